@@ -1,0 +1,138 @@
+import type { Severity } from '../problems/problem.ts';
+import type { ProblemKind } from '../problems/kinds.ts';
+import type { MetricClass, MetricId } from '../trade/metrics.ts';
+import type { UnitId } from '../trade/units.ts';
+import type { VerdictId } from './verdict.ts';
+
+export type Interval = readonly [lower: number, upper: number];
+
+/** A contender's place in the report. `shots` counts all recorded, `excluded` those of them left out. */
+export interface ContenderCount {
+  readonly id: string;
+  readonly label: string;
+  readonly shots: number;
+  readonly excluded: number;
+}
+
+/** How the contenders followed one another. */
+export type OrderKind =
+  | 'one-after-another'
+  | 'mini-blocks'
+  | 'rotation-same-order'
+  | 'rotation-order-changed'
+  | 'mixed'
+  | 'stated-random'
+  | 'stated-rotation'
+  | 'stated-mini-blocks'
+  | 'stated-one-after-another'
+  | 'unknown';
+
+export interface Design {
+  readonly hitters: number;
+  readonly order: OrderKind;
+  /** Complete rounds where the order is a rotation, else null. */
+  readonly rounds: number | null;
+  readonly unit: 'shot' | 'hitter';
+  readonly plannedInAdvance: boolean;
+}
+
+/** Figures of one contender in one metric, counted shots only; null where too few shots bear the figure. */
+export interface ContenderSummary {
+  readonly id: string;
+  readonly n: number;
+  readonly mean: number | null;
+  readonly sd: number | null;
+  readonly ci: Interval | null;
+  readonly median: number | null;
+  readonly min: number | null;
+  readonly max: number | null;
+}
+
+export type Credit = 'contender' | 'open';
+
+export type OverlayId =
+  | 'one-hitter'
+  | 'few-hitters'
+  | 'few-shots'
+  | 'one-example'
+  | 'one-after-another'
+  | 'order-unknown'
+  | 'order-lever'
+  | 'order-drift'
+  | 'order-few-visits'
+  | 'not-planned'
+  | 'rests-on-one-shot'
+  | 'depends-on-left-out'
+  | 'near-device'
+  | 'modelled-reading'
+  | 'found-too-big';
+
+/** One of the other ways of working a gap out, and whether the gap is still there. */
+export interface Hold {
+  readonly check: 'usual-strikes' | 'by-rounds' | 'drift-taken-out';
+  readonly state: 'agrees' | 'narrow' | 'fails';
+}
+
+/** The gap between two contenders in one metric, `a` minus `b`, SI. */
+export interface PairFindings {
+  readonly a: string;
+  readonly b: string;
+  readonly estimate: number | null;
+  readonly ci: Interval | null;
+  readonly level: number;
+  readonly p: number | null;
+  readonly method: GapMethod | null;
+  readonly verdict: VerdictId;
+  readonly credit: Credit;
+  readonly overlays: readonly OverlayId[];
+  readonly holds: readonly Hold[];
+}
+
+export type GapMethod = 'welch' | 'games-howell';
+
+export interface Omnibus {
+  readonly method: 'welch-anova';
+  readonly statistic: number;
+  readonly df: readonly [number, number];
+  readonly p: number;
+}
+
+export interface MetricFindings {
+  readonly id: MetricId;
+  readonly unit: UnitId;
+  readonly class: MetricClass;
+  readonly role: 'primary' | 'exploratory';
+  readonly better: 'more' | 'less' | 'neither';
+  /** The smallest gap that matters, SI. */
+  readonly matters: number;
+  readonly byContender: readonly ContenderSummary[];
+  readonly omnibus: Omnibus | null;
+  readonly pairs: readonly PairFindings[];
+}
+
+export interface ProblemSummary {
+  readonly kind: ProblemKind;
+  readonly severity: Severity;
+  readonly file: string;
+  readonly line: number | null;
+  readonly column: number | null;
+  readonly message: string;
+}
+
+/**
+ * Everything the pages, charts, prose and downloads may say about a report, as numbers and ids.
+ * Canonical SI units, finite numbers only; what cannot be worked out is null.
+ */
+export interface Findings {
+  readonly version: 1;
+  readonly slug: string;
+  readonly title: string;
+  readonly date: string;
+  readonly units: 'SI';
+  readonly contenders: readonly ContenderCount[];
+  readonly design: Design;
+  readonly metrics: readonly MetricFindings[];
+  readonly caveats: readonly OverlayId[];
+  readonly problems: readonly ProblemSummary[];
+  readonly seed: string;
+}
