@@ -1,0 +1,14 @@
+/**
+ * Sum with the rounding errors carried along (Neumaier 1974, the improved Kahan-Babuska sum): about twice the
+ * working precision, so that a long column keeps its last digits. Empty gives 0.
+ */
+export function compensatedSum(values: Iterable<number>): number {
+  let sum = 0;
+  let lost = 0;
+  for (const value of values) {
+    const next = sum + value;
+    lost += Math.abs(sum) >= Math.abs(value) ? sum - next + value : value - next + sum;
+    sum = next;
+  }
+  return sum + lost;
+}
