@@ -1,0 +1,55 @@
+import { rotationOf, type Rotation } from './rotation.ts';
+import { runsOf, type Run } from './runs.ts';
+import { requireAtLeast } from './statisticsError.ts';
+
+/** How the groups took turns. `visits` are the runs of each group in order; `fewestVisits` of any group. */
+export type OrderClass =
+  | { readonly kind: 'one-after-another' }
+  | { readonly kind: 'mini-blocks'; readonly visits: readonly Run[]; readonly fewestVisits: number }
+  | ({ readonly kind: 'rotation' } & Rotation)
+  | { readonly kind: 'mixed' };
+
+const SHARE_IN_LONGEST_RUN = 0.8;
+const SHARE_IN_RUNS_OF_TWO = 0.9;
+
+/**
+ * Class of a sequence of groups in the order they were measured, tried in this order:
+ * one-after-another (every group's longest run holds 80 % of its shots or more); mini-blocks (every group has
+ * two runs or more, and 90 % of its shots stand in runs of two or more); rotation (see `rotationOf`); mixed.
+ *
+ * The thresholds are our own rules, found by simulating how often equal groups are called apart under drift and
+ * shot-to-shot correlation.
+ *
+ * @param sequence group of each shot, in order
+ * @param rounds round number of each shot, where recorded
+ * @throws StatisticsError `sample-too-small` for an empty sequence
+ */
+export function orderClass(sequence: readonly string[], rounds?: readonly (number | null)[]): OrderClass {
+  requireAtLeast('orderClass', 'shots', sequence.length, 1);
+  const runs = runsOf(sequence);
+  const perGroup = [...new Set(sequence)].map((group) => runs.filter((run) => run.group === group));
+  if (perGroup.every((own) => longest(own) >= SHARE_IN_LONGEST_RUN * shots(own))) {
+    return { kind: 'one-after-another' };
+  }
+  const blocks = perGroup.every(
+    (own) =>
+      own.length >= 2 && shots(own.filter((run) => run.length >= 2)) >= SHARE_IN_RUNS_OF_TWO * shots(own),
+  );
+  if (blocks) {
+    return {
+      kind: 'mini-blocks',
+      visits: runs,
+      fewestVisits: Math.min(...perGroup.map((own) => own.length)),
+    };
+  }
+  const rotation = rotationOf(sequence, rounds);
+  return rotation === null ? { kind: 'mixed' } : { kind: 'rotation', ...rotation };
+}
+
+function shots(runs: readonly Run[]): number {
+  return runs.reduce((sum, run) => sum + run.length, 0);
+}
+
+function longest(runs: readonly Run[]): number {
+  return Math.max(...runs.map((run) => run.length));
+}
