@@ -69,32 +69,44 @@ function cutByNumber(
   return full ? { rounds, reHits } : null;
 }
 
+/** A reading of the first `end` shots: its last round and re-hits, and the reading before that round. */
+interface Reading {
+  readonly before: Reading | null;
+  readonly round: readonly number[];
+  readonly reHits: readonly number[];
+  readonly allReHits: number;
+}
+
 /**
  * Cut by place. A repeat right after a full round may open the next one or be a re-hit of this one; of the
  * readings that fit, the one with fewest re-hits is taken, found from the front place by place.
  */
 function cutByPlace(sequence: readonly string[], groups: number): Cut | null {
-  const best = new Map<number, Cut>([[0, { rounds: [], reHits: [] }]]);
-  const offer = (end: number, cut: Cut): void => {
-    const known = best.get(end);
-    if (known === undefined || cut.reHits.length < known.reHits.length) best.set(end, cut);
-  };
+  const most = MOST_RE_HITS * sequence.length;
+  const best = new Map<number, Reading>();
   for (let start = 0; start < sequence.length; start++) {
-    const before = best.get(start);
-    if (before === undefined) continue;
+    const before = best.get(start) ?? null;
+    if (start > 0 && before === null) continue;
     best.delete(start);
     const round = [start];
-    const reHits = [...before.reHits];
-    for (let place = start + 1; place <= sequence.length; place++) {
-      const ended = place === sequence.length;
-      if (round.length === groups || ended) {
-        offer(place, { rounds: [...before.rounds, [...round]], reHits: [...reHits] });
+    const reHits: number[] = [];
+    for (let end = start + 1; end <= sequence.length; end++) {
+      const allReHits = (before?.allReHits ?? 0) + reHits.length;
+      if (allReHits > most) break;
+      if (round.length === groups || end === sequence.length) {
+        const known = best.get(end);
+        if (known === undefined || allReHits < known.allReHits) {
+          best.set(end, { before, round: [...round], reHits: [...reHits], allReHits });
+        }
       }
-      if (ended) break;
-      if (sequence[place] === sequence[place - 1]) reHits.push(place);
-      else if (round.some((earlier) => sequence[earlier] === sequence[place])) break;
-      else round.push(place);
+      if (end < sequence.length && sequence[end] === sequence[end - 1]) reHits.push(end);
+      else if (round.some((earlier) => sequence[earlier] === sequence[end])) break;
+      else round.push(end);
     }
   }
-  return best.get(sequence.length) ?? null;
+  const readings: Reading[] = [];
+  for (let at = best.get(sequence.length) ?? null; at !== null; at = at.before) readings.push(at);
+  if (readings.length === 0) return null;
+  readings.reverse();
+  return { rounds: readings.map(({ round }) => round), reHits: readings.flatMap(({ reHits }) => reHits) };
 }
