@@ -1,4 +1,4 @@
-import { studentizedRangeQuantile, studentizedRangeUpper } from './distributions/studentizedRange.ts';
+import { familyInterval } from './familyInterval.ts';
 import { pairsOf, type PairGap } from './gapInterval.ts';
 import type { Moments } from './moments.ts';
 import { requireAtLeast, requireFraction } from './statisticsError.ts';
@@ -29,17 +29,5 @@ export function gamesHowellPair(groups: readonly Moments[], a: number, b: number
     throw new RangeError(`gamesHowell: no groups ${a} and ${b} among ${k}`);
   }
   const { estimate, standardError, df } = welchGap('gamesHowell', first, second);
-  const statistic = estimate / standardError;
-  const halfWidth = (studentizedRangeQuantile(level, k, df) / Math.SQRT2) * standardError;
-  return {
-    a,
-    b,
-    estimate,
-    standardError,
-    df,
-    statistic,
-    p: studentizedRangeUpper(Math.abs(statistic) * Math.SQRT2, k, df),
-    ci: [estimate - halfWidth, estimate + halfWidth],
-    level,
-  };
+  return { a, b, ...familyInterval(estimate, standardError, df, level, k) };
 }

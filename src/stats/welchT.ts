@@ -1,4 +1,4 @@
-import { tQuantile, tTwoSided } from './distributions/t.ts';
+import { familyInterval } from './familyInterval.ts';
 import type { GapInterval } from './gapInterval.ts';
 import type { Moments } from './moments.ts';
 import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
@@ -13,17 +13,7 @@ import { requireAtLeast, requireFraction, StatisticsError } from './statisticsEr
 export function welchT(a: Moments, b: Moments, level: number): GapInterval {
   requireFraction('welchT', 'level', level);
   const { estimate, standardError, df } = welchGap('welchT', a, b);
-  const statistic = estimate / standardError;
-  const halfWidth = tQuantile((1 + level) / 2, df) * standardError;
-  return {
-    estimate,
-    standardError,
-    df,
-    statistic,
-    p: tTwoSided(statistic, df),
-    ci: [estimate - halfWidth, estimate + halfWidth],
-    level,
-  };
+  return familyInterval(estimate, standardError, df, level, 2);
 }
 
 /** Estimate a - b, its standard error and Satterthwaite's df; `statistic` names the caller in errors. */
