@@ -1,0 +1,59 @@
+import type { ApartInput, ApartPair } from './apartInput.ts';
+import { apartVariant } from './apartVariant.ts';
+import { contenderMark } from './contenderMarks.ts';
+import { imageName, pageWords, type Figure } from './figure.ts';
+
+/** The most pairs in one chart; four contenders have six. */
+const mostPairs = 6;
+
+const refuse = (input: ApartInput): void => {
+  if (!(input.matters >= 0 && Number.isFinite(input.matters))) {
+    throw new Error(`The gap that matters is ${input.matters}; it must be 0 or more.`);
+  }
+  for (const pair of input.pairs) {
+    contenderMark(pair.a.index);
+    contenderMark(pair.b.index);
+    if (pair.kind === 'not-judged') continue;
+    const { low, estimate, high } = pair;
+    if (![low, estimate, high].every(Number.isFinite) || low > estimate || estimate > high) {
+      throw new Error(
+        `${pair.a.label} and ${pair.b.label}: low ${low}, estimate ${estimate} and high ${high} must be numbers in rising order.`,
+      );
+    }
+  }
+  if (input.table.rows.length < input.pairs.length) {
+    throw new Error(
+      `The table has ${input.table.rows.length} rows for ${input.pairs.length} pairs; it must hold all of them.`,
+    );
+  }
+};
+
+/** Up to six pairs all of them; beyond, only those with the contender listed first. */
+export const pairsDrawn = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
+  pairs.length <= mostPairs ? pairs : pairs.filter(({ a, b }) => a.index === 0 || b.index === 0);
+
+/**
+ * *How far apart?* One row a pair; the ring leans towards the one that had more, the bar is thick where the gap would matter.
+ * Absent if no pair was judged. Throws on gaps that are not numbers in order, on a seventh contender, on a table without all pairs.
+ */
+export const apartChart = (input: ApartInput): Figure => {
+  refuse(input);
+  const pairs = pairsDrawn(input.pairs);
+  if (!pairs.some(({ kind }) => kind === 'judged')) {
+    return {
+      kind: 'absent',
+      id: input.id,
+      question: input.question,
+      why: 'No pair had shots enough to be judged.',
+    };
+  }
+  const drawing = { ...input, pairs, name: imageName(input) };
+  return {
+    kind: 'drawn',
+    ...pageWords(input),
+    drawn: pairs.length,
+    recorded: input.pairs.length,
+    counted: 'pairs',
+    svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },
+  };
+};

@@ -1,0 +1,67 @@
+import type { ApartInput } from './apartInput.ts';
+import { apartRow } from './apartRow.ts';
+import { apartScale, type ApartScale } from './apartScale.ts';
+import { layouts, type Layout, type Variant } from './layout.ts';
+import { stack, type Part } from './part.ts';
+import { renderChart } from './renderChart.ts';
+import { hatch, hatched, label, lines, texts } from './signs.ts';
+import { wrapText } from './textWidth.ts';
+
+/** What one variant shows: the pairs drawn and the image's name. */
+export type ApartDrawing = Pick<ApartInput, 'id' | 'pairs' | 'matters' | 'axis' | 'legend'> & {
+  readonly name: string;
+};
+
+const axisPart = (axis: string, { ticks }: ApartScale, layout: Layout, top: number): Part => {
+  const { small, width } = layout;
+  const numbers = ticks.map(({ x, text }) => label(small, 'middle', x, top + 21, text));
+  const wide = layout.variant === 'wide';
+  const words = wide
+    ? [label(small, 'start', 0, top + 21, axis), label(small, 'end', width, top + 21, axis)]
+    : wrapText(`${axis}, towards either end`, small.size, small.weight, width).map((line, index) =>
+        label(small, 'middle', width / 2, top + 42 + index * 19, line),
+      );
+  return {
+    height: wide ? 21 : 42 + (words.length - 1) * 19,
+    marks: [
+      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'axis', 1),
+      lines(
+        ticks.map(({ x }) => ({ x1: x, y1: top, x2: x, y2: top + 6 })),
+        'axis',
+        1,
+      ),
+      ...texts([...numbers, ...words]),
+    ],
+  };
+};
+
+const legendPart = (legend: string, { small, width }: Layout, top: number): Part => {
+  const inset = 30;
+  const split = wrapText(legend, small.size, small.weight, width - inset);
+  return {
+    height: 27 + (split.length - 1) * 19,
+    marks: [
+      hatched([{ x1: 0, y1: top + 16, x2: 22, y2: top + 29 }]),
+      ...texts(split.map((line, index) => label(small, 'start', inset, top + 27 + index * 19, line))),
+    ],
+  };
+};
+
+/** One variant of *How far apart?* as SVG text. */
+export const apartVariant = (drawing: ApartDrawing, variant: Variant): string => {
+  const layout = layouts[variant];
+  const { pairs, matters, axis, legend } = drawing;
+  const scale = apartScale(pairs, matters, axis, layout);
+  const parts = stack(1, [
+    ...pairs.map((pair) => (top: number) => apartRow(pair, matters, scale, layout, top)),
+    (top) => axisPart(axis, scale, layout, top),
+    ...(matters > 0 ? [(top: number) => legendPart(legend, layout, top)] : []),
+  ]);
+  return renderChart({
+    prefix: `${drawing.id}-${variant}`,
+    name: drawing.name,
+    width: layout.width,
+    height: Math.ceil(parts.height) + 8,
+    marks: [...(matters > 0 ? [hatch] : []), ...parts.marks],
+  });
+};

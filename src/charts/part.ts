@@ -1,0 +1,19 @@
+import type { Markish } from '@observablehq/plot';
+
+/** A stretch of a chart from top to bottom: what to draw and the height it takes, px. */
+export interface Part {
+  readonly marks: readonly Markish[];
+  readonly height: number;
+}
+
+/** Parts below one another, each told where its top is. */
+export const stack = (top: number, makers: readonly ((top: number) => Part)[]): Part => {
+  const marks: Markish[] = [];
+  let bottom = top;
+  for (const make of makers) {
+    const part = make(bottom);
+    marks.push(...part.marks);
+    bottom += part.height;
+  }
+  return { marks, height: bottom - top };
+};

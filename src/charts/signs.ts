@@ -1,0 +1,161 @@
+import { dot, link, rect, text, type Markish } from '@observablehq/plot';
+import type { ContenderMark } from './contenderMarks.ts';
+import { paint, type Token } from './palette.ts';
+import type { Weight } from './textWidth.ts';
+
+/** A place in px from the top left corner of the chart. */
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** One line of text; `y` is its baseline. */
+export interface Label extends Spot {
+  readonly text: string;
+  readonly size: number;
+  readonly weight: Weight;
+  readonly colour: 'ink' | 'ink-2';
+  readonly anchor: 'start' | 'middle' | 'end';
+}
+
+export const label = (
+  style: Pick<Label, 'size' | 'weight' | 'colour'>,
+  anchor: Label['anchor'],
+  x: number,
+  y: number,
+  words: string,
+): Label => ({ ...style, anchor, x, y, text: words });
+
+/** A straight line. */
+export interface Line {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
+}
+
+const at = { x: 'x', y: 'y' } as const;
+const ends = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' } as const;
+
+/** Texts, those of one style in one group. */
+export const texts = (labels: readonly Label[]): readonly Markish[] =>
+  [
+    ...Map.groupBy(labels, ({ size, weight, colour, anchor }) =>
+      [size, weight, colour, anchor].join(),
+    ).values(),
+  ].flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    return [
+      text(group, {
+        ...at,
+        text: ({ text: words }: Label) => words.replaceAll(/\s+/g, ' '),
+        fontSize: first.size,
+        fontWeight: first.weight,
+        fill: paint(first.colour),
+        textAnchor: first.anchor,
+        lineAnchor: 'bottom',
+      }),
+    ];
+  });
+
+export const lines = (of: readonly Line[], colour: Token, width: number): Markish =>
+  link(of, { ...ends, stroke: paint(colour), strokeWidth: width });
+
+/** The ring: an average or an estimated gap. */
+export const ring = (spot: Spot): Markish =>
+  dot([spot], { ...at, r: 7, fill: paint('paper'), stroke: paint('ink'), strokeWidth: 3 });
+
+/** A stretch of a horizontal bar, px. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The bar: all that would fit. Thin throughout, thick where it would matter. */
+export const bar = (y: number, whole: Stretch, thick: readonly Stretch[]): readonly Markish[] => {
+  const along = ({ from, to }: Stretch): Line => ({ x1: from, y1: y, x2: to, y2: y });
+  return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', 9)];
+};
+
+/** The pattern behind what is too small to matter, for `hatched`. */
+export const hatch: Markish = (_index, _scales, _values, _dimensions, { document }) => {
+  const make = (name: string, attributes: Readonly<Record<string, string>>): SVGElement => {
+    const element = document.createElementNS('http://www.w3.org/2000/svg', name);
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
+    return element;
+  };
+  const definitions = make('defs', {});
+  const pattern = make('pattern', {
+    id: 'hatch',
+    width: '6',
+    height: '6',
+    patternUnits: 'userSpaceOnUse',
+    patternTransform: 'rotate(45)',
+  });
+  pattern.append(
+    make('rect', { width: '6', height: '6', fill: paint('band') }),
+    make('path', { d: 'M0 0V6', stroke: paint('hatch'), 'stroke-width': '1.5' }),
+  );
+  definitions.append(pattern);
+  return definitions;
+};
+
+/** Areas filled with the hatch; corners in px. */
+export const hatched = (areas: readonly Line[]): Markish => rect(areas, { ...ends, fill: 'url(#hatch)' });
+
+/** What Plot hands a symbol to draw itself with. */
+interface Pen {
+  moveTo(x: number, y: number): void;
+  lineTo(x: number, y: number): void;
+  closePath(): void;
+}
+
+/** A contender's outline for Plot, at the radius the mark is drawn with. */
+const symbolOf = ({
+  corners,
+}: ContenderMark): NonNullable<NonNullable<Parameters<typeof dot>[1]>['symbol']> =>
+  corners.length === 0
+    ? 'circle'
+    : {
+        draw(path: Pen, area: number) {
+          const radius = Math.sqrt(area / Math.PI);
+          for (const [index, [x, y]] of corners.entries()) {
+            if (index === 0) path.moveTo(x * radius, y * radius);
+            else path.lineTo(x * radius, y * radius);
+          }
+          path.closePath();
+        },
+      };
+
+/** Filled marks of one contender, with a hair of paper round them that keeps neighbours apart. */
+export const marks = (spots: readonly Spot[], mark: ContenderMark, radius: number): Markish =>
+  dot(spots, {
+    ...at,
+    r: radius,
+    symbol: symbolOf(mark),
+    fill: paint(mark.colour),
+    stroke: paint('paper'),
+    strokeWidth: 1,
+    paintOrder: 'stroke',
+  });
+
+/** Marks of shots that were left out: hollow, one stroke through. */
+export const leftOutMarks = (
+  spots: readonly Spot[],
+  mark: ContenderMark,
+  radius: number,
+): readonly Markish[] => [
+  dot(spots, {
+    ...at,
+    r: radius * 0.875,
+    symbol: symbolOf(mark),
+    fill: paint('paper'),
+    stroke: paint(mark.colour),
+    strokeWidth: 1.5,
+  }),
+  link(
+    spots.map(({ x, y }) => ({ x1: x - radius, y1: y + radius, x2: x + radius, y2: y - radius })),
+    { ...ends, stroke: paint(mark.colour), strokeWidth: 1.25 },
+  ),
+];

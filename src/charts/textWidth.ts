@@ -1,0 +1,63 @@
+import advances from './sourceSansAdvances.json' with { type: 'json' };
+
+export type Weight = 400 | 600;
+
+const weights: Readonly<Record<Weight, 'regular' | 'semibold'>> = { 400: 'regular', 600: 'semibold' };
+
+const advanceOf = (code: number, weight: Weight): number => {
+  for (const run of advances.runs) {
+    const advance = run[weights[weight]][code - run.first];
+    if (advance !== undefined) return advance;
+  }
+  // A letter from another font: an em is the widest that is usual.
+  return 1000;
+};
+
+/** Width in px of a line set in Source Sans 3 without kerning, which only ever makes it narrower by a little. */
+export const textWidth = (text: string, size: number, weight: Weight): number => {
+  let thousandths = 0;
+  for (const character of text) thousandths += advanceOf(character.codePointAt(0) ?? 0, weight);
+  return (thousandths * size) / 1000;
+};
+
+/** The text, or as much of it as fits `room` px with an ellipsis. */
+export const shortenText = (text: string, size: number, weight: Weight, room: number): string => {
+  if (textWidth(text, size, weight) <= room) return text;
+  const characters = [...text];
+  while (characters.length > 1) {
+    characters.pop();
+    const shorter = `${characters.join('').trimEnd()}…`;
+    if (textWidth(shorter, size, weight) <= room) return shorter;
+  }
+  return '…';
+};
+
+/** Lines of at most `room` px, broken between words; a single word that is too long is shortened. */
+export const wrapText = (text: string, size: number, weight: Weight, room: number): readonly string[] => {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (textWidth(longer, size, weight) <= room) {
+      line = longer;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = shortenText(word, size, weight, room);
+  }
+  return line === '' ? lines : [...lines, line];
+};
+
+/** As `wrapText`, but never more than `most` lines: the last one is shortened. */
+export const fitText = (
+  text: string,
+  size: number,
+  weight: Weight,
+  room: number,
+  most: number,
+): readonly string[] => {
+  const lines = wrapText(text, size, weight, room);
+  if (lines.length <= most) return lines;
+  const rest = lines.slice(most - 1).join(' ');
+  return [...lines.slice(0, most - 1), shortenText(`${rest} …`, size, weight, room)];
+};
