@@ -1,0 +1,81 @@
+import { CsvError, parse } from 'csv-parse/sync';
+
+/** One record of the file, cells as typed. */
+export interface CsvRecord {
+  readonly cells: readonly string[];
+  /** Physical line on which it begins, from 1. */
+  readonly line: number;
+}
+
+/** A quote that opens a cell and is not closed before a delimiter or a line end. */
+export interface UnclosedQuote {
+  readonly line: number;
+  readonly column: number;
+}
+
+export interface CsvRecords {
+  readonly records: readonly CsvRecord[];
+  readonly unclosedQuote: UnclosedQuote | null;
+  /** Line of a record too long to be a shot; reading stopped there. */
+  readonly tooLong: number | null;
+}
+
+/** Longest record in characters; a shot with a long note stays far below. */
+const longestRecord = 1_000_000;
+
+const breaks = /\r\n|\n|\r/g;
+
+function linesIn(cells: readonly string[]): number {
+  let lines = 1;
+  for (const cell of cells) {
+    if (cell.includes('\n') || cell.includes('\r')) lines += cell.match(breaks)?.length ?? 0;
+  }
+  return lines;
+}
+
+/**
+ * Splits decoded text into records. CRLF, LF and CR each end a line. A quote counts only at the start of a cell;
+ * anywhere else it is a character.
+ */
+export function readRecords(text: string, delimiter: string, firstLine = 1): CsvRecords {
+  const records: CsvRecord[] = [];
+  let line = firstLine;
+  let unclosedQuote: UnclosedQuote | null = null;
+  let searchFrom = 0;
+  const keep = (cells: readonly string[]): null => {
+    records.push({ cells, line });
+    for (const [index, cell] of cells.entries()) {
+      // The library hands a cell whose closing quote is followed by text back with its opening quote in front.
+      if (
+        unclosedQuote !== null ||
+        !cell.startsWith('"') ||
+        (!/[\r\n]/.test(cell) && !cell.includes(delimiter))
+      )
+        continue;
+      const asWritten = `"${cell.replaceAll('"', '""')}"`;
+      const at = text.indexOf(asWritten, searchFrom);
+      if (at >= 0) searchFrom = at + asWritten.length;
+      else unclosedQuote = { line: line + linesIn(cells.slice(0, index)) - 1, column: index + 1 };
+    }
+    line += linesIn(cells);
+    return null;
+  };
+  try {
+    parse(text, {
+      delimiter,
+      columns: false,
+      record_delimiter: ['\r\n', '\n', '\r'],
+      relax_column_count: true,
+      relax_quotes: true,
+      max_record_size: longestRecord,
+      on_record: keep,
+    });
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    if (error.code === 'CSV_QUOTE_NOT_CLOSED') {
+      unclosedQuote ??= { line, column: Number(error['column'] ?? 0) + 1 };
+    } else if (error.code === 'CSV_MAX_RECORD_SIZE') return { records, unclosedQuote, tooLong: line };
+    else throw error;
+  }
+  return { records, unclosedQuote, tooLong: null };
+}

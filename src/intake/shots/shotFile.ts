@@ -1,0 +1,56 @@
+import type { MetricClass, MetricId } from '../../trade/metrics.ts';
+import type { UnitId } from '../../trade/units.ts';
+import type { Problem } from '../../problems/problem.ts';
+
+/** One metric's column as the reader understood it. */
+export interface ShotColumn {
+  readonly metric: MetricId;
+  /** The heading as typed. */
+  readonly heading: string;
+  /** Cell number in the record, counted from 1. */
+  readonly column: number;
+  readonly unit: UnitId;
+  /** The step the file's numbers are written in, canonical unit: one tenth of a yard is 0.09144. */
+  readonly step: number;
+  readonly class: MetricClass;
+}
+
+/** One shot as the file has it; numbers in canonical units, null where the file has no reading. */
+export interface ShotRow {
+  readonly club: string | null;
+  readonly hitter: string | null;
+  readonly shotNo: number | null;
+  readonly round: number | null;
+  /** ISO 8601 text. */
+  readonly time: string | null;
+  readonly note: string | null;
+  /** Marked in the file as not to be used. */
+  readonly excluded: boolean;
+  readonly warmUp: boolean;
+  readonly values: Readonly<Partial<Record<MetricId, number | null>>>;
+  readonly line: number;
+}
+
+/** What one CSV file says, with everything that is wrong or worth knowing about it. */
+export interface ShotFile {
+  readonly file: string;
+  readonly rows: readonly ShotRow[];
+  readonly columns: Readonly<Partial<Record<MetricId, ShotColumn>>>;
+  readonly problems: readonly Problem[];
+}
+
+/** What the report's front matter says about the columns of its files. */
+export interface ShotFileOptions {
+  readonly columns?: Readonly<Partial<Record<MetricId, ColumnOverride>>>;
+}
+
+export interface ColumnOverride {
+  readonly heading: string;
+  readonly unit?: UnitId;
+  /** Which way the file counts as positive, where that is not the convention of `metrics.ts`. */
+  readonly positive?: PositiveSide;
+  readonly class?: MetricClass;
+}
+
+/** The side that a file counts as positive. */
+export type PositiveSide = 'left' | 'right' | 'up' | 'down' | 'toe' | 'heel';
