@@ -1,4 +1,4 @@
-import { gammaCdf, gammaQuantile, gammaUpper } from './gamma.ts';
+import { gammaCdf, gammaQuantile, gammaUpper, gammaUpperQuantile } from './gamma.ts';
 
 /** P(X <= x), chi-square with `df` degrees of freedom. */
 export function chiSquareCdf(x: number, df: number): number {
@@ -13,4 +13,9 @@ export function chiSquareUpper(x: number, df: number): number {
 /** x with P(X <= x) = p. */
 export function chiSquareQuantile(p: number, df: number): number {
   return 2 * gammaQuantile(p, df / 2);
+}
+
+/** x with P(X > x) = p. */
+export function chiSquareUpperQuantile(p: number, df: number): number {
+  return 2 * gammaUpperQuantile(p, df / 2);
 }

@@ -36,3 +36,8 @@ function tail(name: string, f: number, df1: number, df2: number, upper: boolean)
   const rest = df2 / (df2 + numerator);
   return upper ? betaCdf(rest, df2 / 2, df1 / 2) : betaUpper(rest, df2 / 2, df1 / 2);
 }
+
+/** f with P(F > f) = p. */
+export function fUpperQuantile(p: number, df1: number, df2: number): number {
+  return 1 / fQuantile(p, df2, df1);
+}

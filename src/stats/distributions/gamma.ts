@@ -24,3 +24,13 @@ export function gammaQuantile(p: number, shape: number): number {
   if (p === 0) return 0;
   return p === 1 ? Infinity : gammaincinv(p, shape, false);
 }
+
+/** x with P(G > x) = p. */
+export function gammaUpperQuantile(p: number, shape: number): number {
+  requirePositive('gammaUpperQuantile', 'shape', shape);
+  if (!(p >= 0 && p <= 1)) {
+    throw new StatisticsError('bad-argument', 'gammaUpperQuantile', `p must be 0 to 1, got ${p}`);
+  }
+  if (p === 0) return Infinity;
+  return p === 1 ? 0 : gammaincinv(p, shape, true);
+}

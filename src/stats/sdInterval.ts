@@ -1,0 +1,51 @@
+import { chiSquareQuantile, chiSquareUpperQuantile } from './distributions/chiSquare.ts';
+import { normalQuantile } from './distributions/normal.ts';
+import { compensatedSum } from './compensatedSum.ts';
+import { meanOf, moments, type Moments } from './moments.ts';
+import { sorted } from './quantile.ts';
+import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
+
+/**
+ * Interval of a standard deviation from the chi-square distribution. Exact for normal values and misleading for
+ * any other: with one shot in ten mishit it covers 63 to 83 % where 95 is asked (our simulation).
+ *
+ * @throws StatisticsError `sample-too-small` under two values
+ */
+export function chiSquareSdInterval({ n, variance }: Moments, level: number): readonly [number, number] {
+  requireFraction('chiSquareSdInterval', 'level', level);
+  requireAtLeast('chiSquareSdInterval', 'values', n, 2);
+  const squares = (n - 1) * variance;
+  const beyond = (1 - level) / 2;
+  return [
+    Math.sqrt(squares / chiSquareUpperQuantile(beyond, n - 1)),
+    Math.sqrt(squares / chiSquareQuantile(beyond, n - 1)),
+  ];
+}
+
+/**
+ * Interval of a standard deviation that allows for tails: Bonett 2006 ("Approximate confidence interval for
+ * standard deviation of nonnormal distributions", Computational Statistics & Data Analysis 50). Kurtosis about a
+ * mean trimmed by 1 / (2 sqrt(n - 4)) each end.
+ *
+ * @throws StatisticsError `sample-too-small` under five values, `no-spread` when all are equal
+ */
+export function bonettSdInterval(values: readonly number[], level: number): readonly [number, number] {
+  requireFraction('bonettSdInterval', 'level', level);
+  const n = values.length;
+  requireAtLeast('bonettSdInterval', 'values', n, 5);
+  const { mean, variance } = moments(values);
+  if (!(variance > 0)) throw new StatisticsError('no-spread', 'bonettSdInterval', 'all values are equal');
+  const cut = Math.floor(n * Math.min(0.5, 1 / (2 * Math.sqrt(n - 4))));
+  const ascending = sorted(values);
+  // at a trim of a half (n = 5) the trimmed mean is the median
+  const kept = 2 * cut >= n ? ascending.slice((n - 1) >> 1, (n >> 1) + 1) : ascending.slice(cut, n - cut);
+  const trimmedMean = meanOf(kept);
+  const fourth = compensatedSum(values.map((value) => (value - trimmedMean) ** 4));
+  const second = compensatedSum(values.map((value) => (value - mean) ** 2));
+  const kurtosis = (n * fourth) / (second * second);
+  const z = normalQuantile((1 + level) / 2);
+  const small = n / (n - z);
+  const standardError = small * Math.sqrt((kurtosis - (n - 3) / n) / (n - 1));
+  const centre = Math.log(small * variance);
+  return [Math.exp((centre - z * standardError) / 2), Math.exp((centre + z * standardError) / 2)];
+}
