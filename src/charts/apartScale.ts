@@ -1,7 +1,7 @@
 import type { ApartPair } from './apartInput.ts';
 import type { Layout } from './layout.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
-import { fitText, textWidth } from './textWidth.ts';
+import { shortenText, textWidth } from './textWidth.ts';
 
 /** A scale that counts outward from 0 at the middle, both ways alike. */
 export interface ApartScale {
@@ -16,9 +16,17 @@ const clearance = 16;
 /** Least room between two numbers of the axis, px. */
 const tickGap = 24;
 
-/** A contender's name at the end of a wide row, in at most two lines. */
-export const nameLines = (label: string, { name }: Layout): readonly string[] =>
-  fitText(label, name.size, name.weight, nameRoom, 2);
+/** A contender's name at the end of a wide row: one line, or two as even as its words allow. */
+export const nameLines = (label: string, { name }: Layout): readonly string[] => {
+  const { size, weight } = name;
+  if (textWidth(label, size, weight) <= nameRoom) return [label];
+  const words = label.split(/\s+/);
+  const splits = words.slice(1).map((_, index) => [words.slice(0, index + 1), words.slice(index + 1)]);
+  const widest = (lines: readonly (readonly string[])[]): number =>
+    Math.max(...lines.map((line) => textWidth(line.join(' '), size, weight)));
+  const [best = [words]] = splits.sort((one, other) => widest(one) - widest(other));
+  return best.map((line) => shortenText(line.join(' '), size, weight, nameRoom));
+};
 
 const nameWidth = (label: string, layout: Layout): number =>
   Math.max(...nameLines(label, layout).map((line) => textWidth(line, layout.name.size, layout.name.weight)));

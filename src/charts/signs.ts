@@ -62,9 +62,15 @@ export const texts = (labels: readonly Label[]): readonly Markish[] =>
 export const lines = (of: readonly Line[], colour: Token, width: number): Markish =>
   link(of, { ...ends, stroke: paint(colour), strokeWidth: width });
 
+const ringRadius = 7;
+const ringStroke = 3;
+
+/** From the ring's centre to its outer edge, px. */
+export const ringReach = ringRadius + ringStroke / 2;
+
 /** The ring: an average or an estimated gap. */
 export const ring = (spot: Spot): Markish =>
-  dot([spot], { ...at, r: 7, fill: paint('paper'), stroke: paint('ink'), strokeWidth: 3 });
+  dot([spot], { ...at, r: ringRadius, fill: paint('paper'), stroke: paint('ink'), strokeWidth: ringStroke });
 
 /** A stretch of a horizontal bar, px. */
 export interface Stretch {
