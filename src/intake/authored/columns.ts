@@ -1,0 +1,42 @@
+import { metrics, type MetricId } from '../../trade/metrics.ts';
+import { units, type UnitId } from '../../trade/units.ts';
+import type { ColumnOverride } from '../shots/shotFile.ts';
+import { answer, inWords, oneOf, text } from './answers.ts';
+import { recordOf, wordsOr, type Keyed } from './collections.ts';
+import { classOfReading } from './conditions.ts';
+import { metricName } from './metricName.ts';
+import { strict } from './strict.ts';
+import type { Schema } from './trouble.ts';
+import { unitNamed } from './unitName.ts';
+
+function unitFor(metric: MetricId): Schema<UnitId> {
+  const { dimension, name } = metrics[metric];
+  const fitting = Object.values(units).filter((unit) => unit.dimensions.includes(dimension));
+  const words = inWords(fitting.map(({ id }) => id));
+  return answer(
+    `a unit of ${name}: ${words}`,
+    (typed) => {
+      const unit = typed === '1' ? '1' : unitNamed(typed);
+      return unit !== null && units[unit].dimensions.includes(dimension) ? unit : null;
+    },
+    `Write ${words}.`,
+  );
+}
+
+const overrideOf = (metric: MetricId): Schema<ColumnOverride> =>
+  wordsOr<ColumnOverride>(
+    (heading) => ({ heading }),
+    strict({
+      heading: text('the heading as it stands in the CSV'),
+      unit: unitFor(metric).exactOptional(),
+      positive: oneOf(['left', 'right', 'up', 'down', 'toe', 'heel']).exactOptional(),
+      class: classOfReading.exactOptional(),
+    }),
+  );
+
+/** Headings that the reader could not recognise, by metric: `{carry: {heading: "Dist", unit: m}}`. */
+export const columns: Schema<Keyed<MetricId, ColumnOverride>> = recordOf(
+  metricName,
+  overrideOf,
+  'a heading for each metric: {carry: {heading: Dist, unit: m}}',
+);

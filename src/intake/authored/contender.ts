@@ -1,0 +1,49 @@
+import { amount, answer, isoDate, oneOf, text } from './answers.ts';
+import { oneOrMore } from './collections.ts';
+import { sheet, type Sheet } from './sheet.ts';
+import { strict } from './strict.ts';
+import type { Schema } from './trouble.ts';
+
+export interface Price {
+  readonly amount: number;
+  readonly currency: string;
+  /** The day on which it was the price. */
+  readonly on: string;
+}
+
+/** One of the things compared; the same shape in a report and in `contenders/<id>.yaml`. */
+export interface ContenderAnswers {
+  readonly label: string;
+  /** For narrow places, 16 characters at most. */
+  readonly short?: string;
+  /** Further names in the CSV, compared as raw text. */
+  readonly match?: readonly string[];
+  readonly build?: Sheet;
+  readonly suppliedBy: string;
+  readonly soldHere: 'new' | 'used' | 'both' | 'no';
+  readonly price?: Price;
+}
+
+export interface Contender extends ContenderAnswers {
+  readonly id: string;
+}
+
+const longestShort = 16;
+
+export const contenderAnswers: Schema<ContenderAnswers> = strict({
+  label: text('the name for readers'),
+  short: answer(
+    `a short name of ${longestShort} characters at most`,
+    (typed) => ([...typed].length <= longestShort && typed !== '' ? typed : null),
+    'Shorten it; it is used in charts where the label is too long.',
+  ).exactOptional(),
+  match: oneOrMore(text('a name in the CSV'), 'the names in the CSV').exactOptional(),
+  build: sheet.exactOptional(),
+  supplied_by: text('who supplied it: our stock, lent by its distributor'),
+  sold_here: oneOf(['new', 'used', 'both', 'no']),
+  price: strict({
+    amount: amount('the price in digits'),
+    currency: text('the currency, such as EUR'),
+    on: isoDate,
+  }).exactOptional(),
+});

@@ -1,0 +1,90 @@
+import type { MetricId } from '../../trade/metrics.ts';
+import { counted, text } from './answers.ts';
+import { listOf } from './collections.ts';
+import { metricName, metricNamed } from './metricName.ts';
+import { quantityOf, type Quantity } from './quantity.ts';
+import { strict } from './strict.ts';
+import { isBlock, type Block } from './tree.ts';
+import {
+  readWith,
+  refused,
+  schemaOf,
+  understood,
+  type Schema,
+  type Trouble,
+  type Understood,
+} from './trouble.ts';
+
+/** One shot left out by the shop, for a stated reason. */
+export interface ExcludedShot {
+  readonly kind: 'shot';
+  readonly contender: string;
+  /** The shot's number in the file. */
+  readonly shot: number;
+  readonly hitter?: string;
+  readonly rule: string;
+  readonly reason: string;
+}
+
+/** A limit declared for every contender alike; shots beyond it are left out. */
+export interface ExclusionLimit {
+  readonly kind: 'limit';
+  readonly metric: MetricId;
+  readonly below: Quantity | null;
+  readonly above: Quantity | null;
+  readonly rule: string | null;
+  readonly reason: string;
+}
+
+export type ExclusionEntry = ExcludedShot | ExclusionLimit;
+
+const shotAnswers = strict({
+  contender: text('the id of a contender'),
+  shot: counted('the number of the shot in the file'),
+  hitter: text('the id of the hitter').exactOptional(),
+  rule: text('the rule by which the shot is left out'),
+  reason: text('what happened with this shot'),
+});
+
+const limitAnswers = (metric: MetricId) =>
+  strict({
+    metric: metricName,
+    below: quantityOf(metric, { signed: true }).exactOptional(),
+    above: quantityOf(metric, { signed: true }).exactOptional(),
+    rule: text('the rule behind the limit').exactOptional(),
+    reason: text('why shots beyond the limit are left out'),
+  });
+
+function readLimit(answer: Block): Understood<ExclusionEntry> {
+  const typed = answer['metric'];
+  const metric = typeof typed === 'string' ? metricNamed(typed) : null;
+  const read = readWith(limitAnswers(metric ?? 'carry'), answer);
+  const answered = ['below', 'above'].some((key) => (answer[key] ?? '') !== '');
+  const expected = 'a limit: below or above, with its unit';
+  const open: Trouble = { kind: 'key-missing', path: ['below'], expected, found: null, cure: null };
+  if ('troubles' in read) {
+    // Without a known metric a limit cannot be read; the metric is what to put right first.
+    const troubles = read.troubles.filter(
+      ({ path }) => metric !== null || (path[0] !== 'below' && path[0] !== 'above'),
+    );
+    return refused(...troubles, ...(answered ? [] : [open]));
+  }
+  const { below = null, above = null, rule = null, reason } = read.value;
+  if (!answered) return refused(open);
+  return understood({ kind: 'limit', metric: read.value.metric, below, above, rule, reason });
+}
+
+const entry: Schema<ExclusionEntry> = schemaOf((answer): Understood<ExclusionEntry> => {
+  if (isBlock(answer) && ['metric', 'below', 'above'].some((key) => Object.hasOwn(answer, key)))
+    return readLimit(answer);
+  const read = readWith(shotAnswers, answer);
+  return 'value' in read ? understood({ kind: 'shot', ...read.value }) : read;
+});
+
+const entries = listOf(entry, 'a list of shots left out or of limits, or none');
+
+/** What was left out: single shots with rule and reason, and limits. "none" is an empty list. */
+export const exclusions: Schema<readonly ExclusionEntry[]> = schemaOf(
+  (answer): Understood<readonly ExclusionEntry[]> =>
+    typeof answer === 'string' && /^none$/i.test(answer.trim()) ? understood([]) : readWith(entries, answer),
+);

@@ -1,0 +1,46 @@
+import { isMetricId, metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
+import { nearest } from './nearest.ts';
+import { asFound } from './tree.ts';
+import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+
+const plain = (typed: string): string =>
+  typed
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
+
+const byWords: ReadonlyMap<string, MetricId> = new Map(
+  metricIds.flatMap((id): [string, MetricId][] => [
+    [plain(id), id],
+    [plain(metrics[id].name), id],
+  ]),
+);
+
+/** A metric by its id or by the trade's own words, in any casing: `ball_speed`, `ball speed`, `Ball Speed`. */
+export function metricNamed(typed: string): MetricId | null {
+  return byWords.get(plain(typed)) ?? (isMetricId(typed) ? typed : null);
+}
+
+/** The metric that a mistyped name most likely stands for. */
+export function nearestMetric(typed: string): MetricId | null {
+  const near = nearest(typed, [...byWords.keys()]);
+  return near === null ? null : (byWords.get(near) ?? null);
+}
+
+/** The name of a metric. */
+export const metricName: Schema<MetricId> = schemaOf((typed): Understood<MetricId> => {
+  const expected = 'a metric, such as carry, ball_speed or spin_rate';
+  if (typed === undefined || typed === '') {
+    return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+  }
+  const id = typeof typed === 'string' ? metricNamed(typed) : null;
+  if (id !== null) return understood(id);
+  const near = typeof typed === 'string' ? nearestMetric(typed) : null;
+  return refused({
+    kind: 'unknown-metric',
+    path: [],
+    expected,
+    found: asFound(typed),
+    cure: near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`,
+  });
+});

@@ -1,0 +1,64 @@
+import { sortProblems } from '../../problems/sortProblems.ts';
+import type { Problem } from '../../problems/problem.ts';
+import { completeFront } from './completeFront.ts';
+import { frontAnswers, type Front } from './front.ts';
+import { frontChecks, idsIn, interestChecks } from './frontChecks.ts';
+import { splitReport, type Body } from './frontMatter.ts';
+import { firstLine, type PlaceOf } from './places.ts';
+import { nothingShared, type Shared } from './shared.ts';
+import type { Block } from './tree.ts';
+import { readWith, type Trouble } from './trouble.ts';
+import { troubleProblems } from './troubleProblems.ts';
+import { readYaml } from './yamlText.ts';
+
+export interface ReportReading {
+  /** Null when an answer is missing or cannot be used. */
+  readonly front: Front | null;
+  readonly body: Body;
+  readonly placeOf: PlaceOf;
+  /** All that is wrong with the front matter, in the order of the file. */
+  readonly problems: readonly Problem[];
+}
+
+/** Reads `report.md`: its front matter, completed from the shop's defaults and build sheets, and its narrative. */
+export function readReport(file: string, text: string, shared: Shared = nothingShared): ReportReading {
+  const split = splitReport(file, text);
+  if (split.yaml === null) {
+    return { front: null, body: split.body, placeOf: firstLine(file), problems: split.problems };
+  }
+  const { tree, placeOf, problems, keysInOrder } = readYaml(file, split.yaml);
+  if (tree === null) return { front: null, body: split.body, placeOf, problems };
+  const read = readWith(frontAnswers, tree);
+  const troubles = [
+    ...('troubles' in read ? read.troubles : []),
+    ...frontChecks(tree),
+    ...interestChecks(tree, shared.shop?.interests ?? {}),
+    ...sheetsMissing(tree, shared),
+  ];
+  const sound =
+    'value' in read && troubles.length === 0 && problems.every(({ severity }) => severity !== 'error');
+  return {
+    front: sound ? completeFront(read.value, shared, keysInOrder) : null,
+    body: split.body,
+    placeOf,
+    problems: sortProblems([...problems, ...troubleProblems(troubles, tree, placeOf)]),
+  };
+}
+
+/** Ids in a list of contenders for which `contenders/` has no file. */
+function sheetsMissing(tree: Block, { contenders }: Shared): Trouble[] {
+  if (!Array.isArray(tree['contenders'])) return [];
+  return idsIn(tree['contenders']).flatMap((id, index): Trouble[] =>
+    id === '' || contenders.has(id)
+      ? []
+      : [
+          {
+            kind: 'contender-file-missing',
+            path: ['contenders', index],
+            expected: `a file contenders/${id}.yaml`,
+            found: id,
+            cure: `Write contenders/${id}.yaml with label, supplied_by and sold_here, or describe ${id} in the report.`,
+          },
+        ],
+  );
+}

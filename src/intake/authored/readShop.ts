@@ -1,0 +1,21 @@
+import { sortProblems } from '../../problems/sortProblems.ts';
+import type { Problem } from '../../problems/problem.ts';
+import { completeShop, shopAnswers, type Shop } from './shop.ts';
+import { readWith } from './trouble.ts';
+import { troubleProblems } from './troubleProblems.ts';
+import { readYaml } from './yamlText.ts';
+
+/** Reads `shop.yaml`. The shop is null when something in it cannot be used. */
+export function readShop(
+  file: string,
+  text: string,
+): { readonly shop: Shop | null; readonly problems: readonly Problem[] } {
+  const { tree, placeOf, problems } = readYaml(file, text);
+  if (tree === null) return { shop: null, problems };
+  const read = readWith(shopAnswers, tree);
+  if ('value' in read) return { shop: completeShop(read.value), problems };
+  return {
+    shop: null,
+    problems: sortProblems([...problems, ...troubleProblems(read.troubles, tree, placeOf)]),
+  };
+}

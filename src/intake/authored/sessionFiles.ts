@@ -1,0 +1,34 @@
+import { oneOrMore } from './collections.ts';
+import { asFound } from './tree.ts';
+import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+
+const expected = 'a file in the folder of the report, such as shots.csv';
+
+/** A path inside the folder of the report, with forward slashes. */
+const fileInside: Schema<string> = schemaOf((typed): Understood<string> => {
+  if (typed === undefined || typed === '') {
+    return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+  }
+  if (typeof typed !== 'string') {
+    return refused({
+      kind: 'value-invalid',
+      path: [],
+      expected,
+      found: asFound(typed),
+      cure: 'Write the name of the file.',
+    });
+  }
+  const path = typed.trim();
+  const leaves = /^([/~]|[a-z]:|[a-z]+:\/\/)/i.test(path) || path.includes('\\') || path.includes('\0');
+  if (leaves || path.split('/').some((step) => step === '..' || step === '.' || step === '')) {
+    const cure = 'Put the file beside report.md and write its name alone.';
+    return refused({ kind: 'path-outside-report', path: [], expected, found: typed, cure });
+  }
+  return understood(path);
+});
+
+/** The files that hold the shots: one, or a list. */
+export const sessionFiles: Schema<readonly string[]> = oneOrMore(
+  fileInside,
+  'one file name or a list of them',
+);

@@ -1,0 +1,11 @@
+import type { Contender } from './contender.ts';
+import type { Shop } from './shop.ts';
+
+/** What all reports of a content folder share. */
+export interface Shared {
+  readonly shop: Shop | null;
+  /** Build sheets by id; null for a file that is there but cannot be used. */
+  readonly contenders: ReadonlyMap<string, Contender | null>;
+}
+
+export const nothingShared: Shared = { shop: null, contenders: new Map() };

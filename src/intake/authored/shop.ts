@@ -1,0 +1,117 @@
+import type { MetricId } from '../../trade/metrics.ts';
+import { answer, oneOf, text, yesOrNo } from './answers.ts';
+import type { Keyed } from './collections.ts';
+import { ball, monitor, type Conditions } from './conditions.ts';
+import { interestAnswers, type InterestAnswers } from './interests.ts';
+import { matters } from './primary.ts';
+import type { Quantity } from './quantity.ts';
+import { strict } from './strict.ts';
+import type { Schema } from './trouble.ts';
+
+/** Where the site stands: `site` without a slash at its end, `base` with one at both ends. */
+export interface Address {
+  readonly site: string;
+  readonly base: string;
+}
+
+export interface ShopDefaults {
+  readonly units: 'yards' | 'metres';
+  /** A BCP 47 language tag, for dates and numbers. */
+  readonly locale: string;
+  readonly conditions: Conditions;
+  readonly matters: Keyed<MetricId, Quantity>;
+}
+
+/** Who publishes. */
+export interface Shop {
+  readonly name: string;
+  readonly address: Address | null;
+  /** Where a reader reports an error. */
+  readonly contact: string | null;
+  readonly interests: InterestAnswers;
+  readonly reuse: Reuse;
+  readonly defaults: ShopDefaults;
+  /** Whether what the linter of the narrative finds stops the build. */
+  readonly strict: boolean;
+}
+
+export interface Reuse {
+  readonly terms?: string;
+  readonly credit?: string;
+}
+
+const webAddress: Schema<Address> = answer(
+  'the address of the published site, such as https://reports.example/tests/',
+  readAddress,
+  'Write it from https:// on, without anything after a ? or #.',
+);
+
+function readAddress(typed: string): Address | null {
+  if (!/^https?:\/\//i.test(typed) || !URL.canParse(typed)) return null;
+  const url = new URL(typed);
+  if (url.search !== '' || url.hash !== '' || url.username !== '' || url.password !== '') return null;
+  return { site: url.origin, base: url.pathname.endsWith('/') ? url.pathname : `${url.pathname}/` };
+}
+
+const languageTag: Schema<string> = answer(
+  'a language tag such as en-GB',
+  (typed) => {
+    try {
+      return Intl.getCanonicalLocales(typed)[0] ?? null;
+    } catch {
+      return null;
+    }
+  },
+  'Write a language and a country, such as en-GB or en-US.',
+);
+
+export interface ShopAnswers {
+  readonly name: string;
+  readonly address?: Address;
+  readonly contact?: string;
+  readonly interests?: InterestAnswers;
+  readonly reuse?: Reuse;
+  readonly defaults?: Omit<Conditions, 'temperature' | 'wind' | 'humidity' | 'target'> & {
+    readonly units?: 'yards' | 'metres';
+    readonly locale?: string;
+    readonly matters?: Keyed<MetricId, Quantity>;
+  };
+  readonly strict?: boolean;
+}
+
+export const shopAnswers: Schema<ShopAnswers> = strict({
+  name: text('the name of the shop'),
+  address: webAddress.exactOptional(),
+  contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),
+  interests: interestAnswers.exactOptional(),
+  reuse: strict({
+    terms: text('the terms on which charts may be used again').exactOptional(),
+    credit: text('the credit line').exactOptional(),
+  }).exactOptional(),
+  defaults: strict({
+    units: oneOf(['yards', 'metres']).exactOptional(),
+    locale: languageTag.exactOptional(),
+    place: text('indoors or outdoors, and where').exactOptional(),
+    surface: text('mat, turf or other ground').exactOptional(),
+    tee: text('tee height or mat').exactOptional(),
+    altitude: text('the altitude with its unit').exactOptional(),
+    ball: ball.exactOptional(),
+    monitor: monitor.exactOptional(),
+    matters: matters.exactOptional(),
+  }).exactOptional(),
+  strict: yesOrNo.exactOptional(),
+});
+
+/** The shop with everything it left out filled in. */
+export function completeShop(answers: ShopAnswers): Shop {
+  const { units = 'yards', locale = 'en-GB', matters: gaps = {}, ...conditions } = answers.defaults ?? {};
+  return {
+    name: answers.name,
+    address: answers.address ?? null,
+    contact: answers.contact ?? null,
+    interests: answers.interests ?? {},
+    reuse: answers.reuse ?? {},
+    defaults: { units, locale, matters: gaps, conditions },
+    strict: answers.strict ?? false,
+  };
+}

@@ -1,0 +1,41 @@
+import type { Problem } from '../../problems/problem.ts';
+import type { Front } from './front.ts';
+import type { Body } from './frontMatter.ts';
+import type { PlaceOf } from './places.ts';
+import { readReport } from './readReport.ts';
+import type { Shared } from './shared.ts';
+import type { Shop } from './shop.ts';
+
+/** A file of a report as it was read. */
+export interface SourceFile {
+  readonly name: string;
+  readonly sha256: string;
+}
+
+/** All that was written for one report, complete. */
+export interface Source {
+  readonly slug: string;
+  readonly front: Front;
+  readonly body: Body;
+  readonly files: readonly SourceFile[];
+  readonly shop: Shop | null;
+  readonly placeOf: PlaceOf;
+}
+
+interface Written extends Shared {
+  readonly slug: string;
+  /** Path of `report.md` from the content folder. */
+  readonly file: string;
+  readonly text: string;
+  readonly files: readonly SourceFile[];
+}
+
+/** Reads one report into a `Source`, or into the problems that keep it from being one. */
+export function defineSource(written: Written): {
+  readonly source: Source | null;
+  readonly problems: readonly Problem[];
+} {
+  const { slug, file, text, files, shop } = written;
+  const { front, body, placeOf, problems } = readReport(file, text, written);
+  return { source: front === null ? null : { slug, front, body, files, shop, placeOf }, problems };
+}

@@ -1,0 +1,27 @@
+import { makeProblem } from '../../problems/makeProblem.ts';
+import type { Problem } from '../../problems/problem.ts';
+import type { PlaceOf } from './places.ts';
+import { dotted, valueAt, type Block } from './tree.ts';
+import type { Trouble } from './trouble.ts';
+
+/** Troubles as problems, each at the place where the answer stands or should stand. */
+export function troubleProblems(troubles: readonly Trouble[], tree: Block, placeOf: PlaceOf): Problem[] {
+  return troubles.map(({ kind, path, expected, found, cure, at }) =>
+    makeProblem(kind, placeOf(path, at ?? 'value'), {
+      expected,
+      found,
+      cure: cure ?? addKey(path, tree),
+    }),
+  );
+}
+
+function addKey(path: Trouble['path'], tree: Block): string {
+  const key = path.at(-1);
+  const above = path.slice(0, -1);
+  if (key === undefined) return 'Write the answers, one a line.';
+  if (typeof key === 'number') return 'Write the entry after its dash, or remove the dash.';
+  if (valueAt(tree, path) !== undefined) return `Write the answer after "${key}:".`;
+  return above.length === 0
+    ? `Add a line "${key}:" with the answer.`
+    : `Add "${key}:" with the answer to ${dotted(above)}.`;
+}

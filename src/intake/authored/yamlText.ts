@@ -1,0 +1,79 @@
+import { LineCounter, isMap, parseDocument } from 'yaml';
+import { makeProblem } from '../../problems/makeProblem.ts';
+import type { Problem } from '../../problems/problem.ts';
+import { firstLine, placesOf, type PlaceOf } from './places.ts';
+import { isBlock, type Block } from './tree.ts';
+import { yamlErrors } from './yamlErrors.ts';
+import { yamlTraps } from './yamlTraps.ts';
+
+export interface YamlReading {
+  /** The answers as typed; null when the text cannot be read as YAML. */
+  readonly tree: Block | null;
+  readonly placeOf: PlaceOf;
+  readonly problems: readonly Problem[];
+  /** The keys of a block in the order in which they stand (an object would put `10` before `alder`). */
+  readonly keysInOrder: (key: string) => readonly string[];
+}
+
+/**
+ * Reads YAML so that every scalar stays the text that was typed (`9.0`, `010`, `no`, dates). Anchors, aliases, tags
+ * and repeated keys are refused. `text` must begin at the first line of `file`.
+ */
+export function readYaml(file: string, text: string): YamlReading {
+  const unreadable = (problems: readonly Problem[]): YamlReading => ({
+    tree: null,
+    placeOf: firstLine(file),
+    problems,
+    keysInOrder: () => [],
+  });
+  const lines = new LineCounter();
+  try {
+    const document = parseDocument(text, {
+      lineCounter: lines,
+      schema: 'failsafe',
+      uniqueKeys: true,
+      prettyErrors: false,
+      logLevel: 'silent',
+    });
+    const traps = yamlTraps(text, document, lines);
+    const trapped = new Set(traps.map(({ line }) => line));
+    // A comment that swallows a bracket shows up twice; the trap names the cause.
+    const errors = yamlErrors(text, document, lines);
+    const troubles = [...traps, ...errors.filter(({ line }) => !trapped.has(line))];
+    const problems = troubles.map(({ kind, line, column, expected, found, cure }) =>
+      makeProblem(kind, { file, line, column }, { expected, found, cure }),
+    );
+    if ([...traps, ...errors].some(({ fatal }) => fatal)) return unreadable(problems);
+    const placeOf = placesOf(file, document, lines);
+    if (document.contents === null) return { tree: {}, placeOf, problems, keysInOrder: () => [] };
+    const tree: unknown = document.toJS({ maxAliasCount: 0 });
+    if (!isBlock(tree)) {
+      return unreadable([
+        ...problems,
+        makeProblem('value-invalid', placeOf([]), {
+          expected: 'answers, each as a key, a colon and a value',
+          found: Array.isArray(tree) ? 'a list' : String(tree),
+          cure: 'Write one answer a line, such as "title: Three driver heads, one shaft".',
+        }),
+      ]);
+    }
+    const keysInOrder = (key: string): readonly string[] => {
+      const block = document.get(key, true);
+      return isMap(block) ? block.items.map((item) => String(item.key)) : [];
+    };
+    return { tree, placeOf, problems, keysInOrder };
+  } catch {
+    // The parser recurses: thousands of brackets inside one another exhaust the stack.
+    return unreadable([
+      makeProblem(
+        'yaml-syntax',
+        { file, line: 1, column: 1 },
+        {
+          expected: 'a few answers inside one another',
+          found: 'brackets or indentation nested too deeply to read',
+          cure: 'Remove the surplus brackets; no answer is nested more than five deep.',
+        },
+      ),
+    ]);
+  }
+}

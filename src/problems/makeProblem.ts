@@ -1,0 +1,27 @@
+import { problemKinds, type ProblemKind } from './kinds.ts';
+import type { Place, Problem, Severity } from './problem.ts';
+
+interface ProblemText {
+  readonly expected: string;
+  readonly found: string | null;
+  readonly cure: string;
+  readonly forReader?: string;
+  /** Only where the kind's usual severity does not hold. */
+  readonly severity?: Severity;
+}
+
+/** Builds a problem of a kind at a place, with the kind's usual severity. */
+export function makeProblem(kind: ProblemKind, place: Partial<Place> & { file: string }, text: ProblemText): Problem {
+  return {
+    kind,
+    severity: text.severity ?? problemKinds[kind].severity,
+    file: place.file,
+    line: place.line ?? null,
+    column: place.column ?? null,
+    columnName: place.columnName ?? null,
+    expected: text.expected,
+    found: text.found,
+    cure: text.cure,
+    forReader: text.forReader ?? null,
+  };
+}
