@@ -1,7 +1,7 @@
 import { evaluateChebyshev } from '../chebyshev.ts';
 import { StatisticsError, requireFraction, requirePositive } from '../statisticsError.ts';
-import { logChiConstant } from './logChiDensity.ts';
-import { normalRange, pieceOf, WIDEST_RANGE, type Piece } from './normalRange.ts';
+import { normalRange, pieceOf, WIDEST_RANGE } from './normalRange.ts';
+import { sumOverChi } from './sumOverChi.ts';
 import { tQuantile } from './t.ts';
 
 /**
@@ -77,66 +77,56 @@ function firstGuess(p: number, k: number, df: number): number {
 
 function upperTail(q: number, k: number, df: number): Tail {
   const table = normalRange(k);
-  const term = (w: number, weightLog: number, s: number, into: Sums): number => {
+  let value = 0;
+  let slope = 0;
+  const add = (s: number, logDensity: number): number => {
+    const w = q * s;
     if (w >= WIDEST_RANGE) return 0;
-    const piece: Piece = table.upper(pieceOf(w));
-    const weight = Math.exp(weightLog - (w * w) / 4);
+    const piece = table.upper(pieceOf(w));
+    const weight = Math.exp(logDensity - (w * w) / 4);
     const scaled = evaluateChebyshev(piece.value, w);
-    const value = weight * scaled;
-    into.value += value;
-    into.slope += weight * s * (evaluateChebyshev(piece.slope, w) - (w / 2) * scaled);
-    return value;
+    value += weight * scaled;
+    slope += weight * s * (evaluateChebyshev(piece.slope, w) - (w / 2) * scaled);
+    return weight * scaled;
   };
   // the far tail is made by small deviations S: the sum starts where density times exp(-w^2 / 4) peaks
-  return outerSum(q, df, df, -0.5 * Math.log1p((q * q) / (2 * df)), term);
+  return averaged(df, df, -0.5 * Math.log1p((q * q) / (2 * df)), add, () => ({ value, slope }));
 }
 
 function lowerTail(q: number, k: number, df: number): Tail {
   const table = normalRange(k);
-  const term = (w: number, weightLog: number, s: number, into: Sums): number => {
-    const weight = Math.exp(weightLog);
+  let value = 0;
+  let slope = 0;
+  const add = (s: number, logDensity: number): number => {
+    const w = q * s;
+    const weight = Math.exp(logDensity);
     if (w >= WIDEST_RANGE) {
-      into.value += weight;
+      value += weight;
       return weight;
     }
-    const piece: Piece = table.lower(pieceOf(w));
+    const piece = table.lower(pieceOf(w));
     const power = weight * w ** (k - 2);
     const scaled = evaluateChebyshev(piece.value, w);
-    const value = power * w * scaled;
-    into.value += value;
-    into.slope += power * s * (w * evaluateChebyshev(piece.slope, w) + (k - 1) * scaled);
-    return value;
+    value += power * w * scaled;
+    slope += power * s * (w * evaluateChebyshev(piece.slope, w) + (k - 1) * scaled);
+    return power * w * scaled;
   };
-  return outerSum(q, df, df + k - 1, 0, term);
+  return averaged(df, df + k - 1, 0, add, () => ({ value, slope }));
 }
 
-interface Sums {
-  value: number;
-  slope: number;
-}
-
-/** Sum over u on a grid through `start`, outward both ways until a term no longer counts. */
-function outerSum(
-  q: number,
+/** Both sums over S, or the one term at S = 1 when the standard deviation is known. */
+function averaged(
   df: number,
   sharpness: number,
   start: number,
-  term: (w: number, weightLog: number, s: number, into: Sums) => number,
+  add: (s: number, logDensity: number) => number,
+  sums: () => Tail,
 ): Tail {
-  const sums: Sums = { value: 0, slope: 0 };
   if (df === Infinity) {
-    term(q, 0, 1, sums);
-    return sums;
+    add(1, 0);
+    return sums();
   }
-  const constant = logChiConstant(df);
-  const step = Math.min(0.12, 0.55 / Math.sqrt(2 * sharpness));
-  for (const direction of [1, -1]) {
-    for (let j = direction === 1 ? 0 : 1; ; j++) {
-      const u = start + direction * j * step;
-      const s = Math.exp(u);
-      const added = term(q * s, constant + df * (u - Math.expm1(2 * u) / 2), s, sums);
-      if (!(added > 1e-17 * sums.value)) break;
-    }
-  }
-  return { value: sums.value * step, slope: sums.slope * step };
+  const step = sumOverChi(df, sharpness, start, add);
+  const { value, slope } = sums();
+  return { value: value * step, slope: slope * step };
 }

@@ -1,0 +1,27 @@
+import { compensatedSum } from './compensatedSum.ts';
+import { meanOf } from './moments.ts';
+import { requireAtLeast, requireFinite, StatisticsError } from './statisticsError.ts';
+import type { Matrix } from './symmetricMatrix.ts';
+
+/** Means and sample covariance matrix (divisor n - 1) of rows of p values. */
+export interface Covariance {
+  readonly n: number;
+  readonly means: readonly number[];
+  readonly matrix: Matrix;
+}
+
+/** @throws StatisticsError `sample-too-small` under two rows, `bad-argument` for ragged or non-finite rows */
+export function covariance(rows: readonly (readonly number[])[]): Covariance {
+  requireAtLeast('covariance', 'rows', rows.length, 2);
+  const size = rows[0]?.length ?? 0;
+  if (size === 0 || rows.some((row) => row.length !== size)) {
+    throw new StatisticsError('bad-argument', 'covariance', 'rows differ in length or are empty');
+  }
+  rows.forEach((row) => requireFinite('covariance', row));
+  const means = Array.from({ length: size }, (_, j) => meanOf(rows.map((row) => row[j] ?? 0)));
+  const centred = rows.map((row) => row.map((value, j) => value - (means[j] ?? 0)));
+  const entry = (i: number, j: number): number =>
+    compensatedSum(centred.map((row) => (row[i] ?? 0) * (row[j] ?? 0))) / (rows.length - 1);
+  const matrix = means.map((_, i) => means.map((_mean, j) => entry(Math.max(i, j), Math.min(i, j))));
+  return { n: rows.length, means, matrix };
+}
