@@ -11,7 +11,11 @@ interface ProblemText {
 }
 
 /** Builds a problem of a kind at a place, with the kind's usual severity. */
-export function makeProblem(kind: ProblemKind, place: Partial<Place> & { file: string }, text: ProblemText): Problem {
+export function makeProblem(
+  kind: ProblemKind,
+  place: Partial<Place> & { file: string },
+  text: ProblemText,
+): Problem {
   return {
     kind,
     severity: text.severity ?? problemKinds[kind].severity,
