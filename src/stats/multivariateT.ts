@@ -1,0 +1,42 @@
+import type { Covariance } from './covariance.ts';
+import type { Random } from './random.ts';
+import { requireAtLeast } from './statisticsError.ts';
+import { cholesky } from './symmetricMatrix.ts';
+
+/**
+ * Draws of a mean vector as uncertain as its sample leaves it: means + N(0, S / n) / sqrt(chi-square(n - 1) /
+ * (n - 1)), the multivariate t with n - 1 df, which is the posterior under the usual flat prior (Gelman et al.,
+ * *Bayesian Data Analysis*, section 3.6, up to its df). Columns without spread stay at their mean.
+ *
+ * @returns a function that gives the next draw, one number a column
+ * @throws StatisticsError `sample-too-small` under two rows
+ */
+export function meanVectorDraws(sample: Covariance, random: Random): () => readonly number[] {
+  requireAtLeast('meanVectorDraws', 'rows', sample.n, 2);
+  const df = sample.n - 1;
+  const scaled = sample.matrix.map((row) => row.map((entry) => entry / sample.n));
+  const lower = cholesky('meanVectorDraws', scaled, true);
+  return () => {
+    const z = sample.means.map(() => random.normal());
+    const stretch = Math.sqrt(df / chiSquareDraw(df, random));
+    return sample.means.map((mean, i) => {
+      const row = lower[i] ?? [];
+      const offset = z.reduce((sum, value, j) => sum + value * (row[j] ?? 0), 0);
+      return mean + stretch * offset;
+    });
+  };
+}
+
+/** One chi-square value: twice a gamma of shape df / 2 >= 1/2 (Marsaglia & Tsang 2000, ACM TOMS 26). */
+export function chiSquareDraw(df: number, random: Random): number {
+  if (df < 2) return chiSquareDraw(df + 2, random) * (1 - random.uniform()) ** (2 / df);
+  const d = df / 2 - 1 / 3;
+  const c = 1 / Math.sqrt(9 * d);
+  for (;;) {
+    const x = random.normal();
+    const v = (1 + c * x) ** 3;
+    if (v <= 0) continue;
+    const u = 1 - random.uniform();
+    if (Math.log(u) < 0.5 * x * x + d - d * v + d * Math.log(v)) return 2 * d * v;
+  }
+}
