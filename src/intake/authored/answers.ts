@@ -23,6 +23,15 @@ export function text(what: string): Schema<string> {
   return answer(what, (typed) => typed || null, `Write ${what} as text after the colon.`);
 }
 
+/** Text in which a number is not left without its unit: "21" could be either of two temperatures. */
+export function withUnit(what: string, example: string): Schema<string> {
+  return answer(
+    `${what} with its unit, such as ${example}`,
+    (typed) => (typed === '' || /^[+\-−]?[\d.,]+$/u.test(typed) ? null : typed),
+    'Write the unit after the number.',
+  );
+}
+
 /** One of a few words. */
 export function oneOf<const Word extends string>(words: readonly [Word, ...Word[]]): Schema<Word> {
   const listed = inWords(words);

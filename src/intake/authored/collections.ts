@@ -60,6 +60,8 @@ export function entriesOf<K, V>(
     const entries: (readonly [K, V])[] = [];
     const typedAs = new Map<K, string>();
     for (const [typed, item] of Object.entries(answer)) {
+      // A key without a colon has been reported as such by whoever read the YAML.
+      if (item === null) continue;
       const id = readWith(key, typed);
       const schema = typeof value !== 'function' ? value : 'value' in id ? value(id.value) : null;
       const read = schema === null ? null : readWith(schema, item);

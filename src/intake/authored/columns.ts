@@ -7,7 +7,7 @@ import { classOfReading } from './conditions.ts';
 import { metricName } from './metricName.ts';
 import { strict } from './strict.ts';
 import type { Schema } from './trouble.ts';
-import { unitNamed } from './unitName.ts';
+import { unitNamed } from '../../trade/unitWords.ts';
 
 function unitFor(metric: MetricId): Schema<UnitId> {
   const { dimension, name } = metrics[metric];

@@ -1,5 +1,5 @@
 import { metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
-import { oneOf, text, yesOrNo } from './answers.ts';
+import { oneOf, text, withUnit, yesOrNo } from './answers.ts';
 import { recordOf, wordsOr, type Keyed } from './collections.ts';
 import { metricName } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
@@ -95,8 +95,8 @@ export const conditions: Schema<Conditions> = strict({
   surface: text('mat, turf or other ground').exactOptional(),
   tee: text('tee height or mat').exactOptional(),
   ball: ball.exactOptional(),
-  temperature: text('the temperature with its unit').exactOptional(),
-  altitude: text('the altitude with its unit').exactOptional(),
+  temperature: withUnit('the temperature', '21 °C').exactOptional(),
+  altitude: withUnit('the altitude', '120 m').exactOptional(),
   wind: text('the wind, or none').exactOptional(),
   humidity: text('the humidity').exactOptional(),
   target: text('what the hitter aimed at').exactOptional(),

@@ -1,4 +1,5 @@
-import { isMetricId, metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
+import { metricHeadings } from '../../trade/headings.ts';
+import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
 import { nearest } from './nearest.ts';
 import { asFound } from './tree.ts';
 import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
@@ -9,22 +10,31 @@ const plain = (typed: string): string =>
     .replace(/[\s_-]+/g, ' ')
     .trim();
 
-const byWords: ReadonlyMap<string, MetricId> = new Map(
-  metricIds.flatMap((id): [string, MetricId][] => [
-    [plain(id), id],
+const spellings: ReadonlyMap<string, MetricId> = new Map([
+  ...headingsOfOneMetric(),
+  ...metricIds.flatMap((id): [string, MetricId][] => [
     [plain(metrics[id].name), id],
+    [plain(id), id],
   ]),
-);
+]);
+
+/** Heading words that stand for one metric only: "spin" will do, "speed" will not. */
+function headingsOfOneMetric(): [string, MetricId][] {
+  const pairs = metricIds.flatMap((id) =>
+    metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]),
+  );
+  return pairs.filter(([word, id]) => pairs.every(([other, owner]) => other !== word || owner === id));
+}
 
 /** A metric by its id or by the trade's own words, in any casing: `ball_speed`, `ball speed`, `Ball Speed`. */
 export function metricNamed(typed: string): MetricId | null {
-  return byWords.get(plain(typed)) ?? (isMetricId(typed) ? typed : null);
+  return spellings.get(plain(typed)) ?? null;
 }
 
 /** The metric that a mistyped name most likely stands for. */
 export function nearestMetric(typed: string): MetricId | null {
-  const near = nearest(typed, [...byWords.keys()]);
-  return near === null ? null : (byWords.get(near) ?? null);
+  const near = nearest(typed, [...spellings.keys()]);
+  return near === null ? null : metricNamed(near);
 }
 
 /** The name of a metric. */

@@ -3,7 +3,7 @@ import { canonicalUnit, toCanonical, units, type Dimension, type UnitId } from '
 import { inWords } from './answers.ts';
 import { asFound } from './tree.ts';
 import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
-import { unitNamed } from './unitName.ts';
+import { unitNamed } from '../../trade/unitWords.ts';
 
 /** A number with a unit: `value` in the canonical unit of its dimension, `unit` and `typed` as the shop wrote it. */
 export interface Quantity {

@@ -1,5 +1,5 @@
 import type { MetricId } from '../../trade/metrics.ts';
-import { answer, oneOf, text, yesOrNo } from './answers.ts';
+import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
@@ -94,7 +94,7 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
     place: text('indoors or outdoors, and where').exactOptional(),
     surface: text('mat, turf or other ground').exactOptional(),
     tee: text('tee height or mat').exactOptional(),
-    altitude: text('the altitude with its unit').exactOptional(),
+    altitude: withUnit('the altitude', '120 m').exactOptional(),
     ball: ball.exactOptional(),
     monitor: monitor.exactOptional(),
     matters: matters.exactOptional(),

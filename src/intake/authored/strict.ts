@@ -24,14 +24,17 @@ export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   const object = z.strictObject(shape);
   return schemaOf<Output>((answer) => {
     const expected = `a block with the keys ${keys.join(', ')}`;
-    if (answer === undefined)
+    if (answer === undefined || answer === '')
       return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
     if (!isBlock(answer)) {
       const cure = 'Write each answer under its key, on an indented line or in { }.';
       return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });
     }
-    const known = Object.entries(answer).filter(([key, value]) => Object.hasOwn(shape, key) && value !== '');
-    const unknown = Object.keys(answer).filter((key) => !Object.hasOwn(shape, key));
+    const known = Object.entries(answer).filter(
+      ([key, value]) => Object.hasOwn(shape, key) && value !== '' && value !== null,
+    );
+    // A key without a colon has been reported as such by whoever read the YAML.
+    const unknown = Object.keys(answer).filter((key) => !Object.hasOwn(shape, key) && answer[key] !== null);
     const result = readWith(object, Object.fromEntries(known));
     const troubles = [
       ...unknown.map((key) => unknownKey(key, keys)),

@@ -15,6 +15,15 @@ export interface Trouble {
   readonly at?: 'key';
 }
 
+/** An answer that is there and cannot be used. */
+export const invalid = (path: Path, expected: string, found: string | null, cure: string): Trouble => ({
+  kind: 'value-invalid',
+  path,
+  expected,
+  found,
+  cure,
+});
+
 /** An answer as typed goes in, what it means comes out. */
 export type Schema<T> = z.ZodType<T>;
 

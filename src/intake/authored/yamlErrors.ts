@@ -2,6 +2,9 @@ import { isAlias, visit, type Document, type LineCounter } from 'yaml';
 import { specialStart, yamlErrorWords, type Where } from './yamlErrorWords.ts';
 import type { YamlTrouble } from './yamlTrouble.ts';
 
+// Bytes that were never meant to be YAML give an error a character.
+const mostErrors = 100;
+
 /** YAML's own errors, rewritten: one a line, since the first usually brings the others with it. */
 export function yamlErrors(text: string, document: Document, lines: LineCounter): YamlTrouble[] {
   const rows = text.split(/\r\n|\n|\r/);
@@ -10,8 +13,10 @@ export function yamlErrors(text: string, document: Document, lines: LineCounter)
     return { line, column: Math.max(col, 1), row: rows[line - 1] ?? '' };
   };
   const troubles: YamlTrouble[] = [];
+  const linesSeen = new Set<number>();
   const add = (trouble: YamlTrouble): void => {
-    if (!troubles.some(({ line }) => line === trouble.line)) troubles.push(trouble);
+    if (!linesSeen.has(trouble.line)) troubles.push(trouble);
+    linesSeen.add(trouble.line);
   };
   visit(document, {
     Node(_, node) {
@@ -24,7 +29,7 @@ export function yamlErrors(text: string, document: Document, lines: LineCounter)
     },
   });
   const seen = new Set<number>();
-  for (const { code, pos } of [...document.errors, ...document.warnings]) {
+  for (const { code, pos } of [...document.errors, ...document.warnings].slice(0, mostErrors)) {
     if (seen.has(pos[0])) continue;
     seen.add(pos[0]);
     add(yamlErrorWords(code, whereIs(pos[0]), { rows, whereIs, document, offset: pos[0] }));

@@ -17,9 +17,10 @@ export interface YamlReading {
 
 /**
  * Reads YAML so that every scalar stays the text that was typed (`9.0`, `010`, `no`, dates). Anchors, aliases, tags
- * and repeated keys are refused. `text` must begin at the first line of `file`.
+ * and repeated keys are refused. `typed` must begin at the first line of `file`.
  */
-export function readYaml(file: string, text: string): YamlReading {
+export function readYaml(file: string, typed: string): YamlReading {
+  const text = typed.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const unreadable = (problems: readonly Problem[]): YamlReading => ({
     tree: null,
     placeOf: firstLine(file),

@@ -23,13 +23,17 @@ export function yamlTraps(text: string, document: Document, lines: LineCounter):
           found: 'brackets before the colon',
           cure: 'Write a plain word as the key, or put the whole value in quotes.',
         });
-      } else if (pair.value === null && isMap(parent) && parent.flow === true) {
+      } else if (
+        pair.value === null &&
+        isMap(parent) &&
+        (parent.flow === true || document.errors.length === 0)
+      ) {
         trap(starts(pair.key), {
           kind: 'yaml-syntax',
           fatal: false,
           expected: 'a key, a colon and a value',
           found: String(pair.key.value),
-          cure: 'Inside { } a comma ends a value: put a value that holds a comma in quotes, or add a colon and an answer here.',
+          cure: 'Add a colon and an answer. Inside { } a comma ends a value, so put a value that holds a comma in quotes.',
         });
       }
     },
