@@ -58,7 +58,7 @@ export const allShotsVariant = (drawing: AllShotsDrawing, variant: Variant): str
   const { strips, axis } = drawing;
   const scale = shotsScale(strips, layout);
   const style = {
-    radius: shotRadius(Math.max(...strips.map(({ shots }) => shots.length)), layout),
+    radius: shotRadius(strips, scale),
     beside: strips.every((strip) => headFits(strip, layout)),
   };
   const leftOut = strips.find(({ shots }) => shots.some((shot) => shot.leftOut));

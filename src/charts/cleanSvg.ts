@@ -17,7 +17,7 @@ const refuseBroken = (svg: Element): void => {
   for (const element of [svg, ...svg.querySelectorAll('*')]) {
     for (const { name, value } of element.attributes) {
       if (/NaN|undefined|Infinity/.test(value)) {
-        throw new Error(`The chart has a broken number: <${element.tagName} ${name}="${value}">.`);
+        throw new Error(`The chart has a broken number: <${element.tagName.toLowerCase()} ${name}="${value}">.`);
       }
     }
   }

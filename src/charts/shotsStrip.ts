@@ -1,15 +1,11 @@
-import type { Shot, ShotsStrip } from './allShotsInput.ts';
+import type { ShotsStrip } from './allShotsInput.ts';
 import { contenderMark, markExtent, type ContenderMark, type Extent } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import type { ShotsScale } from './shotsScale.ts';
-import { bar, label, leftOutMarks, lines, marks, ring, ringReach, texts } from './signs.ts';
+import { bar, label, leftOutMarks, lines, marks, ring, ringReach, texts, type Spot } from './signs.ts';
 import { swarm } from './swarm.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
-
-/** Radius of a shot's mark: smaller where many crowd a narrow strip. */
-export const shotRadius = (most: number, layout: Layout): number =>
-  most > (layout.variant === 'wide' ? 120 : 60) ? 3.4 : 4.5;
 
 const gap = 1;
 /** Least height of the band of shots, px. */
@@ -23,6 +19,38 @@ export const shotExtent = (mark: ContenderMark, leftOut: boolean, radius: number
   const reach = (side: number): number => Math.max(side + outline, stroke);
   return { left: reach(left), right: reach(right), up: reach(up), down: reach(down) };
 };
+
+/** Shots of a strip with their places about its middle line, and how far they reach above and below it, px. */
+const spread = ({ contender, shots }: ShotsStrip, scale: ShotsScale, radius: number) => {
+  const mark = contenderMark(contender.index);
+  const sized = shots.map(({ value, leftOut }) => ({
+    x: scale.place(value),
+    extent: shotExtent(mark, leftOut, radius),
+    shape: leftOut ? null : mark.shape,
+    leftOut,
+  }));
+  const heights = swarm(sized, gap);
+  const placed = sized.map((shot, index) => ({ ...shot, y: heights[index] ?? 0 }));
+  return {
+    placed,
+    up: Math.max(least / 2, ...placed.map(({ y, extent }) => extent.up - y)),
+    down: Math.max(least / 2, ...placed.map(({ y, extent }) => extent.down + y)),
+  };
+};
+
+/** Radii of a shot's mark, px: the usual one, and smaller ones for crowds. */
+const radii = [4.5, 3.8, 3.2, 2.7] as const;
+/** The height of shots from which a smaller mark is tried, px. */
+const tall = 150;
+
+/** The largest radius at which no strip grows tall; one for all strips, so that no contender's marks weigh more. */
+export const shotRadius = (strips: readonly ShotsStrip[], scale: ShotsScale): number =>
+  radii.find((radius) =>
+    strips.every((strip) => {
+      const { up, down } = spread(strip, scale, radius);
+      return up + down <= tall;
+    }),
+  ) ?? radii[3];
 
 /** Whether name and numbers of a strip fit on one line. */
 export const headFits = (
@@ -95,22 +123,12 @@ export const shotsStrip = (
 ): Part => {
   const mark = contenderMark(strip.contender.index);
   const { labels, bottom } = head(strip, beside, layout, top);
-  const sized = strip.shots.map((shot) => ({
-    x: scale.place(shot.value),
-    extent: shotExtent(mark, shot.leftOut, radius),
-    shape: shot.leftOut ? null : mark.shape,
-  }));
-  const heights = swarm(sized, gap);
-  const reach = (side: 'up' | 'down', sign: 1 | -1): number =>
-    Math.max(least / 2, ...sized.map(({ extent }, index) => sign * (heights[index] ?? 0) + extent[side]));
-  const middle = bottom + 12 + reach('up', -1);
-  const averageMiddle = middle + reach('down', 1) + 16;
+  const { placed, up, down } = spread(strip, scale, radius);
+  const middle = bottom + 12 + up;
+  const averageMiddle = middle + down + 16;
   const end = averageMiddle + (strip.average === null ? -8 : 20);
-  const spots = (wanted: (shot: Shot) => boolean) =>
-    strip.shots.flatMap((shot, index) => {
-      const item = sized[index];
-      return item !== undefined && wanted(shot) ? [{ x: item.x, y: middle + (heights[index] ?? 0) }] : [];
-    });
+  const spots = (leftOut: boolean): readonly Spot[] =>
+    placed.filter((shot) => shot.leftOut === leftOut).map(({ x, y }) => ({ x, y: middle + y }));
   return {
     height: end - top,
     marks: [
@@ -123,16 +141,8 @@ export const shotsStrip = (
       ...averagePart(strip, scale, layout, averageMiddle),
       marks([{ x: layout.markInset, y: top + 17 }], mark, layout.markRadius),
       ...texts(labels),
-      ...leftOutMarks(
-        spots((shot) => shot.leftOut),
-        mark,
-        radius,
-      ),
-      marks(
-        spots((shot) => !shot.leftOut),
-        mark,
-        radius,
-      ),
+      ...leftOutMarks(spots(true), mark, radius),
+      marks(spots(false), mark, radius),
     ],
   };
 };
