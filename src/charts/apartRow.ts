@@ -136,7 +136,7 @@ const judgedRow = (
   );
   const gap = ring({ x: scale.place(pair.estimate), y: middle });
   // A bar shorter than the ring is drawn inside it, or nothing would be seen of it.
-  const hidden = scale.place(pair.low) - scale.place(pair.high) < 2 * ringReach;
+  const hidden = scale.place(pair.low) - scale.place(pair.high) < 2 * ringReach + 6;
   const markOf = (index: number, x: number, y: number) =>
     marks([{ x, y }], contenderMark(index), layout.markRadius);
   return {

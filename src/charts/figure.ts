@@ -41,8 +41,8 @@ export interface AbsentFigure {
 export type Figure = DrawnFigure | AbsentFigure;
 
 /** The accessible name of the image. */
-export const imageName = (words: Pick<FigureWords, 'question' | 'subject'>): string =>
-  `${words.question} ${words.subject}`;
+export const imageName = ({ question, subject }: Pick<FigureWords, 'question' | 'subject'>): string =>
+  /[?.!]$/.test(question) ? `${question} ${subject}` : `${question}: ${subject}`;
 
 /** The words of a drawn figure without what only the image's name needs. */
 export const pageWords = ({

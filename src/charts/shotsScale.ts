@@ -23,8 +23,11 @@ export const shotsScale = (strips: readonly ShotsStrip[], layout: Layout): Shots
     ...(average === null ? [] : [average.value, average.interval?.low, average.interval?.high]),
   ]);
   const known = values.filter((value) => value !== undefined);
-  const [least, most] = [Math.min(...known), Math.max(...known)];
-  const step = stepOver(most > least ? most - least : Math.abs(most) / 10 || 1, 8);
+  const [lowest, highest] = [Math.min(...known), Math.max(...known)];
+  // Values all alike stand in the middle of a scale a tenth of their size long.
+  const room = highest > lowest ? 0 : Math.abs(highest) / 20 || 0.5;
+  const [least, most] = [lowest - room, highest + room];
+  const step = stepOver(most - least, 8);
   const start = Math.floor(least / step + 1e-9) * step;
   const end = Math.max(Math.ceil(most / step - 1e-9) * step, start + step);
   const place = (value: number): number =>

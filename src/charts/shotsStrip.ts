@@ -96,12 +96,15 @@ const averagePart = (
   const after = Math.max(whole.to, x + ringReach) + 7;
   const beforeEnd = Math.min(whole.from, x - ringReach) - 7;
   return [
-    ...(whole.to - whole.from < 2 * ringReach ? [shown, ...fits] : [...fits, shown]),
-    ...texts([
-      after + wordsWidth <= width
-        ? label(estimate, 'start', after, middle + 5, average.text)
-        : label(estimate, 'end', beforeEnd, middle + 5, average.text),
-    ]),
+    ...(whole.to - whole.from < 2 * ringReach + 6 ? [shown, ...fits] : [...fits, shown]),
+    ...texts(
+      [
+        after + wordsWidth <= width
+          ? label(estimate, 'start', after, middle + 5, average.text)
+          : label(estimate, 'end', beforeEnd, middle + 5, average.text),
+      ],
+      { clear: true },
+    ),
   ];
 };
 

@@ -37,8 +37,8 @@ export interface Line {
 const at = { x: 'x', y: 'y' } as const;
 const ends = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' } as const;
 
-/** Texts, those of one style in one group. */
-export const texts = (labels: readonly Label[]): readonly Markish[] =>
+/** Texts, those of one style in one group; where lines run behind them, `clear` keeps a margin of paper round the letters. */
+export const texts = (labels: readonly Label[], { clear = false } = {}): readonly Markish[] =>
   [
     ...Map.groupBy(labels, ({ size, weight, colour, anchor }) =>
       [size, weight, colour, anchor].join(),
@@ -53,6 +53,7 @@ export const texts = (labels: readonly Label[]): readonly Markish[] =>
         fontSize: first.size,
         fontWeight: first.weight,
         fill: paint(first.colour),
+        ...(clear ? { stroke: paint('paper'), strokeWidth: 4 } : {}),
         textAnchor: first.anchor,
         lineAnchor: 'bottom',
       }),
