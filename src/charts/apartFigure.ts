@@ -12,13 +12,13 @@ import type { ApartPair } from './apartInput.ts';
 import type { Figure, Table } from './figure.ts';
 
 /** *How far apart?*: every pair of one metric with its gap, interval and answer. */
-export function apartFigure(metric: MetricFindings, telling: Telling): Figure {
+export function apartFigure(metric: MetricFindings, telling: Telling, id = 'apart'): Figure {
   const { name } = metrics[metric.id];
   const unit = unitFor(metric.id, telling.system);
   const matters = toReader(metric.matters, metric.id, telling.system);
   const axis = `${unitWord(unit)} ${comparativeOf(metric.id).more}`.trim();
   return apartChart({
-    id: 'apart',
+    id,
     question: 'How far apart?',
     subject: `The gaps in ${name} between each two of the ${telling.noun}s`,
     finding: caption(metric, telling),

@@ -32,6 +32,8 @@ export interface Design {
   readonly order: OrderKind;
   /** Complete rounds where the order is a rotation, else null. */
   readonly rounds: number | null;
+  /** Contender ids in the order they were hit, where that was one after another; else null. */
+  readonly sequence: readonly string[] | null;
   readonly unit: 'shot' | 'hitter';
   readonly plannedInAdvance: boolean;
 }
@@ -110,6 +112,18 @@ export interface MetricFindings {
   readonly pairs: readonly PairFindings[];
 }
 
+/** A sentence of the shop's with what the shots make of it. */
+export interface ClaimStanding {
+  readonly say: string;
+  readonly standing: 'borne-out' | 'weaker-than-said' | 'not-shown' | 'contradicted';
+}
+
+export interface FairnessCheck {
+  readonly id: string;
+  readonly state: 'met' | 'not-met' | 'not-recorded';
+  readonly why: string;
+}
+
 export interface ProblemSummary {
   readonly kind: ProblemKind;
   readonly severity: Severity;
@@ -132,6 +146,8 @@ export interface Findings {
   readonly contenders: readonly ContenderCount[];
   readonly design: Design;
   readonly metrics: readonly MetricFindings[];
+  readonly claims: readonly ClaimStanding[];
+  readonly fairness: readonly FairnessCheck[];
   readonly caveats: readonly OverlayId[];
   readonly problems: readonly ProblemSummary[];
   readonly seed: string;

@@ -22,6 +22,8 @@ export const problemKinds = {
   'contender-file-missing': { severity: 'error', title: 'A contender has no build sheet' },
   'shop-missing': { severity: 'warning', title: 'There is no shop.yaml' },
   'path-outside-report': { severity: 'error', title: 'A path leaves the folder of the report' },
+  'report-missing': { severity: 'error', title: 'There is no such report' },
+  'no-reports': { severity: 'error', title: 'There is no report' },
   'session-file-missing': { severity: 'error', title: 'The session file is not there' },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative

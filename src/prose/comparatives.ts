@@ -3,20 +3,24 @@ import type { MetricId } from '../trade/metrics.ts';
 /** How one contender is said to differ from another in a metric. */
 export interface Comparative {
   /** Verb of a whole sentence: Alder *carried* farther than Birch. */
-  readonly verb: 'carried' | 'went' | 'was' | 'stayed';
+  readonly verb: 'carried' | 'went' | 'was' | 'started' | 'landed' | 'curved' | 'stayed';
   readonly more: string;
   readonly less: string;
 }
 
 const was = (more: string, less: string): Comparative => ({ verb: 'was', more, less });
-const sideways = was('more to the right', 'more to the left');
+const sideways = (verb: Comparative['verb']): Comparative => ({
+  verb,
+  more: 'more to the right',
+  less: 'more to the left',
+});
 
 const comparatives: Readonly<Record<MetricId, Comparative>> = {
   club_speed: was('faster in the swing', 'slower in the swing'),
   ball_speed: was('faster off the face', 'slower off the face'),
   smash: was('higher in smash factor', 'lower in smash factor'),
   launch_angle: was('higher in launch', 'lower in launch'),
-  launch_direction: was('started more to the right', 'started more to the left'),
+  launch_direction: sideways('started'),
   spin_rate: was('higher in spin', 'lower in spin'),
   spin_axis: was('tilted more to the right', 'tilted more to the left'),
   back_spin: was('higher in back spin', 'lower in back spin'),
@@ -31,8 +35,8 @@ const comparatives: Readonly<Record<MetricId, Comparative>> = {
   strike_up: was('struck higher on the face', 'struck lower on the face'),
   carry: { verb: 'carried', more: 'farther', less: 'shorter' },
   total: { verb: 'went', more: 'farther', less: 'shorter' },
-  side: sideways,
-  curve: was('curved more to the right', 'curved more to the left'),
+  side: sideways('landed'),
+  curve: sideways('curved'),
   apex: was('higher at the top of its flight', 'lower at the top of its flight'),
   descent_angle: was('steeper in its landing', 'shallower in its landing'),
   hang_time: was('longer in the air', 'shorter in the air'),

@@ -44,7 +44,22 @@ interface UnitWords {
   readonly short: string;
 }
 
+const same = (word: string): UnitWords => ({ one: word, many: word, short: word });
+
 const unitWords: Readonly<Record<UnitId, UnitWords>> = {
+  'm/s': same('m/s'),
+  mph: same('mph'),
+  'km/h': same('km/h'),
+  m: { one: 'metre', many: 'metres', short: 'm' },
+  yd: { one: 'yard', many: 'yards', short: 'yd' },
+  ft: { one: 'foot', many: 'feet', short: 'ft' },
+  in: { one: 'inch', many: 'inches', short: 'in' },
+  cm: same('cm'),
+  mm: same('mm'),
+  deg: { one: 'degree', many: 'degrees', short: '°' },
+  rpm: same('rpm'),
+  '1': same(''),
+  s: { one: 'second', many: 'seconds', short: 's' },
 };
 
 /** The unit in words after a printed number: `1 yard`, `12 yards`, nothing for a ratio. */

@@ -1,0 +1,28 @@
+import { defineConfig } from 'astro/config';
+import { contentWatch } from './src/site/contentWatch.ts';
+
+export default defineConfig({
+  srcDir: './src',
+  publicDir: './public',
+  trailingSlash: 'always',
+  compressHTML: true,
+  devToolbar: { enabled: false },
+  // We render no markdown by Astro, and its highlighter would need inline styles.
+  markdown: { syntaxHighlight: false },
+  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 1 },
+  // Data addresses would need a hole in the content security policy.
+  vite: { build: { assetsInlineLimit: 0 } },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self'",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
+    },
+  },
+  integrations: [contentWatch()],
+});

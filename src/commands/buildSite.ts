@@ -1,0 +1,73 @@
+import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { countProblems } from '../problems/countProblems.ts';
+import type { Problem } from '../problems/problem.ts';
+import { problemTable } from '../problems/table.ts';
+import { loadSite, type SiteContent } from '../site/siteContent.ts';
+import { isShown } from '../site/shown.ts';
+import { recover, swap } from './swap.ts';
+import type { Terminal } from './terminal.ts';
+
+export interface BuildRequest {
+  readonly contentDir: string;
+  readonly outDir: string;
+  readonly terminal: Terminal;
+}
+
+export interface BuildOutcome {
+  readonly built: boolean;
+  readonly problems: readonly Problem[];
+}
+
+const projectFolder = resolve(import.meta.dirname, '../..');
+
+/**
+ * The main job: checks everything and prints the table; with an error nothing is written. Else the site is built in
+ * a folder aside and swapped in, so that `outDir` always holds a whole site.
+ */
+export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
+  recover(outDir);
+  const site = loadSite(contentDir);
+  const table = problemTable(site.problems, {
+    colour: terminal.colour,
+    width: terminal.width,
+    howToSeeAll: 'npm run check -- --json prints them all.',
+  });
+  if (table !== '') terminal.writeError(`${table}\n\n`);
+  if (site.waiting.length > 0) {
+    terminal.writeError(`Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`);
+  }
+  if (countProblems(site.problems).errors > 0) {
+    terminal.writeError(`Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`);
+    return { built: false, problems: site.problems };
+  }
+  await buildAside(site, contentDir, outDir);
+  for (const report of site.reports) {
+    const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
+    terminal.write(`${report.source.slug}: ${report.session.shots.length} shots, ${state}\n`);
+  }
+  terminal.write(`Built into ${outDir}\n`);
+  return { built: true, problems: site.problems };
+}
+
+async function buildAside(site: SiteContent, contentDir: string, outDir: string): Promise<void> {
+  const cache = join(projectFolder, '.cache');
+  mkdirSync(cache, { recursive: true });
+  const aside = mkdtempSync(join(cache, 'new-'));
+  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  // The pages read the same folder; they run inside the bundle and are handed it in no other way.
+  process.env['CONTENT_DIR'] = contentDir;
+  try {
+    const { build } = await import('astro');
+    await build({
+      root: projectFolder,
+      outDir: aside,
+      cacheDir: join(cache, 'astro'),
+      logLevel: 'warn',
+      ...(site.shop?.address == null ? {} : { site: site.shop.address.site, base: site.shop.address.base }),
+    });
+    swap(aside, outDir);
+  } finally {
+    rmSync(aside, { recursive: true, force: true });
+  }
+}

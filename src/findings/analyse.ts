@@ -1,0 +1,63 @@
+import type { Problem } from '../problems/problem.ts';
+import { problemMessage } from '../problems/problemMessage.ts';
+import { metricIds, type MetricId } from '../trade/metrics.ts';
+import type { AnalysisInput } from './analysisInput.ts';
+import type { Findings, MetricFindings, OverlayId } from './findings.ts';
+import { hitOrder } from './hitOrder.ts';
+import { metricFindings } from './metricFindings.ts';
+
+/**
+ * All findings of a report. Primary metrics come first, in the order of the plan, then what else the files hold.
+ *
+ * @param problems what intake found; errors never come this far
+ */
+export function analyse(input: AnalysisInput, problems: readonly Problem[]): Findings {
+  const { session } = input;
+  const order = hitOrder(session, input.statedOrder);
+  const metrics = metricOrder(input).flatMap((id) => {
+    const column = session.columns[id];
+    return column === undefined ? [] : [metricFindings(input, column, order)];
+  });
+  return {
+    version: 1,
+    slug: input.slug,
+    title: input.title,
+    date: input.date,
+    units: 'SI',
+    contenders: input.contenders.map(({ id, label }) => {
+      const own = session.shots.filter(({ contender }) => contender === id);
+      return { id, label, shots: own.length, excluded: own.filter(({ excluded }) => excluded !== null).length };
+    }),
+    design: {
+      hitters: session.hitters.length,
+      order: order.kind,
+      rounds: order.rounds,
+      sequence: order.sequence,
+      unit: 'shot',
+      plannedInAdvance: input.plannedInAdvance,
+    },
+    metrics,
+    claims: [],
+    fairness: [],
+    caveats: caveatsOf(metrics),
+    problems: problems.map((problem) => ({
+      kind: problem.kind,
+      severity: problem.severity,
+      file: problem.file,
+      line: problem.line,
+      column: problem.column,
+      message: problemMessage(problem),
+    })),
+    seed: input.seed,
+  };
+}
+
+function metricOrder({ primaries }: AnalysisInput): readonly MetricId[] {
+  return [...primaries, ...metricIds.filter((id) => !primaries.includes(id))];
+}
+
+/** Overlays of any primary pair, each once. */
+function caveatsOf(metrics: readonly MetricFindings[]): readonly OverlayId[] {
+  const primaries = metrics.filter(({ role }) => role === 'primary');
+  return [...new Set(primaries.flatMap(({ pairs }) => pairs.flatMap(({ overlays }) => overlays)))];
+}

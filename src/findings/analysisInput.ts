@@ -1,0 +1,24 @@
+import type { Session } from '../intake/session.ts';
+import type { MetricId } from '../trade/metrics.ts';
+
+/** How the shop states the shots followed one another, where the file does not keep the order. */
+export type StatedOrder = 'random' | 'rotation' | 'mini-blocks' | 'one-after-another' | 'unknown';
+
+/** What the analysis needs of a report besides its shots; all of it decided before hitting, as far as it was. */
+export interface AnalysisInput {
+  readonly slug: string;
+  readonly title: string;
+  readonly date: string;
+  readonly contenders: readonly { readonly id: string; readonly label: string }[];
+  readonly primaries: readonly MetricId[];
+  /** Which way a metric is wanted, where the report departs from the trade's usual way. */
+  readonly better: Readonly<Partial<Record<MetricId, 'more' | 'less' | 'neither'>>>;
+  /** Smallest gaps that matter, SI, by report or shop. */
+  readonly matters: Readonly<Partial<Record<MetricId, number>>>;
+  /** Null where the rows of the files stand in hit order. */
+  readonly statedOrder: StatedOrder | null;
+  readonly plannedInAdvance: boolean;
+  readonly session: Session;
+  /** Seed of every random draw, from the bytes of the session's files. */
+  readonly seed: string;
+}

@@ -1,0 +1,35 @@
+import type { Source } from '../intake/authored/source.ts';
+import type { Session } from '../intake/session.ts';
+import type { MetricId } from '../trade/metrics.ts';
+import type { AnalysisInput, StatedOrder } from './analysisInput.ts';
+
+/** What the analysis needs of a report, taken from its front matter and session. */
+export function analysisInput({ slug, front, files }: Source, session: Session): AnalysisInput {
+  return {
+    slug,
+    title: front.title,
+    date: front.date,
+    contenders: front.contenders.map(({ id, label }) => ({ id, label })),
+    primaries: front.primary,
+    better: front.better,
+    matters: Object.fromEntries(
+      Object.entries(front.matters).map(([metric, gap]) => [metric, gap.value]),
+    ) as Partial<Record<MetricId, number>>,
+    statedOrder: front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? ''),
+    plannedInAdvance: front.plan?.date !== undefined && front.plan.date < front.date,
+    session,
+    seed: files
+      .map(({ sha256 }) => sha256)
+      .join('')
+      .slice(0, 16),
+  };
+}
+
+/** The order class behind the shop's own words; words that name none leave the order unknown. */
+export function statedOrder(words: string): StatedOrder {
+  if (/one after (another|the other)|one club at a time|blocked/i.test(words)) return 'one-after-another';
+  if (/mini[- ]?blocks?|visits?/i.test(words)) return 'mini-blocks';
+  if (/rotat|latin square|alternat/i.test(words)) return 'rotation';
+  if (/random|drawn by lot|shuffl/i.test(words)) return 'random';
+  return 'unknown';
+}

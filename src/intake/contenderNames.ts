@@ -1,0 +1,17 @@
+import type { Contender } from './authored/contender.ts';
+
+/** Finds the contender a club name in a CSV stands for; null when it stands for none. */
+export function contenderMatcher(contenders: readonly Contender[]): (name: string) => string | null {
+  const exact = new Map(contenders.flatMap(({ id, match = [] }) => match.map((name) => [name.trim(), id])));
+  const loose = new Map(
+    contenders.flatMap(({ id, label, short }) =>
+      [id, label, ...(short === undefined ? [] : [short])].map((name) => [folded(name), id]),
+    ),
+  );
+  return (name) => exact.get(name.trim()) ?? loose.get(folded(name)) ?? null;
+}
+
+/** Casing and runs of spaces do not tell names apart. */
+function folded(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+}

@@ -1,0 +1,65 @@
+import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { VerdictId } from '../findings/verdict.ts';
+import { answerClause, gapNumbers } from './pairSentence.ts';
+import { toldGap, type Telling } from './telling.ts';
+import { capitalised, countWord, sentence } from './words.ts';
+
+/** From the surest finding to what could not be judged. */
+const sureness: readonly VerdictId[] = [
+  'clear',
+  'size-unsure',
+  'maybe-small',
+  'small',
+  'level',
+  'too-close',
+  'not-judged',
+];
+
+/** The primary metrics, in the order the plan names them. */
+export function primaryMetrics(findings: Findings): readonly MetricFindings[] {
+  return findings.metrics.filter(({ role }) => role === 'primary');
+}
+
+/** A metric's pairs, the surest finding first. */
+export function surestFirst(metric: MetricFindings): readonly PairFindings[] {
+  return [...metric.pairs].sort((x, y) => sureness.indexOf(x.verdict) - sureness.indexOf(y.verdict));
+}
+
+/** The answer of one primary metric: a sentence for each pair, the first saying for whom it holds. */
+export function answerSentences(metric: MetricFindings, telling: Telling): readonly string[] {
+  return surestFirst(metric).map((pair, index) => {
+    const clause = answerClause(pair, metric, telling);
+    if (index > 0 || pair.verdict === 'not-judged') return sentence(clause);
+    const whom = forWhomShort(telling.findings);
+    if (pair.verdict === 'too-close' && pair.credit === 'contender') {
+      return sentence(
+        `${whom} these shots cannot tell ${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)} apart`,
+      );
+    }
+    return sentence(`${whom} ${clause}`);
+  });
+}
+
+/** The first sentence of the answer of the first primary metric: what lists, feeds and page descriptions print. */
+export function answerInShort(telling: Telling): string {
+  const [metric] = primaryMetrics(telling.findings);
+  if (metric === undefined) return 'Nothing was judged.';
+  return answerSentences(metric, telling)[0] ?? 'Nothing was judged.';
+}
+
+/** "For this golfer", "For these three golfers", "For golfers like these". */
+export function forWhomShort({ design }: Findings): string {
+  if (design.hitters === 1) return 'For this golfer';
+  return design.unit === 'hitter' ? 'For golfers like these' : `For these ${countWord(design.hitters)} golfers`;
+}
+
+/** How much, pair by pair: "Alder over Cedar, about 12 yards; 7 to 18 would fit these shots." */
+export function howMuch(metric: MetricFindings, telling: Telling): readonly string[] {
+  return surestFirst(metric).flatMap((pair) => {
+    const gap = toldGap(pair, metric, telling);
+    if (gap === null) return [];
+    const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, 'would fit these shots.');
+    const about = numbers.startsWith('About ') ? `${gap.ahead} over ${gap.behind}, a${numbers.slice(1)}` : numbers;
+    return [capitalised(about)];
+  });
+}

@@ -1,0 +1,231 @@
+import type { Contender } from '../intake/authored/contender.ts';
+import type { Hitter } from '../intake/authored/hitter.ts';
+import type { Source } from '../intake/authored/source.ts';
+import { sheetItems, type SheetItem } from '../intake/authored/sheet.ts';
+import type { Session } from '../intake/session.ts';
+import { metrics } from '../trade/metrics.ts';
+import { orderInWords } from './forWhom.ts';
+import type { Telling } from './telling.ts';
+import { counted, listed } from './words.ts';
+
+/** One line of the list of conditions; null prints "not recorded". */
+export interface DisclosureItem {
+  readonly label: string;
+  readonly value: string | null;
+}
+
+export interface DisclosureGroup {
+  readonly title: string;
+  readonly items: readonly DisclosureItem[];
+}
+
+/** What is printed where nothing was answered, in the same size as any answer. */
+export const notRecorded = 'not recorded';
+
+interface Disclosed {
+  readonly source: Source;
+  readonly session: Session;
+  readonly telling: Telling;
+  readonly version: string;
+}
+
+/** The full list of the conditions of a test, group by group, answered or not. */
+export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
+  const { front } = facts.source;
+  return [
+    { title: 'Who hit', items: people(facts) },
+    { title: 'Shots', items: shots(facts) },
+    { title: 'Place', items: place(facts.source) },
+    { title: 'Ball', items: ball(facts.source) },
+    { title: 'Monitor', items: monitor(facts) },
+    { title: `What was the same for every ${front.varied}`, items: sheetLines(front.held) },
+    ...front.contenders.map((contender) => ({ title: contender.label, items: contenderLines(contender) })),
+    { title: 'Money', items: money(facts.source) },
+    { title: 'Record', items: record(facts) },
+  ];
+}
+
+/** How many items are answered, and which are not. */
+export function recorded(groups: readonly DisclosureGroup[]): {
+  readonly answered: number;
+  readonly all: number;
+  readonly missing: readonly string[];
+} {
+  const items = groups.flatMap((group) => group.items.map((item) => ({ ...item, group: group.title })));
+  const missing = items.filter(({ value }) => value === null);
+  return {
+    answered: items.length - missing.length,
+    all: items.length,
+    missing: missing.map(({ group, label }) => `${group}: ${label}`),
+  };
+}
+
+const item = (label: string, value: string | null | undefined): DisclosureItem => ({ label, value: value ?? null });
+const yesNo = (value: boolean | undefined): string | null => (value === undefined ? null : value ? 'yes' : 'no');
+
+function people({ source }: Disclosed): DisclosureItem[] {
+  const { hitters } = source.front;
+  const each = (answer: (hitter: Hitter) => string | undefined | null): string | null => {
+    const answers = hitters.map((hitter) => answer(hitter) ?? null);
+    if (answers.every((value) => value === null)) return null;
+    if (hitters.length === 1) return answers[0] ?? null;
+    return hitters.map(({ id }, index) => `${id}: ${answers[index] ?? notRecorded}`).join('; ');
+  };
+  return [
+    item('Golfers', counted(hitters.length, 'golfer')),
+    item('Who', each(({ role }) => role)),
+    item('Hand', each(({ hand }) => hand)),
+    item('Handicap band', each(({ handicapBand }) => handicapBand)),
+    item('Tie to the shop or to makers', each(({ linkToShop }) => linkToShop)),
+    item('Could see which one was hit', each(({ sawClub }) => yesNo(sawClub))),
+    item('Could see the numbers', each(({ sawNumbers }) => yesNo(sawNumbers))),
+    item('Agreed to be shown', 'yes'),
+  ];
+}
+
+function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
+  const { front } = source;
+  const { findings } = telling;
+  const counts = findings.contenders.map(({ id, shots: all, excluded }) => {
+    const out = excluded === 0 ? '' : ` (${excluded} left out)`;
+    return `${telling.nameOf(id)} ${all}${out}`;
+  });
+  const left = session.shots.filter(({ excluded }) => excluded !== null);
+  const reasons = [...new Set(left.map(({ excluded }) => `${excluded?.rule ?? ''}: ${excluded?.reason ?? ''}`))];
+  const planned = front.plan?.date === undefined ? null : findings.design.plannedInAdvance ? `yes, ${front.plan.date}` : 'no';
+  return [
+    item('Shots recorded', counts.join(', ')),
+    item('Order', orderInWords(findings.design.order)),
+    item('Order planned', front.plan?.order),
+    item('Seed of the order', front.plan?.seed),
+    item('Warm-up', session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp),
+    item('Left out', left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`),
+    item('Rule for leaving out', front.plan?.exclusionRule),
+    item('Rule for stopping', front.plan?.stoppingRule),
+    item('Planned in advance', planned),
+    item('Expected beforehand', front.plan?.expectation),
+  ];
+}
+
+function place({ front: { conditions } }: Source): DisclosureItem[] {
+  return [
+    item('Place', conditions.place),
+    item('Surface', conditions.surface),
+    item('Tee', conditions.tee),
+    item('Temperature', conditions.temperature),
+    item('Altitude', conditions.altitude),
+    item('Wind', conditions.wind ?? (/indoor/i.test(conditions.place ?? '') ? 'none, indoors' : undefined)),
+    item('Humidity', conditions.humidity),
+  ];
+}
+
+function ball({ front }: Source): DisclosureItem[] {
+  if (/\bballs?\b/i.test(front.varied)) return [item('Ball', 'what was compared: see below')];
+  const { ball: hit } = front.conditions;
+  const whole = hit?.description ?? front.held.ball;
+  return [
+    item('Ball', hit?.model ?? whole ?? front.held.ball_model),
+    item('New, used or range', hit?.state ?? front.held.ball_state ?? stateIn(whole)),
+    item('Same ball for all', yesNo(hit?.sameForAll) ?? (front.held.ball === undefined ? null : 'yes')),
+  ];
+}
+
+function stateIn(words: string | undefined): string | null {
+  return /\b(new|used|range)\b/i.exec(words ?? '')?.[0]?.toLowerCase() ?? null;
+}
+
+function monitor({ source, session }: Disclosed): DisclosureItem[] {
+  const { monitor: device } = source.front.conditions;
+  const accuracy = device?.statedAccuracy;
+  const stated =
+    accuracy?.words ??
+    (accuracy === undefined
+      ? undefined
+      : Object.entries(accuracy.byMetric)
+          .map(([metric, value]) => `${metric.replace(/_/g, ' ')} ±${value.typed.replace(/^±\s*/, '')}`)
+          .join(', '));
+  const classes = Map.groupBy(Object.values(session.columns), (column) => column.class);
+  const columns = [...classes].map(
+    ([kind, own]) => `${kind}: ${listed(own.map(({ metric }) => metrics[metric].name))}`,
+  );
+  return [
+    item('Kind', device?.kind),
+    item('Accuracy as stated', stated),
+    item('Who states it', device?.accuracyStatedBy),
+    item('How each column was read', columns.length === 0 ? null : columns.join('; ')),
+    item('Flight seen', device?.flight),
+    item('Distances corrected to', device?.normalisedTo),
+    item('Last checked', device?.lastCheck),
+  ];
+}
+
+/** What every build sheet is asked for (common practice, no source). */
+const askedOfEach: readonly SheetItem[] = [
+  'loft',
+  'loft_measured',
+  'shaft',
+  'length',
+  'lie',
+  'swing_weight',
+  'total_weight',
+  'settings',
+  'grip',
+];
+
+const isSheetItem = (key: string): key is SheetItem => Object.hasOwn(sheetItems, key);
+
+function sheetLines(sheet: Source['front']['held']): DisclosureItem[] {
+  const known = Object.entries(sheet).flatMap(([key, value]) =>
+    isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
+  );
+  const further = Object.entries(sheet.also ?? {}).map(([key, value]) => item(sentenceCase(key), value));
+  return [...known, ...further, ...missingOf(sheet)];
+}
+
+/** Nobody asks a ball for its lie: what was held for all is asked once, and only of clubs. */
+function missingOf(sheet: Source['front']['held']): DisclosureItem[] {
+  return askedOfEach
+    .filter((key) => sheet[key] === undefined)
+    .map((key) => item(sentenceCase(sheetItems[key]), null));
+}
+
+function contenderLines(contender: Contender): DisclosureItem[] {
+  const build = contender.build ?? {};
+  const own = Object.entries(build).flatMap(([key, value]) =>
+    isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
+  );
+  const further = Object.entries(build.also ?? {}).map(([key, value]) => item(sentenceCase(key), value));
+  const price = contender.price;
+  return [
+    ...(own.length + further.length === 0 ? [item('Build sheet', null)] : [...own, ...further]),
+    ...(build.condition === undefined ? [item('Condition', null)] : []),
+    ...(build.specimen === undefined ? [item('Specimen', null)] : []),
+    item('Supplied by', contender.suppliedBy),
+    item('Sold here', contender.soldHere),
+    item('Price', price === undefined ? null : `${price.amount} ${price.currency} on ${price.on}`),
+  ];
+}
+
+function money({ front: { interests } }: Source): DisclosureItem[] {
+  return [
+    item('Who paid for the test', interests.paidBy),
+    item('Commission, sponsorship or gifts', interests.commissionOrGifts),
+    item('Who saw it before publication', interests.seenBefore),
+  ];
+}
+
+function record({ source, version }: Disclosed): DisclosureItem[] {
+  const { front, files, shop } = source;
+  return [
+    item('Session', front.date),
+    item('Published', front.published),
+    item('Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')),
+    item('Worked out by', `Straightface ${version}`),
+    item('Corrections', front.corrections.length === 0 ? 'none so far' : counted(front.corrections.length, 'correction')),
+    item('Where to report an error', shop?.contact),
+  ];
+}
+
+function sentenceCase(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,54 @@
+import type { OverlayId } from '../findings/findings.ts';
+import type { Telling } from './telling.ts';
+
+/** Cautions in the order of their weight; only the gravest stands beside the answer. */
+const gravity: readonly OverlayId[] = [
+  'one-after-another',
+  'order-unknown',
+  'order-drift',
+  'order-lever',
+  'order-few-visits',
+  'depends-on-left-out',
+  'rests-on-one-shot',
+  'near-device',
+  'modelled-reading',
+  'few-shots',
+];
+
+/** The cautions of a report's primary answers, the gravest first, each a sentence. */
+export function cautions(telling: Telling): readonly string[] {
+  const { caveats } = telling.findings;
+  return gravity.filter((id) => caveats.includes(id)).map((id) => cautionSentence(id, telling));
+}
+
+function cautionSentence(id: OverlayId, telling: Telling): string {
+  const { noun } = telling;
+  switch (id) {
+    case 'one-after-another':
+      return `The ${noun}s were hit one after another. By the last one the golfer was warmer, or more tired, and that may be all there is to a gap.`;
+    case 'order-unknown':
+      return 'The order of the shots is not known, so warming up or tiring may be all there is to a gap.';
+    case 'order-drift':
+      return 'Results drifted during the test by enough to move a gap.';
+    case 'order-lever':
+      return `Some ${noun}s were hit later than others on the whole, so warming up or tiring may be part of a gap.`;
+    case 'order-few-visits':
+      return `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
+    case 'modelled-reading':
+      return 'The readings behind the answer were calculated, not seen.';
+    case 'few-shots':
+      return 'So few shots are a first look only.';
+    case 'depends-on-left-out':
+      return 'The answer changes when the shots that were left out are counted.';
+    case 'rests-on-one-shot':
+      return 'One shot far from the others decides: without it the answer changes.';
+    case 'near-device':
+      return 'The gap is near the smallest that the monitor can tell.';
+    case 'one-hitter':
+    case 'few-hitters':
+    case 'one-example':
+    case 'not-planned':
+    case 'found-too-big':
+      return '';
+  }
+}

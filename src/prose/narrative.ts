@@ -1,0 +1,201 @@
+import MarkdownIt, { type StateInline, type Token } from 'markdown-it';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { resolveReference } from './references.ts';
+import type { Telling } from './telling.ts';
+
+/** The fitter's own paragraphs as safe HTML, with everything that is wrong with them. */
+export interface Narrative {
+  readonly html: string;
+  readonly problems: readonly Problem[];
+}
+
+export interface NarrativeSource {
+  readonly file: string;
+  readonly text: string;
+  /** Physical line of the file on which `text` begins. */
+  readonly firstLine: number;
+}
+
+/** Levels that authored headings move down: they begin at h2 and stand under an h2 of the page. */
+const headingShift = 1;
+
+const addressAllowed = /^(https:|mailto:|#|\/(?!\/)|\.{0,2}\/(?!\/)|[\w-]+(\.[\w-]+)*(\/|$|#))/i;
+const pictureAllowed = /^(?!\/\/)(?![a-z][a-z0-9+.-]*:)/i;
+
+/**
+ * Markdown to HTML: no raw HTML, addresses limited to https, mailto and our own, pictures only from the report's
+ * own folder and with alternative text, `{{ ... }}` replaced by the value or chart it names.
+ */
+export function renderNarrative(
+  source: NarrativeSource,
+  telling: Telling,
+  charts: Readonly<Record<string, string>>,
+): Narrative {
+  const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
+  // Refused addresses must reach our own check instead of staying as plain text.
+  markdown.validateLink = () => true;
+  markdown.inline.ruler.before('escape', 'value', valueRule);
+  markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
+
+  const tokens = markdown.parse(source.text, {});
+  const problems = findProblems(tokens, source, telling, Object.keys(charts));
+  return { html: markdown.renderer.render(tokens.map(adjusted), markdown.options, {}), problems };
+}
+
+/** `{{ words }}` becomes a token of its own; code spans are read before it and stay as they are. */
+function valueRule(state: StateInline, silent: boolean): boolean {
+  if (!state.src.startsWith('{{', state.pos)) return false;
+  const end = state.src.indexOf('}}', state.pos + 2);
+  if (end < 0) return false;
+  if (!silent) {
+    const token = state.push('value', '', 0);
+    token.content = state.src.slice(state.pos, end + 2);
+  }
+  state.pos = end + 2;
+  return true;
+}
+
+function wordsOf(token: Token): string[] {
+  return token.content.slice(2, -2).trim().split(/\s+/);
+}
+
+function valueHtml(token: Token | undefined, telling: Telling, charts: Readonly<Record<string, string>>): string {
+  if (token === undefined) return '';
+  const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
+  switch (resolved.kind) {
+    case 'text':
+      return escapeHtml(resolved.text);
+    case 'chart':
+      return `<a href="#${escapeHtml(resolved.chart)}">${escapeHtml(charts[resolved.chart] ?? '')}</a>`;
+    case 'unknown':
+      return escapeHtml(token.content);
+  }
+}
+
+function escapeHtml(text: string): string {
+  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+}
+
+/** Headings moved under the page's own, cell alignment as a class: the page's policy forbids style attributes. */
+function adjusted(token: Token): Token {
+  if (token.type === 'heading_open' || token.type === 'heading_close') {
+    const level = Math.max(2, Number(token.tag.slice(1))) + headingShift;
+    token.tag = `h${Math.min(6, level)}`;
+  }
+  const style = attribute(token, 'style');
+  if (style !== null) {
+    token.attrs = (token.attrs ?? []).filter(([name]) => name !== 'style');
+    token.attrSet('class', `align-${style.replace(/^text-align:\s*/, '')}`);
+  }
+  return token;
+}
+
+function attribute(token: Token, name: string): string | null {
+  const value = token.attrGet(name);
+  return value === null ? null : String(value);
+}
+
+function findProblems(
+  tokens: readonly Token[],
+  source: NarrativeSource,
+  telling: Telling,
+  charts: readonly string[],
+): Problem[] {
+  const lines = source.text.split('\n');
+  const problems: Problem[] = [];
+  let map: readonly [number, number] = [0, lines.length];
+  const searchFrom = new Map<string, number>();
+  for (const token of tokens) {
+    // Inline tokens of table cells have no map and take their row's.
+    if (token.map !== null) map = token.map;
+    for (const child of token.children ?? []) {
+      const needle = needleOf(child);
+      if (needle === null) continue;
+      const key = `${map[0]} ${needle}`;
+      const found = locate(lines, map, needle, searchFrom.get(key) ?? 0);
+      searchFrom.set(key, found.next);
+      const place = { file: source.file, line: source.firstLine + found.line, column: found.column };
+      problems.push(...problemsOf(child, place, telling, charts));
+    }
+  }
+  return problems;
+}
+
+function needleOf(token: Token): string | null {
+  if (token.type === 'value') return token.content;
+  if (token.type === 'link_open') return attribute(token, 'href');
+  if (token.type === 'image') return attribute(token, 'src');
+  return null;
+}
+
+interface Located {
+  readonly line: number;
+  readonly column: number | null;
+  /** Offset within the block after this occurrence. */
+  readonly next: number;
+}
+
+function locate(lines: readonly string[], [first, end]: readonly [number, number], needle: string, from: number): Located {
+  const block = lines.slice(first, end).join('\n');
+  const at = block.indexOf(needle, from);
+  if (at < 0) return { line: first, column: null, next: from };
+  const before = block.slice(0, at).split('\n');
+  return {
+    line: first + before.length - 1,
+    column: (before[before.length - 1] ?? '').length + 1,
+    next: at + needle.length,
+  };
+}
+
+function problemsOf(
+  token: Token,
+  place: { readonly file: string; readonly line: number; readonly column: number | null },
+  telling: Telling,
+  charts: readonly string[],
+): Problem[] {
+  if (token.type === 'value') {
+    const resolved = resolveReference(wordsOf(token), telling, charts);
+    if (resolved.kind !== 'unknown') return [];
+    const cure = resolved.nearest === null ? 'Take the reference out.' : `Did you mean {{ ${resolved.nearest} }}?`;
+    return [makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure })];
+  }
+  const address = attribute(token, token.type === 'image' ? 'src' : 'href') ?? '';
+  if (token.type === 'image') return pictureProblems(token, address, place);
+  return addressAllowed.test(address)
+    ? []
+    : [
+        makeProblem('link-refused', place, {
+          expected: 'an address that begins with https:// or mailto:, or a path on this site',
+          found: address,
+          cure: 'Write the full https:// address, or take the link out.',
+        }),
+      ];
+}
+
+function pictureProblems(
+  token: Token,
+  address: string,
+  place: { readonly file: string; readonly line: number; readonly column: number | null },
+): Problem[] {
+  const problems: Problem[] = [];
+  if (token.content.trim() === '') {
+    problems.push(
+      makeProblem('picture-without-text', place, {
+        expected: 'a text between the square brackets that says what the picture shows',
+        found: `![](${address})`,
+        cure: 'Write what a reader who cannot see the picture should know.',
+      }),
+    );
+  }
+  if (!pictureAllowed.test(address)) {
+    problems.push(
+      makeProblem('link-refused', place, {
+        expected: 'a picture that lies on this site: pages ask no other host for anything',
+        found: address,
+        cure: 'Put the picture into public/ and write its path, for example /pictures/bay.jpg.',
+      }),
+    );
+  }
+  return problems;
+}

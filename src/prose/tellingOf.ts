@@ -1,0 +1,11 @@
+import type { Findings } from '../findings/findings.ts';
+import type { Source } from '../intake/authored/source.ts';
+import type { UnitSystem } from './readerUnits.ts';
+import type { Telling } from './telling.ts';
+
+/** How a report's figures are told: the shop's units, the noun of what was varied, the contenders' names. */
+export function tellingOf(findings: Findings, { front, shop }: Source): Telling {
+  const system: UnitSystem = shop?.defaults.units ?? 'yards';
+  const names = new Map(front.contenders.map(({ id, label, short }) => [id, short ?? label]));
+  return { findings, system, noun: front.varied, nameOf: (id) => names.get(id) ?? id };
+}

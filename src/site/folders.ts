@@ -1,0 +1,11 @@
+import { resolve } from 'node:path';
+
+/** The content folder: `CONTENT_DIR`, else `content` in the working directory. */
+export function contentFolder(): string {
+  return resolve(process.env['CONTENT_DIR'] ?? 'content');
+}
+
+/** Where the built site goes: `OUT_DIR`, else `dist` in the working directory. */
+export function outFolder(): string {
+  return resolve(process.env['OUT_DIR'] ?? 'dist');
+}

@@ -1,0 +1,59 @@
+import type { Shop } from '../intake/authored/shop.ts';
+import type { Report } from '../kit/report.ts';
+import type { Problem } from '../problems/problem.ts';
+import { openContentFolder } from './contentFiles.ts';
+import { contentFolder } from './folders.ts';
+import { makeReport } from './makeReport.ts';
+import { isShown } from './shown.ts';
+import { readContent } from './sources.ts';
+
+/** A report that cannot be shown yet, with what stands in the way. */
+export interface BlockedReport {
+  readonly slug: string;
+  readonly problems: readonly Problem[];
+}
+
+/** Everything the site is made from. */
+export interface SiteContent {
+  readonly shop: Shop | null;
+  /** Name of who publishes, or that it is not recorded. */
+  readonly publisher: string;
+  /** Newest first; drafts included, which only `dev` shows. */
+  readonly reports: readonly Report[];
+  readonly blocked: readonly BlockedReport[];
+  readonly problems: readonly Problem[];
+  readonly waiting: readonly string[];
+}
+
+/** Reads and analyses a content folder; `only` keeps to some reports. */
+export function loadSite(root: string, only: readonly string[] = []): SiteContent {
+  const content = readContent(openContentFolder(root), only);
+  const made = content.reports.map((written) => ({ slug: written.slug, ...makeReport(written) }));
+  const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
+  return {
+    shop: content.shop,
+    publisher: content.shop?.name ?? 'Publisher not recorded',
+    reports: [...reports].sort(newestFirst),
+    blocked: made.flatMap(({ slug, report, problems }) => (report === null ? [{ slug, problems }] : [])),
+    problems: [...content.problems, ...made.flatMap(({ problems }) => problems)],
+    waiting: content.waiting,
+  };
+}
+
+function newestFirst({ source: x }: Report, { source: y }: Report): number {
+  if (x.front.date !== y.front.date) return x.front.date < y.front.date ? 1 : -1;
+  return x.slug < y.slug ? -1 : 1;
+}
+
+let loaded: SiteContent | null = null;
+
+/** The content of this build, read once for all its pages; in `dev` read anew for each page. */
+export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent {
+  if (loaded === null || fresh) loaded = loadSite(contentFolder());
+  return loaded;
+}
+
+/** The reports that pages are made of; drafts among them only where they are asked for. */
+export function shownReports({ reports }: SiteContent, { drafts }: { readonly drafts: boolean }): readonly Report[] {
+  return reports.filter((report) => drafts || isShown(report));
+}

@@ -1,0 +1,153 @@
+import { defineSource, type Source } from '../intake/authored/source.ts';
+import { readContender } from '../intake/authored/readContender.ts';
+import { readShop } from '../intake/authored/readShop.ts';
+import type { Contender } from '../intake/authored/contender.ts';
+import type { Shop } from '../intake/authored/shop.ts';
+import { readShotFile } from '../intake/shots/readShotFile.ts';
+import type { ShotFile } from '../intake/shots/shotFile.ts';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { sha256, type ContentFolder } from './contentFiles.ts';
+
+/** One report as written and recorded, before anything is worked out; `source` is null when it cannot be read. */
+export interface WrittenReport {
+  readonly slug: string;
+  readonly file: string;
+  readonly source: Source | null;
+  readonly shotFiles: readonly ShotFile[];
+  readonly problems: readonly Problem[];
+}
+
+/** All that lies in a content folder. */
+export interface Content {
+  readonly shop: Shop | null;
+  readonly reports: readonly WrittenReport[];
+  /** Problems of what the reports share. */
+  readonly problems: readonly Problem[];
+  /** Files in the inbox that wait to become drafts. */
+  readonly waiting: readonly string[];
+}
+
+const shopFile = 'shop.yaml';
+
+/** Reads a content folder; `only` keeps to some reports. */
+export function readContent(folder: ContentFolder, only: readonly string[] = []): Content {
+  const shop = readShopFile(folder);
+  const sheets = readSheets(folder);
+  const shared = { shop: shop.shop, contenders: sheets.contenders };
+  const slugs = folder.folders('reports').filter((slug) => only.length === 0 || only.includes(slug));
+  const reports = slugs.map((slug) => readReportFolder(folder, slug, shared));
+  const missing = only
+    .filter((slug) => !slugs.includes(slug))
+    .map((slug) =>
+      makeProblem(
+        'report-missing',
+        { file: `reports/${slug}` },
+        {
+          expected: 'a report of that name',
+          found: null,
+          cure: `Write one of: ${folder.folders('reports').join(', ') || 'none is there yet'}.`,
+        },
+      ),
+    );
+  const empty = slugs.length === 0 && only.length === 0 ? [noReports(folder)] : [];
+  return {
+    shop: shop.shop,
+    reports,
+    problems: [...shop.problems, ...sheets.problems, ...missing, ...empty],
+    waiting: folder.files('inbox').filter((name) => /\.csv$/i.test(name)),
+  };
+}
+
+function noReports(folder: ContentFolder): Problem {
+  return makeProblem(
+    'no-reports',
+    { file: 'reports' },
+    {
+      expected: 'at least one report in reports/<name>/report.md',
+      found: folder.exists ? 'no report' : `no folder ${folder.root}`,
+      cure: 'Start one from a session file: npm run draft -- FILE.csv',
+    },
+  );
+}
+
+function readShopFile(folder: ContentFolder): { shop: Shop | null; problems: readonly Problem[] } {
+  const text = folder.text(shopFile);
+  if (text !== null) return readShop(shopFile, text);
+  const problem = makeProblem(
+    'shop-missing',
+    { file: shopFile },
+    {
+      expected: 'shop.yaml with at least the name of who publishes',
+      found: null,
+      cure: 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
+    },
+  );
+  return { shop: null, problems: [problem] };
+}
+
+function readSheets(folder: ContentFolder): {
+  contenders: ReadonlyMap<string, Contender | null>;
+  problems: readonly Problem[];
+} {
+  const read = folder
+    .files('contenders')
+    .filter((name) => /\.ya?ml$/i.test(name))
+    .map((name) => {
+      const file = `contenders/${name}`;
+      return { id: name.replace(/\.ya?ml$/i, ''), ...readContender(file, folder.text(file) ?? '') };
+    });
+  return {
+    contenders: new Map(read.map(({ id, contender }) => [id, contender])),
+    problems: read.flatMap(({ problems }) => problems),
+  };
+}
+
+function readReportFolder(
+  folder: ContentFolder,
+  slug: string,
+  shared: { readonly shop: Shop | null; readonly contenders: ReadonlyMap<string, Contender | null> },
+): WrittenReport {
+  const file = `reports/${slug}/report.md`;
+  const text = folder.text(file);
+  if (text === null) {
+    const problem = makeProblem(
+      'report-missing',
+      { file },
+      {
+        expected: 'a file report.md in every folder of reports/',
+        found: null,
+        cure: 'Write report.md, or move the folder out of reports/.',
+      },
+    );
+    return { slug, file, source: null, shotFiles: [], problems: [problem] };
+  }
+  const first = defineSource({ slug, file, text, files: [], ...shared });
+  const { source } = first;
+  if (source === null) return { slug, file, source, shotFiles: [], problems: first.problems };
+  const read = source.front.session.map((name) => ({ name, bytes: folder.bytes(`reports/${slug}/${name}`) }));
+  const absent = read.flatMap(({ name, bytes }, index) =>
+    bytes === null ? [sessionFileMissing(name, index, folder, source)] : [],
+  );
+  const files = read.flatMap(({ name, bytes }) => (bytes === null ? [] : [{ name, bytes }]));
+  const shotFiles = files.map(({ name, bytes }) =>
+    readShotFile(`reports/${slug}/${name}`, bytes, { columns: source.front.columns }),
+  );
+  return {
+    slug,
+    file,
+    source: { ...source, files: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })) },
+    shotFiles,
+    problems: [...first.problems, ...absent, ...shotFiles.flatMap(({ problems }) => problems)],
+  };
+}
+
+function sessionFileMissing(name: string, index: number, folder: ContentFolder, source: Source): Problem {
+  const there = folder.files(`reports/${source.slug}`).filter((file) => file !== 'report.md');
+  const path = source.front.session.length === 1 ? ['session'] : ['session', index];
+  return makeProblem('session-file-missing', source.placeOf(path), {
+    expected: `a file ${name} beside report.md`,
+    found: there.length === 0 ? 'no other file in the folder' : `files there: ${there.join(', ')}`,
+    cure: 'Copy the session file into the folder of the report, or correct its name.',
+  });
+}

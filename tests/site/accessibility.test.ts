@@ -1,0 +1,37 @@
+import pa11yCi from 'pa11y-ci';
+import { describe, expect, inject, test } from 'vitest';
+import { chromiumArguments, chromiumPath } from './browser.ts';
+import { htmlFiles, pathOf } from './pages.ts';
+
+const themes = [
+  ['light', 1],
+  ['dark', 0],
+] as const;
+
+/** WCAG 2.2 AA by axe-core and by HTML_CodeSniffer on every page that was built, none left out. */
+describe('every built page, by both pa11y runners', () => {
+  test.each(themes)('has no error in the %s theme', async (_name, scheme) => {
+    const pages = htmlFiles(inject('siteFolder'));
+    expect(pages.length).toBeGreaterThan(3);
+    const { total, passes, results } = await pa11yCi(
+      pages.map((file) => inject('siteAddress') + pathOf(file)),
+      {
+        runners: ['axe', 'htmlcs'],
+        standard: 'WCAG2AA',
+        // axe cannot see what lies behind SVG text and asks for a person; contrast is tested from the tokens.
+        levelCapWhenNeedsReview: 'warning',
+        useIncognitoBrowserContext: false,
+        concurrency: 3,
+        timeout: 60_000,
+        log: { info: () => undefined, error: () => undefined, debug: () => undefined },
+        chromeLaunchConfig: {
+          executablePath: await chromiumPath(),
+          args: [...chromiumArguments, `--blink-settings=preferredColorScheme=${scheme}`],
+        },
+      },
+    );
+    const found = Object.entries(results).flatMap(([url, issues]) => issues.map((issue) => ({ url, ...issue, message: issue.message })));
+    expect(found).toEqual([]);
+    expect({ total, passes }).toEqual({ total: pages.length, passes: pages.length });
+  });
+});

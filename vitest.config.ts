@@ -1,0 +1,25 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/site/**', 'tests/commands/**'],
+        },
+      },
+      {
+        test: {
+          name: 'site',
+          include: ['tests/site/**/*.test.ts', 'tests/commands/**/*.test.ts'],
+          fileParallelism: false,
+          globalSetup: ['tests/site/globalSetup.ts'],
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
+});
