@@ -12,47 +12,47 @@ const rounded = (value: string, decimals: number): string =>
 
 const warningSign = '\u26A0';
 
-/** Throws if an attribute or a text holds what only a mistake can put there. */
-const refuseBroken = (svg: Element): void => {
-  for (const element of [svg, ...svg.querySelectorAll('*')]) {
-    for (const { name, value } of element.attributes) {
-      if (/NaN|undefined|Infinity/.test(value)) {
-        throw new Error(`The chart has a broken number: <${element.tagName.toLowerCase()} ${name}="${value}">.`);
-      }
-    }
-  }
+/** Throws if a text holds what only a mistake can put there. */
+const refuseBrokenText = (svg: Element): void => {
   const text = svg.textContent ?? '';
   const broken =
     /\b(?:NaN|undefined)\b/.exec(text)?.[0] ?? (text.includes(warningSign) ? warningSign : undefined);
   if (broken !== undefined) throw new Error(`The chart has the text "${broken}", which no chart may show.`);
 };
 
-/** Gives every id, and every reference to it, the prefix and a number in order of appearance. */
-const renumberIds = (svg: Element, prefix: string): void => {
+/** A new name for every id: the prefix and a number in order of appearance. Throws if an id occurs twice. */
+const freshIds = (elements: readonly Element[], prefix: string): ReadonlyMap<string, string> => {
   const fresh = new Map<string, string>();
-  for (const element of svg.querySelectorAll('[id]')) {
-    const renamed = `${prefix}-${fresh.size + 1}`;
-    if (fresh.has(element.id)) throw new Error(`The chart uses the id "${element.id}" twice.`);
-    fresh.set(element.id, renamed);
-    element.id = renamed;
+  for (const { id } of elements) {
+    if (id === '') continue;
+    if (fresh.has(id)) throw new Error(`The chart uses the id "${id}" twice.`);
+    fresh.set(id, `${prefix}-${fresh.size + 1}`);
+  }
+  return fresh;
+};
+
+/** What an attribute becomes; null takes it away. Throws on a broken number and on a reference to nothing. */
+const cleanValue = (
+  name: string,
+  value: string,
+  tag: string,
+  ids: ReadonlyMap<string, string>,
+): string | null => {
+  if (name === 'style' || name.startsWith('aria-')) return null;
+  if (/NaN|undefined|Infinity/.test(value)) {
+    throw new Error(`The chart has a broken number: <${tag} ${name}="${value}">.`);
   }
   const renamed = (id: string): string => {
-    const name = fresh.get(id);
-    if (name === undefined) throw new Error(`The chart refers to "#${id}", which is not in it.`);
-    return name;
+    const fresh = ids.get(id);
+    if (fresh === undefined) throw new Error(`The chart refers to "#${id}", which is not in it.`);
+    return fresh;
   };
-  for (const element of svg.querySelectorAll('*')) {
-    for (const { name, value } of [...element.attributes]) {
-      if (value.includes('url(#')) {
-        element.setAttribute(
-          name,
-          value.replaceAll(/url\(#([^)]+)\)/g, (_, id: string) => `url(#${renamed(id)})`),
-        );
-      } else if (/^(?:xlink:)?href$/.test(name) && value.startsWith('#')) {
-        element.setAttribute(name, `#${renamed(value.slice(1))}`);
-      }
-    }
+  if (name === 'id') return renamed(value);
+  if (name.endsWith('href') && value.startsWith('#')) return `#${renamed(value.slice(1))}`;
+  if (value.includes('url(#')) {
+    return value.replaceAll(/url\(#([^)]+)\)/g, (_, id: string) => `url(#${renamed(id)})`);
   }
+  return value.includes('.') || value.includes('e-') ? rounded(value, places.has(name) ? 1 : 2) : value;
 };
 
 /** Characters XML 1.0 does not allow in any document. */
@@ -70,17 +70,16 @@ export const cleanSvg = (
   if (svg.tagName.toLowerCase() !== 'svg')
     throw new Error('A chart is one SVG; this one came with a legend or a heading.');
   for (const style of svg.querySelectorAll('style')) style.remove();
-  for (const element of [svg, ...svg.querySelectorAll('*')]) {
-    for (const attribute of [...element.attributes]) {
-      if (attribute.name === 'style' || attribute.name.startsWith('aria-'))
-        element.removeAttribute(attribute.name);
-      else if (/\d/.test(attribute.value) && attribute.name !== 'id') {
-        element.setAttribute(attribute.name, rounded(attribute.value, places.has(attribute.name) ? 1 : 2));
-      }
+  const elements = [svg, ...svg.querySelectorAll('*')];
+  const ids = freshIds(elements, prefix);
+  for (const element of elements) {
+    for (const { name: attribute, value } of [...element.attributes]) {
+      const clean = cleanValue(attribute, value, element.tagName.toLowerCase(), ids);
+      if (clean === null) element.removeAttribute(attribute);
+      else if (clean !== value) element.setAttribute(attribute, clean);
     }
   }
-  refuseBroken(svg);
-  renumberIds(svg, prefix);
+  refuseBrokenText(svg);
 
   const title = svg.ownerDocument.createElementNS(namespace, 'title');
   title.id = `${prefix}-name`;

@@ -26,7 +26,7 @@ export const label = (
   words: string,
 ): Label => ({ ...style, anchor, x, y, text: words });
 
-/** A straight line. */
+/** A straight line, or an area by two corners. */
 export interface Line {
   readonly x1: number;
   readonly y1: number;
@@ -61,7 +61,7 @@ export const texts = (labels: readonly Label[], { clear = false } = {}): readonl
   });
 
 export const lines = (of: readonly Line[], colour: Token, width: number): Markish =>
-  link(of, { ...ends, stroke: paint(colour), strokeWidth: width });
+  of.length === 0 ? null : link(of, { ...ends, stroke: paint(colour), strokeWidth: width });
 
 const ringRadius = 7;
 const ringStroke = 3;
@@ -152,17 +152,21 @@ export const leftOutMarks = (
   spots: readonly Spot[],
   mark: ContenderMark,
   radius: number,
-): readonly Markish[] => [
-  dot(spots, {
+): readonly Markish[] => {
+  if (spots.length === 0) return [];
+  const hollow = dot(spots, {
     ...at,
     r: radius * 0.875,
     symbol: symbolOf(mark),
     fill: paint('paper'),
     stroke: paint(mark.colour),
     strokeWidth: 1.5,
-  }),
-  link(
-    spots.map(({ x, y }) => ({ x1: x - radius, y1: y + radius, x2: x + radius, y2: y - radius })),
-    { ...ends, stroke: paint(mark.colour), strokeWidth: 1.25 },
-  ),
-];
+  });
+  const through = spots.map(({ x, y }) => ({
+    x1: x - radius,
+    y1: y + radius,
+    x2: x + radius,
+    y2: y - radius,
+  }));
+  return [hollow, lines(through, mark.colour, 1.25)];
+};

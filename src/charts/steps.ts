@@ -24,11 +24,15 @@ export const stepsBetween = (start: number, end: number, step: number): readonly
   );
 };
 
-/** A number of a scale as printed, with the decimals its step needs and thousands set off. */
-export const tickText = (value: number, step: number): string =>
-  new Intl.NumberFormat('en-US', {
-    minimumFractionDigits: 0,
-    maximumFractionDigits: Math.max(0, -Math.floor(Math.log10(step) + 1e-9)),
-  })
-    .format(value + 0)
-    .replace('-', '\u2212');
+/** Formats by number of decimals; making one costs more than a chart's worth of using it. */
+const formats = Array.from(
+  { length: 7 },
+  (_, decimals) => new Intl.NumberFormat('en-US', { maximumFractionDigits: decimals }),
+);
+
+/** A number of a scale as printed, with the decimals its step needs (at most six) and thousands set off. */
+export const tickText = (value: number, step: number): string => {
+  const decimals = Math.min(formats.length - 1, Math.max(0, -Math.floor(Math.log10(step) + 1e-9)));
+  // Adding 0 turns minus zero into zero.
+  return (formats[decimals]?.format(value + 0) ?? String(value)).replace('-', '\u2212');
+};
