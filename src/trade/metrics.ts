@@ -77,8 +77,14 @@ export const metrics: Readonly<Record<MetricId, Metric>> = {
   spin_rate: metric('spin_rate', 'spin rate', 'spin', [300, 'rpm']),
   spin_axis: metric('spin_axis', 'spin axis', 'angle', [3, 'deg'], { positive: right }),
   back_spin: metric('back_spin', 'back spin', 'spin', [300, 'rpm'], { usualClass: 'derived' }),
-  side_spin: metric('side_spin', 'side spin', 'spin', [300, 'rpm'], { positive: right, usualClass: 'derived' }),
-  attack_angle: metric('attack_angle', 'attack angle', 'angle', [1, 'deg'], { positive: 'up', delivery: true }),
+  side_spin: metric('side_spin', 'side spin', 'spin', [300, 'rpm'], {
+    positive: right,
+    usualClass: 'derived',
+  }),
+  attack_angle: metric('attack_angle', 'attack angle', 'angle', [1, 'deg'], {
+    positive: 'up',
+    delivery: true,
+  }),
   club_path: metric('club_path', 'club path', 'angle', [1, 'deg'], { positive: right, delivery: true }),
   face_angle: metric('face_angle', 'face angle', 'angle', [0.7, 'deg'], { positive: right, delivery: true }),
   face_to_path: metric('face_to_path', 'face to path', 'angle', [1, 'deg'], {
@@ -92,7 +98,10 @@ export const metrics: Readonly<Record<MetricId, Metric>> = {
     positive: 'towards the toe',
     delivery: true,
   }),
-  strike_up: metric('strike_up', 'strike point up the face', 'offset', [5, 'mm'], { positive: 'up', delivery: true }),
+  strike_up: metric('strike_up', 'strike point up the face', 'offset', [5, 'mm'], {
+    positive: 'up',
+    delivery: true,
+  }),
   carry: metric('carry', 'carry', 'distance', [5, 'yd'], { better: 'more' }),
   total: metric('total', 'total distance', 'distance', [5, 'yd'], { better: 'more', usualClass: 'modelled' }),
   side: metric('side', 'side', 'distance', [5, 'yd'], { positive: right }),

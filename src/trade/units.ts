@@ -1,7 +1,8 @@
 /** What a metric is a quantity of; decides which units it may be written in. */
 export type Dimension = 'speed' | 'distance' | 'height' | 'offset' | 'angle' | 'spin' | 'ratio' | 'time';
 
-export type UnitId = 'm/s' | 'mph' | 'km/h' | 'm' | 'yd' | 'ft' | 'in' | 'cm' | 'mm' | 'deg' | 'rpm' | '1' | 's';
+export type UnitId =
+  'm/s' | 'mph' | 'km/h' | 'm' | 'yd' | 'ft' | 'in' | 'cm' | 'mm' | 'deg' | 'rpm' | '1' | 's';
 
 interface Unit {
   readonly id: UnitId;

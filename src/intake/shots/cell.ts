@@ -54,7 +54,7 @@ const sides: Readonly<Record<string, PositiveSide>> = {
 };
 
 const parts =
-  /^(?:(?<before>[a-z]+)\.?\s*)?(?<sign>[-−‐‑‒–﹣－+]?)\s*(?<body>[\d.,](?:[\d.,]|[   '’](?=\d)|e[+-]?\d)*)(?<behind>[-−]?)\s*(?<after>.*)$/iu;
+  /^(?:(?<before>[a-z]+)\.?\s*)?(?<sign>[-−‐‑‒–﹣－+]?)\s*(?<body>[\d.,](?:[\d.,]|[ \u00a0\u2007\u2009\u202f'’](?=\d)|e[+-]?\d)*)(?<behind>[-−]?)\s*(?<after>.*)$/iu;
 
 /** Removes what spreadsheets put around a number to keep it as text: `="155.5"` and a leading apostrophe. */
 function withoutGuard(text: string): { readonly text: string; readonly apostrophe: boolean } {

@@ -15,7 +15,7 @@ export interface Reading {
 export type DecimalMark = 'point' | 'comma';
 
 /** Spaces and apostrophes that stand between groups of three digits. */
-const groupSpaces = /^[1-9]\d{0,2}(?:([   ]|['’])\d{3})(?:\1\d{3})*(?=$|[.,eE])/;
+const groupSpaces = /^[1-9]\d{0,2}(?:([ \u00a0\u2007\u2009\u202f]|['’])\d{3})(?:\1\d{3})*(?=$|[.,eE])/;
 
 const longest = 40;
 

@@ -37,11 +37,17 @@ export interface ShotFile {
   readonly rows: readonly ShotRow[];
   readonly columns: Readonly<Partial<Record<MetricId, ShotColumn>>>;
   readonly problems: readonly Problem[];
+  /** Lines that were recognised as something else than shots, and why they are not among the rows. */
+  readonly setAside: readonly { readonly line: number; readonly reason: 'summary' | 'duplicate' }[];
+  /** Headings of columns that no metric and no other meaning was found for; they are ignored. */
+  readonly unknownHeadings: readonly string[];
 }
 
 /** What the report's front matter says about the columns of its files. */
 export interface ShotFileOptions {
   readonly columns?: Readonly<Partial<Record<MetricId, ColumnOverride>>>;
+  /** Heading of the column that names the contender, where that is not the column headed `Club`. */
+  readonly club?: string;
 }
 
 export interface ColumnOverride {

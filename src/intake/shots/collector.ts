@@ -1,0 +1,42 @@
+import type { ProblemKind } from '../../problems/kinds.ts';
+import { makeProblem } from '../../problems/makeProblem.ts';
+import type { Place, Problem } from '../../problems/problem.ts';
+
+export type ProblemWords = Parameters<typeof makeProblem>[2];
+
+/** Takes down one problem of the file being read. */
+export type Report = (kind: ProblemKind, place: Partial<Omit<Place, 'file'>>, words: ProblemWords) => void;
+
+export interface Collector {
+  readonly report: Report;
+  /** Everything taken down, by line and column; what concerns the whole file first. */
+  readonly problems: () => readonly Problem[];
+}
+
+/** From here on problems of one kind in one column are counted rather than listed. */
+const listed = 50;
+
+/** Collects the problems of one file, and counts rather than lists them where one cause makes thousands. */
+export function collectProblems(file: string): Collector {
+  const groups = new Map<string, { readonly shown: Problem[]; more: number }>();
+  return {
+    report(kind, place, words) {
+      const key = `${kind} ${place.column ?? ''}`;
+      const group = groups.get(key) ?? { shown: [], more: 0 };
+      groups.set(key, group);
+      if (group.shown.length < listed) group.shown.push(makeProblem(kind, { file, ...place }, words));
+      else group.more += 1;
+    },
+    problems() {
+      const all = [...groups.values()].flatMap(({ shown, more }) => {
+        const last = shown.at(-1);
+        if (more === 0 || last === undefined) return shown;
+        return [
+          ...shown.slice(0, -1),
+          { ...last, cure: `${last.cure} (and ${more} more like this further down)` },
+        ];
+      });
+      return all.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
+    },
+  };
+}
