@@ -64,12 +64,13 @@ export function normalRangeUpper(w: number, k: number): number {
   return k * STEP * sum;
 }
 
-/** P(W <= w) = k Int phi(x) [P(x < Z <= x + w)]^(k-1) dx. */
+/** P(W <= w) = k Int phi(x) [P(x < Z <= x + w)]^(k-1) dx, x the smallest; the bracket from the nearer tail. */
 export function normalRangeCdf(w: number, k: number): number {
   let sum = 0;
   for (const x of GRID) {
-    const between = normalUpper(Math.abs(x) - w / 2) - normalUpper(Math.abs(x) + w / 2);
-    sum += density(x - w / 2) * between ** (k - 1);
+    const right = x + w / 2 > 0;
+    const between = right ? normalUpper(x) - normalUpper(x + w) : normalUpper(-x - w) - normalUpper(-x);
+    sum += density(x) * between ** (k - 1);
   }
   return k * STEP * sum;
 }
