@@ -2,7 +2,17 @@ import type { MetricId } from './metrics.ts';
 
 /** A column that is no metric but tells whose shot it was, when, and whether it counts. */
 export type ColumnRole =
-  'shot' | 'club' | 'hitter' | 'round' | 'time' | 'date' | 'note' | 'exclude' | 'include' | 'warm-up';
+  | 'shot'
+  | 'club'
+  | 'hitter'
+  | 'round'
+  | 'time'
+  | 'date'
+  | 'note'
+  | 'exclude'
+  | 'include'
+  | 'warm-up'
+  | 'side-letter';
 
 /**
  * The trade's words for each metric, as whole headings without their unit. Casing, spaces, hyphens and
@@ -137,8 +147,6 @@ export const metricHeadings: Readonly<Record<MetricId, readonly string[]>> = {
     'carry offline',
     'offline carry',
     'deviation',
-    'left right',
-    'side to side',
   ],
   curve: ['curve', 'curvature', 'curve distance', 'shot curve'],
   apex: [
@@ -241,6 +249,13 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'deleted',
     'void',
     'rejected',
+    'exclude shot',
+    'excluded shot',
+    'ignore shot',
+    'exclude from average',
+    'excluded from average',
+    'exclude from averages',
+    'not to be used',
   ],
   include: [
     'include',
@@ -254,6 +269,25 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'counts',
     'counted',
     'status',
+    'include shot',
+    'use for average',
+    'use in average',
+    'in average',
+    'include in average',
+    'included in average',
+    'include in averages',
+    'to be used',
+  ],
+  'side-letter': [
+    'l r',
+    'r l',
+    'l or r',
+    'side l r',
+    'side direction',
+    'side left or right',
+    'left or right',
+    'left right',
+    'offline direction',
   ],
   'warm-up': ['warm up', 'is warm up', 'warm up shot', 'practice', 'practice shot'],
 };

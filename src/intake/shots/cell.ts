@@ -36,7 +36,8 @@ export function isMissingMark(text: string): boolean {
 const minuses = /^[-−‐‑‒–﹣－]/;
 const plainNumber = /^\d+(?:\.\d+)?$/;
 
-const sides: Readonly<Record<string, PositiveSide>> = {
+/** Letters and words that name a side behind a number. */
+export const sides: Readonly<Record<string, PositiveSide>> = {
   l: 'left',
   left: 'left',
   r: 'right',
@@ -73,11 +74,12 @@ function readAfter(
   if (unit !== null) return { unit, side: null };
   if (isUnreadUnit(after)) return null;
   const words = after.toLowerCase().replace(/\.$/, '').split(/\s+/);
-  const side = sides[words.at(-1) ?? ''];
+  const [last = '', first = ''] = [words.at(-1), words[0]];
+  const side = sides[last] ?? sides[first];
   if (side === undefined) return null;
   if (words.length === 1) return { unit: null, side };
-  const before = unitNamed(words.slice(0, -1).join(' '));
-  return before === null ? null : { unit: before, side };
+  const rest = unitNamed((sides[last] === undefined ? words.slice(1) : words.slice(0, -1)).join(' '));
+  return rest === null ? null : { unit: rest, side };
 }
 
 /** Reads one cell of a metric column. */

@@ -48,7 +48,10 @@ export function readUnitsRow(cells: readonly string[]): readonly UnitsRowCell[] 
   for (const cell of cells) {
     const text = cell.trim().replace(/^[([{]\s*(.*?)\s*[)\]}]$/, '$1');
     const sign = readSignStatement(text);
-    const rest = sign.rest.replace(/[,;/\s]+$/, '').trim();
+    const rest = sign.rest
+      .replace(/[()[\]{}]/g, ' ')
+      .replace(/[,;/\s]+$/, '')
+      .trim();
     const unit = unitNamed(rest);
     if (unit !== null) found += 1;
     else if (!isMissingMark(rest) && !/^(?:#|units?:?|none|text|no\.?)$/i.test(rest)) return null;

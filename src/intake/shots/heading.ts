@@ -79,6 +79,9 @@ const unitAtEnd = new RegExp(
   'i',
 );
 
+/** A remark that left and right follow in the cells: no part of the name. */
+const sidesAnnounced = /^(?:l\s*\/\s*r|r\s*\/\s*l|left\s*\/\s*right|l or r|left or right|\+\s*\/\s*-|±)$/i;
+
 /** Splits what stands in brackets into what is understood and what belongs to the name. */
 function readBracket(content: string): Omit<Heading, 'text' | 'meaning'> & { readonly rest: string } {
   let unit: UnitId | null = null;
@@ -90,7 +93,7 @@ function readBracket(content: string): Omit<Heading, 'text' | 'meaning'> & { rea
     const word = part.trim().replace(/^in\s+/i, '');
     const key = word.toLowerCase().replace(/\.$/, '');
     const named = unitNamed(word);
-    if (word === '' || word === '#') continue;
+    if (word === '' || word === '#' || sidesAnnounced.test(word)) continue;
     if (named !== null) unit = named;
     else if (isUnreadUnit(word)) unreadUnit = word;
     else if (Object.hasOwn(classWords, key)) readClass = classWords[key] ?? null;
@@ -116,7 +119,10 @@ export function readHeading(cell: string): Heading {
   });
   const sign = readSignStatement(name);
   positive ??= sign.positive;
-  name = sign.rest.replace(/\s+/g, ' ').trim();
+  name = sign.rest
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/(\S)\s(?:l\/r|r\/l|left\/right)$/i, '$1');
 
   const spread = name.replace(/([a-z])([A-Z])/g, '$1 $2');
   let meaning = meaningOf(name);

@@ -101,28 +101,24 @@ function nearlyOne(a: string, b: string): boolean {
 const compared = 200;
 
 /** Says where spellings were merged, and where names that stay apart look alike. */
-export function reportNames(
-  spellings: Spellings,
-  column: number | null,
-  columnName: string | null,
-  report: Report,
-): void {
+export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report: Report): void {
   const others = [...spellings.others.values()];
   const [first] = others;
   if (first !== undefined) {
     report(
-      'club-names-merged',
-      { line: first.line, column, columnName },
+      `${who}-names-merged`,
+      { line: first.line },
       {
         expected: `one spelling: "${spellings.first.get(nameText(first.spelling).toLowerCase())?.name ?? ''}"`,
         found: others
           .map(({ spelling }) => `"${spelling}"`)
           .slice(0, 10)
           .join(', '),
-        cure: 'check that these are one club: they differ only in spaces or in capital letters',
+        cure: `check that these are one ${who}: they differ only in spaces or in capital letters`,
       },
     );
   }
+  if (who === 'hitter') return;
   const names = [...spellings.first.values()].map(({ name }) => name).slice(0, compared);
   const alike = names.flatMap((a, index) =>
     names
@@ -133,7 +129,7 @@ export function reportNames(
   if (alike.length > 0) {
     report(
       'similar-club-names',
-      { column, columnName },
+      {},
       {
         expected: 'names that nobody mixes up',
         found: alike.slice(0, 10).join('; '),

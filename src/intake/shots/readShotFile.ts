@@ -1,27 +1,17 @@
-import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { binaryKind, decodeBytes, type DecodedText } from './bytes.ts';
-import { collectProblems, type Report } from './collector.ts';
+import { collectProblems } from './collector.ts';
 import { reportUnmatchedOverrides } from './columns.ts';
-import { decideDecimalMark } from './decimalMark.ts';
+import { decodeFile } from './decodeFile.ts';
 import { findDelimiter } from './delimiter.ts';
-import { findRepeatedRows } from './duplicates.ts';
-import { readHitters, reportHitters } from './hitters.ts';
-import { layOut, type Block } from './layout.ts';
-import { readMarks } from './marks.ts';
-import { noSpellings, readClubs, reportNames } from './names.ts';
-import type { MetricValues } from './plausibility.ts';
+import { layOut } from './layout.ts';
+import { spacesJoined } from './texts.ts';
+import { withTitlesAsClubs } from './titles.ts';
 import { reportDamage } from './damage.ts';
 import { readRecords } from './records.ts';
-import { decideDateOrder, readRowTimes } from './rowTimes.ts';
-import type { ShotColumn, ShotFile, ShotFileOptions, ShotRow } from './shotFile.ts';
-import { readWholeNumbers } from './shotNumbers.ts';
-import { gatherTables, type Table } from './table.ts';
-import { readMetrics } from './tableRows.ts';
-import { isMissingMark } from './cell.ts';
-import { reportOddText, spacesJoined, type PlacedText } from './texts.ts';
+import type { ShotFile, ShotFileOptions } from './shotFile.ts';
+import { readRows } from './shotRows.ts';
+import { gatherTables } from './table.ts';
 
-/** Largest file in bytes, and most rows, that are read. */
-export const largestFile = 50_000_000;
+/** Most rows that are read. */
 export const mostRows = 200_000;
 
 /**
@@ -63,6 +53,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
     return nothing();
   }
   if (!readable) {
+    reportDamage(found, [], delimiter, report);
     report(
       'header-missing',
       { line: 1 },
@@ -78,7 +69,9 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   }
 
   const cut = !/[\r\n]$/.test(text);
-  const { blocks, summaryLines } = layOut(found.records, isNamed, cut, report);
+  const layout = layOut(found.records, isNamed, cut, report);
+  const { summaryLines } = layout;
+  const blocks = withTitlesAsClubs(layout.blocks, report);
   const tables = gatherTables(blocks, options, cut, report);
   reportDamage(found, tables, delimiter, report);
   reportUnmatchedOverrides(blocks, options, report);
@@ -129,217 +122,3 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
     ],
   };
 }
-
-/** Bytes to text, or null where there is none to read. */
-function decodeFile(bytes: Uint8Array, report: Report): DecodedText | null {
-  if (bytes.length > largestFile) {
-    report(
-      'file-too-large',
-      {},
-      {
-        expected: `at most ${largestFile / 1_000_000} MB`,
-        found: `${(bytes.length / 1_000_000).toFixed(1)} MB`,
-        cure: 'split the session over several files',
-      },
-    );
-    return null;
-  }
-  const binary = binaryKind(bytes);
-  if (binary !== null) {
-    report(
-      'not-text',
-      {},
-      { expected: 'a CSV, which is plain text', found: binary, cure: 'export or save the session as CSV' },
-    );
-    return null;
-  }
-  const decoded = decodeBytes(bytes);
-  if (decoded.text.trim() === '') {
-    report(
-      'empty-file',
-      {},
-      {
-        expected: 'a line of headings and a row for each shot',
-        found: null,
-        cure: 'export the session again',
-      },
-    );
-    return null;
-  }
-  if (decoded.brokenLine !== null) {
-    report(
-      'encoding-broken',
-      { line: decoded.brokenLine },
-      {
-        expected: 'text in the encoding that the file states',
-        found: 'bytes that are no characters',
-        cure: 'export the session again, as UTF-8 if you are asked',
-      },
-    );
-  }
-  if (decoded.guessed !== null) {
-    report(
-      'encoding-guessed',
-      {},
-      {
-        expected: 'UTF-8, or a mark at the start of the file that names its encoding',
-        found: decoded.guessed,
-        cure: `check names with accents; the file was read as ${decoded.guessed}`,
-      },
-    );
-  }
-  if (decoded.padding > 0) {
-    report(
-      'trailing-nul-padding',
-      {},
-      {
-        expected: 'nothing after the last row',
-        found: `${decoded.padding} empty bytes`,
-        cure: 'nothing need be done if the last shot is in the file; else export it again',
-      },
-    );
-  }
-  return decoded;
-}
-
-interface Rows {
-  readonly shots: readonly ShotRow[];
-  readonly columns: ShotFile['columns'];
-  readonly repeatedLines: readonly number[];
-}
-
-function readRows(tables: readonly Table[], blocks: readonly Block[], report: Report): Rows {
-  const mark = decideDecimalMark(tables, report);
-  const order = decideDateOrder(tables, blocks, report);
-  const repeated = findRepeatedRows(tables, report);
-  const clubs = noSpellings();
-  const people = noSpellings();
-  const shots: ShotRow[] = [];
-  const repeatedLines: number[] = [];
-  const texts: PlacedText[] = [];
-  let columns: ShotFile['columns'] = {};
-
-  for (const [at, table] of tables.entries()) {
-    const all = readMetrics(table, mark, report);
-    columns = withColumns(columns, all);
-    const clubNames = readClubs(table, clubs, report);
-    const hitters = readHitters(table, people);
-    const numbers = readWholeNumbers(table, 'shot', report);
-    const rounds = readWholeNumbers(table, 'round', report);
-    const times = readRowTimes(table, order, report);
-    const { excluded, warmUp } = readMarks(table, report);
-    const [noteIndex] = table.columns.roles.get('note') ?? [];
-    for (const [row, { cells, line, block }] of table.rows.entries()) {
-      if (repeated.has(`${at} ${row}`)) {
-        repeatedLines.push(line);
-        continue;
-      }
-      const noted = noteIndex === undefined ? '' : spacesJoined(cells[noteIndex] ?? '');
-      const note = noted === '' ? null : noted;
-      const values: Partial<Record<MetricId, number | null>> = {};
-      for (const { column, values: column_ } of all) values[column.metric] = column_[row] ?? null;
-      const club = clubNames[row] ?? null;
-      const hitter = hitters[row] ?? null;
-      const heading = (index: number | undefined): string | null =>
-        index === undefined ? null : (block.headings[index]?.text ?? null);
-      for (const [text, index] of [
-        [club, table.columns.roles.get('club')?.[0]],
-        [hitter, table.columns.roles.get('hitter')?.[0]],
-        [note, noteIndex],
-      ] as const) {
-        if (text !== null && /[<&=@+-]/.test(text)) {
-          texts.push({
-            text,
-            line,
-            column: index === undefined ? null : index + 1,
-            columnName: heading(index),
-          });
-        }
-      }
-      shots.push({
-        club,
-        hitter,
-        shotNo: numbers[row] ?? null,
-        round: rounds[row] ?? null,
-        time: times[row] ?? null,
-        note,
-        excluded: excluded[row] ?? false,
-        warmUp: warmUp[row] ?? false,
-        values,
-        line,
-      });
-    }
-  }
-  shots.sort((a, b) => a.line - b.line);
-  reportNames(clubs, null, null, report);
-  reportHitters(
-    shots.map(({ hitter }) => hitter),
-    report,
-  );
-  reportOddText(texts, report);
-  reportSetAside(shots, report);
-  return { shots, columns, repeatedLines };
-}
-
-/** The columns of a file as its first table has them; the step is the coarsest of all. */
-function withColumns(columns: ShotFile['columns'], all: readonly MetricValues[]): ShotFile['columns'] {
-  const next: Partial<Record<MetricId, ShotColumn>> = { ...columns };
-  for (const { column, unit, step } of all) {
-    const { metric, heading, index } = column;
-    const known = next[metric];
-    next[metric] =
-      known === undefined
-        ? { metric, heading, column: index + 1, unit, step, class: column.class }
-        : { ...known, step: Math.max(known.step, step) };
-  }
-  return next;
-}
-
-/** Says what the fitter marked, and where a file names no club at all. */
-function reportSetAside(shots: readonly ShotRow[], report: Report): void {
-  const marked = shots.filter(({ excluded }) => excluded);
-  if (marked.length > 0) {
-    report(
-      'shots-marked-excluded',
-      { line: marked[0]?.line ?? null },
-      {
-        expected: 'a reason in the report for each shot that is not to be used',
-        found: `${marked.length} ${marked.length === 1 ? 'shot' : 'shots'} marked, in ${marked.length === 1 ? 'line' : 'lines'} ${marked
-          .slice(0, 40)
-          .map(({ line }) => line)
-          .join(', ')}`,
-        cure: 'say in the report under exclusions: by which rule; the shots are kept and shown',
-        forReader: `${marked.length} ${marked.length === 1 ? 'shot was' : 'shots were'} marked by the fitter as not to be used.`,
-      },
-    );
-  }
-  const warm = shots.filter(({ warmUp }) => warmUp);
-  if (warm.length > 0) {
-    report(
-      'warm-up-shots',
-      { line: warm[0]?.line ?? null },
-      {
-        expected: 'test shots',
-        found: `${warm.length} warm-up ${warm.length === 1 ? 'shot' : 'shots'}`,
-        cure: 'nothing need be done: warm-ups count in no figure',
-        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot is' : 'shots are'} in the file and count in no figure.`,
-      },
-    );
-  }
-  if (shots.length > 0 && shots.every(({ club }) => club === null)) {
-    report(
-      'club-column-missing',
-      {},
-      {
-        expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
-        found: null,
-        cure: 'say in the report which contender this file belongs to',
-      },
-    );
-  }
-}
-
-/** Names of the metrics found, for messages. */
-export const metricNames = (ids: readonly MetricId[]): string => ids.map((id) => metrics[id].name).join(', ');
-
-export { isMissingMark };

@@ -1,4 +1,5 @@
 import type { MetricId } from '../../trade/metrics.ts';
+import { toCanonical } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
 import { settleUnits } from './columnUnits.ts';
 import type { MarkDecision } from './decimalMark.ts';
@@ -6,7 +7,7 @@ import { joinColumns, judgeRoleColumns } from './duplicateColumns.ts';
 import { judgeColumn, judgeRelations, type MetricValues } from './plausibility.ts';
 import { findShiftedRows } from './shiftedRows.ts';
 import type { Table } from './table.ts';
-import { canonical, readTypedColumn } from './typedColumn.ts';
+import { readTypedColumn } from './typedColumn.ts';
 
 /** Every metric of a table in canonical units. */
 export function readMetrics(table: Table, mark: MarkDecision, report: Report): readonly MetricValues[] {
@@ -31,9 +32,11 @@ export function readMetrics(table: Table, mark: MarkDecision, report: Report): r
     const unit = units[index] ?? null;
     if (unit === null) continue;
     const inUnit = values.map((value, row) =>
-      value === null ? null : canonical(value, cellUnits[row] ?? unit),
+      value === null ? null : toCanonical(value, cellUnits[row] ?? unit),
     );
-    all.push(judgeColumn(table, { column, unit, step: canonical(step, unit), values: inUnit }, skip, report));
+    all.push(
+      judgeColumn(table, { column, unit, step: toCanonical(step, unit), values: inUnit }, skip, report),
+    );
   }
   judgeRoleColumns(table, report);
   const joined = joinColumns(table, all, report);
