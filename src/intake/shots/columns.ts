@@ -143,11 +143,12 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
     }
   }
   const overridden = new Set(found.map(({ metric }) => metric));
+  const club = clubHeading(block, options);
   for (const [index, heading] of block.headings.entries()) {
     if (taken.has(index)) continue;
     const { meaning } = heading;
-    if (options.club !== undefined && sameHeading(heading.text, options.club)) roles.set('club', [index]);
-    else if (meaning.kind === 'role' && !(meaning.role === 'club' && options.club !== undefined)) {
+    if (club !== null && sameHeading(heading.text, club)) roles.set('club', [index]);
+    else if (meaning.kind === 'role' && !(meaning.role === 'club' && club !== null)) {
       roles.set(meaning.role, [...(roles.get(meaning.role) ?? []), index]);
     } else if (meaning.kind === 'metric' && !overridden.has(meaning.metric)) {
       add(metricColumn(block, index, meaning.metric, null, report));
@@ -165,6 +166,13 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
     }
   }
   return { metrics: found.toSorted((a, b) => a.index - b.index), roles };
+}
+
+/** The heading that names the contender, where it is not one of the usual ones; null leaves it to those. */
+function clubHeading(block: Block, { club, varied }: ShotFileOptions): string | null {
+  if (club !== undefined) return club;
+  const named = varied !== undefined && block.headings.some(({ text }) => sameHeading(text, varied));
+  return named ? varied : null;
 }
 
 /** Refuses a `columns:` entry that names a heading which no block has. */

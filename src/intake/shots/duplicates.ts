@@ -1,35 +1,51 @@
 import type { Report } from './collector.ts';
-import type { Table } from './table.ts';
+import type { Table, TableRow } from './table.ts';
 
-/** Rows, by table and position, that repeat an earlier row in every cell, shot number or time included. */
-export function findRepeatedRows(tables: readonly Table[], report: Report): ReadonlySet<string> {
-  const seen = new Map<string, number>();
-  const repeated = new Set<string>();
-  for (const [at, table] of tables.entries()) {
-    const names = ['shot', 'time'] as const;
-    const telling = names.flatMap((role) => table.columns.roles.get(role) ?? []);
-    if (telling.length === 0) continue;
-    for (const [row, { cells, line, block }] of table.rows.entries()) {
-      if (telling.every((index) => (cells[index] ?? '').trim() === '')) continue;
-      const own = cells.slice(0, table.width).map((cell) => cell.trim());
-      const key = JSON.stringify([at, block.club, block.hitter, own]);
-      const earlier = seen.get(key);
-      if (earlier === undefined) {
-        seen.set(key, line);
-        continue;
-      }
-      repeated.add(`${at} ${row}`);
-      report(
-        'duplicate-shots-removed',
-        { line },
-        {
-          expected: 'each shot once',
-          found: `the same as line ${earlier} in every cell`,
-          cure: 'nothing need be done: the shot is counted once',
-          forReader: `A row that repeats the one in line ${earlier} was counted once.`,
-        },
-      );
+/** Whether two rows say the same in every cell, club and hitter named above them included. */
+function sameRow(a: TableRow, b: TableRow, width: number): boolean {
+  if (a.block.club !== b.block.club || a.block.hitter !== b.block.hitter) return false;
+  for (let index = 0; index < width; index += 1) {
+    if ((a.cells[index] ?? '').trim() !== (b.cells[index] ?? '').trim()) return false;
+  }
+  return true;
+}
+
+/** Rows of a table, by position, that repeat an earlier row in every cell, shot number or time included. */
+export function findRepeatedRows(table: Table, report: Report): ReadonlySet<number> {
+  const repeated = new Set<number>();
+  const telling = (['shot', 'time'] as const).flatMap((role) => table.columns.roles.get(role) ?? []);
+  if (telling.length === 0) return repeated;
+  const seen = new Map<string, number[]>();
+  for (const [at, row] of table.rows.entries()) {
+    const key = table.columns.metrics
+      .map(({ index }) => index)
+      .concat(telling)
+      .map((index) => (row.cells[index] ?? '').trim())
+      .join('\u0001');
+    if (telling.every((index) => (row.cells[index] ?? '').trim() === '')) continue;
+    const alike = seen.get(key);
+    if (alike === undefined) {
+      seen.set(key, [at]);
+      continue;
     }
+    const earlier = alike
+      .map((index) => table.rows[index])
+      .find((other) => other !== undefined && sameRow(other, row, table.width));
+    if (earlier === undefined) {
+      alike.push(at);
+      continue;
+    }
+    repeated.add(at);
+    report(
+      'duplicate-shots-removed',
+      { line: row.line },
+      {
+        expected: 'each shot once',
+        found: `the same as line ${earlier.line} in every cell`,
+        cure: 'nothing need be done: the shot is counted once',
+        forReader: `A row that repeats the one in line ${earlier.line} was counted once.`,
+      },
+    );
   }
   return repeated;
 }

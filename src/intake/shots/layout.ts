@@ -56,13 +56,21 @@ function holdsNumber(cells: readonly string[], headings: readonly Heading[]): bo
 
 /** A line between two blocks that belongs to the one below: no shot of the one above. */
 function standsAbove(cells: readonly string[], block: Open): boolean {
-  if (!holdsNumber(cells, block.headings)) return true;
   const filled = filledCells(cells);
+  const width = block.headings.length;
+  if (!holdsNumber(cells, block.headings)) return cells.length < width || 2 * filled.length < width;
   if (filled.length > 2) return false;
   const clubs = columnOf(block.headings, 'club');
   const first = spacesJoined(filled[0] ?? '').toLowerCase();
   const isClub = block.rows.some((row) => spacesJoined(row.cells[clubs] ?? '').toLowerCase() === first);
-  return block.headings.length >= 4 && !/^[\d#]/.test(first) && !isClub;
+  return width >= 4 && !/^[\d#]/.test(first) && !isClub;
+}
+
+/** A line of one or two texts, too short for a row and without a number where a number would stand. */
+function isRemark(cells: readonly string[], block: Open): boolean {
+  const filled = filledCells(cells);
+  if (holdsNumber(cells, block.headings) || filled.length > 2) return false;
+  return filled.length === 1 || (cells.length < block.headings.length && block.headings.length >= 4);
 }
 
 /** Where the shot number stands, or a column without a name in front of it. */
@@ -181,14 +189,14 @@ export function layOut(
         block = continued(blocks, block, { club: spacesJoined(only) });
         continue;
       }
-    } else if (filled.length === 1 && !holdsNumber(cells, block.headings) && !(isLast && cut)) {
+    } else if (isRemark(cells, block) && !(isLast && cut)) {
       if (!isComment(cells)) {
         report(
           'text-line-ignored',
           { line },
           {
             expected: 'a row with one cell for each heading',
-            found: only,
+            found: filled.join(', '),
             cure: 'nothing need be done if this line is a remark; if it is a shot, give it all its cells',
           },
         );

@@ -33,9 +33,21 @@ function readWith(body: string, decimal: '.' | ',', group: '.' | ','): Reading |
   return { value, step: Number(`1e${Number(exponent ?? 0) - fraction.length}`) };
 }
 
+const plain = /^\d+(?:\.\d+)?$/;
+const likeThousands = /^[1-9]\d{0,2}\.\d{3}$/;
+
+/** Digits with at most a point: nearly every number there is, so read without taking it apart. */
+function readPlain(text: string): Numeral {
+  const point = text.indexOf('.');
+  const reading = { value: Number(text), step: point < 0 ? 1 : Number(`1e${point + 1 - text.length}`) };
+  if (point < 0) return { point: reading, comma: reading };
+  return { point: reading, comma: likeThousands.test(text) ? readWith(text, ',', '.') : null };
+}
+
 /** Reads digits, marks and an exponent; both readings null where it is no number. */
 export function readNumeral(text: string): Numeral {
   if (text.length > longest) return { point: null, comma: null };
+  if (plain.test(text)) return readPlain(text);
   const spaced = groupSpaces.exec(text);
   const body = spaced === null ? text : spaced[0].replace(/[^\d]/g, '') + text.slice(spaced[0].length);
   return { point: readWith(body, '.', ','), comma: readWith(body, ',', '.') };

@@ -33,9 +33,11 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   if (decoded === null) return nothing();
   const { text } = decoded;
   const wanted = new Set(
-    [...Object.values(options.columns ?? {}).map(({ heading }) => heading), options.club ?? ''].map(
-      (heading) => spacesJoined(heading).toLowerCase(),
-    ),
+    [
+      ...Object.values(options.columns ?? {}).map(({ heading }) => heading),
+      options.club ?? '',
+      options.varied ?? '',
+    ].map((heading) => spacesJoined(heading).toLowerCase()),
   );
   const isNamed = (heading: string): boolean => heading !== '' && wanted.has(heading.toLowerCase());
   const { delimiter, readable, stated } = findDelimiter(text, isNamed);

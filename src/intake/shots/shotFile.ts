@@ -48,6 +48,8 @@ export interface ShotFileOptions {
   readonly columns?: Readonly<Partial<Record<MetricId, ColumnOverride>>>;
   /** Heading of the column that names the contender, where that is not the column headed `Club`. */
   readonly club?: string;
+  /** The noun of what the report varies: a column headed so names the contender, before one headed `Club`. */
+  readonly varied?: string;
 }
 
 export interface ColumnOverride {

@@ -1,4 +1,5 @@
 import type { MetricId } from '../../trade/metrics.ts';
+import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
 import { decideDecimalMark } from './decimalMark.ts';
 import { findRepeatedRows } from './duplicates.ts';
@@ -25,7 +26,6 @@ export interface Rows {
 export function readRows(tables: readonly Table[], blocks: readonly Block[], report: Report): Rows {
   const mark = decideDecimalMark(tables, report);
   const order = decideDateOrder(tables, blocks, report);
-  const repeated = findRepeatedRows(tables, report);
   const clubs = noSpellings();
   const people = noSpellings();
   const shots: ShotRow[] = [];
@@ -33,7 +33,8 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
   const texts: PlacedText[] = [];
   let columns: ShotFile['columns'] = {};
 
-  for (const [at, table] of tables.entries()) {
+  for (const table of tables) {
+    const repeated = findRepeatedRows(table, report);
     const all = readMetrics(table, mark, report);
     columns = withColumns(columns, all);
     const clubNames = readClubs(table, clubs, report);
@@ -44,12 +45,12 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
     const { excluded, warmUp } = readMarks(table, report);
     const [noteIndex] = table.columns.roles.get('note') ?? [];
     for (const [row, { cells, line, block }] of table.rows.entries()) {
-      if (repeated.has(`${at} ${row}`)) {
+      if (repeated.has(row)) {
         repeatedLines.push(line);
         continue;
       }
       const noted = noteIndex === undefined ? '' : spacesJoined(cells[noteIndex] ?? '');
-      const note = noted === '' ? null : noted;
+      const note = isMissingMark(noted) ? null : noted;
       const values: Partial<Record<MetricId, number | null>> = {};
       for (const { column, values: column_ } of all) values[column.metric] = column_[row] ?? null;
       const club = clubNames[row] ?? null;
