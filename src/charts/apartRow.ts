@@ -1,7 +1,8 @@
 import type { ApartPair, JudgedPair } from './apartInput.ts';
-import { nameLines, type ApartScale } from './apartScale.ts';
+import { nameLines } from './apartScale.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
+import type { OutwardScale } from './outwardScale.ts';
 import type { Part } from './part.ts';
 import {
   bar,
@@ -80,7 +81,7 @@ const narrowNames = (pair: JudgedPair, layout: Layout, top: number) => {
 /** Numbers under the ring and the ends of the bar. */
 const endNumbers = (
   pair: JudgedPair,
-  scale: ApartScale,
+  scale: OutwardScale,
   layout: Layout,
   baseline: number,
 ): readonly Label[] => {
@@ -108,7 +109,7 @@ export const beyondBand = (
   return [less, more].filter(([from, to]) => from < to);
 };
 
-const stretch = (scale: ApartScale, low: number, high: number): Stretch => ({
+const stretch = (scale: OutwardScale, low: number, high: number): Stretch => ({
   from: scale.place(low),
   to: scale.place(high),
 });
@@ -116,7 +117,7 @@ const stretch = (scale: ApartScale, low: number, high: number): Stretch => ({
 const judgedRow = (
   pair: JudgedPair,
   matters: number,
-  scale: ApartScale,
+  scale: OutwardScale,
   layout: Layout,
   top: number,
 ): Part => {
@@ -165,7 +166,7 @@ const judgedRow = (
 export const apartRow = (
   pair: ApartPair,
   matters: number,
-  scale: ApartScale,
+  scale: OutwardScale,
   layout: Layout,
   top: number,
 ): Part => {

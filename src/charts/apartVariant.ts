@@ -1,7 +1,8 @@
 import type { ApartInput } from './apartInput.ts';
 import { apartRow } from './apartRow.ts';
-import { apartScale, type ApartScale } from './apartScale.ts';
+import { apartScale } from './apartScale.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
+import type { OutwardScale } from './outwardScale.ts';
 import { stack, type Part } from './part.ts';
 import { renderChart } from './renderChart.ts';
 import { hatch, hatched, label, lines, texts } from './signs.ts';
@@ -12,7 +13,7 @@ export type ApartDrawing = Pick<ApartInput, 'id' | 'pairs' | 'matters' | 'axis' 
   readonly name: string;
 };
 
-const axisPart = (axis: string, { ticks }: ApartScale, layout: Layout, top: number): Part => {
+const axisPart = (axis: string, { ticks }: OutwardScale, layout: Layout, top: number): Part => {
   const { small, width } = layout;
   const numbers = ticks.map(({ x, text }) => label(small, 'middle', x, top + 21, text));
   const wide = layout.variant === 'wide';

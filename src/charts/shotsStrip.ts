@@ -2,7 +2,7 @@ import type { ShotsStrip } from './allShotsInput.ts';
 import { contenderMark, markExtent, type ContenderMark, type Extent } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
-import type { ShotsScale } from './shotsScale.ts';
+import type { RoundScale } from './roundScale.ts';
 import { bar, label, leftOutMarks, lines, marks, ring, ringReach, texts, type Spot } from './signs.ts';
 import { swarm } from './swarm.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
@@ -21,7 +21,7 @@ export const shotExtent = (mark: ContenderMark, leftOut: boolean, radius: number
 };
 
 /** Shots of a strip with their places about its middle line, and how far they reach above and below it, px. */
-const spread = ({ contender, shots }: ShotsStrip, scale: ShotsScale, radius: number) => {
+const spread = ({ contender, shots }: ShotsStrip, scale: RoundScale, radius: number) => {
   const mark = contenderMark(contender.index);
   const sized = shots.map(({ value, leftOut }) => ({
     x: scale.place(value),
@@ -44,7 +44,7 @@ const radii = [4.5, 3.8, 3.2, 2.7] as const;
 const tall = 150;
 
 /** The largest radius at which no strip grows tall; one for all strips, so that no contender's marks weigh more. */
-export const shotRadius = (strips: readonly ShotsStrip[], scale: ShotsScale): number =>
+export const shotRadius = (strips: readonly ShotsStrip[], scale: RoundScale): number =>
   radii.find((radius) =>
     strips.every((strip) => {
       const { up, down } = spread(strip, scale, radius);
@@ -79,7 +79,7 @@ const head = ({ contender, numbers: words }: ShotsStrip, beside: boolean, layout
 /** Ring and bar of the average with its number beside, under the shots. */
 const averagePart = (
   { average }: ShotsStrip,
-  scale: ShotsScale,
+  scale: RoundScale,
   { estimate, width }: Layout,
   middle: number,
 ) => {
@@ -119,7 +119,7 @@ export interface StripStyle {
 /** One contender's shots, with its average below; a rule above, and one at every numbered step. */
 export const shotsStrip = (
   strip: ShotsStrip,
-  scale: ShotsScale,
+  scale: RoundScale,
   { radius, beside }: StripStyle,
   layout: Layout,
   top: number,
