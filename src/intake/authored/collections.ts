@@ -120,7 +120,7 @@ export function wordsOr<T>(words: (typed: string) => T, block: Schema<T>): Schem
 }
 
 /** An answer checked further once it has been understood. */
-export function then<A, B>(schema: Schema<A>, read: (value: A) => Understood<B>): Schema<B> {
+export function checkedFurther<A, B>(schema: Schema<A>, read: (value: A) => Understood<B>): Schema<B> {
   return schemaOf((answer): Understood<B> => {
     const first = readWith(schema, answer);
     return 'troubles' in first ? first : read(first.value);

@@ -1,6 +1,6 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { oneOf } from './answers.ts';
-import { oneOrMore, recordOf, then, type Keyed } from './collections.ts';
+import { checkedFurther, oneOrMore, recordOf, type Keyed } from './collections.ts';
 import { metricName } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
@@ -10,7 +10,7 @@ export type Better = 'more' | 'less' | 'neither';
 const mostPrimaries = 2;
 
 /** The metric, at most two, that was chosen before hitting. */
-export const primary: Schema<readonly MetricId[]> = then(
+export const primary: Schema<readonly MetricId[]> = checkedFurther(
   oneOrMore(metricName, 'one metric, or a list of two at most'),
   (ids): Understood<readonly MetricId[]> => {
     const twice = ids.length !== new Set(ids).size;
@@ -44,7 +44,7 @@ export const matters: Schema<Keyed<MetricId, Quantity>> = recordOf(
 );
 
 function moreThanZero(metric: MetricId): Schema<Quantity> {
-  return then(quantityOf(metric), (gap): Understood<Quantity> => {
+  return checkedFurther(quantityOf(metric), (gap): Understood<Quantity> => {
     if (gap.value > 0) return understood(gap);
     const expected = 'a gap above zero';
     const cure = `Write the smallest gap in ${metrics[metric].name} that a customer should care about.`;

@@ -1,4 +1,4 @@
-import { LineCounter, isMap, parseDocument } from 'yaml';
+import { LineCounter, isMap, isScalar, parseDocument } from 'yaml';
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { firstLine, placesOf, type PlaceOf } from './places.ts';
@@ -46,7 +46,8 @@ export function readYaml(file: string, typed: string): YamlReading {
     );
     if ([...traps, ...errors].some(({ fatal }) => fatal)) return unreadable(problems);
     const placeOf = placesOf(file, document, lines);
-    if (document.contents === null) return { tree: {}, placeOf, problems, keysInOrder: () => [] };
+    if (document.contents === null || isBlank(document.contents))
+      return { tree: {}, placeOf, problems, keysInOrder: () => [] };
     const tree: unknown = document.toJS({ maxAliasCount: 0 });
     if (!isBlock(tree)) {
       return unreadable([
@@ -78,3 +79,5 @@ export function readYaml(file: string, typed: string): YamlReading {
     ]);
   }
 }
+
+const isBlank = (contents: unknown): boolean => isScalar(contents) && contents.value === '';
