@@ -1,0 +1,31 @@
+/**
+ * Drag and lift of a golf ball as one publication measured them. `spinParameter` is surface speed over air speed,
+ * `reynolds` by the ball's diameter; both functions take any value of 0 and up, and hold their ends outside the
+ * range measured.
+ */
+export interface CoefficientSet {
+  readonly id: string;
+  /** As it stands in running text. */
+  readonly name: string;
+  /** Where it was published, and how the figures reached us. */
+  readonly source: string;
+  /** Where the measurements lie. */
+  readonly range: {
+    readonly spinParameter: readonly [low: number, high: number];
+    readonly reynolds: readonly [low: number, high: number];
+  };
+  readonly drag: (spinParameter: number, reynolds: number) => number;
+  readonly lift: (spinParameter: number, reynolds: number) => number;
+  /** lambda in dw/dt = -lambda V w / r */
+  readonly spinDecay: number;
+  /**
+   * Drag factors that ordinary balls and air bring about; a fitted one outside says that conditions or data are
+   * unusual. Null where nobody has judged it for this set.
+   */
+  readonly usualDragScale: readonly [low: number, high: number] | null;
+}
+
+/** A value held at the ends of a range. */
+export function held(value: number, [low, high]: readonly [number, number]): number {
+  return value < low ? low : value > high ? high : value;
+}
