@@ -23,5 +23,5 @@ function addKey(path: Trouble['path'], tree: Block): string {
   if (valueAt(tree, path) !== undefined) return `Write the answer after "${key}:".`;
   return above.length === 0
     ? `Add a line "${key}:" with the answer.`
-    : `Add "${key}:" with the answer to ${dotted(above)}.`;
+    : `Add "${key}:" and its answer to ${dotted(above)}.`;
 }

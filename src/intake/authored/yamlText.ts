@@ -34,7 +34,7 @@ export function readYaml(file: string, typed: string): YamlReading {
       schema: 'failsafe',
       uniqueKeys: true,
       prettyErrors: false,
-      logLevel: 'silent',
+      logLevel: 'error',
     });
     const traps = yamlTraps(text, document, lines);
     const trapped = new Set(traps.map(({ line }) => line));

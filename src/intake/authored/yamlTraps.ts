@@ -1,4 +1,4 @@
-import { isMap, isScalar, visit, type Document, type LineCounter, type Node } from 'yaml';
+import { isCollection, isMap, isScalar, visit, type Document, type LineCounter, type Node } from 'yaml';
 import { inQuotes, type YamlTrouble } from './yamlTrouble.ts';
 
 // "# " opens a comment; "#2" and "# 2" are far more often part of a name.
@@ -37,17 +37,15 @@ export function yamlTraps(text: string, document: Document, lines: LineCounter):
         });
       }
     },
-    Scalar(key, node) {
+    Scalar(key, node, ancestors) {
       if (key === 'key' || node.type !== 'PLAIN' || node.range == null) return;
       const [start, end] = node.range;
       const cut = gluedComment.exec(text.slice(end, end + 2000));
       if (cut === null || cut[2] === undefined) return;
       if (cut[1] === '' && !/[\s:]/.test(text[end - 1] ?? '')) return;
-      const comment = cut[2].trim();
-      const meant = [String(node.value ?? ''), comment]
-        .join(' ')
-        .trim()
-        .replace(/[\s}\]]+$/, '');
+      const inBrackets = ancestors.some((above) => isCollection(above) && above.flow === true);
+      const comment = (inBrackets ? cut[2].replace(/[,}\]].*$/s, '') : cut[2]).trim();
+      const meant = `${String(node.value ?? '')} ${comment}`.trim();
       trap(start, {
         kind: 'comment-cuts-value',
         fatal: false,
