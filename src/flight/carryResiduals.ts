@@ -1,0 +1,29 @@
+import { meanOf, moments } from '../stats/moments.ts';
+import type { FlightModel } from './flightModel.ts';
+import type { FlownShot } from './flownShot.ts';
+import { fly } from './trajectory.ts';
+
+/** Carry read minus carry modelled, metres, shot by shot, with mean and sd (null under two shots). */
+export interface CarryResiduals {
+  readonly residuals: readonly number[];
+  readonly mean: number | null;
+  readonly sd: number | null;
+}
+
+/**
+ * What the model leaves over in each group of shots. Means that differ between groups, or much scatter within one,
+ * suggest wind, a change of ball, or carries worked out differently for some shots.
+ */
+export function carryResiduals(
+  groups: readonly (readonly FlownShot[])[],
+  model: FlightModel,
+): readonly CarryResiduals[] {
+  return groups.map((shots) => {
+    const residuals = shots.map(({ launch, carry }) => carry - fly(launch, model).carry);
+    return {
+      residuals,
+      mean: residuals.length > 0 ? meanOf(residuals) : null,
+      sd: residuals.length > 1 ? Math.sqrt(moments(residuals).variance) : null,
+    };
+  });
+}
