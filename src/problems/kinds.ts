@@ -102,6 +102,32 @@ export const problemKinds = {
   'time-not-read': { severity: 'warning', title: 'Some times were not understood' },
   'formula-like-text': { severity: 'warning', title: 'Text that looks like a formula' },
   'markup-in-text': { severity: 'warning', title: 'Text that looks like markup' },
+  // Checks of a session against itself
+  'smash-mismatch': { severity: 'error', title: 'Smash factor is not ball speed over club speed' },
+  'smash-above-bound': { severity: 'warning', title: 'More ball speed than the club speed allows' },
+  'face-to-path-mismatch': { severity: 'error', title: 'Face to path is not face less path' },
+  'launch-outside-face-and-path': {
+    severity: 'warning',
+    title: 'The ball does not start between path and face',
+  },
+  'spin-loft-mismatch': { severity: 'error', title: 'Spin loft is not dynamic loft less attack angle' },
+  'launch-below-attack': { severity: 'warning', title: 'The ball leaves below the attack angle' },
+  'launch-above-loft': { severity: 'warning', title: 'The ball leaves above the loft at impact' },
+  'spin-against-impact': { severity: 'warning', title: 'Spin does not fit club speed and loft' },
+  'spin-parts-mismatch': { severity: 'error', title: 'Back and side spin do not make the total' },
+  'sign-flipped': { severity: 'error', title: 'Left and right look exchanged' },
+  'total-below-carry': { severity: 'warning', title: 'A total below the carry' },
+  'roll-long': { severity: 'warning', title: 'A very long roll' },
+  'flight-too-fast': { severity: 'error', title: 'A hang time too short for the carry' },
+  'descent-shallow': { severity: 'warning', title: 'A ball that lands shallower than it started' },
+  'apex-low': { severity: 'warning', title: 'A height too low for the flight' },
+  'unit-suspicious': { severity: 'warning', title: 'The unit looks wrong' },
+  'shot-number-repeated': { severity: 'error', title: 'A shot number is given twice' },
+  'times-not-rising': { severity: 'error', title: 'The rows are not in the order of their times' },
+  'shots-missing': { severity: 'warning', title: 'Shot numbers have gaps' },
+  'column-looks-estimated': { severity: 'warning', title: 'A column looks estimated' },
+  'readings-missing': { severity: 'warning', title: 'Some shots have no reading' },
+  'smash-averages-differ': { severity: 'warning', title: 'Two ways to average the smash factor differ' },
 } as const satisfies Record<string, KindOfProblem>;
 
 export type ProblemKind = keyof typeof problemKinds;
