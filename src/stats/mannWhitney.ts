@@ -28,11 +28,15 @@ export function mannWhitney(first: readonly number[], second: readonly number[])
   const m = first.length;
   const rankSum = compensatedSum(ranks.slice(0, m));
   const u = rankSum - (m * (m + 1)) / 2;
-  if (all.length <= MOST_FOR_EXACT) return { u, p: exactP(ranks, m, rankSum), method: 'exact' };
+  if (all.length <= MOST_FOR_EXACT) return { u, p: exactP(ranks, m), method: 'exact' };
   return { u, p: normalP(u, m, second.length, ties), method: 'normal' };
 }
 
-function exactP(ranks: readonly number[], m: number, rankSum: number): number {
+/** From the ranks of all, the first group's `first` in front; worked out for the smaller group. */
+function exactP(ranks: readonly number[], first: number): number {
+  const ofFirst = 2 * first <= ranks.length;
+  const m = ofFirst ? first : ranks.length - first;
+  const rankSum = compensatedSum(ofFirst ? ranks.slice(0, first) : ranks.slice(first));
   // midranks are halves: doubled, they are whole
   const doubled = ranks.map((rank) => Math.round(2 * rank));
   const most = doubled

@@ -35,15 +35,14 @@ export function bonettSdInterval(values: readonly number[], level: number): read
   requireAtLeast('bonettSdInterval', 'values', n, 5);
   const { mean, variance } = moments(values);
   if (!(variance > 0)) throw new StatisticsError('no-spread', 'bonettSdInterval', 'all values are equal');
-  const cut = Math.floor(n * Math.min(0.5, 1 / (2 * Math.sqrt(n - 4))));
-  const ascending = sorted(values);
-  // at a trim of a half (n = 5) the trimmed mean is the median
-  const kept = 2 * cut >= n ? ascending.slice((n - 1) >> 1, (n >> 1) + 1) : ascending.slice(cut, n - cut);
+  const cut = Math.floor(n / (2 * Math.sqrt(n - 4)));
+  const kept = sorted(values).slice(cut, n - cut);
   const trimmedMean = meanOf(kept);
   const fourth = compensatedSum(values.map((value) => (value - trimmedMean) ** 4));
   const second = compensatedSum(values.map((value) => (value - mean) ** 2));
   const kurtosis = (n * fourth) / (second * second);
   const z = normalQuantile((1 + level) / 2);
+  requireAtLeast('bonettSdInterval', 'values at this level', n, Math.floor(z) + 1);
   const small = n / (n - z);
   const standardError = small * Math.sqrt((kurtosis - (n - 3) / n) / (n - 1));
   const centre = Math.log(small * variance);
