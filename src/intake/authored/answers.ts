@@ -1,5 +1,5 @@
 import { asFound } from './tree.ts';
-import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 import { nearest } from './nearest.ts';
 
 /**
@@ -9,7 +9,7 @@ import { nearest } from './nearest.ts';
 export function answer<T>(expected: string, read: (text: string) => T | null, cure: string): Schema<T> {
   return schemaOf((typed): Understood<T> => {
     if (typed === undefined || typed === null || typed === '') {
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+      return unanswered(expected);
     }
     const value = typeof typed === 'string' ? read(typed.trim()) : null;
     return value === null
@@ -38,7 +38,7 @@ export function oneOf<const Word extends string>(words: readonly [Word, ...Word[
   const spelled = (typed: string): Word | null => words.find((word) => word === typed.toLowerCase()) ?? null;
   return schemaOf((typed): Understood<Word> => {
     if (typed === undefined || typed === '') {
-      return refused({ kind: 'key-missing', path: [], expected: listed, found: null, cure: null });
+      return unanswered(listed);
     }
     const value = typeof typed === 'string' ? spelled(typed.trim()) : null;
     if (value !== null) return understood(value);

@@ -2,6 +2,7 @@ import { asFound, isBlock } from './tree.ts';
 import {
   readWith,
   refused,
+  unanswered,
   schemaOf,
   understood,
   type Schema,
@@ -12,8 +13,7 @@ import {
 /** A list in which every entry is read alike. */
 export function listOf<T>(entry: Schema<T>, expected: string): Schema<readonly T[]> {
   return schemaOf((answer): Understood<readonly T[]> => {
-    if (answer === undefined)
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    if (answer === undefined) return unanswered(expected);
     if (!Array.isArray(answer)) {
       const cure = 'Begin each entry with a dash on a line of its own, or write [one, two].';
       return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });
@@ -29,8 +29,7 @@ export function listOf<T>(entry: Schema<T>, expected: string): Schema<readonly T
 export function oneOrMore<T>(entry: Schema<T>, expected: string): Schema<readonly T[]> {
   const list = listOf(entry, expected);
   return schemaOf((answer): Understood<readonly T[]> => {
-    if (answer === undefined)
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    if (answer === undefined) return unanswered(expected);
     if (Array.isArray(answer)) return readWith(list, answer);
     const one = readWith(entry, answer);
     return 'value' in one ? understood([one.value]) : one;
@@ -50,8 +49,7 @@ export function entriesOf<K, V>(
   expected: string,
 ): Schema<readonly (readonly [K, V])[]> {
   return schemaOf((answer): Understood<readonly (readonly [K, V])[]> => {
-    if (answer === undefined)
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    if (answer === undefined) return unanswered(expected);
     if (!isBlock(answer)) {
       const cure = 'Write each as a key, a colon and a value, on indented lines or in { }.';
       return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });

@@ -19,7 +19,7 @@ export function interestChecks(tree: Block, shop: InterestAnswers): Trouble[] {
       {
         kind: 'interests-missing',
         path: ['interests'],
-        expected: `${open.join(', ')}: who paid, what was given, who saw it first`,
+        expected: 'who paid, what was given, and who saw the report before it was published',
         found: null,
         cure: `Add a block "interests:" that answers ${open.join(', ')}; "none" and "nobody" are answers.`,
       },

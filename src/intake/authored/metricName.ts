@@ -2,7 +2,7 @@ import { metricHeadings } from '../../trade/headings.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
 import { nearest } from './nearest.ts';
 import { asFound } from './tree.ts';
-import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
 const plain = (typed: string): string =>
   typed
@@ -41,7 +41,7 @@ export function nearestMetric(typed: string): MetricId | null {
 export const metricName: Schema<MetricId> = schemaOf((typed): Understood<MetricId> => {
   const expected = 'a metric, such as carry, ball_speed or spin_rate';
   if (typed === undefined || typed === '') {
-    return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    return unanswered(expected);
   }
   const id = typeof typed === 'string' ? metricNamed(typed) : null;
   if (id !== null) return understood(id);

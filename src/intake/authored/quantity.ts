@@ -2,7 +2,7 @@ import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { canonicalUnit, toCanonical, units, type Dimension, type UnitId } from '../../trade/units.ts';
 import { inWords } from './answers.ts';
 import { asFound } from './tree.ts';
-import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 import { unitNamed } from '../../trade/unitWords.ts';
 
 /** A number with a unit: `value` in the canonical unit of its dimension, `unit` and `typed` as the shop wrote it. */
@@ -34,7 +34,7 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
   const cure = `Write ${name} as ${examples[dimension]}.`;
   return schemaOf((typed): Understood<Quantity> => {
     if (typed === undefined || typed === '') {
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+      return unanswered(expected);
     }
     const parts =
       typeof typed === 'string' ? /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(typed.trim()) : null;

@@ -7,6 +7,7 @@ import { splitReport, type Body } from './frontMatter.ts';
 import { firstLine, type PlaceOf } from './places.ts';
 import { idsIn } from './idsIn.ts';
 import { interestChecks } from './interestChecks.ts';
+import { nearest } from './nearest.ts';
 import { nothingShared, type Shared } from './shared.ts';
 import type { Block } from './tree.ts';
 import { readWith, type Trouble } from './trouble.ts';
@@ -50,17 +51,18 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
 /** Ids in a list of contenders for which `contenders/` has no file. */
 function sheetsMissing(tree: Block, { contenders }: Shared): Trouble[] {
   if (!Array.isArray(tree['contenders'])) return [];
-  return idsIn(tree['contenders']).flatMap((id, index): Trouble[] =>
-    id === '' || contenders.has(id)
-      ? []
-      : [
-          {
-            kind: 'contender-file-missing',
-            path: ['contenders', index],
-            expected: `a file contenders/${id}.yaml`,
-            found: id,
-            cure: `Write contenders/${id}.yaml with label, supplied_by and sold_here, or describe ${id} in the report.`,
-          },
-        ],
-  );
+  return idsIn(tree['contenders']).flatMap((id, index): Trouble[] => {
+    if (id === '' || contenders.has(id)) return [];
+    const near = nearest(id, [...contenders.keys()]);
+    const write = `Write contenders/${id}.yaml with label, supplied_by and sold_here, or describe ${id} in the report.`;
+    return [
+      {
+        kind: 'contender-file-missing',
+        path: ['contenders', index],
+        expected: `a file contenders/${id}.yaml`,
+        found: id,
+        cure: near === null ? write : `Did you mean "${near}"?`,
+      },
+    ];
+  });
 }

@@ -1,13 +1,13 @@
 import { oneOrMore } from './collections.ts';
 import { asFound } from './tree.ts';
-import { refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
 const expected = 'a file in the folder of the report, such as shots.csv';
 
 /** A path inside the folder of the report, with forward slashes. */
 const fileInside: Schema<string> = schemaOf((typed): Understood<string> => {
   if (typed === undefined || typed === '') {
-    return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    return unanswered(expected);
   }
   if (typeof typed !== 'string') {
     return refused({

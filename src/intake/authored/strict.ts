@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { nearest } from './nearest.ts';
 import { asFound, isBlock } from './tree.ts';
-import { readWith, refused, schemaOf, type Schema, type Trouble } from './trouble.ts';
+import { readWith, refused, unanswered, schemaOf, type Schema, type Trouble } from './trouble.ts';
 
 type Camel<K extends string> = K extends `${infer Head}_${infer Tail}`
   ? `${Head}${Capitalize<Camel<Tail>>}`
@@ -24,8 +24,7 @@ export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   const object = z.strictObject(shape);
   return schemaOf<Output>((answer) => {
     const expected = `a block with the keys ${keys.join(', ')}`;
-    if (answer === undefined || answer === '')
-      return refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+    if (answer === undefined || answer === '') return unanswered(expected);
     if (!isBlock(answer)) {
       const cure = 'Write each answer under its key, on an indented line or in { }.';
       return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });

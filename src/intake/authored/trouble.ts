@@ -35,6 +35,10 @@ export const refused = (...troubles: readonly Trouble[]): { readonly troubles: r
   troubles,
 });
 
+/** An answer that is not there, or blank. */
+export const unanswered = (expected: string): ReturnType<typeof refused> =>
+  refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+
 /** A schema from a function that understands or refuses one answer (undefined: there is none). */
 export function schemaOf<T>(read: (answer: unknown) => Understood<T>): Schema<T> {
   return z.unknown().transform((answer, context): T => {

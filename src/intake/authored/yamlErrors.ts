@@ -20,11 +20,11 @@ export function yamlErrors(text: string, document: Document, lines: LineCounter)
   };
   visit(document, {
     Node(_, node) {
-      const at = whereIs(node.range?.[0] ?? 0);
-      if (isAlias(node)) add(specialStart(at));
-      // The range of a node begins after its anchor.
+      const start = node.range?.[0] ?? 0;
+      if (isAlias(node)) add(specialStart(whereIs(start)));
       else if (node.anchor !== undefined) {
-        add(specialStart({ ...at, column: at.row.lastIndexOf('&', at.column) + 1 }));
+        // The range of a node begins after its anchor, which may stand on an earlier line.
+        add(specialStart(whereIs(text.lastIndexOf('&', start))));
       }
     },
   });

@@ -40,7 +40,7 @@ const cases: readonly (readonly [string, Readonly<Record<string, string | null>>
     'interests missing',
     { interests: null },
     [
-      '1:1 interests | interests-missing | paid_by, commission_or_gifts, seen_before: who paid, what was given, who saw it first | - | Add a block "interests:" that answers paid_by, commission_or_gifts, seen_before; "none" and "nobody" are answers.',
+      '1:1 interests | interests-missing | who paid, what was given, and who saw the report before it was published | - | Add a block "interests:" that answers paid_by, commission_or_gifts, seen_before; "none" and "nobody" are answers.',
     ],
   ],
   [
