@@ -9,8 +9,6 @@ type Values = Readonly<Partial<Record<MetricId, number | null>>>;
 interface Rule {
   readonly makes: MetricId;
   readonly from: readonly [MetricId, MetricId];
-  /** Whether the column is added where the file has none. */
-  readonly added: boolean;
   readonly formula: (a: number, b: number) => number;
 }
 
@@ -18,24 +16,21 @@ const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 /** What follows from two other readings; angles in degrees, right of target and up positive. */
 const rules: readonly Rule[] = [
-  { makes: 'smash', from: ['ball_speed', 'club_speed'], added: true, formula: (ball, club) => ball / club },
+  { makes: 'smash', from: ['ball_speed', 'club_speed'], formula: (ball, club) => ball / club },
   {
     makes: 'face_to_path',
     from: ['face_angle', 'club_path'],
-    added: true,
     formula: (face, path) => face - path,
   },
   {
     makes: 'spin_loft',
     from: ['dynamic_loft', 'attack_angle'],
-    added: true,
     formula: (loft, attack) => loft - attack,
   },
-  { makes: 'spin_rate', from: ['back_spin', 'side_spin'], added: true, formula: Math.hypot },
+  { makes: 'spin_rate', from: ['back_spin', 'side_spin'], formula: Math.hypot },
   {
     makes: 'spin_axis',
     from: ['back_spin', 'side_spin'],
-    added: true,
     formula: (back, side) => degrees(Math.atan2(side, back)),
   },
 ];
@@ -55,9 +50,9 @@ export function withDerivedColumns(session: Session): Session {
   const columns: Partial<Record<MetricId, ShotColumn>> = { ...session.columns };
   for (const id of estimatedColumns(session)) {
     const column = columns[id];
-    if (column?.class === 'measured') columns[id] = { ...column, class: 'estimated' };
+    if (column !== undefined && column.class !== 'modelled') columns[id] = { ...column, class: 'estimated' };
   }
-  for (const { makes, from } of due) columns[makes] ??= derivedColumn(makes, from, session);
+  for (const { makes, from } of due) columns[makes] ??= derivedColumn(makes, from, columns);
   const shots = session.shots.map((shot) => ({ ...shot, values: withDerived(shot.values, due) }));
   return { ...session, shots, columns };
 }
@@ -72,8 +67,12 @@ function withDerived(values: Values, due: readonly Rule[]): Values {
   return next;
 }
 
-function derivedColumn(makes: MetricId, from: readonly [MetricId, MetricId], session: Session): ShotColumn {
-  const parts = from.flatMap((id) => session.columns[id] ?? []);
+function derivedColumn(
+  makes: MetricId,
+  from: readonly [MetricId, MetricId],
+  columns: Session['columns'],
+): ShotColumn {
+  const parts = from.flatMap((id) => columns[id] ?? []);
   const estimated = parts.some((part) => part.class === 'estimated');
   return {
     metric: makes,

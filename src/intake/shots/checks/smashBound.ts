@@ -40,7 +40,7 @@ export const checkSmashBound: Check = (session) => {
         expected: `ball speed at most about ${questioned.toFixed(2)} times club speed`,
         found: found(high[0]?.ratio),
         cure: 'keep the shots; the monitor reads club speed at one point of the head, and an off-centre strike can do this',
-        forReader: `${shots(high.length)} show more ball speed than the club speed allows, so the monitor's club speed is in doubt.`,
+        forReader: `${shots(high.length)} ${high.length === 1 ? 'shows' : 'show'} more ball speed than the club speed allows, so the monitor's club speed is in doubt.`,
       },
     ),
   ];
