@@ -70,8 +70,8 @@ const ringStroke = 3;
 export const ringReach = ringRadius + ringStroke / 2;
 
 /** The ring: an average or an estimated gap. */
-export const ring = (spot: Spot): Markish =>
-  dot([spot], { ...at, r: ringRadius, fill: paint('paper'), stroke: paint('ink'), strokeWidth: ringStroke });
+export const ring = (spot: Spot, radius = ringRadius): Markish =>
+  dot([spot], { ...at, r: radius, fill: paint('paper'), stroke: paint('ink'), strokeWidth: ringStroke });
 
 /** A stretch of a horizontal bar, px. */
 export interface Stretch {

@@ -1,0 +1,46 @@
+import type { Ellipse } from '../stats/predictionEllipse.ts';
+import type { ContenderName } from './apartInput.ts';
+import type { FigureWords } from './figure.ts';
+
+/** Where a ball came down, in the unit the reader sees; `side` counts to the right of the target line. */
+export interface Landing {
+  readonly side: number;
+  readonly carry: number;
+}
+
+export interface LandedShot extends Landing {
+  readonly leftOut: boolean;
+}
+
+/** Where the next shot would land: centre as side and carry, the angle from the right towards farther, radians. */
+export type LandingCurve = Pick<Ellipse, 'centre' | 'halfAxes' | 'angle'>;
+
+/** The shots of one contender. */
+export interface LandingPanel {
+  readonly contender: ContenderName;
+  readonly shots: readonly LandedShot[];
+  /** Said under the name: "average 237 yards, 4 right". */
+  readonly numbers: string;
+  readonly average: Landing | null;
+  /** Null where shots are too few for one. */
+  readonly curve: LandingCurve | null;
+  /** Counted shots at the foot: "5 left", "8 of 12 within 15", "7 right". */
+  readonly feet: { readonly left: string; readonly within: string; readonly right: string };
+}
+
+export interface LandingInput extends FigureWords {
+  /** In the order contenders are listed. */
+  readonly panels: readonly LandingPanel[];
+  /** Half the width of the lane the bracket spans, in the unit of the shots. */
+  readonly within: number;
+  /** What the scale measures: "Yards: carry up the page, left and right of the target line across, one scale throughout". */
+  readonly axis: string;
+  /** What the curve says: "Curve: the next shot would land inside nine times in ten". Shown if one is drawn. */
+  readonly curveWords: string;
+  /** What grey dots are: "Grey: the other two heads". Shown from two panels up. */
+  readonly others: string;
+  /** What a hollow mark with a stroke through says: "left out". */
+  readonly leftOut: string;
+  /** Shots recorded, those without a place among them. */
+  readonly recorded: number;
+}

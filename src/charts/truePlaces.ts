@@ -1,0 +1,108 @@
+import { markExtent, type ContenderMark } from './contenderMarks.ts';
+import type { Spot } from './signs.ts';
+
+/** A shot's mark at a place that may not be moved. */
+export interface PlacedMark extends Spot {
+  readonly mark: ContenderMark;
+}
+
+/** A mark with the radius it is drawn with, px. */
+export type SizedMark<Placed extends PlacedMark = PlacedMark> = Placed & { readonly radius: number };
+
+/** The hair of paper round a mark, px. */
+const outline = 0.5;
+/** Share of a mark that must show. */
+const shows = 1 / 4;
+/** Radii tried for a chart, px: the usual one, and smaller ones for crowds. */
+const radii = [4.5, 3.8, 3.2, 2.7, 2.2] as const;
+/** Of a mark that stands on another one, px. */
+const leastOnTop = 1;
+/** Marks that may be drawn smaller than the rest: one in so many. */
+const rest = 5;
+
+/** Whether a point lies in a mark of that radius, by the even-odd rule. */
+const holds = ({ x, y, mark: { corners } }: PlacedMark, radius: number, at: Spot): boolean => {
+  const [across, along] = [at.x - x, at.y - y];
+  if (corners.length === 0) return Math.hypot(across, along) <= radius;
+  let within = false;
+  for (const [index, [startX, startY]] of corners.entries()) {
+    const [endX, endY] = corners[(index + 1) % corners.length] ?? [0, 0];
+    const [ax, ay, bx, by] = [startX * radius, startY * radius, endX * radius, endY * radius];
+    if (ay > along !== by > along && across < ax + ((along - ay) / (by - ay)) * (bx - ax)) within = !within;
+  }
+  return within;
+};
+
+/** Points all over a mark, px. */
+const pointsOf = (placed: PlacedMark, radius: number): readonly Spot[] => {
+  const { left, right, up, down } = markExtent(placed.mark, radius);
+  const share = Array.from({ length: 12 }, (_, step) => (step + 0.5) / 12);
+  return share
+    .flatMap((across) =>
+      share.map((along) => ({
+        x: placed.x - left + across * (left + right),
+        y: placed.y - up + along * (up + down),
+      })),
+    )
+    .filter((point) => holds(placed, radius, point));
+};
+
+/** Furthest a mark of radius 1 reaches from its centre. */
+const furthest = 1.5;
+
+/** Radii of marks drawn in this order: one that would hide too much of what lies under it is drawn smaller. */
+const stacked = (placed: readonly PlacedMark[], radius: number): readonly number[] => {
+  const sizes: number[] = [];
+  const uncovered: (readonly Spot[])[] = [];
+  const whole: number[] = [];
+  for (const [index, mark] of placed.entries()) {
+    let size = radius;
+    const under = placed
+      .slice(0, index)
+      .flatMap((other, place) =>
+        Math.hypot(other.x - mark.x, other.y - mark.y) <
+        furthest * (radius + outline + (sizes[place] ?? radius))
+          ? [place]
+          : [],
+      );
+    const leftOf = (place: number): readonly Spot[] =>
+      (uncovered[place] ?? []).filter((point) => !holds(mark, size + outline, point));
+    while (size > leastOnTop && under.some((place) => leftOf(place).length < shows * (whole[place] ?? 0))) {
+      size *= 0.9;
+    }
+    for (const place of under) uncovered[place] = leftOf(place);
+    const points = pointsOf(mark, size);
+    sizes.push(size);
+    uncovered.push(points);
+    whole.push(points.length);
+  }
+  return sizes;
+};
+
+/** How well a radius serves: marks that still hide one another, then those drawn smaller beyond one in five. */
+const faults = (panels: readonly (readonly number[])[], radius: number): readonly [number, number] => {
+  const smaller = panels.map((sizes) => sizes.filter((size) => size < radius));
+  const hiding = smaller.flat().filter((size) => size <= leastOnTop).length;
+  const many = smaller.map((found, at) => Math.max(0, found.length * rest - (panels[at]?.length ?? 0)));
+  return [hiding, Math.max(0, ...many)];
+};
+
+/**
+ * Radii for marks at their true places, so that a quarter of every one shows: each panel's marks in order of drawing. All have one radius of
+ * five, the largest that serves, but a mark that would hide the one under it shrinks until that one shows round it. Only from about five
+ * shots on one spot up can one be hidden all the same.
+ */
+export const truePlaces = <Placed extends PlacedMark>(
+  panels: readonly (readonly Placed[])[],
+): readonly (readonly SizedMark<Placed>[])[] => {
+  const tried = radii.map((radius) => {
+    const sizes = panels.map((panel) => stacked(panel, radius));
+    return { radius, sizes, faults: faults(sizes, radius) };
+  });
+  const [best] = tried.sort(
+    (one, other) => one.faults[0] - other.faults[0] || one.faults[1] - other.faults[1],
+  );
+  return panels.map((panel, at) =>
+    panel.map((placed, index) => ({ ...placed, radius: best?.sizes[at]?.[index] ?? radii[0] })),
+  );
+};
