@@ -1,6 +1,6 @@
 import { contenderCount, sameNames } from './contenderChecks.ts';
 import { claimNames, exclusionNames } from './referenceChecks.ts';
-import { isBlock, type Block } from './tree.ts';
+import { isBlock, isUnanswered, type Block } from './tree.ts';
 import { invalid, type Trouble } from './trouble.ts';
 
 /**
@@ -34,7 +34,7 @@ function hitterCount(tree: Block): Trouble[] {
 function statusAnswers(tree: Block): Trouble[] {
   const status = tree['status'];
   const missing = (key: string, expected: string): Trouble[] =>
-    (tree[key] ?? '') !== '' ? [] : [{ kind: 'key-missing', path: [key], expected, found: null, cure: null }];
+    !isUnanswered(tree[key]) ? [] : [{ kind: 'key-missing', path: [key], expected, found: null, cure: null }];
   if (status === 'withdrawn')
     return missing('withdrawn', 'the day and the reason: {date: 2026-04-11, reason: ...}');
   if (status === 'superseded')

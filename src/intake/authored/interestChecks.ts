@@ -1,5 +1,5 @@
 import { interestKeys, interestQuestions, type InterestAnswers } from './interests.ts';
-import { isBlock, valueAt, type Block } from './tree.ts';
+import { isBlock, isUnanswered, valueAt, type Block } from './tree.ts';
 import type { Trouble } from './trouble.ts';
 
 /** The three questions about money must be answered, here or in `shop.yaml`. */
@@ -10,10 +10,10 @@ export function interestChecks(tree: Block, shop: InterestAnswers): Trouble[] {
     seen_before: shop.seenBefore,
   };
   const open = interestKeys.filter(
-    (key) => answered[key] === undefined && (valueAt(tree, ['interests', key]) ?? '') === '',
+    (key) => answered[key] === undefined && isUnanswered(valueAt(tree, ['interests', key])),
   );
   const interests = tree['interests'];
-  if (open.length === 0 || (interests !== undefined && interests !== '' && !isBlock(interests))) return [];
+  if (open.length === 0 || (!isUnanswered(interests) && !isBlock(interests))) return [];
   if (!isBlock(interests)) {
     return [
       {

@@ -1,7 +1,7 @@
 import { text } from './answers.ts';
 import { recordOf, type Keyed } from './collections.ts';
 import { nearest } from './nearest.ts';
-import { asFound, isBlock } from './tree.ts';
+import { asFound, isBlock, isUnanswered } from './tree.ts';
 import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
 /** What a build sheet can say, key by key, with the words that a reader sees. */
@@ -84,11 +84,11 @@ const also = recordOf(text('the name of an item'), item, 'further items, each wi
 
 /** A build sheet; words alone are its description. Items without an answer are left out. */
 export const sheet: Schema<Sheet> = schemaOf((answer): Understood<Sheet> => {
-  if (typeof answer === 'string' && answer.trim() !== '') return understood({ description: answer.trim() });
+  if (typeof answer === 'string' && !isUnanswered(answer)) return understood({ description: answer.trim() });
   if (!isBlock(answer)) return readWith(known, answer);
   const { also: further, ...rest } = answer;
   const items = readWith(known, answered(rest));
-  const more = further === undefined || further === '' ? understood({}) : readWith(also, further);
+  const more = isUnanswered(further) ? understood({}) : readWith(also, further);
   if ('troubles' in items || 'troubles' in more) {
     return refused(
       ...('troubles' in items ? items.troubles : []),
@@ -105,6 +105,6 @@ export const sheet: Schema<Sheet> = schemaOf((answer): Understood<Sheet> => {
 /** Without the known items that have no answer yet; an unknown one is reported, answered or not. */
 function answered(items: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
   return Object.fromEntries(
-    Object.entries(items).filter(([key, value]) => value !== '' || !isSheetItem(key)),
+    Object.entries(items).filter(([key, value]) => !isUnanswered(value) || !isSheetItem(key)),
   );
 }

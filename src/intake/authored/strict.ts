@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { nearest } from './nearest.ts';
-import { asFound, isBlock } from './tree.ts';
+import { asFound, isBlock, isUnanswered } from './tree.ts';
 import { readWith, refused, unanswered, schemaOf, type Schema, type Trouble } from './trouble.ts';
 
 type Camel<K extends string> = K extends `${infer Head}_${infer Tail}`
@@ -13,8 +13,8 @@ type CamelKeys<T> = { readonly [K in keyof T as K extends string ? Camel<K> : K]
 const camel = (key: string): string => key.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 /**
- * A block of answers in which every key must be known. A key without an answer (`place:` and nothing more) counts as
- * not there. All that is wrong is reported, unknown keys with the nearest known one.
+ * A block of answers in which every key must be known. A key without an answer (`place:` and nothing more, or
+ * `place: not recorded`) counts as not there. All that is wrong is reported, unknown keys with the nearest known one.
  */
 export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   shape: Shape,
@@ -24,13 +24,13 @@ export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   const object = z.strictObject(shape);
   return schemaOf<Output>((answer) => {
     const expected = `a block with the keys ${keys.join(', ')}`;
-    if (answer === undefined || answer === '') return unanswered(expected);
+    if (isUnanswered(answer)) return unanswered(expected);
     if (!isBlock(answer)) {
       const cure = 'Write each answer under its key, on an indented line or in { }.';
       return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });
     }
     const known = Object.entries(answer).filter(
-      ([key, value]) => Object.hasOwn(shape, key) && value !== '' && value !== null,
+      ([key, value]) => Object.hasOwn(shape, key) && !isUnanswered(value),
     );
     // A key without a colon has been reported as such by whoever read the YAML.
     const unknown = Object.keys(answer).filter((key) => !Object.hasOwn(shape, key) && answer[key] !== null);

@@ -10,6 +10,12 @@ export function isBlock(tree: unknown): tree is Block {
   return typeof tree === 'object' && tree !== null && !Array.isArray(tree);
 }
 
+/** Whether a key has no answer: nothing behind its colon, or the words "not recorded". */
+export function isUnanswered(value: unknown): boolean {
+  if (typeof value !== 'string') return value === undefined || value === null;
+  return /^(not recorded)?$/i.test(value.trim());
+}
+
 /** The value at a path, or undefined; only a value's own keys count. */
 export function valueAt(tree: Tree | undefined, path: Path): Tree | undefined {
   let here: Tree | undefined = tree;

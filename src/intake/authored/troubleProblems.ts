@@ -1,7 +1,7 @@
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import type { PlaceOf } from './places.ts';
-import { dotted, valueAt, type Block } from './tree.ts';
+import { asFound, dotted, valueAt, type Block } from './tree.ts';
 import type { Trouble } from './trouble.ts';
 
 /** Troubles as problems, each at the place where the answer stands or should stand. */
@@ -9,7 +9,7 @@ export function troubleProblems(troubles: readonly Trouble[], tree: Block, place
   return troubles.map(({ kind, path, expected, found, cure, at }) =>
     makeProblem(kind, placeOf(path, at ?? 'value'), {
       expected,
-      found,
+      found: found ?? (cure === null ? asFound(valueAt(tree, path)) || null : null),
       cure: cure ?? addKey(path, tree),
     }),
   );
@@ -20,7 +20,9 @@ function addKey(path: Trouble['path'], tree: Block): string {
   const above = path.slice(0, -1);
   if (key === undefined) return 'Write the answers, one a line.';
   if (typeof key === 'number') return 'Write the entry after its dash, or remove the dash.';
-  if (valueAt(tree, path) !== undefined) return `Write the answer after "${key}:".`;
+  const typed = valueAt(tree, path);
+  if (typed === '') return `Write the answer after "${key}:".`;
+  if (typed !== undefined) return 'Answer it; this question may not stay open.';
   return above.length === 0
     ? `Add a line "${key}:" with the answer.`
     : `Add "${key}:" and its answer to ${dotted(above)}.`;

@@ -197,3 +197,24 @@ test('keys named like parts of JavaScript objects are unknown keys and nothing e
   const polluted: Readonly<Record<string, unknown>> = {};
   expect(polluted['label']).toBeUndefined();
 });
+
+test('"not recorded" is no answer: left out where a question may stay open, refused where it may not', () => {
+  const { front, problems } = readWith({
+    conditions: '{place: not recorded, temperature: Not recorded, surface: mat}',
+    held: '{shaft: not recorded, grip: the same}',
+    summary: 'not recorded',
+  });
+  expect(problems).toEqual([]);
+  expect(front).toMatchObject({ summary: null, conditions: { surface: 'mat' }, held: { grip: 'the same' } });
+  expect(Object.keys(front?.conditions ?? {})).toEqual(['surface']);
+  expect(Object.keys(front?.held ?? {})).toEqual(['grip']);
+  expect(
+    problemsWith({
+      hitters: '{one: {role: not recorded, consent: yes}}',
+      interests: '{paid_by: not recorded, commission_or_gifts: none, seen_before: nobody}',
+    }),
+  ).toEqual([
+    '9:23 hitters.one.role | key-missing | who hit, as a role: staff fitter, customer, professional | not recorded | Answer it; this question may not stay open.',
+    '10:22 interests.paid_by | interests-missing | who paid for the test | not recorded | Answer it; this question may not stay open.',
+  ]);
+});
