@@ -3,8 +3,11 @@ import { problemMessage } from '../problems/problemMessage.ts';
 import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import type { Findings, MetricFindings, OverlayId } from './findings.ts';
+import { unitOf } from './gapsOf.ts';
 import { hitOrder } from './hitOrder.ts';
+import { landingOf } from './landing.ts';
 import { metricFindings } from './metricFindings.ts';
+import { straighterPairs } from './straighter.ts';
 
 /**
  * All findings of a report. Primary metrics come first, in the order of the plan, then what else the files hold.
@@ -33,10 +36,12 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
       order: order.kind,
       rounds: order.rounds,
       sequence: order.sequence,
-      unit: 'shot',
+      unit: unitOf(session),
       plannedInAdvance: input.plannedInAdvance,
     },
     metrics,
+    straighter: straighterPairs(input, order),
+    landing: landingOf(session),
     claims: [],
     fairness: [],
     caveats: caveatsOf(metrics),

@@ -15,6 +15,8 @@ export interface AnalysisInput {
   readonly better: Readonly<Partial<Record<MetricId, 'more' | 'less' | 'neither'>>>;
   /** Smallest gaps that matter, SI, by report or shop. */
   readonly matters: Readonly<Partial<Record<MetricId, number>>>;
+  /** Stated accuracies of the monitor, SI. */
+  readonly accuracy: Readonly<Partial<Record<MetricId, number>>>;
   /** Null where the rows of the files stand in hit order. */
   readonly statedOrder: StatedOrder | null;
   readonly plannedInAdvance: boolean;

@@ -48,6 +48,8 @@ export interface ContenderSummary {
   readonly median: number | null;
   readonly min: number | null;
   readonly max: number | null;
+  /** Interval of the sd; null under eight shots. */
+  readonly sdCi: Interval | null;
 }
 
 export type Credit = 'contender' | 'open';
@@ -62,11 +64,13 @@ export type OverlayId =
   | 'order-lever'
   | 'order-drift'
   | 'order-few-visits'
+  | 'visits-alike'
   | 'not-planned'
   | 'rests-on-one-shot'
   | 'depends-on-left-out'
   | 'near-device'
   | 'modelled-reading'
+  | 'leans'
   | 'found-too-big';
 
 /** One of the other ways of working a gap out, and whether the gap is still there. */
@@ -88,12 +92,87 @@ export interface PairFindings {
   readonly credit: Credit;
   readonly overlays: readonly OverlayId[];
   readonly holds: readonly Hold[];
+  /** Smallest and largest gap with any one shot left out. */
+  readonly leaveOneOut: Interval | null;
+  /** The same pair with the shots counted that were left out; null where none was. */
+  readonly withLeftOut: { readonly estimate: number; readonly ci: Interval; readonly verdict: VerdictId } | null;
+  readonly device: DeviceReach | null;
+  /** Each hitter's own gap; empty for one hitter. */
+  readonly byHitter: readonly HitterGap[];
+  readonly whoGained: WhoGained | null;
+  /** What another golfer's own test of this length would show. */
+  readonly newHitter: Interval | null;
 }
 
-export type GapMethod = 'welch' | 'games-howell';
+export interface HitterGap {
+  readonly hitter: string;
+  readonly estimate: number;
+  readonly ci: Interval | null;
+}
+
+/** How many hitters had more with `a`. */
+export interface WhoGained {
+  readonly more: number;
+  readonly of: number;
+  readonly clearlyMore: number;
+  readonly clearlyLess: number;
+  /** Chance of a count as uneven as this, were there no difference. */
+  readonly byLuck: number;
+  /** Clopper-Pearson range of the share. */
+  readonly share: Interval;
+}
+
+/** A gap beside what the monitor can tell apart, SI. */
+export interface DeviceReach {
+  readonly accuracy: number;
+  /** The interval widened by the stated accuracy of either reading. */
+  readonly ci: Interval;
+  readonly near: boolean;
+}
+
+export interface SpreadFindings {
+  readonly p: number;
+  /** `ratio`: sd of a over sd of b; p by Holm. */
+  readonly pairs: readonly {
+    readonly a: string;
+    readonly b: string;
+    readonly ratio: number;
+    readonly tighter: 'a' | 'b';
+    readonly p: number;
+  }[];
+}
+
+export interface LandingEllipse {
+  /** Side and carry, m. */
+  readonly centre: readonly [number, number];
+  readonly halfAxes: readonly [number, number];
+  /** Of the longer half axis from the side axis, radians. */
+  readonly angle: number;
+}
+
+export interface ContenderLanding {
+  readonly id: string;
+  readonly n: number;
+  readonly meanSide: number | null;
+  readonly meanCarry: number | null;
+  readonly within: number;
+  /** Wilson interval of the share within the lane. */
+  readonly withinShare: Interval | null;
+  readonly left: number;
+  readonly right: number;
+  readonly nextShot: LandingEllipse | null;
+}
+
+export interface LandingFindings {
+  /** Half the width of the lane round the target line in which shots are counted, m. */
+  readonly laneM: number;
+  readonly byContender: readonly ContenderLanding[];
+}
+
+export type GapMethod = 'welch' | 'games-howell' | 'hitters-alike' | 'hitter-model';
 
 export interface Omnibus {
-  readonly method: 'welch-anova';
+  readonly method: 'welch-anova' | 'hitter-model';
   readonly statistic: number;
   readonly df: readonly [number, number];
   readonly p: number;
@@ -110,6 +189,17 @@ export interface MetricFindings {
   readonly byContender: readonly ContenderSummary[];
   readonly omnibus: Omnibus | null;
   readonly pairs: readonly PairFindings[];
+  readonly spread: SpreadFindings | null;
+  /** The least true gap that this test finds four times in five, SI. */
+  readonly detectable: number | null;
+  /** Best minus worst average of equal contenders: on average, and passed in 5 of 100 tests; SI. */
+  readonly luck: { readonly average: number; readonly upTo: number } | null;
+  /** Shots with each contender to find the gap that matters four times in five; a range. */
+  readonly shotsNeeded: Interval | null;
+  /** Shots with each that it would take to be able to show that nothing matters; null where these could. */
+  readonly shotsToShowLevel: number | null;
+  /** Contenders with the best average or not clearly behind it; null where none can be told. */
+  readonly leading: readonly string[] | null;
 }
 
 /** A sentence of the shop's with what the shots make of it. */
@@ -146,6 +236,9 @@ export interface Findings {
   readonly contenders: readonly ContenderCount[];
   readonly design: Design;
   readonly metrics: readonly MetricFindings[];
+  /** Distance from the target line, less being straighter; null without a side column. */
+  readonly straighter: readonly PairFindings[] | null;
+  readonly landing: LandingFindings | null;
   readonly claims: readonly ClaimStanding[];
   readonly fairness: readonly FairnessCheck[];
   readonly caveats: readonly OverlayId[];

@@ -4,6 +4,15 @@ import { orderClass, type OrderClass } from '../stats/orderClass.ts';
 import type { StatedOrder } from './analysisInput.ts';
 import type { OrderKind } from './findings.ts';
 
+/** A stretch of the session in which every contender had its turn: shots by their place in the hit order, from 0. */
+export interface Turns {
+  readonly kind: 'rounds' | 'visits';
+  /** A round or a set of visits each; in a set of visits a contender may stand several times. */
+  readonly blocks: readonly (readonly number[])[];
+  /** Blocks that hold every contender. */
+  readonly complete: number;
+}
+
 /** How the contenders followed one another, and what that rests on. */
 export interface HitOrder {
   readonly kind: OrderKind;
@@ -15,6 +24,8 @@ export interface HitOrder {
   readonly fewestVisits: number | null;
   /** Whether positions in the file are positions in time. */
   readonly rowsInHitOrder: boolean;
+  /** Rounds or visits of the one hitter; null where there are none, or several hitters. */
+  readonly turns: Turns | null;
 }
 
 const statedKind: Readonly<Record<StatedOrder, OrderKind>> = {
@@ -34,23 +45,34 @@ const gravity: readonly OrderKind[] = [
   'rotation-order-changed',
 ];
 
+const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
+  rounds: null,
+  sequence: null,
+  fewestVisits: null,
+  turns: null,
+};
+
 /**
  * The order of a session. Read from the rows, each hitter apart, unless the shop says that they are not in hit
  * order: then what the shop states counts.
  */
 export function hitOrder(session: Session, stated: StatedOrder | null): HitOrder {
-  if (stated !== null) {
-    return { kind: statedKind[stated], rounds: null, sequence: null, fewestVisits: null, rowsInHitOrder: false };
-  }
-  const perHitter = session.hitters.map((hitter) => orderOf(session.shots.filter((shot) => shot.hitter === hitter)));
+  if (stated !== null) return { ...nothingKnown, kind: statedKind[stated], rowsInHitOrder: false };
+  const perHitter = session.hitters.map((hitter) => orderOf(shotsInOrder(session, hitter)));
   const [gravest] = [...perHitter].sort((x, y) => gravity.indexOf(x.kind) - gravity.indexOf(y.kind));
-  return gravest ?? { kind: 'unknown', rounds: null, sequence: null, fewestVisits: null, rowsInHitOrder: true };
+  if (gravest === undefined) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
+  return perHitter.length === 1 ? gravest : { ...gravest, turns: null };
+}
+
+/** A hitter's shots in the order they were hit. */
+export function shotsInOrder(session: Session, hitter: string): readonly Shot[] {
+  return session.shots.filter((shot) => shot.hitter === hitter).sort((x, y) => x.order - y.order);
 }
 
 function orderOf(shots: readonly Shot[]): HitOrder {
-  const inOrder = [...shots].sort((x, y) => x.order - y.order);
-  const sequence = inOrder.map(({ contender }) => contender);
-  const rounds = inOrder.map(({ round }) => round);
+  if (shots.length === 0) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
+  const sequence = shots.map(({ contender }) => contender);
+  const rounds = shots.map(({ round }) => round);
   const found = orderClass(sequence, rounds.every((round) => round !== null) ? rounds : undefined);
   return {
     kind: kindOf(found),
@@ -58,6 +80,7 @@ function orderOf(shots: readonly Shot[]): HitOrder {
     sequence: found.kind === 'one-after-another' ? byMeanPlace(sequence) : null,
     fewestVisits: found.kind === 'mini-blocks' ? found.fewestVisits : null,
     rowsInHitOrder: true,
+    turns: turnsOf(found, sequence),
   };
 }
 
@@ -69,4 +92,21 @@ function kindOf(found: OrderClass): OrderKind {
 /** Contenders by the mean place of their shots. */
 function byMeanPlace(sequence: readonly string[]): readonly string[] {
   return [...new Set(sequence)].sort((x, y) => meanPlace(sequence, x) - meanPlace(sequence, y));
+}
+
+function turnsOf(found: OrderClass, sequence: readonly string[]): Turns | null {
+  if (found.kind === 'rotation') return { kind: 'rounds', blocks: found.rounds, complete: found.complete };
+  if (found.kind !== 'mini-blocks') return null;
+  // The first visits of all contenders make the first block, the second visits the second, and so on.
+  const seen = new Map<string, number>();
+  const blocks: number[][] = [];
+  for (const { group, start, length } of found.visits) {
+    const visit = seen.get(group) ?? 0;
+    seen.set(group, visit + 1);
+    const block = (blocks[visit] ??= []);
+    for (let place = start; place < start + length; place++) block.push(place);
+  }
+  const all = new Set(sequence).size;
+  const complete = blocks.filter((block) => new Set(block.map((place) => sequence[place])).size === all).length;
+  return { kind: 'visits', blocks, complete };
 }

@@ -1,6 +1,7 @@
 import type { Source } from '../intake/authored/source.ts';
+import type { Quantity } from '../intake/authored/quantity.ts';
 import type { Session } from '../intake/session.ts';
-import type { MetricId } from '../trade/metrics.ts';
+import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput, StatedOrder } from './analysisInput.ts';
 
 /** What the analysis needs of a report, taken from its front matter and session. */
@@ -12,9 +13,8 @@ export function analysisInput({ slug, front, files }: Source, session: Session):
     contenders: front.contenders.map(({ id, label }) => ({ id, label })),
     primaries: front.primary,
     better: front.better,
-    matters: Object.fromEntries(
-      Object.entries(front.matters).map(([metric, gap]) => [metric, gap.value]),
-    ) as Partial<Record<MetricId, number>>,
+    matters: canonicalValues(front.matters),
+    accuracy: canonicalValues(front.conditions.monitor?.statedAccuracy?.byMetric ?? {}),
     statedOrder: front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? ''),
     plannedInAdvance: front.plan?.date !== undefined && front.plan.date < front.date,
     session,
@@ -23,6 +23,17 @@ export function analysisInput({ slug, front, files }: Source, session: Session):
       .join('')
       .slice(0, 16),
   };
+}
+
+function canonicalValues(
+  quantities: Readonly<Partial<Record<MetricId, Quantity>>>,
+): Readonly<Partial<Record<MetricId, number>>> {
+  const values: Partial<Record<MetricId, number>> = {};
+  for (const metric of metricIds) {
+    const quantity = quantities[metric];
+    if (quantity !== undefined) values[metric] = quantity.value;
+  }
+  return values;
 }
 
 /** The order class behind the shop's own words; words that name none leave the order unknown. */

@@ -4,67 +4,76 @@ import { canonicalUnit } from '../trade/units.ts';
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { contenderSummary } from './contenderSummary.ts';
-import { creditOf } from './credit.ts';
 import { driftsOf, sequencesOf } from './drift.ts';
-import type { MetricFindings, PairFindings } from './findings.ts';
+import type { MetricFindings } from './findings.ts';
+import { gapsOf } from './gapsOf.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { pairOverlays } from './overlays.ts';
+import { leadingGroup } from './leadingGroup.ts';
+import { pairFindings, type PairFacts } from './pairFindings.ts';
+import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
-import { shotGaps, type JudgedGap } from './shotGaps.ts';
-import { verdictOf } from './verdict.ts';
+import { spreadOf } from './spread.ts';
 
 /**
- * One metric judged: summaries, the test of all contenders at once, and every pair with its verdict, credit and
- * overlays. Primary metrics share the 5 % between them; exploratory ones are judged at 95 % each.
+ * One metric judged: summaries, the test of all contenders at once, every pair, and what the test could see.
+ * Primary metrics share the 5 % between them; exploratory ones are judged at 95 % each.
  */
 export function metricFindings(input: AnalysisInput, column: ShotColumn, order: HitOrder): MetricFindings {
   const id = column.metric;
+  const { session } = input;
   const primary = input.primaries.includes(id);
   const level = primary ? 1 - 0.05 / input.primaries.length : 0.95;
   const matters = input.matters[id] ?? metrics[id].matters;
-  const samples = samplesOf(input.session, id);
-  const { gaps, omnibus } = shotGaps(samples, level, column.step);
-  const drifts = order.rowsInHitOrder ? driftsOf(input.session, id) : [];
-  const sequences = sequencesOf(input.session);
-  const counts = new Map(samples.map(({ contender, values }) => [contender, values.length]));
+  const better = input.better[id] ?? metrics[id].better;
+  const samples = samplesOf(session, id);
+  const byHitter = session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, id, { hitter }) }));
+  const { gaps, omnibus } = gapsOf(samples, byHitter, level, column.step);
+  const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
+  const facts: PairFacts = {
+    input,
+    column,
+    order,
+    primary,
+    level,
+    matters,
+    samples,
+    byHitter,
+    gaps,
+    gapsWithLeftOut: gapsWithLeftOut(input, column, level),
+    drifts: order.rowsInHitOrder ? driftsOf(session, id) : [],
+    sequences: sequencesOf(session),
+    powerAtMatters: reach?.powerAtMatters ?? null,
+  };
+  const byContender = samples.map(contenderSummary);
+  const pairs = pairsOf(samples.length).map(([a, b]) =>
+    pairFindings(samples[a]?.contender ?? '', samples[b]?.contender ?? '', facts),
+  );
   return {
     id,
     unit: canonicalUnit[metrics[id].dimension],
     class: column.class,
     role: primary ? 'primary' : 'exploratory',
-    better: input.better[id] ?? metrics[id].better,
+    better,
     matters,
-    byContender: samples.map(contenderSummary),
+    byContender,
     omnibus,
-    pairs: pairsOf(samples.length).map(([first, second]) => {
-      const a = samples[first]?.contender ?? '';
-      const b = samples[second]?.contender ?? '';
-      const gap = gaps.find((candidate) => candidate.a === a && candidate.b === b) ?? null;
-      const credit = creditOf({ a, b, matters, order, drifts, sequences });
-      return {
-        ...pairFigures(gap, a, b, level, matters),
-        credit: credit.credit,
-        overlays: pairOverlays({
-          input,
-          primary,
-          column,
-          gap,
-          matters,
-          counts: [counts.get(a) ?? 0, counts.get(b) ?? 0],
-          openBecause: credit.because,
-        }),
-        holds: [],
-      };
-    }),
+    pairs,
+    spread: byHitter.length === 1 ? spreadOf(samples) : null,
+    detectable: reach?.detectable ?? null,
+    luck: reach?.luck ?? null,
+    shotsNeeded: reach?.shotsNeeded ?? null,
+    shotsToShowLevel: reach?.shotsToShowLevel ?? null,
+    leading: leadingGroup(byContender, pairs, better),
   };
 }
 
-type PairFigures = Omit<PairFindings, 'credit' | 'overlays' | 'holds'>;
-
-function pairFigures(gap: JudgedGap | null, a: string, b: string, level: number, matters: number): PairFigures {
-  if (gap === null) {
-    return { a, b, estimate: null, ci: null, level, p: null, method: null, verdict: 'not-judged' };
-  }
-  const { estimate, ci, p, method } = gap;
-  return { a, b, estimate, ci, level, p, method, verdict: verdictOf(estimate, ci, matters) };
+function gapsWithLeftOut({ session }: AnalysisInput, column: ShotColumn, level: number): PairFacts['gapsWithLeftOut'] {
+  if (session.shots.every(({ excluded }) => excluded === null)) return null;
+  const all = { leftOutToo: true };
+  return gapsOf(
+    samplesOf(session, column.metric, all),
+    session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, column.metric, { hitter, ...all }) })),
+    level,
+    column.step,
+  ).gaps;
 }

@@ -1,21 +1,29 @@
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
-import type { AnalysisInput } from './analysisInput.ts';
 import type { OpenCause } from './credit.ts';
-import type { OverlayId } from './findings.ts';
-import type { JudgedGap } from './shotGaps.ts';
+import type { Hold, OverlayId } from './findings.ts';
+import { onlyLeans } from './holds.ts';
+import { fewestHittersAsUnit } from './hitterModelGaps.ts';
+import { isGap, type VerdictId } from './verdict.ts';
 
 /** With fewer shots than this with either contender a result is a first look. */
 export const fewShots = 10;
+/** Tests less likely than this to find what matters usually find it too big. */
+const littlePower = 0.5;
 
 interface OverlayFacts {
-  readonly input: AnalysisInput;
+  readonly hitters: number;
   readonly primary: boolean;
   readonly column: ShotColumn;
-  readonly gap: JudgedGap | null;
-  readonly matters: number;
+  readonly verdict: VerdictId;
   /** Counted shots with either contender. */
   readonly counts: readonly [number, number];
   readonly openBecause: OpenCause | null;
+  readonly visitsAlike: boolean;
+  readonly holds: readonly Hold[];
+  readonly restsOnOneShot: boolean;
+  readonly verdictWithLeftOut: VerdictId | null;
+  readonly nearDevice: boolean;
+  readonly powerAtMatters: number | null;
 }
 
 const openOverlay: Readonly<Record<OpenCause, OverlayId>> = {
@@ -28,13 +36,23 @@ const openOverlay: Readonly<Record<OpenCause, OverlayId>> = {
 
 /** What a reader has to be told in the same breath as a pair's verdict, the gravest first. */
 export function pairOverlays(facts: OverlayFacts): readonly OverlayId[] {
-  const { input, primary, column, counts, openBecause } = facts;
-  const overlays: OverlayId[] = [];
-  if (openBecause !== null) overlays.push(openOverlay[openBecause]);
-  if (column.class === 'modelled' || column.class === 'estimated') overlays.push('modelled-reading');
+  const { column, counts, openBecause, verdict } = facts;
   const fewest = Math.min(...counts);
-  if (fewest >= 5 && fewest < fewShots) overlays.push('few-shots');
-  if (input.session.hitters.length === 1) overlays.push('one-hitter');
-  if (!primary) overlays.push('not-planned');
-  return overlays;
+  const judged = verdict !== 'not-judged';
+  const when = (holds: boolean, overlay: OverlayId): readonly OverlayId[] => (holds ? [overlay] : []);
+  return [
+    ...(openBecause === null ? [] : [openOverlay[openBecause]]),
+    ...when(facts.verdictWithLeftOut !== null && facts.verdictWithLeftOut !== verdict, 'depends-on-left-out'),
+    ...when(facts.visitsAlike, 'visits-alike'),
+    ...when(judged && onlyLeans(facts.holds), 'leans'),
+    ...when(facts.restsOnOneShot, 'rests-on-one-shot'),
+    ...when(facts.nearDevice, 'near-device'),
+    ...when(column.class === 'modelled' || column.class === 'estimated', 'modelled-reading'),
+    ...when(judged && facts.hitters === 1 && fewest < fewShots, 'few-shots'),
+    ...when(isGap(verdict) && (facts.powerAtMatters ?? 1) < littlePower, 'found-too-big'),
+    ...when(facts.hitters === 1, 'one-hitter'),
+    ...when(facts.hitters > 1 && facts.hitters < fewestHittersAsUnit, 'few-hitters'),
+    'one-example',
+    ...when(!facts.primary, 'not-planned'),
+  ];
 }

@@ -1,19 +1,36 @@
-import type { Session } from '../intake/session.ts';
+import type { Session, Shot } from '../intake/session.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
-/** Readings of one contender in one metric: counted shots that have one, in the order they were hit. */
+/** Readings of one contender in one metric, in the order they were hit. */
 export interface Sample {
   readonly contender: string;
   readonly values: readonly number[];
 }
 
-/** The samples of a metric, a contender each, in the order contenders are listed. */
-export function samplesOf(session: Session, metric: MetricId): readonly Sample[] {
-  return session.contenders.map((contender) => ({
-    contender,
-    values: session.shots.flatMap((shot) => {
-      const value = shot.values[metric];
-      return shot.contender === contender && shot.excluded === null && typeof value === 'number' ? [value] : [];
-    }),
-  }));
+interface Choice {
+  /** One hitter's readings only. */
+  readonly hitter?: string;
+  /** Whether shots left out by rule count as well. */
+  readonly leftOutToo?: boolean;
+}
+
+/** The samples of a metric, a contender each, in the order contenders are listed; shots without a reading drop out. */
+export function samplesOf(session: Session, metric: MetricId, choice: Choice = {}): readonly Sample[] {
+  return samplesBy(session, (shot) => shot.values[metric] ?? null, choice);
+}
+
+/** The samples of anything that can be read off a shot. */
+export function samplesBy(
+  session: Session,
+  reading: (shot: Shot) => number | null,
+  { hitter, leftOutToo = false }: Choice = {},
+): readonly Sample[] {
+  const byContender = new Map<string, number[]>(session.contenders.map((contender) => [contender, []]));
+  for (const shot of session.shots) {
+    if (hitter !== undefined && shot.hitter !== hitter) continue;
+    if (shot.excluded !== null && !leftOutToo) continue;
+    const value = reading(shot);
+    if (value !== null) byContender.get(shot.contender)?.push(value);
+  }
+  return [...byContender].map(([contender, values]) => ({ contender, values }));
 }

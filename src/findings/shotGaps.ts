@@ -1,25 +1,12 @@
 import { gamesHowell } from '../stats/gamesHowell.ts';
-import type { GapInterval } from '../stats/gapInterval.ts';
 import { moments, type Moments } from '../stats/moments.ts';
 import { welchAnova } from '../stats/welchAnova.ts';
 import { welchT } from '../stats/welchT.ts';
-import type { GapMethod, Omnibus } from './findings.ts';
+import { noGaps, type Gaps } from './gap.ts';
 import type { Sample } from './samples.ts';
 
 /** Fewer shots than this with a contender and its gaps are not judged. */
 export const fewestShotsJudged = 5;
-
-/** A gap of two contenders, `a` minus `b`, with the method that worked it out. */
-export interface JudgedGap extends GapInterval {
-  readonly a: string;
-  readonly b: string;
-  readonly method: GapMethod;
-}
-
-export interface ShotGaps {
-  readonly gaps: readonly JudgedGap[];
-  readonly omnibus: Omnibus | null;
-}
 
 /**
  * The gaps between contenders with the shot as the unit, for one hitter: Welch's t for two contenders, Games-Howell
@@ -28,10 +15,10 @@ export interface ShotGaps {
  *
  * @param step the step the file's numbers are written in: a spread smaller than rounding makes is not believed
  */
-export function shotGaps(samples: readonly Sample[], level: number, step: number): ShotGaps {
+export function shotGaps(samples: readonly Sample[], level: number, step: number): Gaps {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
   const raw = judged.map(({ values }) => moments(values));
-  if (judged.length < 2 || raw.every(({ variance }) => variance === 0)) return { gaps: [], omnibus: null };
+  if (judged.length < 2 || raw.every(({ variance }) => variance === 0)) return noGaps;
   const floored = raw.map((group) => atLeastRounding(group, step));
   const idOf = (index: number): string => judged[index]?.contender ?? '';
   const [first, second] = floored;
@@ -50,6 +37,6 @@ export function shotGaps(samples: readonly Sample[], level: number, step: number
 }
 
 /** Rounding to a step w alone has variance w^2 / 12 (a rectangular error, JCGM 100:2008, 4.3.7). */
-function atLeastRounding(group: Moments, step: number): Moments {
+export function atLeastRounding(group: Moments, step: number): Moments {
   return { ...group, variance: Math.max(group.variance, (step * step) / 12) };
 }

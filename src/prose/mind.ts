@@ -9,6 +9,8 @@ const gravity: readonly OverlayId[] = [
   'order-lever',
   'order-few-visits',
   'depends-on-left-out',
+  'visits-alike',
+  'leans',
   'rests-on-one-shot',
   'near-device',
   'modelled-reading',
@@ -44,6 +46,10 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
       return 'One shot far from the others decides: without it the answer changes.';
     case 'near-device':
       return 'The gap is near the smallest that the monitor can tell.';
+    case 'visits-alike':
+      return 'Shots of one turn resemble each other; counted by turns, the gap is no longer clear.';
+    case 'leans':
+      return 'Worked out in other ways from the same shots, the gap mostly does not hold.';
     case 'one-hitter':
     case 'few-hitters':
     case 'one-example':

@@ -19,6 +19,7 @@ export function pairSentence(pair: PairFindings, metric: MetricFindings, telling
       ? openGap(pair, gap, telling)
       : `${either}: cannot tell; ${orderCouldHide(telling)}.`;
   }
+  if (pair.overlays.includes('leans')) return leans(pair, gap, both);
   switch (pair.verdict) {
     case 'clear':
       return `${firstLook(pair, metric)}${gap.ahead} clearly ${gap.more} than ${gap.behind}.`;
@@ -38,7 +39,8 @@ export function answerClause(pair: PairFindings, metric: MetricFindings, telling
   const gap = toldGap(pair, metric, telling);
   const either = `${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)}`;
   const both = `${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)}`;
-  if (gap === null || pair.credit === 'open') return withoutStop(pairSentence(pair, metric, telling));
+  if (gap === null || pair.credit === 'open' || pair.overlays.includes('leans'))
+    return withoutStop(pairSentence(pair, metric, telling));
   switch (pair.verdict) {
     case 'clear':
       return `${gap.ahead} ${gap.verb} clearly ${gap.more} than ${gap.behind}`;
@@ -80,6 +82,11 @@ export function printedLimits(gap: ToldGap): { readonly lower: string; readonly 
 export function mattersText(gap: Pick<ToldGap, 'matters' | 'unit'>): string {
   const decimals = [0, 1, 2, 3].find((d) => Math.abs(gap.matters - Number(gap.matters.toFixed(d))) < 0.0005) ?? 1;
   return withUnit(formatNumber(gap.matters, gap.unit === 'm' ? Math.min(decimals, 1) : decimals), gap.unit);
+}
+
+/** Most other ways of working it out disagree. */
+function leans(pair: PairFindings, gap: ToldGap, both: string): string {
+  return isGap(pair.verdict) ? `Leans to ${gap.ahead} over ${gap.behind}, not settled.` : `${both}: leans to no gap, not settled.`;
 }
 
 function firstLook(pair: PairFindings, metric: MetricFindings): string {

@@ -131,15 +131,24 @@ function readReportFolder(
   );
   const files = read.flatMap(({ name, bytes }) => (bytes === null ? [] : [{ name, bytes }]));
   const shotFiles = files.map(({ name, bytes }) =>
-    readShotFile(`reports/${slug}/${name}`, bytes, { columns: source.front.columns }),
+    readShotFile(`reports/${slug}/${name}`, bytes, { columns: source.front.columns, varied: source.front.varied }),
   );
   return {
     slug,
     file,
     source: { ...source, files: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })) },
     shotFiles,
-    problems: [...first.problems, ...absent, ...shotFiles.flatMap(({ problems }) => problems)],
+    problems: [
+      ...first.problems,
+      ...absent,
+      ...shotFiles.flatMap(({ problems }) => problems).filter((problem) => !isAnswered(problem, source)),
+    ],
   };
+}
+
+/** A report that lists its hitters has answered what the reader of its file alone must ask. */
+function isAnswered({ kind }: Problem, { front }: Source): boolean {
+  return kind === 'multiple-hitters' && front.hitters.length > 1;
 }
 
 function sessionFileMissing(name: string, index: number, folder: ContentFolder, source: Source): Problem {

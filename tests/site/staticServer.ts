@@ -37,7 +37,12 @@ export async function serveFolder(folder: string): Promise<StaticServer> {
   const { port } = server.address() as AddressInfo;
   return {
     address: `http://127.0.0.1:${port}`,
-    close: () => new Promise((resolve) => server.close(() => resolve())),
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        // Browsers keep connections open, and a closing server would wait for them.
+        server.closeAllConnections();
+      }),
   };
 }
 

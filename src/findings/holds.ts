@@ -1,0 +1,124 @@
+import type { Session } from '../intake/session.ts';
+import { additiveModel } from '../stats/additiveModel.ts';
+import { gamesHowellPair } from '../stats/gamesHowell.ts';
+import { linearTrend } from '../stats/linearTrend.ts';
+import { StatisticsError } from '../stats/statisticsError.ts';
+import { trimmedMoments } from '../stats/trimmedMoments.ts';
+import type { MetricId } from '../trade/metrics.ts';
+import type { Hold, Interval } from './findings.ts';
+import type { Gap } from './gap.ts';
+import { shotsInOrder, type HitOrder } from './hitOrder.ts';
+import type { Sample } from './samples.ts';
+import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
+import { turnCells } from './turnCells.ts';
+import { isGap, verdictOf } from './verdict.ts';
+
+const fewestForUsualStrikes = 8;
+const fewestRounds = 6;
+const fewestVisits = 4;
+const fewestErrorDf = 3;
+
+interface HoldFacts {
+  readonly session: Session;
+  readonly metric: MetricId;
+  readonly samples: readonly Sample[];
+  readonly order: HitOrder;
+  readonly step: number;
+  /** SI. */
+  readonly matters: number;
+}
+
+/** A gap worked out in another way at a level: its interval, or null where that way cannot be gone. */
+type OtherWay = (level: number) => { readonly estimate: number; readonly ci: Interval } | null;
+
+/**
+ * The gap of a pair worked out in up to three other ways from the same shots: without the extreme strikes, by
+ * rounds, with a steady drift taken out. Only for one hitter, and only for verdicts that say something.
+ */
+export function holdsOf(gap: Gap, credited: boolean, facts: HoldFacts): readonly Hold[] {
+  const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
+  if (facts.session.hitters.length !== 1 || verdict === 'too-close' || verdict === 'not-judged') return [];
+  const ways: readonly (readonly [Hold['check'], OtherWay | null])[] = [
+    ['usual-strikes', usualStrikes(gap, facts)],
+    ['by-rounds', byRounds(gap, facts)],
+    ['drift-taken-out', credited ? driftTakenOut(gap, facts) : null],
+  ];
+  return ways.flatMap(([check, way]): Hold[] => {
+    if (way === null) return [];
+    const state = isGap(verdict) ? stateOfGap(gap, way) : stateOfLevel(way, facts.matters);
+    return state === null ? [] : [{ check, state }];
+  });
+}
+
+/** Whether most of the other ways disagree, so that the headline only leans. */
+export function onlyLeans(holds: readonly Hold[]): boolean {
+  const failed = holds.filter(({ state }) => state === 'fails').length;
+  return failed >= 2 || (failed === 1 && holds.length === 1);
+}
+
+function stateOfGap(gap: Gap, way: OtherWay): Hold['state'] | null {
+  const sideOf = ([lower, upper]: Interval): number => (lower > 0 ? 1 : upper < 0 ? -1 : 0);
+  const at95 = way(0.95);
+  const at90 = way(0.9);
+  if (at95 === null || at90 === null) return null;
+  const side = Math.sign(gap.estimate);
+  if (sideOf(at95.ci) === side) return 'agrees';
+  return sideOf(at90.ci) === side ? 'narrow' : 'fails';
+}
+
+function stateOfLevel(way: OtherWay, matters: number): Hold['state'] | null {
+  const at95 = way(0.95);
+  if (at95 === null) return null;
+  const excludesZero = at95.ci[0] > 0 || at95.ci[1] < 0;
+  return excludesZero && Math.abs(at95.estimate) >= matters ? 'fails' : 'agrees';
+}
+
+function usualStrikes(gap: Gap, { samples, step }: HoldFacts): OtherWay | null {
+  const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
+  const a = judged.findIndex(({ contender }) => contender === gap.a);
+  const b = judged.findIndex(({ contender }) => contender === gap.b);
+  const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
+  if (fewest < fewestForUsualStrikes) return null;
+  const trimmed = judged.map(({ values }) => atLeastRounding(trimmedMoments(values), step));
+  return (level) => gamesHowellPair(trimmed, a, b, level);
+}
+
+/** `fewest` overrides how many complete rounds or visits it takes. The additive model of round (or visit) and contender; null where there are too few of them. */
+export function byRounds(
+  gap: Pick<Gap, 'a' | 'b'>,
+  { session, metric, order }: HoldFacts,
+  fewest?: number,
+): OtherWay | null {
+  const { turns } = order;
+  if (turns === null) return null;
+  if (turns.complete < (fewest ?? (turns.kind === 'rounds' ? fewestRounds : fewestVisits))) return null;
+  const cells = turnCells(session, metric, turns);
+  const [a, b] = [session.contenders.indexOf(gap.a), session.contenders.indexOf(gap.b)];
+  return (level) =>
+    quietly(() => {
+      const { gaps, residualDf } = additiveModel(cells, level);
+      if (residualDf < fewestErrorDf) return null;
+      return gaps.find((pair) => pair.a === a && pair.b === b) ?? null;
+    });
+}
+
+function driftTakenOut(gap: Gap, { session, metric, order }: HoldFacts): OtherWay | null {
+  const [hitter] = session.hitters;
+  if (!order.rowsInHitOrder || hitter === undefined) return null;
+  const shots = shotsInOrder(session, hitter);
+  const sequence = shots.map(({ contender }) => session.contenders.indexOf(contender));
+  const values = shots.map((shot) => (shot.excluded === null ? (shot.values[metric] ?? null) : null));
+  const [a, b] = [session.contenders.indexOf(gap.a), session.contenders.indexOf(gap.b)];
+  return (level) =>
+    quietly(() => linearTrend(sequence, values, level).gaps.find((pair) => pair.a === a && pair.b === b) ?? null);
+}
+
+/** Null where a statistic finds too little to work with. */
+function quietly<Result>(work: () => Result | null): Result | null {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof StatisticsError) return null;
+    throw error;
+  }
+}

@@ -1,0 +1,81 @@
+import { luck, type Luck } from '../stats/luck.ts';
+import { moments, type Moments } from '../stats/moments.ts';
+import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../stats/power.ts';
+import { bonettSdInterval } from '../stats/sdInterval.ts';
+import { StatisticsError } from '../stats/statisticsError.ts';
+import type { Interval } from './findings.ts';
+import type { Sample } from './samples.ts';
+import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
+
+/** What a test of this size and spread can see in one metric, and what luck makes; SI. */
+export interface Reach {
+  /** The least true gap that such a test finds four times in five. */
+  readonly detectable: number;
+  /** Best minus worst average of equal contenders: usual, and passed in 5 of 100 tests. */
+  readonly luck: Luck;
+  /** Shots with each contender to find the gap that matters four times in five; a range, as the spread is unsure. */
+  readonly shotsNeeded: Interval;
+  /** Chance to find a true gap of what matters. */
+  readonly powerAtMatters: number;
+  /** Where the test was too short to be able to show *level* at all: shots with each that it would take. */
+  readonly shotsToShowLevel: number | null;
+}
+
+/** Null where fewer than two contenders can be judged, or none varies. One hitter, or hitters side by side. */
+export function reachOf(samples: readonly Sample[], level: number, step: number, matters: number): Reach | null {
+  const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
+  if (judged.length < 2 || judged.every(({ values }) => moments(values).variance === 0)) return null;
+  const groups = judged.map(({ values }) => atLeastRounding(moments(values), step));
+  const k = groups.length;
+  const sd = pooledSd(groups);
+  // A pair is as sharp as two groups of the harmonic mean of the sizes.
+  const n = Math.max(2, Math.round(k / groups.reduce((sum, group) => sum + 1 / group.n, 0)));
+  const test = { n, k, level };
+  const tooShort = halfWidthInSd(test) * sd >= matters;
+  return {
+    detectable: leastGap(test) * sd,
+    luck: luck(groups.map((group) => Math.sqrt(group.variance / group.n))),
+    shotsNeeded: shotsRange(judged, sd, k, level, matters),
+    powerAtMatters: power(matters / sd, test),
+    shotsToShowLevel: tooShort ? upToFive(shotsToShowLevel(matters / sd, k, level)) : null,
+  };
+}
+
+function pooledSd(groups: readonly Moments[]): number {
+  const df = groups.reduce((sum, { n }) => sum + n - 1, 0);
+  return Math.sqrt(groups.reduce((sum, { n, variance }) => sum + (n - 1) * variance, 0) / df);
+}
+
+/** From the interval of the pooled spread (Bonett, on the shots' distances from their own average). */
+function shotsRange(judged: readonly Sample[], sd: number, k: number, level: number, matters: number): Interval {
+  const [low, high] = spreadInterval(judged, sd);
+  return [shotsFor(matters / low, k, level), shotsFor(matters / high, k, level)];
+}
+
+function spreadInterval(judged: readonly Sample[], sd: number): Interval {
+  const distances = judged.flatMap(({ values }) => {
+    const { mean } = moments(values);
+    return values.map((value) => value - mean);
+  });
+  try {
+    return bonettSdInterval(distances, 0.95);
+  } catch (error) {
+    if (error instanceof StatisticsError) return [sd, sd];
+    throw error;
+  }
+}
+
+const mostShots = 1000;
+
+function shotsFor(gapInSd: number, k: number, level: number): number {
+  try {
+    return Math.min(mostShots, upToFive(shotsNeeded(gapInSd, k, level)));
+  } catch (error) {
+    if (error instanceof StatisticsError) return mostShots;
+    throw error;
+  }
+}
+
+function upToFive(shots: number): number {
+  return Math.ceil(shots / 5) * 5;
+}
