@@ -13,6 +13,11 @@ export interface Collector {
   readonly problems: () => readonly Problem[];
 }
 
+/** What to do, as a sentence: a capital in front, a full stop behind. */
+export function asSentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;
+}
+
 /** From here on problems of one kind in one column are counted rather than listed. */
 const listed = 50;
 
@@ -24,7 +29,8 @@ export function collectProblems(file: string): Collector {
       const key = `${kind} ${place.column ?? ''}`;
       const group = groups.get(key) ?? { shown: [], more: 0 };
       groups.set(key, group);
-      if (group.shown.length < listed) group.shown.push(makeProblem(kind, { file, ...place }, words));
+      if (group.shown.length < listed)
+        group.shown.push(makeProblem(kind, { file, ...place }, { ...words, cure: asSentence(words.cure) }));
       else group.more += 1;
     },
     problems() {
@@ -33,7 +39,7 @@ export function collectProblems(file: string): Collector {
         if (more === 0 || last === undefined) return shown;
         return [
           ...shown.slice(0, -1),
-          { ...last, cure: `${last.cure} (and ${more} more like this further down)` },
+          { ...last, cure: `${last.cure} There are ${more} more like this further down.` },
         ];
       });
       return all.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));

@@ -73,7 +73,7 @@ function statedUnit(table: Table, typed: TypedColumn, report: Report): UnitId | 
   report('unit-missing', placeIn(typed, column.headingLine), {
     expected: `${name} with a unit: ${unitList(typed).join(', ')}`,
     found: column.heading,
-    cure: `write the unit into the heading, for instance "${column.heading} (${unitList(typed)[1] ?? 'm'})", or state it in the report under columns:`,
+    cure: `write the unit into the heading, for instance "${column.heading} (${unitList(typed)[1] ?? 'm'})", or state it in the report under "columns"`,
   });
   return null;
 }
@@ -173,7 +173,7 @@ function inferSpeeds(
         left.length === 0
           ? `${heading}, and no unit fits the numbers`
           : `${heading}, which could be ${left.join(' or ')}`,
-      cure: `write the unit into the heading, for instance "${heading} (mph)", or state it in the report under columns:`,
+      cure: `write the unit into the heading, for instance "${heading} (mph)", or state it in the report under "columns"`,
     });
     return null;
   });

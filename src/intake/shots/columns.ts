@@ -160,7 +160,7 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
         {
           expected: 'a heading that can mean one thing only',
           found: heading.text,
-          cure: `write ${names.join(' or ')}, or name the column in the report under columns:`,
+          cure: `write ${names.join(' or ')}, or name the column in the report under "columns"`,
         },
       );
     }

@@ -58,7 +58,7 @@ export function decodeFile(bytes: Uint8Array, report: Report): DecodedText | nul
       {
         expected: 'UTF-8, or a mark at the start of the file that names its encoding',
         found: decoded.guessed,
-        cure: `check names with accents; the file was read as ${decoded.guessed}`,
+        cure: `check names with accents: the file was read as ${decoded.guessed}, which spreadsheets often write; save it as UTF-8 to be sure`,
       },
     );
   }

@@ -40,9 +40,9 @@ export function joinColumns(
         'duplicate-column',
         { line: headingLine, column: index + 1, columnName: heading },
         {
-          expected: `one column of ${metrics[metric].name}`,
+          expected: `one column for ${metrics[metric].name}`,
           found: `columns ${known.column.index + 1} and ${index + 1}; in line ${line} they say ${(cells[known.column.index] ?? '').trim()} and ${(cells[index] ?? '').trim()}`,
-          cure: 'rename or delete one of the two, or tell in the report under columns: which one counts',
+          cure: 'rename or delete one of the two, or tell in the report under "columns" which one counts',
         },
       );
       continue;

@@ -43,7 +43,7 @@ export function findRepeatedRows(table: Table, report: Report): ReadonlySet<numb
         expected: 'each shot once',
         found: `the same as line ${earlier.line} in every cell`,
         cure: 'nothing need be done: the shot is counted once',
-        forReader: `A row that repeats the one in line ${earlier.line} was counted once.`,
+        forReader: `Line ${row.line} of the file repeats line ${earlier.line} and is counted once.`,
       },
     );
   }

@@ -133,7 +133,7 @@ export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report
       {
         expected: 'names that nobody mixes up',
         found: alike.slice(0, 10).join('; '),
-        cure: 'check whether these are one club; they are kept apart. If they are one, name both under match: in the report',
+        cure: 'check whether these are one club; they are kept apart. If they are one, name both under "match" in the report',
       },
     );
   }

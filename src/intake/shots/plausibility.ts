@@ -159,9 +159,10 @@ export function judgeRelations(
     for (const each of failing) {
       const [x, y] = [first.values[each] ?? 0, second.values[each] ?? 0];
       const blamed = strangeness(x, medians[0]) >= strangeness(y, medians[1]) ? first : second;
+      const other = blamed === first ? second : first;
       report('implausible-value', placeAt(table, each, blamed.column), {
         expected: says,
-        found: `${typedCell(table, each, blamed.column)} (${found(each)})`,
+        found: `${typedCell(table, each, blamed.column)} beside ${typedCell(table, each, other.column)} in ${other.column.heading}`,
         cure: 'correct that cell from the device, or delete the row and say so in the report',
       });
     }

@@ -124,7 +124,7 @@ function reportSetAside(shots: readonly ShotRow[], report: Report): void {
           .slice(0, 40)
           .map(({ line }) => line)
           .join(', ')}`,
-        cure: 'say in the report under exclusions: by which rule; the shots are kept and shown',
+        cure: 'say in the report under "exclusions" by which rule; the shots are kept and shown',
         forReader: `${marked.length} ${marked.length === 1 ? 'shot was' : 'shots were'} marked by the fitter as not to be used.`,
       },
     );
@@ -138,7 +138,7 @@ function reportSetAside(shots: readonly ShotRow[], report: Report): void {
         expected: 'test shots',
         found: `${warm.length} warm-up ${warm.length === 1 ? 'shot' : 'shots'}`,
         cure: 'nothing need be done: warm-ups count in no figure',
-        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot is' : 'shots are'} in the file and count in no figure.`,
+        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot is in the file and counts' : 'shots are in the file and count'} in no figure.`,
       },
     );
   }

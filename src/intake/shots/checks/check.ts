@@ -4,6 +4,7 @@ import type { Problem, Severity } from '../../../problems/problem.ts';
 import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import { fromCanonical, units } from '../../../trade/units.ts';
 import type { Session, Shot } from '../../session.ts';
+import { asSentence } from '../collector.ts';
 import type { ShotColumn } from '../shotFile.ts';
 
 /** What the report says that a check needs to know. */
@@ -105,7 +106,7 @@ export function problemOf(
         column: column?.column ?? null,
         columnName: column?.heading ?? null,
       },
-      { ...words, found },
+      { ...words, found, cure: asSentence(words.cure) },
     ),
   ];
 }

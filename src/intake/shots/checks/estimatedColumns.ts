@@ -46,7 +46,7 @@ export const checkEstimated: Check = (session) =>
     return problemOf('column-looks-estimated', session, id, alike.map(({ shot }) => shot).slice(0, 1), {
       expected: `${name} that differs from shot to shot`,
       found: `the same number on ${common.count} of ${common.of} shots`,
-      cure: `say under columns: in the report whether the monitor measured ${name}; it is treated as estimated`,
+      cure: `say under "columns" in the report whether the monitor measured ${name}; it is treated as estimated`,
       forReader: `${name.charAt(0).toUpperCase()}${name.slice(1)} has the same number on ${common.count} of ${common.of} shots: it looks estimated, not measured.`,
     });
   });

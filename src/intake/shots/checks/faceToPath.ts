@@ -22,7 +22,7 @@ export const checkFaceToPath: Check = (session) => {
     {
       expected: `${(value.face_angle - value.club_path).toFixed(1)} deg, which is face angle less club path`,
       found: `${written(value.face_to_path, 'face_to_path', columns.face_to_path)} beside ${written(value.face_angle, 'face_angle', columns.face_angle)} and ${written(value.club_path, 'club_path', columns.club_path)}`,
-      cure: 'check which side each of the three columns counts as positive, and say so under columns: in the report',
+      cure: 'check which side each of the three columns counts as positive, and say so under "columns" in the report',
     },
   );
 };

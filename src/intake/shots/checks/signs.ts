@@ -54,7 +54,7 @@ function judge(session: Session, pairs: readonly Pair[], id: MetricId, words: Wo
       severity: certain ? 'error' : 'warning',
       expected: `${words.behaviour} to the right when the face is open to the path`,
       found: `${r < 0 ? 'the opposite' : 'hardly any link'} (correlation ${r.toFixed(2)} over ${n} shots)`,
-      cure: `check which side ${words.name}, face and path count as positive, and whether the hitter's hand is stated right; "positive: left" under columns: in the report turns a column`,
+      cure: `check which side ${words.name}, face and path count as positive, and whether the hitter's hand is stated right; "positive: left" under "columns" in the report turns a column`,
     },
   );
 }

@@ -45,7 +45,7 @@ export const checkSpinParts: Check = (session) => {
           {
             expected: `${degrees(Math.atan2(axis.value.side_spin, axis.value.back_spin)).toFixed(1)} deg, which back and side spin make together`,
             found: `${written(axis.value.spin_axis, 'spin_axis', columns.spin_axis)} ${beside(axis.value)}`,
-            cure: 'check which side the spin axis and the side spin count as positive, and say so under columns: in the report',
+            cure: 'check which side the spin axis and the side spin count as positive, and say so under "columns" in the report',
           },
         )),
   ];

@@ -16,6 +16,6 @@ export const checkUnitSniff: Check = (session, { club }) => {
   return problemOf('unit-suspicious', session, 'ball_speed', [first.shot], {
     expected: `a middle ball speed between ${usual[0]} and ${usual[1]} mph`,
     found: `${middle.toFixed(1)} mph, which looks like ${looksLike}`,
-    cure: `check the unit in the heading; if it is ${looksLike}, say so there or under columns: in the report`,
+    cure: `check the unit in the heading; if it is ${looksLike}, say so there or under "columns" in the report`,
   });
 };

@@ -19,8 +19,8 @@ it('finds one number on many shots, and tells the reader', () => {
   expect(estimatedColumns(session)).toEqual(['spin_rate']);
   const [problem] = checkEstimated(session, {});
   expect(problem).toMatchObject({ kind: 'column-looks-estimated', severity: 'warning', line: 2 });
-  expect(said(problem)).toBe(
-    'expected spin rate that differs from shot to shot; found the same number on 4 of 8 shots; say under columns: in the report whether the monitor measured spin rate; it is treated as estimated',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected spin rate that differs from shot to shot; found the same number on 4 of 8 shots; Say under "columns" in the report whether the monitor measured spin rate; it is treated as estimated."`,
   );
   expect(problem?.forReader).toBe(
     'Spin rate has the same number on 4 of 8 shots: it looks estimated, not measured.',

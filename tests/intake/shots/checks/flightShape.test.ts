@@ -18,10 +18,10 @@ it('warns of a flat landing and of a height in the wrong unit', () => {
     ['descent-shallow', 'warning'],
     ['apex-low', 'warning'],
   ]);
-  expect(said(problems[0])).toBe(
-    'expected a descent angle above the launch angle; found descent angle -38.0 deg after launch angle 12.0 deg; check the sign of the descent angle (down is positive) and that the columns are not exchanged',
+  expect(said(problems[0])).toMatchInlineSnapshot(
+    `"expected a descent angle above the launch angle; found descent angle -38.0 deg after launch angle 12.0 deg; Check the sign of the descent angle (down is positive) and that the columns are not exchanged."`,
   );
-  expect(said(problems[1])).toBe(
-    'expected a height that this carry and launch angle need; found apex 29.0 ft for carry 250.0 yd; check the unit of the height: feet, yards and metres are easily mixed up',
+  expect(said(problems[1])).toMatchInlineSnapshot(
+    `"expected a height that this carry and launch angle need; found apex 29.0 ft for carry 250.0 yd; Check the unit of the height: feet, yards and metres are easily mixed up."`,
   );
 });

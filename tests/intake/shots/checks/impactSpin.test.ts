@@ -26,8 +26,8 @@ it('accepts spin within 40 % of the formula', () => {
 it('warns of far less, and tells the reader', () => {
   const [problem] = checkImpactSpin(sessionOf([{ ...row, spin_rate: 1500 }]), {});
   expect(problem).toMatchObject({ kind: 'spin-against-impact', severity: 'warning' });
-  expect(said(problem)).toBe(
-    'expected spin within 40 % of 3020 rpm, which club speed and spin loft suggest; found spin rate 1500 rpm; ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected spin within 40 % of 3020 rpm, which club speed and spin loft suggest; found spin rate 1500 rpm; Ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too."`,
   );
   expect(problem?.forReader).toBe(
     'For 1 shot the spin does not fit the club speed and loft; it may be estimated rather than measured.',

@@ -24,7 +24,7 @@ it('warns of a start outside', () => {
     {},
   );
   expect(problem).toMatchObject({ kind: 'launch-outside-face-and-path', severity: 'warning', line: 2 });
-  expect(said(problem)).toBe(
-    'expected a start direction between club path and face angle, nearer the face; found launch direction 4.4 deg with face angle 0.0 deg and club path 4.0 deg; check the sign of the three columns; off-centre strikes and weak face readings do this too',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected a start direction between club path and face angle, nearer the face; found launch direction 4.4 deg with face angle 0.0 deg and club path 4.0 deg; Check the sign of the three columns; off-centre strikes and weak face readings do this too."`,
   );
 });

@@ -13,8 +13,8 @@ it('says how many shots have no reading', () => {
   );
   expect(others).toEqual([]);
   expect(problem).toMatchObject({ kind: 'readings-missing', severity: 'warning', line: 3 });
-  expect(said(problem)).toBe(
-    'expected spin rate for every shot; found no reading; 2 shots in all, lines 3, 4; nothing need be done: averages use the shots that have a reading, and the page says how many',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected spin rate for every shot; found no reading; 2 shots in all, lines 3, 4; Nothing need be done: averages use the shots that have a reading, and the page says how many."`,
   );
   expect(problem?.forReader).toBe('2 shots of 3 had no spin rate reading.');
 });

@@ -22,11 +22,11 @@ it('warns of a total below the carry and of a very long roll', () => {
     ['total-below-carry', 'warning', 2],
     ['roll-long', 'warning', 3],
   ]);
-  expect(said(problems[0])).toBe(
-    'expected a total not below the carry, unless the ball spins back; found total distance 245.0 yd after carry 250.0 yd; nothing need be done if these balls spun back; else check that the two columns are not exchanged',
+  expect(said(problems[0])).toMatchInlineSnapshot(
+    `"expected a total not below the carry, unless the ball spins back; found total distance 245.0 yd after carry 250.0 yd; Nothing need be done if these balls spun back; else check that the two columns are not exchanged."`,
   );
-  expect(said(problems[1])).toBe(
-    'expected a roll of at most 60 yd; found total distance 320.0 yd after carry 250.0 yd; check the two columns; the roll is an assumption about the ground, so do not compare totals',
+  expect(said(problems[1])).toMatchInlineSnapshot(
+    `"expected a roll of at most 60 yd; found total distance 320.0 yd after carry 250.0 yd; Check the two columns; the roll is an assumption about the ground, so do not compare totals."`,
   );
 });
 

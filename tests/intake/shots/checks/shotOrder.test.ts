@@ -16,8 +16,8 @@ it('accepts a count without gaps, and one that starts again for each contender',
 it('counts the shots that are missing, and tells the reader', () => {
   const [problem] = checkShotOrder(sessionOf(numbered(1, 2, 5, 6, 9)), {});
   expect(problem).toMatchObject({ kind: 'shots-missing', severity: 'warning' });
-  expect(said(problem)).toBe(
-    'expected shot numbers without gaps; found 4 numbers are missing from the count; say in the report why these shots are not in the file',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected shot numbers without gaps; found 4 numbers are missing from the count; Say in the report why these shots are not in the file."`,
   );
   expect(problem?.forReader).toBe('Going by the shot numbers, 4 shots are missing from the file.');
 });
@@ -29,8 +29,8 @@ it('takes warm-ups off the gaps', () => {
 it('refuses one number for two shots in a row', () => {
   const [problem] = checkShotOrder(sessionOf(numbered(1, 2, 2, 3)), {});
   expect(problem).toMatchObject({ kind: 'shot-number-repeated', severity: 'error', line: 4 });
-  expect(said(problem)).toBe(
-    'expected a number of its own for each shot; found shot 2 twice in a row, with different readings; check whether it is one shot recorded twice; delete one row, or give the second its own number',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected a number of its own for each shot; found shot 2 twice in a row, with different readings; Check whether it is one shot recorded twice; delete one row, or give the second its own number."`,
   );
 });
 
@@ -39,8 +39,8 @@ const timed = ['10:30:00', '10:31:00', '10:30:30'].map((time) => ({ carry: 250, 
 it('refuses rows that are not in the order of their times', () => {
   const [problem] = checkShotOrder(sessionOf(timed), {});
   expect(problem).toMatchObject({ kind: 'times-not-rising', severity: 'error', line: 4 });
-  expect(said(problem)).toBe(
-    'expected rows in the order of hitting, so that times rise; found 10:30:30 below a later time; sort the rows by time, or say "rows: not-in-hit-order" in the report; the order decides what a gap can be put down to',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected rows in the order of hitting, so that times rise; found 10:30:30 below a later time; Sort the rows by time, or say "rows: not-in-hit-order" in the report; the order decides what a gap can be put down to."`,
   );
 });
 

@@ -22,8 +22,8 @@ it('refuses an axis that goes against it', () => {
   }));
   const [problem] = checkSigns(sessionOf(rows), {});
   expect(problem).toMatchObject({ kind: 'sign-flipped', severity: 'error', columnName: 'spin axis' });
-  expect(said(problem)).toBe(
-    'expected a spin axis tilted to the right when the face is open to the path; found the opposite (correlation -1.00 over 12 shots); check which side spin axis, face and path count as positive, and whether the hitter\'s hand is stated right; "positive: left" under columns: in the report turns a column',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected a spin axis tilted to the right when the face is open to the path; found the opposite (correlation -1.00 over 12 shots); Check which side spin axis, face and path count as positive, and whether the hitter's hand is stated right; "positive: left" under "columns" in the report turns a column."`,
   );
 });
 

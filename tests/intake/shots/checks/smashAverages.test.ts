@@ -24,7 +24,7 @@ it('says where the two ways differ', () => {
     {},
   );
   expect(problem).toMatchObject({ kind: 'smash-averages-differ', severity: 'warning' });
-  expect(said(problem)).toBe(
-    'expected one average smash factor, whichever way it is taken; found 1.467 from the average speeds, 1.500 from each shot (alder); nothing need be done; do not read anything into the second decimal of this average',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected one average smash factor, whichever way it is taken; found 1.467 from the average speeds, 1.500 from each shot (alder); Nothing need be done; do not read anything into the second decimal of this average."`,
   );
 });

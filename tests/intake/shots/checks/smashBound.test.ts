@@ -19,8 +19,8 @@ it('warns above 1.50 and refuses above 1.56', () => {
     ['error', 3],
     ['warning', 2],
   ]);
-  expect(said(problems[0])).toBe(
-    'expected ball speed at most 1.56 times club speed; found 1.58 at the least; check the units of both speeds; if they are right, leave these shots out with that reason',
+  expect(said(problems[0])).toMatchInlineSnapshot(
+    `"expected ball speed at most 1.56 times club speed; found 1.58 at the least; Check the units of both speeds; if they are right, leave these shots out with that reason."`,
   );
   expect(problems[1]?.forReader).toBe(
     "1 shot shows more ball speed than the club speed allows, so the monitor's club speed is in doubt.",

@@ -26,8 +26,8 @@ it('refuses another ratio and says which it should be', () => {
     line: 3,
     column: 3,
   });
-  expect(said(problem)).toBe(
-    'expected 1.47, which is ball speed divided by club speed; found smash factor 1.40 beside ball speed 150.0 mph and club speed 102.0 mph; 2 shots in all, lines 3, 4; check the units of both speeds, then the cells of these rows',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected 1.47, which is ball speed divided by club speed; found smash factor 1.40 beside ball speed 150.0 mph and club speed 102.0 mph; 2 shots in all, lines 3, 4; Check the units of both speeds, then the cells of these rows."`,
   );
 });
 

@@ -14,8 +14,8 @@ it('refuses a spin loft that subtracts the wrong way', () => {
     {},
   );
   expect(problem).toMatchObject({ kind: 'spin-loft-mismatch', severity: 'error' });
-  expect(said(problem)).toBe(
-    'expected 12.2 deg, which is dynamic loft less attack angle; found spin loft 14.6 deg beside dynamic loft 13.4 deg and attack angle 1.2 deg; check the sign of the attack angle, and that the columns are what their headings say',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected 12.2 deg, which is dynamic loft less attack angle; found spin loft 14.6 deg beside dynamic loft 13.4 deg and attack angle 1.2 deg; Check the sign of the attack angle, and that the columns are what their headings say."`,
   );
 });
 

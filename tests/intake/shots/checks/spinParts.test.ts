@@ -18,8 +18,8 @@ it('refuses a total and an axis that do not fit', () => {
     ['spin-parts-mismatch', 'error'],
     ['spin-parts-mismatch', 'error'],
   ]);
-  expect(said(problems[0])).toBe(
-    'expected 5000 rpm, which back and side spin make together; found spin rate 4000 rpm beside back spin 4000 rpm and side spin 3000 rpm; check that the three columns are what their headings say; a column headed spin may be back spin',
+  expect(said(problems[0])).toMatchInlineSnapshot(
+    `"expected 5000 rpm, which back and side spin make together; found spin rate 4000 rpm beside back spin 4000 rpm and side spin 3000 rpm; Check that the three columns are what their headings say; a column headed spin may be back spin."`,
   );
   expect(said(problems[1])).toContain(
     'expected 36.9 deg, which back and side spin make together; found spin axis -36.9 deg',

@@ -12,8 +12,8 @@ it('warns of a driver at 69 mph: metres per second', () => {
     club: 'driver',
   });
   expect(problem).toMatchObject({ kind: 'unit-suspicious', severity: 'warning' });
-  expect(said(problem)).toBe(
-    'expected a middle ball speed between 85 and 200 mph; found 69.0 mph, which looks like m/s; check the unit in the heading; if it is m/s, say so there or under columns: in the report',
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected a middle ball speed between 85 and 200 mph; found 69.0 mph, which looks like m/s; Check the unit in the heading; if it is m/s, say so there or under "columns" in the report."`,
   );
 });
 

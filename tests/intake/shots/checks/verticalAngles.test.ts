@@ -20,10 +20,10 @@ it('warns of the two other orders', () => {
     ['launch-below-attack', 'warning', 2],
     ['launch-above-loft', 'warning', 3],
   ]);
-  expect(said(problems[0])).toBe(
-    'expected a launch angle above the attack angle; found launch angle 3.5 deg with attack angle 4.0 deg; check the sign of the attack angle; a topped ball does this too',
+  expect(said(problems[0])).toMatchInlineSnapshot(
+    `"expected a launch angle above the attack angle; found launch angle 3.5 deg with attack angle 4.0 deg; Check the sign of the attack angle; a topped ball does this too."`,
   );
-  expect(said(problems[1])).toBe(
-    'expected a launch angle not above the loft at impact; found launch angle 15.5 deg with dynamic loft 13.5 deg; check that the two columns are what their headings say; a strike high on the face does this too',
+  expect(said(problems[1])).toMatchInlineSnapshot(
+    `"expected a launch angle not above the loft at impact; found launch angle 15.5 deg with dynamic loft 13.5 deg; Check that the two columns are what their headings say; a strike high on the face does this too."`,
   );
 });
