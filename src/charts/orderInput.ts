@@ -1,0 +1,39 @@
+import type { ContenderName } from './apartInput.ts';
+import type { FigureWords } from './figure.ts';
+
+/** One shot of a session. */
+export interface OrderedShot {
+  /** Place in the session, from 1. */
+  readonly number: number;
+  /** In the unit the reader sees. */
+  readonly value: number;
+  /** Place of its contender in the report's list, from 0. */
+  readonly contender: number;
+  readonly leftOut: boolean;
+}
+
+/** The straight line through the session, ends in shots and in the unit of the shots. */
+export interface OrderTrend {
+  readonly from: { readonly number: number; readonly value: number };
+  readonly to: { readonly number: number; readonly value: number };
+  /** Every value at the end of the line that would fit. */
+  readonly interval: { readonly low: number; readonly high: number };
+  /** What the line says: "Trend: about 1 yard less in ten shots; 4 less to 2 more would fit." */
+  readonly words: string;
+}
+
+export interface OrderInput extends FigureWords {
+  /** In the order contenders are listed; those without a shot too. */
+  readonly contenders: readonly ContenderName[];
+  readonly shots: readonly OrderedShot[];
+  /** Null where shots are too few for one. */
+  readonly trend: OrderTrend | null;
+  /** What the scale up the side measures: "Carry in yards". */
+  readonly axis: string;
+  /** What the scale along the foot counts: "Shot number". */
+  readonly numberAxis: string;
+  /** What a hollow mark with a stroke through says: "left out". */
+  readonly leftOut: string;
+  /** Shots recorded, those without a value for this chart among them. */
+  readonly recorded: number;
+}

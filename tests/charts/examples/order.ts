@@ -1,0 +1,35 @@
+import type { OrderInput } from '../../../src/charts/orderInput.ts';
+import { exampleWords, heads, scattered } from './heads.ts';
+
+/** As many invented shots in rotation, one in eleven left out, falling off by a yard in ten shots. */
+export const orderInputOf = (
+  names: readonly string[],
+  count: number,
+  rest: Partial<OrderInput> = {},
+): OrderInput => {
+  const noise = scattered(count, 17);
+  return {
+    ...exampleWords('order', 'Shots in order', 'Carry of every shot in the order it was hit', names),
+    contenders: names.map((label, index) => ({ label, index })),
+    shots: noise.map((value, place) => ({
+      number: place + 1,
+      value: Math.round(10 * (226 + 5 * (place % names.length) - 0.1 * place + 6 * value)) / 10,
+      contender: place % names.length,
+      leftOut: place % 11 === 5,
+    })),
+    trend: {
+      from: { number: 1, value: 232 },
+      to: { number: count, value: 232 - 0.1 * count },
+      interval: { low: 227 - 0.1 * count, high: 237 - 0.1 * count },
+      words:
+        'Trend, differences between the heads taken off: about 1 yard less in ten shots; 3 less to 1 more would fit.',
+    },
+    axis: 'Carry in yards',
+    numberAxis: 'Shot number',
+    leftOut: 'Hollow, struck through: left out of the averages',
+    recorded: count,
+    ...rest,
+  };
+};
+
+export const orderExample: OrderInput = orderInputOf(heads.slice(0, 3), 36);
