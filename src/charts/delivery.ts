@@ -1,0 +1,78 @@
+import { apartVariant } from './apartVariant.ts';
+import { contenderMark } from './contenderMarks.ts';
+import type { DeliveryInput, DeliveryRow, PricedDelivery } from './deliveryInput.ts';
+import { imageName, pageWords, type Figure } from './figure.ts';
+
+/** The most rows in one chart. */
+const mostRows = 8;
+
+const answerOf = ({ low, estimate, high }: PricedDelivery, margin: number): PricedDelivery['answer'] => {
+  if (low >= -margin && high <= margin) return 'same';
+  return (low > 0 || high < 0) && Math.abs(estimate) >= margin ? 'different' : 'cannot-tell';
+};
+
+const refuse = ({ rows, margin, table }: DeliveryInput): void => {
+  if (!(margin > 0 && Number.isFinite(margin)))
+    throw new Error(`The margin is ${margin}; it must be more than 0.`);
+  for (const row of rows) {
+    contenderMark(row.a.index);
+    contenderMark(row.b.index);
+    if (row.kind === 'not-judged') continue;
+    const { low, estimate, high } = row;
+    const what = `${row.measure}, ${row.a.label} and ${row.b.label}`;
+    if (![low, estimate, high].every(Number.isFinite) || low > estimate || estimate > high) {
+      throw new Error(
+        `${what}: low ${low}, estimate ${estimate} and high ${high} must be numbers in rising order.`,
+      );
+    }
+    const answer = answerOf(row, margin);
+    if (row.answer !== answer) {
+      throw new Error(
+        `${what}: ${low} to ${high} with a margin of ${margin} is "${answer}", not "${row.answer}".`,
+      );
+    }
+  }
+  if (table.rows.length < rows.length) {
+    throw new Error(`The table has ${table.rows.length} rows for ${rows.length}; it must hold all of them.`);
+  }
+};
+
+/** How far a row reaches from 0; a row of words alone does not. */
+const reach = (row: DeliveryRow): number =>
+  row.kind === 'judged' ? Math.max(Math.abs(row.low), Math.abs(row.high)) : -1;
+
+/** Up to eight rows all of them; beyond, of each measure the one that could be worth most. */
+export const deliveryDrawn = (rows: readonly DeliveryRow[]): readonly DeliveryRow[] =>
+  rows.length <= mostRows
+    ? rows
+    : [...Map.groupBy(rows, ({ measure }) => measure).values()].flatMap((same) =>
+        same.toSorted((one, other) => reach(other) - reach(one)).slice(0, 1),
+      );
+
+/**
+ * *Delivery check.* Was it the same swing? Rows as in *How far apart?*, each difference of delivery as what it could be worth; the band is
+ * the margin. Absent if no measure has a price. Throws on numbers out of order, on an answer its interval does not bear, on a seventh
+ * contender, on a table without all rows.
+ */
+export const deliveryChart = (input: DeliveryInput): Figure => {
+  refuse(input);
+  const rows = deliveryDrawn(input.rows);
+  if (!rows.some(({ kind }) => kind === 'judged')) {
+    return {
+      kind: 'absent',
+      id: input.id,
+      question: input.question,
+      why: 'No measure of the swing was recorded that has a price.',
+    };
+  }
+  const { id, margin, axis, legend } = input;
+  const drawing = { id, pairs: rows, matters: margin, axis, legend, name: imageName(input) };
+  return {
+    kind: 'drawn',
+    ...pageWords(input),
+    drawn: rows.length,
+    recorded: input.rows.length,
+    counted: 'measures',
+    svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },
+  };
+};

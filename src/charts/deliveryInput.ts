@@ -1,0 +1,30 @@
+import type { JudgedPair, UnjudgedPair } from './apartInput.ts';
+import type { FigureWords } from './figure.ts';
+
+/**
+ * A pair's difference in one measure of delivery, `a` minus `b`, as what it could be worth in the metric of the answer. The sentence names
+ * the measure: "Club speed: cannot tell."
+ */
+export interface PricedDelivery extends JudgedPair {
+  readonly measure: string;
+  /** Same: the whole interval lies within the margin. Different: off 0, and the estimate is worth the margin or more. */
+  readonly answer: 'same' | 'different' | 'cannot-tell';
+}
+
+/** A measure that has no price, or was not recorded often enough: words alone. */
+export interface UnpricedDelivery extends UnjudgedPair {
+  readonly measure: string;
+}
+
+export type DeliveryRow = PricedDelivery | UnpricedDelivery;
+
+export interface DeliveryInput extends FigureWords {
+  /** One a measure and pair, or one a measure: its largest difference. */
+  readonly rows: readonly DeliveryRow[];
+  /** What a difference must be worth to count, in the unit of the rows. */
+  readonly margin: number;
+  /** What the scale counts towards either end: "yards that could be worth". */
+  readonly axis: string;
+  /** What the hatched band says: "Worth under 2.5 yards: the same swing, as far as it matters". */
+  readonly legend: string;
+}

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { deliveryChart, deliveryDrawn } from '../../src/charts/delivery.ts';
+import type { DeliveryInput } from '../../src/charts/deliveryInput.ts';
+import type { DrawnFigure } from '../../src/charts/figure.ts';
+import { deliveryInputOf, deliveryRow, deliveryRows } from './examples/delivery.ts';
+import { brokenRules, parseSvg, placedTexts } from './inspectSvg.ts';
+
+const draw = (given: DeliveryInput): DrawnFigure => {
+  const figure = deliveryChart(given);
+  if (figure.kind !== 'drawn') throw new Error(figure.why);
+  return figure;
+};
+
+const ends = [
+  ['Wintergreen Extra Long Name', 0],
+  ['Sassafrasandbuttonwood Z', 5],
+] as const;
+
+/** Rows of six measures and three pairs; the later pair of a measure could be worth more. */
+const many = ['Club speed', 'Path', 'Face', 'Angle of attack', 'Strike', 'Loft'].flatMap((measure) =>
+  [1, 2, 3].map((size) =>
+    deliveryRow(measure, ends, [0, -3 * size, 2 * size], 'cannot-tell', `pair ${size}`),
+  ),
+);
+
+describe('Delivery check', () => {
+  const figure = draw(deliveryInputOf(deliveryRows));
+
+  test.each(['wide', 'narrow'] as const)('%s is drawn as it was approved', async (variant) => {
+    await expect(figure.svg[variant].replaceAll('><', '>\n<')).toMatchFileSnapshot(
+      `golden/delivery-${variant}.svg`,
+    );
+  });
+
+  test('a ring for every priced measure, words for all, and the margin as the band', () => {
+    const root = parseSvg(figure.svg.narrow);
+    expect(root.querySelectorAll('circle[r="7"]')).toHaveLength(3);
+    const words = placedTexts(figure.svg.narrow)
+      .map(({ text }) => text)
+      .join(' ');
+    for (const said of [
+      'Club speed: cannot tell.',
+      'Angle of attack: same.',
+      'Path: different.',
+      'Strike height: no price.',
+    ])
+      expect(words).toContain(said);
+    expect(words).toContain('Worth under 2.5 yards');
+  });
+
+  test('beyond eight rows each measure keeps the one that could be worth most', () => {
+    expect(deliveryDrawn(many).map(({ measure, numbers }) => `${measure} ${numbers}`)).toEqual([
+      'Club speed pair 3',
+      'Path pair 3',
+      'Face pair 3',
+      'Angle of attack pair 3',
+      'Strike pair 3',
+      'Loft pair 3',
+    ]);
+    const { drawn, recorded, counted } = draw(deliveryInputOf(many));
+    expect({ drawn, recorded, counted }).toEqual({ drawn: 6, recorded: 18, counted: 'measures' });
+    expect(deliveryDrawn(deliveryRows)).toEqual(deliveryRows);
+  });
+
+  const cases: readonly (readonly [string, DeliveryInput])[] = [
+    ['four measures', deliveryInputOf(deliveryRows)],
+    ['long names', deliveryInputOf(many)],
+    [
+      'an interval far wider than the band',
+      deliveryInputOf([deliveryRow('Path', ends, [3, -90, 80], 'cannot-tell', '')]),
+    ],
+    ['all the same', deliveryInputOf([deliveryRow('Path', ends, [0, 0, 0], 'same', 'No difference.')])],
+  ];
+  test.each(cases)('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
+    const { svg } = draw(given);
+    expect(brokenRules(svg.wide)).toEqual([]);
+    expect(brokenRules(svg.narrow)).toEqual([]);
+  });
+
+  test('without a priced measure there is no chart but a reason', () => {
+    expect(deliveryChart(deliveryInputOf(deliveryRows.slice(3)))).toMatchObject({
+      kind: 'absent',
+      why: 'No measure of the swing was recorded that has a price.',
+    });
+  });
+
+  test.each([
+    ['"same" where the interval leaves the margin', [0.5, -1, 2.6], 'same', 'is "cannot-tell", not "same"'],
+    ['"different" where the interval holds 0', [4, -1, 9], 'different', 'is "cannot-tell", not "different"'],
+    [
+      '"different" where it is worth too little',
+      [2, 0.5, 3.5],
+      'different',
+      'is "cannot-tell", not "different"',
+    ],
+    ['"cannot tell" where it can', [5, 1, 9], 'cannot-tell', 'is "different", not "cannot-tell"'],
+    ['an interval upside down', [5, 9, 1], 'different', 'low 9, estimate 5 and high 1 must be numbers'],
+  ] as const)('refuses %s', (_, numbers, answer, message) => {
+    expect(() => deliveryChart(deliveryInputOf([deliveryRow('Path', ends, numbers, answer, '')]))).toThrow(
+      message,
+    );
+  });
+
+  test('refuses a margin of nothing and a table without all rows', () => {
+    expect(() => deliveryChart(deliveryInputOf(deliveryRows, { margin: 0 }))).toThrow('The margin is 0');
+    expect(() =>
+      deliveryChart(deliveryInputOf(deliveryRows, { table: { caption: '', head: [], rows: [] } })),
+    ).toThrow('The table has 0 rows for 4');
+  });
+});
