@@ -76,8 +76,8 @@ export function decideDecimalMark(tables: readonly Table[], report: Report): Mar
     });
     return 'mixed';
   }
-  if (point.count > 0 || either.count === 0) return 'point';
   if (comma.count > 0) return 'comma';
+  if (point.count > 0 || either.count === 0) return 'point';
   if (possible.point === possible.comma) {
     report('decimal-mark-ambiguous', placeOf(either), {
       expected: 'numbers that can be read in one way',

@@ -1,8 +1,8 @@
 import type { Report } from './collector.ts';
 
-/** Outer spaces go and inner runs of spaces, no-break ones included, become one; line ends stay. */
+/** Outer spaces go and inner runs of spaces, no-break ones included, become one; tabs and line ends stay. */
 export function spacesJoined(text: string): string {
-  return text.replace(/[^\S\r\n]+/g, ' ').trim();
+  return text.replace(/[ \u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+/g, ' ').trim();
 }
 
 /** Text that a spreadsheet would run when the file is opened in one. */
