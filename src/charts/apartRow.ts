@@ -4,18 +4,7 @@ import { contenderMark } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { OutwardScale } from './outwardScale.ts';
 import type { Part } from './part.ts';
-import {
-  bar,
-  hatched,
-  label,
-  lines,
-  marks,
-  ring,
-  ringReach,
-  texts,
-  type Label,
-  type Stretch,
-} from './signs.ts';
+import { barWithRing, hatched, label, lines, marks, texts, type Label, type Stretch } from './signs.ts';
 import { shortenText, textWidth, wrapText } from './textWidth.ts';
 
 const bandHeight = 30;
@@ -130,14 +119,11 @@ const judgedRow = (
   const upright = (x: number) => ({ x1: x, y1: bandTop, x2: x, y2: bandBottom });
   const [left, right] = [scale.place(matters), scale.place(-matters)];
   const nameMiddle = top + height + 24;
-  const fits = bar(
-    middle,
+  const fits = barWithRing(
+    { x: scale.place(pair.estimate), y: middle },
     stretch(scale, pair.low, pair.high),
     beyondBand(pair.low, pair.high, matters).map(([low, high]) => stretch(scale, low, high)),
   );
-  const gap = ring({ x: scale.place(pair.estimate), y: middle });
-  // A bar shorter than the ring is drawn inside it, or nothing would be seen of it.
-  const hidden = scale.place(pair.low) - scale.place(pair.high) < 2 * ringReach + 6;
   const markOf = (index: number, x: number, y: number) =>
     marks([{ x, y }], contenderMark(index), layout.markRadius);
   return {
@@ -150,7 +136,7 @@ const judgedRow = (
           ]
         : []),
       lines([upright(scale.place(0))], 'ink', 1.25),
-      ...(hidden ? [gap, ...fits] : [...fits, gap]),
+      ...fits,
       markOf(pair.a.index, layout.markInset, wide ? middle : nameMiddle),
       markOf(pair.b.index, layout.width - layout.markInset, wide ? middle : nameMiddle + (names?.drop ?? 0)),
       ...texts([

@@ -3,7 +3,17 @@ import { contenderMark, markExtent, type ContenderMark, type Extent } from './co
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import type { RoundScale } from './roundScale.ts';
-import { bar, label, leftOutMarks, lines, marks, ring, ringReach, texts, type Spot } from './signs.ts';
+import {
+  barWithRing,
+  label,
+  leftOutMarks,
+  lines,
+  marks,
+  ring,
+  ringReach,
+  texts,
+  type Spot,
+} from './signs.ts';
 import { swarm } from './swarm.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
 
@@ -91,12 +101,11 @@ const averagePart = (
       ? { from: x, to: x }
       : { from: scale.place(interval.low), to: scale.place(interval.high) };
   const wordsWidth = textWidth(average.text, estimate.size, estimate.weight);
-  const fits = interval === null ? [] : bar(middle, whole, []);
-  const shown = ring({ x, y: middle });
+  const spot = { x, y: middle };
   const after = Math.max(whole.to, x + ringReach) + 7;
   const beforeEnd = Math.min(whole.from, x - ringReach) - 7;
   return [
-    ...(whole.to - whole.from < 2 * ringReach + 6 ? [shown, ...fits] : [...fits, shown]),
+    ...(interval === null ? [ring(spot)] : barWithRing(spot, whole, [])),
     ...texts(
       [
         after + wordsWidth <= width

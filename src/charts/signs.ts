@@ -85,6 +85,16 @@ export const bar = (y: number, whole: Stretch, thick: readonly Stretch[]): reado
   return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', 9)];
 };
 
+/** Bar and ring together; a bar shorter than the ring is drawn inside it, or nothing would be seen of it. */
+export const barWithRing = (
+  { x, y }: Spot,
+  whole: Stretch,
+  thick: readonly Stretch[],
+): readonly Markish[] => {
+  const [fits, shown] = [bar(y, whole, thick), ring({ x, y })];
+  return Math.abs(whole.to - whole.from) < 2 * ringReach + 6 ? [shown, ...fits] : [...fits, shown];
+};
+
 /** The pattern behind what is too small to matter, for `hatched`. */
 export const hatch: Markish = (_index, _scales, _values, _dimensions, { document }) => {
   const make = (name: string, attributes: Readonly<Record<string, string>>): SVGElement => {

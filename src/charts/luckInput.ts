@@ -1,0 +1,20 @@
+import type { FigureWords } from './figure.ts';
+
+/** Gaps between the best and the last average, in the unit the reader sees. */
+export interface LuckInput extends FigureWords {
+  /** What contenders all equal would differ by. */
+  readonly luck: {
+    readonly average: number;
+    /** Reached one time in twenty. */
+    readonly upTo: number;
+    /** "By luck: about 3 yards, now and then 6". */
+    readonly words: string;
+  };
+  readonly seen: {
+    readonly gap: number;
+    /** "Seen here: 12 yards". */
+    readonly words: string;
+  };
+  /** What the scale measures: "Yards between the farthest head and the shortest". */
+  readonly axis: string;
+}

@@ -1,0 +1,20 @@
+import type { LuckInput } from '../../../src/charts/luckInput.ts';
+import { exampleWords } from './heads.ts';
+
+export const luckInputOf = (
+  average: number,
+  upTo: number,
+  gap: number,
+  unit = 'yards',
+  rest: Partial<LuckInput> = {},
+): LuckInput => ({
+  ...exampleWords('luck', 'How big a gap does luck make?', 'Three equal heads and the three tested', [
+    'Luck',
+  ]),
+  luck: { average, upTo, words: `By luck: about ${average} ${unit}, now and then ${upTo}` },
+  seen: { gap, words: `Seen here: ${gap} ${unit}, Alder over Cedar` },
+  axis: `Gap between the farthest head and the shortest, ${unit}`,
+  ...rest,
+});
+
+export const luckExample: LuckInput = luckInputOf(3, 6, 12);
