@@ -5,6 +5,7 @@ import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
+import { inBuildEnvironment } from './buildEnvironment.ts';
 import { recover, swap } from './swap.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -54,17 +55,16 @@ async function buildAside(site: SiteContent, contentDir: string, outDir: string)
   const cache = join(projectFolder, '.cache');
   mkdirSync(cache, { recursive: true });
   const aside = mkdtempSync(join(cache, 'new-'));
-  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
-  // The pages read the same folder; they run inside the bundle and are handed it in no other way.
-  process.env['CONTENT_DIR'] = contentDir;
   try {
-    const { build } = await import('astro');
-    await build({
-      root: projectFolder,
-      outDir: aside,
-      cacheDir: join(cache, 'astro'),
-      logLevel: 'warn',
-      ...(site.shop?.address == null ? {} : { site: site.shop.address.site, base: site.shop.address.base }),
+    await inBuildEnvironment(contentDir, async () => {
+      const { build } = await import('astro');
+      await build({
+        root: projectFolder,
+        outDir: aside,
+        cacheDir: join(cache, 'astro'),
+        logLevel: 'warn',
+        ...(site.shop?.address == null ? {} : { site: site.shop.address.site, base: site.shop.address.base }),
+      });
     });
     swap(aside, outDir);
   } finally {

@@ -1,8 +1,11 @@
 import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
-import type { VerdictId } from '../findings/verdict.ts';
+import { isGap, type VerdictId } from '../findings/verdict.ts';
 import { answerClause, gapNumbers } from './pairSentence.ts';
 import { toldGap, type Telling } from './telling.ts';
 import { capitalised, countWord, sentence } from './words.ts';
+
+/** More amounts than these stand in the chart and its table. */
+const mostAmounts = 3;
 
 /** From the surest finding to what could not be judged. */
 const sureness: readonly VerdictId[] = [
@@ -53,9 +56,14 @@ export function forWhomShort({ design }: Findings): string {
   return design.unit === 'hitter' ? 'For golfers like these' : `For these ${countWord(design.hitters)} golfers`;
 }
 
-/** How much, pair by pair: "Alder over Cedar, about 12 yards; 7 to 18 would fit these shots." */
+/**
+ * How much, gap by gap: "Alder over Cedar, about 12 yards; 7 to 18 would fit these shots." Without any gap, what would
+ * fit for the first pairs, since how large a gap could hide is then the news.
+ */
 export function howMuch(metric: MetricFindings, telling: Telling): readonly string[] {
-  return surestFirst(metric).flatMap((pair) => {
+  const surest = surestFirst(metric);
+  const gaps = surest.filter(({ verdict }) => isGap(verdict));
+  return (gaps.length > 0 ? gaps : surest).slice(0, mostAmounts).flatMap((pair) => {
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
     const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, 'would fit these shots.');

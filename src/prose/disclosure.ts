@@ -45,19 +45,22 @@ export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
   ];
 }
 
-/** How many items are answered, and which are not. */
+/** How many items are answered, and which are not, group by group. */
 export function recorded(groups: readonly DisclosureGroup[]): {
   readonly answered: number;
   readonly all: number;
   readonly missing: readonly string[];
 } {
-  const items = groups.flatMap((group) => group.items.map((item) => ({ ...item, group: group.title })));
-  const missing = items.filter(({ value }) => value === null);
-  return {
-    answered: items.length - missing.length,
-    all: items.length,
-    missing: missing.map(({ group, label }) => `${group}: ${label}`),
-  };
+  const items = groups.flatMap((group) => group.items);
+  const missing = groups.flatMap((group) => {
+    const labels = group.items.filter(({ value }) => value === null).map(({ label }) => lowerFirst(label));
+    return labels.length === 0 ? [] : [`${group.title}: ${labels.join(', ')}`];
+  });
+  return { answered: items.filter(({ value }) => value !== null).length, all: items.length, missing };
+}
+
+function lowerFirst(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
 const item = (label: string, value: string | null | undefined): DisclosureItem => ({ label, value: value ?? null });

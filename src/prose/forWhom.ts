@@ -41,7 +41,7 @@ export function forWhom(source: Source, session: Session, telling: Telling): rea
     one
       ? 'Yours may differ in size or direction.'
       : `What holds for ${design.unit === 'hitter' ? 'golfers like these' : 'these golfers'} need not hold for you.`,
-    `One example of each ${telling.noun} was hit: another one may differ.`,
+    `One example of each ${telling.noun}.`,
   ];
 }
 

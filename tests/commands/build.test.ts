@@ -1,0 +1,112 @@
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync, mkdirSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
+
+interface Run {
+  readonly status: number | null;
+  readonly said: string;
+}
+
+/** `npm run build` as a person runs it: a process of its own. */
+function build(contentDir: string, outDir: string): Run {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['src/commands/build.ts'], {
+    cwd: resolve('.'),
+    encoding: 'utf8',
+    env: { ...process.env, CONTENT_DIR: contentDir, OUT_DIR: outDir, NO_COLOR: '1' },
+  });
+  return { status, said: stdout + stderr };
+}
+
+const freshFolder = (): string => join(mkdtempSync(join(tmpdir(), 'straightface-out-')), 'site');
+
+function hashes(folder: string): Readonly<Record<string, string>> {
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  return Object.fromEntries(
+    files
+      .map((entry) => join(entry.parentPath, entry.name))
+      .sort()
+      .map((file) => [relative(folder, file), createHash('sha256').update(readFileSync(file)).digest('hex')]),
+  );
+}
+
+describe('building a content folder that lies elsewhere', () => {
+  const content = contentFolder({
+    'shop.yaml': `${shop}address: https://example.test/fittings/\n`,
+    'reports/two-heads/report.md': twoHeads(),
+    'reports/two-heads/shots.csv': twoHeadsCsv,
+    'reports/not-yet/report.md': twoHeads((front) => front.replace('status: published', 'status: draft')),
+    'reports/not-yet/shots.csv': twoHeadsCsv,
+  });
+  const out = freshFolder();
+  const first = build(content, out);
+
+  test('writes its pages and findings, drafts left out', () => {
+    expect(first).toMatchObject({ status: 0 });
+    expect(existsSync(join(out, 'reports/two-heads/index.html'))).toBe(true);
+    expect(existsSync(join(out, 'reports/not-yet'))).toBe(false);
+    const findings = JSON.parse(readFileSync(join(out, 'reports/two-heads/findings.json'), 'utf8'));
+    expect(findings).toMatchObject({ version: 1, slug: 'two-heads', units: 'SI' });
+    expect(findings.metrics[0].pairs[0]).toMatchObject({ a: 'alder', b: 'birch', method: 'welch' });
+  });
+
+  test('every address of a page stands under the base path of the shop', () => {
+    const page = readFileSync(join(out, 'reports/two-heads/index.html'), 'utf8');
+    const addresses = [...page.matchAll(/(?:href|src)="(\/[^"]*)"/g)].map((match) => match[1] ?? '');
+    expect(addresses.length).toBeGreaterThan(5);
+    expect(addresses.filter((address) => !address.startsWith('/fittings/'))).toEqual([]);
+  });
+
+  test('two builds of the same content are the same, byte for byte', () => {
+    const again = freshFolder();
+    expect(build(content, again).status).toBe(0);
+    expect(hashes(again)).toEqual(hashes(out));
+  });
+});
+
+describe('content with faults', () => {
+  const faulty = contentFolder({
+    'shop.yaml': shop,
+    'reports/unknown-key/report.md': twoHeads((front) => front.replace('question:', 'quesion: x\nquestion:')),
+    'reports/unknown-key/shots.csv': twoHeadsCsv,
+    'reports/no-interests/report.md': twoHeads((front) => front.replace(/^interests:.*\n/m, '')),
+    'reports/no-interests/shots.csv': twoHeadsCsv,
+    'reports/no-unit/report.md': twoHeads(),
+    'reports/no-unit/shots.csv': twoHeadsCsv.replace('Carry (yd)', 'Carry'),
+    'reports/no-column/report.md': twoHeads((front) => front.replace('primary: carry', 'primary: ball_speed')),
+    'reports/no-column/shots.csv': twoHeadsCsv,
+    'reports/stranger/report.md': twoHeads(),
+    'reports/stranger/shots.csv': twoHeadsCsv.replaceAll('Birch', 'Cedar'),
+  });
+  const out = freshFolder();
+  mkdirSync(out, { recursive: true });
+  writeFileSync(join(out, 'index.html'), 'the site as it was');
+  const run = build(faulty, out);
+
+  test('stops with status 1 and leaves the previous site as it was', () => {
+    expect(run.status).toBe(1);
+    expect(readdirSync(out)).toEqual(['index.html']);
+    expect(readFileSync(join(out, 'index.html'), 'utf8')).toBe('the site as it was');
+  });
+
+  test.each([
+    ['an unknown key, with what was meant', 'reports/unknown-key/report.md:4:1  quesion', 'Did you mean "question"?'],
+    ['missing interests', 'reports/no-interests/report.md:', '(interests-missing)'],
+    ['a distance without unit', 'reports/no-unit/shots.csv:1:3  Carry', '(unit-missing)'],
+    ['a missing column', 'reports/no-column/report.md:9:10  primary', '(primary-column-missing)'],
+    ['a contender that only the CSV has', 'reports/stranger/shots.csv:3', 'Cedar (6 shots)'],
+    ['a contender that only the report has', 'reports/stranger/report.md:8:3  contenders.birch', '(contender-not-in-csv)'],
+  ])('names %s with its place', (_what, place, words) => {
+    const block = run.said.split('\n\n').filter((text) => text.includes(place) && text.includes(words));
+    expect(block, run.said).toHaveLength(1);
+    expect(block[0]).toMatch(/expected .+\n.*found .+\n(.*\n)*.*to do /);
+  });
+
+  test('shows no stack trace', () => {
+    expect(run.said).not.toMatch(/^\s+at .+:\d+:\d+\)?$/m);
+    expect(run.said).not.toContain('node:internal');
+  });
+});
