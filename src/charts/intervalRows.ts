@@ -1,0 +1,198 @@
+import { beyondBand } from './apartRow.ts';
+import { contenderMark } from './contenderMarks.ts';
+import type { Layout } from './layout.ts';
+import type { Tick } from './outwardScale.ts';
+import type { Part } from './part.ts';
+import {
+  bar,
+  barWithRing,
+  hatched,
+  label,
+  lines,
+  marks,
+  ring,
+  texts,
+  type Label,
+  type Line,
+  type Stretch,
+} from './signs.ts';
+import { fitText, textWidth, wrapText } from './textWidth.ts';
+
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** One line of a chart of intervals; in the unit the reader sees. */
+export interface IntervalRow {
+  readonly name: string;
+  /** The contender whose mark stands before the name, by its place in the report's list; null for none. */
+  readonly contender: number | null;
+  /** The estimate as printed: "9". May be empty. */
+  readonly figure: string;
+  /** What goes with it: "2 to 16 would fit". */
+  readonly words: string;
+  /** Where the ring stands; null without one. */
+  readonly estimate: number | null;
+  /** All that would fit; null where too little to say. */
+  readonly interval: Interval | null;
+}
+
+/** Where names, figures, bars and words stand, px. */
+export interface RowColumns {
+  readonly nameWidth: number;
+  /** Right edge of the figures. */
+  readonly figureEnd: number;
+  readonly track: Stretch;
+  readonly wordsWidth: number;
+}
+
+/** What rows have in common. */
+export interface RowStyle {
+  readonly columns: RowColumns;
+  readonly place: (value: number) => number;
+  /** Numbered steps, ruled through the rows. */
+  readonly ticks: readonly Tick[];
+  /** Gaps up to this are too small to matter and lie in the band; null where bars are of no gaps. */
+  readonly matters: number | null;
+}
+
+const widestName = 190;
+const widestWords = 180;
+const columnGap = 16;
+const lineHeight = 19;
+const trackInset = 10;
+
+const widest = (words: readonly string[], { size, weight }: Layout['name']): number =>
+  Math.ceil(Math.max(0, ...words.map((one) => textWidth(one, size, weight))));
+
+const insetOf = ({ contender }: IntervalRow, { nameInset }: Layout): number =>
+  contender === null ? 0 : nameInset;
+
+/** Columns in which all `rows` fit, long names and words in lines. */
+export const rowColumns = (rows: readonly IntervalRow[], layout: Layout): RowColumns => {
+  const { name, estimate, numbers, width } = layout;
+  const inset = Math.max(0, ...rows.map((row) => insetOf(row, layout)));
+  const names = rows.map((row) => row.name);
+  const figureWidth = widest(
+    rows.map(({ figure }) => figure),
+    estimate,
+  );
+  if (layout.variant === 'narrow') {
+    return {
+      nameWidth: width - figureWidth - columnGap,
+      figureEnd: width,
+      track: { from: trackInset, to: width - trackInset },
+      wordsWidth: width,
+    };
+  }
+  const nameWidth = inset + Math.min(widestName, widest(names, name));
+  const words = rows.map((row) => row.words);
+  const wordsWidth = Math.min(widestWords, widest(words, numbers));
+  const figureEnd = nameWidth + columnGap + figureWidth;
+  return {
+    nameWidth,
+    figureEnd,
+    track: { from: figureEnd + columnGap + trackInset, to: width - wordsWidth - columnGap - trackInset },
+    wordsWidth,
+  };
+};
+
+/** Band, rules, bar and ring of a row between two heights, px. */
+const track = (
+  { estimate, interval }: IntervalRow,
+  { place, ticks, matters, columns }: RowStyle,
+  [from, to]: readonly [number, number],
+  middle: number,
+): Part['marks'] => {
+  const upright = (x: number): Line => ({ x1: x, y1: from, x2: x, y2: to });
+  const along = (low: number, high: number): Stretch => ({ from: place(low), to: place(high) });
+  const clipped = (x: number): number => Math.min(Math.max(x, columns.track.from), columns.track.to);
+  const ground =
+    matters === null
+      ? [
+          lines(
+            ticks.map(({ x }) => upright(x)),
+            'rule',
+            1,
+          ),
+        ]
+      : [
+          ...(matters > 0
+            ? [
+                hatched([{ ...upright(clipped(place(-matters))), x2: clipped(place(matters)) }]),
+                lines([upright(place(-matters)), upright(place(matters))], 'band-edge', 1.25),
+              ]
+            : []),
+          lines([upright(place(0))], 'ink', 1.25),
+        ];
+  const thick =
+    interval === null || matters === null
+      ? []
+      : beyondBand(interval.low, interval.high, matters).map(([low, high]) => along(low, high));
+  if (interval === null) {
+    return [...ground, ...(estimate === null ? [] : [ring({ x: place(estimate), y: middle })])];
+  }
+  const whole = along(interval.low, interval.high);
+  return [
+    ...ground,
+    ...(estimate === null
+      ? bar(middle, whole, thick)
+      : barWithRing({ x: place(estimate), y: middle }, whole, thick)),
+  ];
+};
+
+/** One row under its rule: name, figure, bar and words in columns, or bar under the rest where narrow. */
+export const intervalRow = (row: IntervalRow, style: RowStyle, layout: Layout, top: number): Part => {
+  const { name, estimate, numbers, width } = layout;
+  const { columns } = style;
+  const inset = insetOf(row, layout);
+  const names = fitText(row.name, name.size, name.weight, columns.nameWidth - inset, 2);
+  const words = wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth);
+  const wide = layout.variant === 'wide';
+  const most = wide ? Math.max(names.length, words.length) : names.length;
+  const first = top + layout.firstBaseline;
+  const textBottom = first + (most - 1) * lineHeight + (wide ? 0 : words.length * lineHeight);
+  const drawn = row.estimate !== null || row.interval !== null;
+  const height = textBottom + 12 + (wide || !drawn ? 0 : 26) - top;
+  const middle = wide ? top + height / 2 : textBottom + 20;
+  // In columns lines stand about the middle of the row.
+  const centred = (count: number): number => (wide ? first + ((most - count) * lineHeight) / 2 : first);
+  const labels: readonly Label[] = [
+    ...names.map((line, index) =>
+      label(name, 'start', inset, centred(names.length) + index * lineHeight, line),
+    ),
+    ...(row.figure === '' ? [] : [label(estimate, 'end', columns.figureEnd, centred(1), row.figure)]),
+    ...words.map((line, index) =>
+      wide
+        ? label(numbers, 'end', width, centred(words.length) + index * lineHeight, line)
+        : label(numbers, 'start', 0, first + (names.length + index) * lineHeight, line),
+    ),
+  ];
+  const ground = wide ? ([top, top + height] as const) : ([middle - 12, middle + 12] as const);
+  return {
+    height,
+    marks: [
+      ...(wide || drawn ? track(row, style, ground, middle) : []),
+      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'rule', 1),
+      ...(row.contender === null
+        ? []
+        : [
+            marks(
+              [{ x: layout.markInset, y: centred(names.length) - 5 }],
+              contenderMark(row.contender),
+              layout.markRadius,
+            ),
+          ]),
+      ...texts(labels),
+    ],
+  };
+};
+
+/** Throws unless every number of a row is finite and low to high rise about the estimate. */
+export const refuseRow = ({ name, estimate, interval }: IntervalRow): void => {
+  const numbers = [interval?.low, estimate, interval?.high].filter((value) => value != null);
+  if (numbers.some((value, index) => !Number.isFinite(value) || value < (numbers[index - 1] ?? -Infinity))) {
+    throw new Error(`${name}: ${numbers.join(', ')} must be numbers in rising order.`);
+  }
+};

@@ -1,0 +1,39 @@
+import { contenderMark } from './contenderMarks.ts';
+import { imageName, pageWords, type Figure } from './figure.ts';
+import { refuseRow } from './intervalRows.ts';
+import type { SpreadInput, SpreadRow } from './spreadInput.ts';
+import { asIntervalRow, spreadVariant } from './spreadVariant.ts';
+
+const refuse = (row: SpreadRow): void => {
+  contenderMark(row.contender.index);
+  refuseRow(asIntervalRow(row));
+  if ((row.interval?.low ?? row.spread ?? 0) < 0)
+    throw new Error(`${row.contender.label}: a spread cannot be under 0.`);
+};
+
+/**
+ * *Spread.* Which is more repeatable? The standard deviation of each contender with everything that would fit, carry and side on one
+ * scale from 0. Absent without one. Throws on broken or negative spreads and on a seventh contender.
+ */
+export const spreadChart = (input: SpreadInput): Figure => {
+  const rows = input.groups.flatMap((group) => group.rows);
+  for (const row of rows) refuse(row);
+  const drawn = rows.filter(({ spread }) => spread !== null).length;
+  if (drawn === 0) {
+    return {
+      kind: 'absent',
+      id: input.id,
+      question: input.question,
+      why: 'The shots are too few to speak of spread.',
+    };
+  }
+  const drawing = { ...input, name: imageName(input) };
+  return {
+    kind: 'drawn',
+    ...pageWords(input),
+    drawn,
+    recorded: rows.length,
+    counted: 'spreads',
+    svg: { wide: spreadVariant(drawing, 'wide'), narrow: spreadVariant(drawing, 'narrow') },
+  };
+};
