@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { luck } from '../../src/stats/luck.ts';
+import { moments, type Moments } from '../../src/stats/moments.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../../src/stats/power.ts';
+import { seededRandom } from '../../src/stats/random.ts';
+import { welchPower } from '../../src/stats/welchPower.ts';
+import { welchT } from '../../src/stats/welchT.ts';
 import reference from '../reference/statistics.json' with { type: 'json' };
 import { expectClose } from './close.ts';
 
@@ -43,6 +47,30 @@ test('shots needed is the first number that is enough', () => {
     expect(halfWidthInSd({ n: level, k, level: 0.95 })).toBeLessThan(gap);
     expect(halfWidthInSd({ n: level - 1, k, level: 0.95 })).toBeGreaterThanOrEqual(gap);
   }
+});
+
+describe('exact power of Welch and Games-Howell', () => {
+  test('five shots, with a gap and without, by simulation', () => {
+    // 20,000 seeded sessions each; four standard errors
+    const random = seededRandom('welch power');
+    const group = (shift: number): Moments => moments([1, 2, 3, 4, 5].map(() => shift + random.normal()));
+    for (const gap of [0, 1.7]) {
+      const trials = 20_000;
+      let seen = 0;
+      for (let trial = 0; trial < trials; trial++) {
+        const { ci } = welchT(group(gap), group(0), 0.95);
+        if (ci[0] > 0 || ci[1] < 0) seen += 1;
+      }
+      const exact = welchPower(gap, { n: 5, k: 2, level: 0.95 });
+      const allowed = 4 * Math.sqrt((exact * (1 - exact)) / trials);
+      expect(Math.abs(seen / trials - exact)).toBeLessThan(allowed);
+    }
+  });
+
+  test('many shots: the formula of the planner', () => {
+    const test = { n: 400, k: 3, level: 0.95 };
+    expectClose(welchPower(0.2, test), power(0.2, test), 1e-3, 1);
+  });
 });
 
 test('what cannot be planned is refused', () => {

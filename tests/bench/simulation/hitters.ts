@@ -4,11 +4,11 @@ import type { Random } from '../../../src/stats/random.ts';
 import { CARRY_SD } from './shots.ts';
 import { covers, excludesZero, percent } from './tally.ts';
 
-/**
- * How contenders suit hitters differently: not at all; all contenders by 6 yd (sd); or only the first, by 12 yd,
- * which the pooled residual cannot know.
- */
-export type Interaction = 'none' | 'even' | 'one contender';
+/** How differently contenders suit hitters: `sd` in yards, for every contender or for the first alone. */
+export interface Interaction {
+  readonly sd: number;
+  readonly of: 'every contender' | 'one contender';
+}
 
 export interface EightHitters {
   readonly hitters: number;
@@ -29,7 +29,7 @@ export function eightHitters(
   random: Random,
 ): EightHitters {
   const ownSd = (contender: number): number =>
-    interaction === 'none' ? 0 : interaction === 'even' ? 6 : contender === 0 ? 12 : 0;
+    interaction.of === 'every contender' || contender === 0 ? interaction.sd : 0;
   let apart = 0;
   let covered = 0;
   for (let trial = 0; trial < trials; trial++) {

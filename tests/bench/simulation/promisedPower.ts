@@ -2,6 +2,7 @@ import { gamesHowell } from '../../../src/stats/gamesHowell.ts';
 import { moments } from '../../../src/stats/moments.ts';
 import { power } from '../../../src/stats/power.ts';
 import type { Random } from '../../../src/stats/random.ts';
+import { welchPower } from '../../../src/stats/welchPower.ts';
 import { normalShots } from './shots.ts';
 import { excludesZero, percent } from './tally.ts';
 
@@ -10,8 +11,9 @@ export interface PromisedPower {
   readonly shots: number;
   /** true gap of one pair, in standard deviations */
   readonly gap: number;
-  /** chance of seeing it, as the planner promises and as found, % */
+  /** chance of seeing it: as the planner promises, exactly, and as found, % */
   readonly promised: number;
+  readonly exact: number;
   readonly found: number;
 }
 
@@ -31,6 +33,13 @@ export function promisedPower(
     const [first] = gamesHowell(groups, 0.95);
     if (first !== undefined && excludesZero(first)) seen += 1;
   }
-  const promised = power(gap, { n: shots, k: contenders, level: 0.95 });
-  return { contenders, shots, gap, promised: percent(promised, 1), found: percent(seen, trials) };
+  const test = { n: shots, k: contenders, level: 0.95 };
+  return {
+    contenders,
+    shots,
+    gap,
+    promised: percent(power(gap, test), 1),
+    exact: percent(welchPower(gap, test), 1),
+    found: percent(seen, trials),
+  };
 }
