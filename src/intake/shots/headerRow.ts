@@ -17,7 +17,8 @@ const plainNumber = /^\s*[+-]?\d[\d.,]*\s*$/;
 export function readHeaderRow(cells: readonly string[], isNamed: IsNamed): readonly Heading[] | null {
   if (cells.length > 400 || cells.some((cell) => plainNumber.test(cell))) return null;
   const filled = cells.filter((cell) => cell.trim() !== '').length;
-  if (filled === 0) return null;
+  // One cell alone may be a heading, but not a statement such as `Side: left is positive`.
+  if (filled === 0 || (filled === 1 && cells.some((cell) => cell.includes(':')))) return null;
   const headings = cells.map(readHeading);
   const named = headings.filter((heading) => isNamed(heading.text)).length;
   const measuring = headings.filter(

@@ -78,7 +78,8 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   reportDamage(found, tables, delimiter, report);
   reportUnmatchedOverrides(blocks, options, report);
   const rows = readRows(tables, blocks, report);
-  if (rows.shots.length === 0 && blocks.every((block) => block.rows.length === 0)) {
+  const broken = found.unclosedQuote !== null || found.tooLong !== null;
+  if (!broken && rows.shots.length === 0 && blocks.every((block) => block.rows.length === 0)) {
     report(
       'no-shots',
       { line: blocks[0]?.line ?? 1 },
