@@ -72,7 +72,8 @@ describe('the folders of src', () => {
 
   test('import only from themselves and from those above', () => {
     const wrong = imports.filter(
-      ({ from, to }) => order.indexOf(to) === -1 || order.indexOf(to) > order.indexOf(from.split('/')[0] ?? ''),
+      ({ from, to }) =>
+        order.indexOf(to) === -1 || order.indexOf(to) > order.indexOf(from.split('/')[0] ?? ''),
     );
     expect(wrong).toEqual([]);
     expect(imports.length).toBeGreaterThan(50);
@@ -87,7 +88,9 @@ describe('the folders of src', () => {
   });
 
   test('problems and stats know nothing of golf', () => {
-    const wrong = imports.filter(({ from, to }) => /^(problems|stats)\//.test(from) && from.split('/')[0] !== to);
+    const wrong = imports.filter(
+      ({ from, to }) => /^(problems|stats)\//.test(from) && from.split('/')[0] !== to,
+    );
     expect(wrong).toEqual([]);
   });
 });

@@ -2,6 +2,8 @@ import type { Problem } from '../problems/problem.ts';
 import { problemMessage } from '../problems/problemMessage.ts';
 import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
+import { claimStandings } from './claims.ts';
+import { fairnessChecks } from './fairness.ts';
 import type { Findings, MetricFindings, OverlayId } from './findings.ts';
 import { unitOf } from './gapsOf.ts';
 import { hitOrder } from './hitOrder.ts';
@@ -21,6 +23,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     const column = session.columns[id];
     return column === undefined ? [] : [metricFindings(input, column, order)];
   });
+  const straighter = straighterPairs(input, order);
   return {
     version: 1,
     slug: input.slug,
@@ -29,7 +32,12 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     units: 'SI',
     contenders: input.contenders.map(({ id, label }) => {
       const own = session.shots.filter(({ contender }) => contender === id);
-      return { id, label, shots: own.length, excluded: own.filter(({ excluded }) => excluded !== null).length };
+      return {
+        id,
+        label,
+        shots: own.length,
+        excluded: own.filter(({ excluded }) => excluded !== null).length,
+      };
     }),
     design: {
       hitters: session.hitters.length,
@@ -37,13 +45,14 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
       rounds: order.rounds,
       sequence: order.sequence,
       unit: unitOf(session),
-      plannedInAdvance: input.plannedInAdvance,
+      plan: input.plan,
+      plannedInAdvance: input.plan === 'on-record',
     },
     metrics,
-    straighter: straighterPairs(input, order),
+    straighter,
     landing: landingOf(session),
-    claims: [],
-    fairness: [],
+    claims: claimStandings(input.claims, { metrics, straighter }),
+    fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),
     problems: problems.map((problem) => ({
       kind: problem.kind,

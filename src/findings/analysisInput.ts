@@ -1,5 +1,8 @@
+import type { Claim } from '../intake/authored/claims.ts';
 import type { Session } from '../intake/session.ts';
 import type { MetricId } from '../trade/metrics.ts';
+import type { WrittenConditions } from './fairness.ts';
+import type { PlanStanding } from './findings.ts';
 
 /** How the shop states the shots followed one another, where the file does not keep the order. */
 export type StatedOrder = 'random' | 'rotation' | 'mini-blocks' | 'one-after-another' | 'unknown';
@@ -19,7 +22,10 @@ export interface AnalysisInput {
   readonly accuracy: Readonly<Partial<Record<MetricId, number>>>;
   /** Null where the rows of the files stand in hit order. */
   readonly statedOrder: StatedOrder | null;
-  readonly plannedInAdvance: boolean;
+  readonly plan: PlanStanding;
+  readonly claims: readonly Claim[];
+  /** What the shop wrote of the test, for the list of what was fair about it. */
+  readonly written: WrittenConditions;
   readonly session: Session;
   /** Seed of every random draw, from the bytes of the session's files. */
   readonly seed: string;

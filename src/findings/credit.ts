@@ -37,7 +37,8 @@ export function creditOf(facts: CreditFacts): CreditRuling {
 }
 
 function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): OpenCause | null {
-  if (order.kind === 'one-after-another' || order.kind === 'stated-one-after-another') return 'one-after-another';
+  if (order.kind === 'one-after-another' || order.kind === 'stated-one-after-another')
+    return 'one-after-another';
   if (order.kind === 'unknown') return 'order-unknown';
   if (order.kind === 'stated-mini-blocks') return 'few-visits';
   if (order.fewestVisits !== null && order.fewestVisits < fewestVisits) return 'few-visits';
@@ -46,7 +47,9 @@ function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): Op
   const both = (sequence: readonly string[]): boolean => sequence.includes(a) && sequence.includes(b);
   const longLever = sequences.filter(both).some((sequence) => lever(sequence, a, b) >= leverTooLong);
   if (longLever && !rotation) return 'lever';
-  const drifted = drifts.filter(({ sequence }) => both(sequence)).some((drift) => movesGap(drift, a, b, matters));
+  const drifted = drifts
+    .filter(({ sequence }) => both(sequence))
+    .some((drift) => movesGap(drift, a, b, matters));
   return drifted ? 'drift' : null;
 }
 

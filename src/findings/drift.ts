@@ -27,7 +27,9 @@ export function driftsOf(session: Session, metric: MetricId): readonly Drift[] {
     const shots = shotsOf(session, hitter);
     const sequence = shots.map(({ contender }) => contender);
     // A left-out shot still takes its turn, but its reading does not count.
-    const values = shots.map(({ values: readings, excluded }) => (excluded === null ? (readings[metric] ?? null) : null));
+    const values = shots.map(({ values: readings, excluded }) =>
+      excluded === null ? (readings[metric] ?? null) : null,
+    );
     const fitted = trendOf(sequence, values);
     return fitted === null ? [] : [{ hitter, sequence, ...fitted }];
   });

@@ -31,7 +31,12 @@ export function fewHitterGaps(byHitter: readonly (readonly Sample[])[], level: n
   return { gaps, omnibus: null };
 }
 
-function meanGap(a: readonly Moments[], b: readonly Moments[], level: number, family: number): ReturnType<typeof familyInterval> {
+function meanGap(
+  a: readonly Moments[],
+  b: readonly Moments[],
+  level: number,
+  family: number,
+): ReturnType<typeof familyInterval> {
   const hitters = a.length;
   const estimate = a.reduce((sum, cell, hitter) => sum + cell.mean - (b[hitter]?.mean ?? 0), 0) / hitters;
   const parts = [...a, ...b].map(({ variance, n }) => ({ part: variance / n / hitters ** 2, df: n - 1 }));

@@ -27,6 +27,12 @@ export type OrderKind =
   | 'stated-one-after-another'
   | 'unknown';
 
+/**
+ * When the plan was written: on record before the session, before it as the shop states, stated but not the plan on
+ * record, on the day or later, or not said.
+ */
+export type PlanStanding = 'on-record' | 'stated' | 'changed' | 'afterwards' | 'not-said';
+
 export interface Design {
   readonly hitters: number;
   readonly order: OrderKind;
@@ -35,6 +41,8 @@ export interface Design {
   /** Contender ids in the order they were hit, where that was one after another; else null. */
   readonly sequence: readonly string[] | null;
   readonly unit: 'shot' | 'hitter';
+  readonly plan: PlanStanding;
+  /** Only what a record shows counts: `plan` is `on-record`. */
   readonly plannedInAdvance: boolean;
 }
 
@@ -95,7 +103,11 @@ export interface PairFindings {
   /** Smallest and largest gap with any one shot left out. */
   readonly leaveOneOut: Interval | null;
   /** The same pair with the shots counted that were left out; null where none was. */
-  readonly withLeftOut: { readonly estimate: number; readonly ci: Interval; readonly verdict: VerdictId } | null;
+  readonly withLeftOut: {
+    readonly estimate: number;
+    readonly ci: Interval;
+    readonly verdict: VerdictId;
+  } | null;
   readonly device: DeviceReach | null;
   /** Each hitter's own gap; empty for one hitter. */
   readonly byHitter: readonly HitterGap[];
@@ -202,15 +214,58 @@ export interface MetricFindings {
   readonly leading: readonly string[] | null;
 }
 
+export type StandingId = 'borne-out' | 'weaker-than-said' | 'not-shown' | 'contradicted';
+
 /** A sentence of the shop's with what the shots make of it. */
 export interface ClaimStanding {
   readonly say: string;
-  readonly standing: 'borne-out' | 'weaker-than-said' | 'not-shown' | 'contradicted';
+  readonly standing: StandingId;
+  /** `side` where it is about finishing nearer the target line. */
+  readonly metric: MetricId;
+  readonly direction: 'more' | 'less' | 'tighter' | 'straighter';
+  /** The contender the sentence is about. */
+  readonly of: string;
+  readonly than: string;
+  /** What is claimed at least, SI; 0 where no size is claimed. */
+  readonly byAtLeast: number;
+  /** Whether the claim is on a primary metric: what is borne out elsewhere was seen, not planned. */
+  readonly planned: boolean;
+  /** The gap counted the claimed way, SI; null for a claim about spread and where the pair was not judged. */
+  readonly gap: { readonly estimate: number; readonly ci: Interval } | null;
+  /** Null but for a claim about spread, and there with fewer than twelve shots with either. */
+  readonly spread: ClaimedSpread | null;
 }
 
+/** Spreads compared the way a claim names them. */
+export interface ClaimedSpread {
+  /** Sd of the one claimed to be tighter over the other's. */
+  readonly ratio: number;
+  readonly p: number;
+  readonly tighter: 'of' | 'than';
+}
+
+export type FairnessId =
+  | 'one-thing-varied'
+  | 'order'
+  | 'warm-up'
+  | 'enough-shots'
+  | 'plan-first'
+  | 'exclusion-rule'
+  | 'exclusions-even'
+  | 'same-ball'
+  | 'conditions'
+  | 'reading-measured'
+  | 'hitter-blind'
+  | 'hitters'
+  | 'interests'
+  | 'device-accuracy'
+  | 'shot-numbers';
+
+/** One thing that a fair test has, and whether this one has it. */
 export interface FairnessCheck {
-  readonly id: string;
+  readonly id: FairnessId;
   readonly state: 'met' | 'not-met' | 'not-recorded';
+  /** Why it matters, in one sentence. */
   readonly why: string;
 }
 

@@ -20,5 +20,7 @@ export function gapsOf(
 ): Gaps {
   if (byHitter.length <= 1) return shotGaps(samples, level, step);
   const tables = byHitter.map(({ samples: own }) => own);
-  return byHitter.length < fewestHittersAsUnit ? fewHitterGaps(tables, level, step) : hitterModelGaps(tables, level);
+  return byHitter.length < fewestHittersAsUnit
+    ? fewHitterGaps(tables, level, step)
+    : hitterModelGaps(tables, level);
 }

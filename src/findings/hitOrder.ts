@@ -107,6 +107,8 @@ function turnsOf(found: OrderClass, sequence: readonly string[]): Turns | null {
     for (let place = start; place < start + length; place++) block.push(place);
   }
   const all = new Set(sequence).size;
-  const complete = blocks.filter((block) => new Set(block.map((place) => sequence[place])).size === all).length;
+  const complete = blocks.filter(
+    (block) => new Set(block.map((place) => sequence[place])).size === all,
+  ).length;
   return { kind: 'visits', blocks, complete };
 }

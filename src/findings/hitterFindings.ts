@@ -22,7 +22,8 @@ export function hitterGaps(
   step: number,
 ): readonly HitterGap[] {
   return byHitter.flatMap(({ hitter, samples }) => {
-    const own = (id: string): readonly number[] => samples.find(({ contender }) => contender === id)?.values ?? [];
+    const own = (id: string): readonly number[] =>
+      samples.find(({ contender }) => contender === id)?.values ?? [];
     if (own(a).length === 0 || own(b).length === 0) return [];
     const gap = shotGaps(samples, level, step).gaps.find((pair) => pair.a === a && pair.b === b);
     return [{ hitter, estimate: meanOf(own(a)) - meanOf(own(b)), ci: gap?.ci ?? null }];

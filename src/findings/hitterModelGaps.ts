@@ -26,7 +26,9 @@ export interface HitterModel extends Gaps {
  */
 export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level: number): HitterModel {
   const contenders = byHitter[0]?.map(({ contender }) => contender) ?? [];
-  const sizes = byHitter.flatMap((samples) => samples.map(({ values }) => values.length)).filter((size) => size > 0);
+  const sizes = byHitter
+    .flatMap((samples) => samples.map(({ values }) => values.length))
+    .filter((size) => size > 0);
   const least = sizes.length > 0 && median(sizes) >= usualCell ? fewestInCell : 1;
   const cells = byHitter.flatMap((samples, block) =>
     samples.flatMap(({ values }, treatment): Cell[] =>

@@ -110,7 +110,9 @@ function driftTakenOut(gap: Gap, { session, metric, order }: HoldFacts): OtherWa
   const values = shots.map((shot) => (shot.excluded === null ? (shot.values[metric] ?? null) : null));
   const [a, b] = [session.contenders.indexOf(gap.a), session.contenders.indexOf(gap.b)];
   return (level) =>
-    quietly(() => linearTrend(sequence, values, level).gaps.find((pair) => pair.a === a && pair.b === b) ?? null);
+    quietly(
+      () => linearTrend(sequence, values, level).gaps.find((pair) => pair.a === a && pair.b === b) ?? null,
+    );
 }
 
 /** Null where a statistic finds too little to work with. */

@@ -3,9 +3,18 @@ import type { Quantity } from '../intake/authored/quantity.ts';
 import type { Session } from '../intake/session.ts';
 import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput, StatedOrder } from './analysisInput.ts';
+import type { PlanStanding } from './findings.ts';
 
-/** What the analysis needs of a report, taken from its front matter and session. */
-export function analysisInput({ slug, front, files }: Source, session: Session): AnalysisInput {
+/**
+ * What the analysis needs of a report, taken from its front matter and session.
+ *
+ * @param plan what the ledger of plans says of this one
+ */
+export function analysisInput(
+  { slug, front, files }: Source,
+  session: Session,
+  plan: PlanStanding,
+): AnalysisInput {
   return {
     slug,
     title: front.title,
@@ -16,7 +25,9 @@ export function analysisInput({ slug, front, files }: Source, session: Session):
     matters: canonicalValues(front.matters),
     accuracy: canonicalValues(front.conditions.monitor?.statedAccuracy?.byMetric ?? {}),
     statedOrder: front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? ''),
-    plannedInAdvance: front.plan?.date !== undefined && front.plan.date < front.date,
+    plan,
+    claims: front.claims,
+    written: front,
     session,
     seed: files
       .map(({ sha256 }) => sha256)

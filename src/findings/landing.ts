@@ -49,7 +49,15 @@ function curveOf(
   if (points.length < fewestForCurve) return null;
   try {
     const { centre, halfAxes, angle, correlation } = predictionEllipse(points, 0.9);
-    const floored = isFloored(points.map(([across]) => across), sideStep) || isFloored(points.map(([, far]) => far), carryStep);
+    const floored =
+      isFloored(
+        points.map(([across]) => across),
+        sideStep,
+      ) ||
+      isFloored(
+        points.map(([, far]) => far),
+        carryStep,
+      );
     return Math.abs(correlation) > mostCorrelation || floored ? null : { centre, halfAxes, angle };
   } catch (error) {
     if (error instanceof StatisticsError) return null;

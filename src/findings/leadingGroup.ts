@@ -10,7 +10,9 @@ export function leadingGroup(
   better: 'more' | 'less' | 'neither',
 ): readonly string[] | null {
   if (better === 'neither' || pairs.some(({ credit }) => credit === 'open')) return null;
-  const judged = summaries.filter(({ id }) => pairs.some(({ a, b, ci }) => ci !== null && (a === id || b === id)));
+  const judged = summaries.filter(({ id }) =>
+    pairs.some(({ a, b, ci }) => ci !== null && (a === id || b === id)),
+  );
   const sign = better === 'more' ? 1 : -1;
   const [best] = [...judged].sort((x, y) => sign * ((y.mean ?? 0) - (x.mean ?? 0)));
   if (best === undefined) return null;

@@ -18,7 +18,12 @@ const fewestForOneShot = 8;
 const farOut = 3.5;
 
 /** Null where a contender would have too little left. One hitter only. */
-export function leaveOut(gap: Gap, samples: readonly Sample[], level: number, matters: number): LeaveOut | null {
+export function leaveOut(
+  gap: Gap,
+  samples: readonly Sample[],
+  level: number,
+  matters: number,
+): LeaveOut | null {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
   const a = judged.findIndex(({ contender }) => contender === gap.a);
   const b = judged.findIndex(({ contender }) => contender === gap.b);
@@ -32,7 +37,9 @@ export function leaveOut(gap: Gap, samples: readonly Sample[], level: number, ma
   );
   const estimates = without.map(({ gap: { estimate } }) => estimate);
   const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
-  const decides = without.some(({ gap: { ci }, farOut: distance }) => ci[0] <= 0 && ci[1] >= 0 && distance > farOut);
+  const decides = without.some(
+    ({ gap: { ci }, farOut: distance }) => ci[0] <= 0 && ci[1] >= 0 && distance > farOut,
+  );
   return {
     range: [Math.min(...estimates), Math.max(...estimates)],
     restsOnOneShot: isGap(verdictOf(gap.estimate, gap.ci, matters)) && fewest >= fewestForOneShot && decides,

@@ -67,12 +67,19 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   };
 }
 
-function gapsWithLeftOut({ session }: AnalysisInput, column: ShotColumn, level: number): PairFacts['gapsWithLeftOut'] {
+function gapsWithLeftOut(
+  { session }: AnalysisInput,
+  column: ShotColumn,
+  level: number,
+): PairFacts['gapsWithLeftOut'] {
   if (session.shots.every(({ excluded }) => excluded === null)) return null;
   const all = { leftOutToo: true };
   return gapsOf(
     samplesOf(session, column.metric, all),
-    session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, column.metric, { hitter, ...all }) })),
+    session.hitters.map((hitter) => ({
+      hitter,
+      samples: samplesOf(session, column.metric, { hitter, ...all }),
+    })),
     level,
     column.step,
   ).gaps;

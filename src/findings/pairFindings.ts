@@ -37,17 +37,33 @@ export interface PairFacts {
 export function pairFindings(a: string, b: string, facts: PairFacts): PairFindings {
   const { input, column, order, level, matters, samples, byHitter } = facts;
   const gap = findGap(facts.gaps, a, b);
-  const { credit, because } = creditOf({ a, b, matters, order, drifts: facts.drifts, sequences: facts.sequences });
+  const { credit, because } = creditOf({
+    a,
+    b,
+    matters,
+    order,
+    drifts: facts.drifts,
+    sequences: facts.sequences,
+  });
   const visitsAlike = gap !== null && !survivesVisits(gap, facts);
-  const verdict = gap === null ? 'not-judged' : visitsAlike ? 'too-close' : verdictOf(gap.estimate, gap.ci, matters);
+  const verdict =
+    gap === null ? 'not-judged' : visitsAlike ? 'too-close' : verdictOf(gap.estimate, gap.ci, matters);
   const checked = facts.primary && gap !== null && !visitsAlike;
   const oneHitter = byHitter.length === 1;
   const holds = checked
-    ? holdsOf(gap, credit === 'contender', { session: input.session, metric: column.metric, samples, order, step: column.step, matters })
+    ? holdsOf(gap, credit === 'contender', {
+        session: input.session,
+        metric: column.metric,
+        samples,
+        order,
+        step: column.step,
+        matters,
+      })
     : [];
   const without = checked && oneHitter ? leaveOut(gap, samples, level, matters) : null;
   const withLeftOut = leftOutCounted(facts, a, b);
-  const device = gap === null ? null : deviceReach(gap, column, input.accuracy[column.metric] ?? null, matters);
+  const device =
+    gap === null ? null : deviceReach(gap, column, input.accuracy[column.metric] ?? null, matters);
   const own = byHitter.length > 1 ? hitterGaps(a, b, byHitter, level, column.step) : [];
   return {
     a,
@@ -98,7 +114,11 @@ function countOf(samples: readonly Sample[], id: string): number {
 function survivesVisits(gap: Gap, { input, column, order, samples, matters }: PairFacts): boolean {
   if (order.turns?.kind !== 'visits' || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
   const { session } = input;
-  const way = byRounds(gap, { session, metric: column.metric, samples, order, step: column.step, matters }, 3);
+  const way = byRounds(
+    gap,
+    { session, metric: column.metric, samples, order, step: column.step, matters },
+    3,
+  );
   const counted = way === null ? null : way(0.9);
   if (counted === null) return true;
   return gap.estimate > 0 ? counted.ci[0] > 0 : counted.ci[1] < 0;

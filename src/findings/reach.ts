@@ -22,7 +22,12 @@ export interface Reach {
 }
 
 /** Null where fewer than two contenders can be judged, or none varies. One hitter, or hitters side by side. */
-export function reachOf(samples: readonly Sample[], level: number, step: number, matters: number): Reach | null {
+export function reachOf(
+  samples: readonly Sample[],
+  level: number,
+  step: number,
+  matters: number,
+): Reach | null {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
   if (judged.length < 2 || judged.every(({ values }) => moments(values).variance === 0)) return null;
   const groups = judged.map(({ values }) => atLeastRounding(moments(values), step));
@@ -47,7 +52,13 @@ function pooledSd(groups: readonly Moments[]): number {
 }
 
 /** From the interval of the pooled spread (Bonett, on the shots' distances from their own average). */
-function shotsRange(judged: readonly Sample[], sd: number, k: number, level: number, matters: number): Interval {
+function shotsRange(
+  judged: readonly Sample[],
+  sd: number,
+  k: number,
+  level: number,
+  matters: number,
+): Interval {
   const [low, high] = spreadInterval(judged, sd);
   return [shotsFor(matters / low, k, level), shotsFor(matters / high, k, level)];
 }

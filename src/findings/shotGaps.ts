@@ -23,7 +23,10 @@ export function shotGaps(samples: readonly Sample[], level: number, step: number
   const idOf = (index: number): string => judged[index]?.contender ?? '';
   const [first, second] = floored;
   if (floored.length === 2 && first !== undefined && second !== undefined) {
-    return { gaps: [{ ...welchT(first, second, level), a: idOf(0), b: idOf(1), method: 'welch' }], omnibus: null };
+    return {
+      gaps: [{ ...welchT(first, second, level), a: idOf(0), b: idOf(1), method: 'welch' }],
+      omnibus: null,
+    };
   }
   return {
     gaps: gamesHowell(floored, level).map((gap) => ({

@@ -16,7 +16,9 @@ export function turnCells(session: Session, metric: MetricId, turns: Turns): rea
       const values = places.flatMap((place) => {
         const shot = shots[place];
         const value = shot?.values[metric];
-        return shot?.contender === contender && shot.excluded === null && typeof value === 'number' ? [value] : [];
+        return shot?.contender === contender && shot.excluded === null && typeof value === 'number'
+          ? [value]
+          : [];
       });
       return values.length === 0 ? [] : [{ block, treatment, value: meanOf(values) }];
     }),

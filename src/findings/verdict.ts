@@ -1,7 +1,8 @@
 import type { Interval } from './findings.ts';
 
 /** What the shots can tell about one gap, from its interval, 0 and the smallest gap that matters. */
-export type VerdictId = 'clear' | 'size-unsure' | 'maybe-small' | 'small' | 'level' | 'too-close' | 'not-judged';
+export type VerdictId =
+  'clear' | 'size-unsure' | 'maybe-small' | 'small' | 'level' | 'too-close' | 'not-judged';
 
 /**
  * The verdict of a gap. Comparisons are strict and on unrounded values in one unit.

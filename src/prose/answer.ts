@@ -53,7 +53,9 @@ export function answerInShort(telling: Telling): string {
 /** "For this golfer", "For these three golfers", "For golfers like these". */
 export function forWhomShort({ design }: Findings): string {
   if (design.hitters === 1) return 'For this golfer';
-  return design.unit === 'hitter' ? 'For golfers like these' : `For these ${countWord(design.hitters)} golfers`;
+  return design.unit === 'hitter'
+    ? 'For golfers like these'
+    : `For these ${countWord(design.hitters)} golfers`;
 }
 
 /**
@@ -63,11 +65,14 @@ export function forWhomShort({ design }: Findings): string {
 export function howMuch(metric: MetricFindings, telling: Telling): readonly string[] {
   const surest = surestFirst(metric);
   const gaps = surest.filter(({ verdict }) => isGap(verdict));
-  return (gaps.length > 0 ? gaps : surest).slice(0, mostAmounts).flatMap((pair) => {
+  return (gaps.length > 0 ? gaps : surest).slice(0, mostAmounts).flatMap((pair, index) => {
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
-    const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, 'would fit these shots.');
-    const about = numbers.startsWith('About ') ? `${gap.ahead} over ${gap.behind}, a${numbers.slice(1)}` : numbers;
+    const fit = index === 0 ? 'would fit these shots.' : 'would fit.';
+    const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, fit);
+    const about = numbers.startsWith('About ')
+      ? `${gap.ahead} over ${gap.behind}, a${numbers.slice(1)}`
+      : numbers;
     return [capitalised(about)];
   });
 }

@@ -63,8 +63,12 @@ function lowerFirst(label: string): string {
   return label.charAt(0).toLowerCase() + label.slice(1);
 }
 
-const item = (label: string, value: string | null | undefined): DisclosureItem => ({ label, value: value ?? null });
-const yesNo = (value: boolean | undefined): string | null => (value === undefined ? null : value ? 'yes' : 'no');
+const item = (label: string, value: string | null | undefined): DisclosureItem => ({
+  label,
+  value: value ?? null,
+});
+const yesNo = (value: boolean | undefined): string | null =>
+  value === undefined ? null : value ? 'yes' : 'no';
 
 function people({ source }: Disclosed): DisclosureItem[] {
   const { hitters } = source.front;
@@ -76,12 +80,30 @@ function people({ source }: Disclosed): DisclosureItem[] {
   };
   return [
     item('Golfers', counted(hitters.length, 'golfer')),
-    item('Who', each(({ role }) => role)),
-    item('Hand', each(({ hand }) => hand)),
-    item('Handicap band', each(({ handicapBand }) => handicapBand)),
-    item('Tie to the shop or to makers', each(({ linkToShop }) => linkToShop)),
-    item('Could see which one was hit', each(({ sawClub }) => yesNo(sawClub))),
-    item('Could see the numbers', each(({ sawNumbers }) => yesNo(sawNumbers))),
+    item(
+      'Who',
+      each(({ role }) => role),
+    ),
+    item(
+      'Hand',
+      each(({ hand }) => hand),
+    ),
+    item(
+      'Handicap band',
+      each(({ handicapBand }) => handicapBand),
+    ),
+    item(
+      'Tie to the shop or to makers',
+      each(({ linkToShop }) => linkToShop),
+    ),
+    item(
+      'Could see which one was hit',
+      each(({ sawClub }) => yesNo(sawClub)),
+    ),
+    item(
+      'Could see the numbers',
+      each(({ sawNumbers }) => yesNo(sawNumbers)),
+    ),
     item('Agreed to be shown', 'yes'),
   ];
 }
@@ -94,14 +116,24 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
     return `${telling.nameOf(id)} ${all}${out}`;
   });
   const left = session.shots.filter(({ excluded }) => excluded !== null);
-  const reasons = [...new Set(left.map(({ excluded }) => `${excluded?.rule ?? ''}: ${excluded?.reason ?? ''}`))];
-  const planned = front.plan?.date === undefined ? null : findings.design.plannedInAdvance ? `yes, ${front.plan.date}` : 'no';
+  const reasons = [
+    ...new Set(left.map(({ excluded }) => `${excluded?.rule ?? ''}: ${excluded?.reason ?? ''}`)),
+  ];
+  const planned =
+    front.plan?.date === undefined
+      ? null
+      : findings.design.plannedInAdvance
+        ? `yes, ${front.plan.date}`
+        : 'no';
   return [
     item('Shots recorded', counts.join(', ')),
     item('Order', orderInWords(findings.design.order)),
     item('Order planned', front.plan?.order),
     item('Seed of the order', front.plan?.seed),
-    item('Warm-up', session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp),
+    item(
+      'Warm-up',
+      session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp,
+    ),
     item('Left out', left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`),
     item('Rule for leaving out', front.plan?.exclusionRule),
     item('Rule for stopping', front.plan?.stoppingRule),
@@ -224,7 +256,10 @@ function record({ source, version }: Disclosed): DisclosureItem[] {
     item('Published', front.published),
     item('Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')),
     item('Worked out by', `Straightface ${version}`),
-    item('Corrections', front.corrections.length === 0 ? 'none so far' : counted(front.corrections.length, 'correction')),
+    item(
+      'Corrections',
+      front.corrections.length === 0 ? 'none so far' : counted(front.corrections.length, 'correction'),
+    ),
     item('Where to report an error', shop?.contact),
   ];
 }

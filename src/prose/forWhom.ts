@@ -55,7 +55,9 @@ function oneGolfer({ front }: Source): string {
 /** "club speed 96 to 100 mph": from the slowest to the fastest tenth of the counted shots. */
 function speedRange(session: Session, telling: Telling): string | null {
   const speeds = session.shots
-    .flatMap(({ values, excluded }) => (excluded === null && typeof values.club_speed === 'number' ? [values.club_speed] : []))
+    .flatMap(({ values, excluded }) =>
+      excluded === null && typeof values.club_speed === 'number' ? [values.club_speed] : [],
+    )
     .sort((x, y) => x - y);
   const slow = speeds[Math.floor(speeds.length * 0.1)];
   const fast = speeds[Math.ceil(speeds.length * 0.9) - 1];

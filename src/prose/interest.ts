@@ -38,7 +38,8 @@ function sellingSentence(contenders: readonly Contender[]): string {
   const kinds = new Set(contenders.map(({ soldHere }) => soldHere));
   const [only] = kinds;
   const all = contenders.length === 2 ? 'both' : `all ${countWord(contenders.length)}`;
-  if (kinds.size === 1 && only === 'no') return `We sell none of ${contenders.length === 2 ? 'the two' : 'them'}.`;
+  if (kinds.size === 1 && only === 'no')
+    return `We sell none of ${contenders.length === 2 ? 'the two' : 'them'}.`;
   if (kinds.size === 1 && only !== undefined) return `We sell ${all} ${soldWords[only]}.`;
   const sold = (['new', 'used', 'both'] as const).flatMap((kind) => {
     const names = contenders.filter(({ soldHere }) => soldHere === kind).map(nameOf);
@@ -53,7 +54,8 @@ function sellingSentence(contenders: readonly Contender[]): string {
 function suppliersSentence(contenders: readonly Contender[]): string {
   const bySource = [...Map.groupBy(contenders, ({ suppliedBy }) => suppliedBy.trim())];
   const [only] = bySource;
-  if (bySource.length === 1 && only !== undefined) return sentence(`Supplied by ${only[0]}`.replace(/by (lent|bought|given|borrowed)\b/, '$1'));
+  if (bySource.length === 1 && only !== undefined)
+    return sentence(`Supplied by ${only[0]}`.replace(/by (lent|bought|given|borrowed)\b/, '$1'));
   const parts = bySource.map(([source, own]) => {
     const names = listed(own.map(nameOf));
     const verb = own.length === 1 ? 'was' : 'were';

@@ -60,7 +60,11 @@ function wordsOf(token: Token): string[] {
   return token.content.slice(2, -2).trim().split(/\s+/);
 }
 
-function valueHtml(token: Token | undefined, telling: Telling, charts: Readonly<Record<string, string>>): string {
+function valueHtml(
+  token: Token | undefined,
+  telling: Telling,
+  charts: Readonly<Record<string, string>>,
+): string {
   if (token === undefined) return '';
   const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
   switch (resolved.kind) {
@@ -136,7 +140,12 @@ interface Located {
   readonly next: number;
 }
 
-function locate(lines: readonly string[], [first, end]: readonly [number, number], needle: string, from: number): Located {
+function locate(
+  lines: readonly string[],
+  [first, end]: readonly [number, number],
+  needle: string,
+  from: number,
+): Located {
   const block = lines.slice(first, end).join('\n');
   const at = block.indexOf(needle, from);
   if (at < 0) return { line: first, column: null, next: from };
@@ -157,8 +166,11 @@ function problemsOf(
   if (token.type === 'value') {
     const resolved = resolveReference(wordsOf(token), telling, charts);
     if (resolved.kind !== 'unknown') return [];
-    const cure = resolved.nearest === null ? 'Take the reference out.' : `Did you mean {{ ${resolved.nearest} }}?`;
-    return [makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure })];
+    const cure =
+      resolved.nearest === null ? 'Take the reference out.' : `Did you mean {{ ${resolved.nearest} }}?`;
+    return [
+      makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure }),
+    ];
   }
   const address = attribute(token, token.type === 'image' ? 'src' : 'href') ?? '';
   if (token.type === 'image') return pictureProblems(token, address, place);

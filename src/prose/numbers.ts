@@ -45,7 +45,10 @@ const ladders: Readonly<Record<UnitId, readonly PrintStep[]>> = {
 
 function tens(first: number): readonly PrintStep[] {
   const decimals = Math.max(0, Math.round(-Math.log10(first)));
-  return [0, 1, 2, 3].map((finer) => ({ step: Number(`1e-${decimals + finer}`), decimals: decimals + finer }));
+  return [0, 1, 2, 3].map((finer) => ({
+    step: Number(`1e-${decimals + finer}`),
+    decimals: decimals + finer,
+  }));
 }
 
 /**
@@ -80,7 +83,12 @@ export function printAt(value: number, step: PrintStep): string {
  * A limit of an interval, printed so that it falls on the same side of every threshold as the unrounded value:
  * one more digit as long as it does not.
  */
-export function printLimit(value: number, step: PrintStep, unit: UnitId, thresholds: readonly number[]): string {
+export function printLimit(
+  value: number,
+  step: PrintStep,
+  unit: UnitId,
+  thresholds: readonly number[],
+): string {
   const rounded = roundTo(value, step);
   // Thresholds come from a unit conversion: 4.572 m must be 5 yards here, not 5.000000000000001.
   const faithful = thresholds

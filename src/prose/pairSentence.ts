@@ -73,20 +73,22 @@ export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: 
 /** Limits of a told gap as printed, signs dropped: which side they lie on is said in words. */
 export function printedLimits(gap: ToldGap): { readonly lower: string; readonly upper: string } {
   const thresholds = [0, gap.matters, -gap.matters];
-  const print = (value: number): string =>
-    printLimit(value, gap.step, gap.unit, thresholds).replace('−', '');
+  const print = (value: number): string => printLimit(value, gap.step, gap.unit, thresholds).replace('−', '');
   return { lower: print(gap.lower), upper: print(gap.upper) };
 }
 
 /** The smallest gap that matters, with its unit. */
 export function mattersText(gap: Pick<ToldGap, 'matters' | 'unit'>): string {
-  const decimals = [0, 1, 2, 3].find((d) => Math.abs(gap.matters - Number(gap.matters.toFixed(d))) < 0.0005) ?? 1;
+  const decimals =
+    [0, 1, 2, 3].find((d) => Math.abs(gap.matters - Number(gap.matters.toFixed(d))) < 0.0005) ?? 1;
   return withUnit(formatNumber(gap.matters, gap.unit === 'm' ? Math.min(decimals, 1) : decimals), gap.unit);
 }
 
 /** Most other ways of working it out disagree. */
 function leans(pair: PairFindings, gap: ToldGap, both: string): string {
-  return isGap(pair.verdict) ? `Leans to ${gap.ahead} over ${gap.behind}, not settled.` : `${both}: leans to no gap, not settled.`;
+  return isGap(pair.verdict)
+    ? `Leans to ${gap.ahead} over ${gap.behind}, not settled.`
+    : `${both}: leans to no gap, not settled.`;
 }
 
 function firstLook(pair: PairFindings, metric: MetricFindings): string {
@@ -122,9 +124,11 @@ function openGap(pair: PairFindings, gap: ToldGap, telling: Telling): string {
 }
 
 function openCause(pair: PairFindings): string {
-  if (pair.overlays.includes('order-unknown')) return 'the order of the shots is not known, so the cause is open';
+  if (pair.overlays.includes('order-unknown'))
+    return 'the order of the shots is not known, so the cause is open';
   if (pair.overlays.includes('order-drift')) return 'results drifted during the test, so the cause is open';
-  if (pair.overlays.includes('order-lever')) return 'one was hit later than the other on the whole, so the cause is open';
+  if (pair.overlays.includes('order-lever'))
+    return 'one was hit later than the other on the whole, so the cause is open';
   if (pair.overlays.includes('order-few-visits')) return 'they were hit in few turns, so the cause is open';
   return 'the cause is open';
 }
@@ -142,5 +146,7 @@ function withoutStop(text: string): string {
 /** "12 shots with each head", or the spread of counts where they differ. */
 export function shotsEach(counts: readonly number[], noun: string): string {
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
-  return least === most ? `${counted(least, 'shot')} with each ${noun}` : `${least} to ${most} shots with each ${noun}`;
+  return least === most
+    ? `${counted(least, 'shot')} with each ${noun}`
+    : `${least} to ${most} shots with each ${noun}`;
 }

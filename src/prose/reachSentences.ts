@@ -31,7 +31,9 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
     `A test like this finds a gap of ${withUnit(printAt(least, stepFor(unit, least)), unit)} four times in five.`,
     ...(enough
       ? []
-      : [`For ${mattersText({ matters, unit })} it would take ${each} shots with each ${telling.noun}; we hit ${hit}.`]),
+      : [
+          `For ${mattersText({ matters, unit })} it would take ${each} shots with each ${telling.noun}; we hit ${hit}.`,
+        ]),
     ...levelSentence(metric, telling),
     ...(metric.pairs.some(({ overlays }) => overlays.includes('found-too-big'))
       ? ['Tests this short, when they find a gap, usually find it too big.']

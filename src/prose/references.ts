@@ -25,7 +25,11 @@ const forms = [
  * The value behind the words of `{{ ... }}`: `mean carry alder`, `sd spin_rate alder`, `apart carry alder birch`,
  * `answer carry alder birch`, `shots alder`, `chart landing`.
  */
-export function resolveReference(words: readonly string[], telling: Telling, charts: readonly string[]): Resolved {
+export function resolveReference(
+  words: readonly string[],
+  telling: Telling,
+  charts: readonly string[],
+): Resolved {
   const [form = '', ...rest] = words;
   switch (form) {
     case 'mean':
@@ -106,9 +110,13 @@ function pairValue(form: 'apart' | 'answer', rest: readonly string[], telling: T
       nearestContender(first, telling),
       nearestContender(second, telling),
     ];
-    return unknown(`${form} METRIC NAME NAME, with a metric and two contenders of this report`, better.join(' '));
+    return unknown(
+      `${form} METRIC NAME NAME, with a metric and two contenders of this report`,
+      better.join(' '),
+    );
   }
-  const text = form === 'answer' ? answerClause(pair, metric, telling) : withoutStop(gapNumbers(pair, metric, telling));
+  const text =
+    form === 'answer' ? answerClause(pair, metric, telling) : withoutStop(gapNumbers(pair, metric, telling));
   return { kind: 'text', text: form === 'answer' ? text : lowerFirst(text) };
 }
 

@@ -37,9 +37,17 @@ function holdLine({ holds }: PairFindings): readonly string[] {
   if (holds.length === 0) return [];
   const failed = holds.filter(({ state }) => state === 'fails');
   const ways = `${countWord(holds.length)} other ${holds.length === 1 ? 'way' : 'ways'}`;
-  if (failed.length === 0) return [`The answer holds when worked out in ${ways}: ${listed(holds.map(({ check }) => checkWords[check]))}.`];
+  if (failed.length === 0)
+    return [
+      `The answer holds when worked out in ${ways}: ${listed(holds.map(({ check }) => checkWords[check]))}.`,
+    ];
   const held = countWord(holds.length - failed.length);
-  return [`It holds in ${held} of ${ways}; not ${listed(failed.map(({ check }) => checkWords[check]), 'or')}.`];
+  return [
+    `It holds in ${held} of ${ways}; not ${listed(
+      failed.map(({ check }) => checkWords[check]),
+      'or',
+    )}.`,
+  ];
 }
 
 function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
@@ -51,7 +59,9 @@ function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Te
     .sort((x, y) => x - y);
   if (low === undefined || high === undefined) return [];
   const between = `between ${printAt(low, gap.step)} and ${withUnit(printAt(high, gap.step), gap.unit)}`;
-  const rests = pair.overlays.includes('rests-on-one-shot') ? ' One shot far from the others decides: without it these shots cannot tell.' : '';
+  const rests = pair.overlays.includes('rests-on-one-shot')
+    ? ' One shot far from the others decides: without it these shots cannot tell.'
+    : '';
   return [`Leaving out any one shot, the gap stays ${between}.${rests}`];
 }
 
@@ -82,5 +92,8 @@ function deviceLine(pair: PairFindings, metric: MetricFindings, telling: Telling
 
 /** What all of these lines are, and are not. */
 export function sameShotsSentence(count: number): string {
-  return `${counted(count, 'pair')} worked out in other ways. These use the same shots; they are not a second test.`.replace(/^./, (first) => first.toUpperCase());
+  return `${counted(count, 'pair')} worked out in other ways. These use the same shots; they are not a second test.`.replace(
+    /^./,
+    (first) => first.toUpperCase(),
+  );
 }

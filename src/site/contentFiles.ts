@@ -26,7 +26,10 @@ export function openContentFolder(root: string): ContentFolder {
     const folder = join(root, path);
     if (!existsSync(folder)) return [];
     return readdirSync(folder, { withFileTypes: true })
-      .filter((entry) => !entry.name.startsWith('.') && (kind === 'file' ? !entry.isDirectory() : entry.isDirectory()))
+      .filter(
+        (entry) =>
+          !entry.name.startsWith('.') && (kind === 'file' ? !entry.isDirectory() : entry.isDirectory()),
+      )
       .map(({ name }) => name)
       .sort();
   };

@@ -11,7 +11,8 @@ export function contentWatch(): AstroIntegration {
         server.watcher.add(folder);
         server.watcher.on('all', (_event, path) => {
           if (!path.startsWith(folder)) return;
-          for (const environment of Object.values(server.environments)) environment.moduleGraph.invalidateAll();
+          for (const environment of Object.values(server.environments))
+            environment.moduleGraph.invalidateAll();
           server.environments.client.hot.send({ type: 'full-reload' });
         });
       },

@@ -54,6 +54,9 @@ export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent
 }
 
 /** The reports that pages are made of; drafts among them only where they are asked for. */
-export function shownReports({ reports }: SiteContent, { drafts }: { readonly drafts: boolean }): readonly Report[] {
+export function shownReports(
+  { reports }: SiteContent,
+  { drafts }: { readonly drafts: boolean },
+): readonly Report[] {
   return reports.filter((report) => drafts || isShown(report));
 }

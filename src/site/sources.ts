@@ -131,7 +131,10 @@ function readReportFolder(
   );
   const files = read.flatMap(({ name, bytes }) => (bytes === null ? [] : [{ name, bytes }]));
   const shotFiles = files.map(({ name, bytes }) =>
-    readShotFile(`reports/${slug}/${name}`, bytes, { columns: source.front.columns, varied: source.front.varied }),
+    readShotFile(`reports/${slug}/${name}`, bytes, {
+      columns: source.front.columns,
+      varied: source.front.varied,
+    }),
   );
   return {
     slug,

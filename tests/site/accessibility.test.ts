@@ -30,7 +30,9 @@ describe('every built page, by both pa11y runners', () => {
         },
       },
     );
-    const found = Object.entries(results).flatMap(([url, issues]) => issues.map((issue) => ({ url, ...issue, message: issue.message })));
+    const found = Object.entries(results).flatMap(([url, issues]) =>
+      issues.map((issue) => ({ url, ...issue, message: issue.message })),
+    );
     expect(found).toEqual([]);
     expect({ total, passes }).toEqual({ total: pages.length, passes: pages.length });
   });

@@ -23,7 +23,10 @@ export const chromiumArguments: readonly string[] = [
 export async function chromiumPath(): Promise<string> {
   const named = process.env['CHROMIUM'];
   if (named !== undefined) return named;
-  const found = process.env['CHROMIUM_FROM_PACKAGE'] === undefined ? installed.find((path) => existsSync(path)) : undefined;
+  const found =
+    process.env['CHROMIUM_FROM_PACKAGE'] === undefined
+      ? installed.find((path) => existsSync(path))
+      : undefined;
   if (found !== undefined) return found;
   // The package unpacks into the temporary folder and takes whatever `chromium` lies there already.
   const folder = resolve('.cache/chromium');

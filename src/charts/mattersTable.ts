@@ -1,0 +1,19 @@
+import type { Quantity } from '../intake/authored/quantity.ts';
+import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
+import { mattersText } from '../prose/pairSentence.ts';
+import { toReader, unitFor, type UnitSystem } from '../prose/readerUnits.ts';
+import { capitalised } from '../prose/words.ts';
+import type { Table } from './figure.ts';
+
+/** The smallest gap that matters for each metric: the shop's own, else the built-in one. */
+export function mattersTable(system: UnitSystem, own: Readonly<Partial<Record<MetricId, Quantity>>>): Table {
+  return {
+    caption: 'The smallest gap that matters, unless a report says otherwise',
+    head: ['Measure', 'Smallest gap that matters', 'Set by'],
+    rows: metricIds.map((id) => {
+      const gap = own[id]?.value ?? metrics[id].matters;
+      const text = mattersText({ matters: toReader(gap, id, system), unit: unitFor(id, system) });
+      return [capitalised(metrics[id].name), text, own[id] === undefined ? 'Straightface' : 'the shop'];
+    }),
+  };
+}

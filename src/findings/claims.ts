@@ -1,0 +1,104 @@
+import type { Claim } from '../intake/authored/claims.ts';
+import type {
+  ClaimedSpread,
+  ClaimStanding,
+  Findings,
+  Interval,
+  PairFindings,
+  StandingId,
+} from './findings.ts';
+
+/** What claims are held against. */
+type Judged = Pick<Findings, 'metrics' | 'straighter'>;
+
+/** A pair found the way a claim names it: `sign` turns `a` minus `b` into the gap that is claimed. */
+interface ClaimedPair {
+  readonly pair: PairFindings;
+  readonly sign: 1 | -1;
+  readonly planned: boolean;
+}
+
+/** Whether the files hold what a claim is about; a claim that they do not is refused, not judged. */
+export function isMeasured({ metric, direction }: Claim, { metrics, straighter }: Judged): boolean {
+  return direction === 'straighter' ? straighter !== null : metrics.some(({ id }) => id === metric);
+}
+
+/** Each claim with what the shots make of it; claims on what was not measured are left to `isMeasured`. */
+export function claimStandings(claims: readonly Claim[], judged: Judged): readonly ClaimStanding[] {
+  return claims.flatMap((claim) => {
+    const found = claimedPair(claim, judged);
+    return found === null ? [] : [standingOf(claim, found, judged)];
+  });
+}
+
+/** Pairs are stored one way round only, and "less" or "straighter" counts downwards. */
+function claimedPair(
+  { metric, direction, of, than }: Claim,
+  { metrics, straighter }: Judged,
+): ClaimedPair | null {
+  const own = metrics.find(({ id }) => id === metric);
+  const pairs = (direction === 'straighter' ? straighter : own?.pairs) ?? [];
+  const pair = pairs.find(({ a, b }) => (a === of && b === than) || (a === than && b === of));
+  if (pair === undefined) return null;
+  const named = pair.a === of ? 1 : -1;
+  const counted = direction === 'less' || direction === 'straighter' ? -1 : 1;
+  return {
+    pair,
+    sign: named === counted ? 1 : -1,
+    planned: direction !== 'straighter' && own?.role === 'primary',
+  };
+}
+
+function standingOf(claim: Claim, found: ClaimedPair, judged: Judged): ClaimStanding {
+  const { say, metric, direction, of, than } = claim;
+  const byAtLeast = claim.byAtLeast?.value ?? 0;
+  const { pair, planned } = found;
+  const said = { say, metric, direction, of, than, byAtLeast, planned };
+  if (direction === 'tighter') {
+    const spread = claimedSpread(claim, judged);
+    return { ...said, standing: spreadStanding(spread, pair), gap: null, spread };
+  }
+  const gap = claimedGap(found);
+  return { ...said, standing: gapStanding(gap?.ci ?? null, byAtLeast, pair), gap, spread: null };
+}
+
+function claimedGap({ pair, sign }: ClaimedPair): ClaimStanding['gap'] {
+  if (pair.estimate === null || pair.ci === null) return null;
+  const [lower, upper] = pair.ci;
+  return { estimate: sign * pair.estimate, ci: sign === 1 ? [lower, upper] : [-upper, -lower] };
+}
+
+/** @param byAtLeast what is claimed at least, 0 where no size is claimed; SI */
+function gapStanding(ci: Interval | null, byAtLeast: number, pair: PairFindings): StandingId {
+  if (ci === null) return 'not-shown';
+  const [lower, upper] = ci;
+  if (byAtLeast > 0 ? upper < byAtLeast : upper < 0) return 'contradicted';
+  if (!isCredited(pair) || lower <= 0) return 'not-shown';
+  return lower > byAtLeast ? 'borne-out' : 'weaker-than-said';
+}
+
+/** A gap whose cause is open, or that vanishes when turns are counted instead of shots, supports no claim. */
+function isCredited({ credit, overlays }: PairFindings): boolean {
+  return credit === 'contender' && !overlays.includes('visits-alike');
+}
+
+function claimedSpread({ metric, of, than }: Claim, { metrics }: Judged): ClaimedSpread | null {
+  const pairs = metrics.find(({ id }) => id === metric)?.spread?.pairs ?? [];
+  const pair = pairs.find(({ a, b }) => (a === of && b === than) || (a === than && b === of));
+  if (pair === undefined) return null;
+  const straight = pair.a === of;
+  return {
+    ratio: straight ? pair.ratio : 1 / pair.ratio,
+    p: pair.p,
+    tighter: (pair.tighter === 'a') === straight ? 'of' : 'than',
+  };
+}
+
+const surely = 0.05;
+
+/** Spreads are judged from twelve shots on only: with fewer there is none here, and nothing is shown. */
+function spreadStanding(spread: ClaimedSpread | null, pair: PairFindings): StandingId {
+  if (spread === null || spread.p >= surely) return 'not-shown';
+  if (spread.tighter === 'than') return 'contradicted';
+  return isCredited(pair) ? 'borne-out' : 'not-shown';
+}

@@ -1,0 +1,105 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+import { describe, expect, inject, test } from 'vitest';
+import { htmlFiles, pathOf } from './pages.ts';
+
+const folder = inject('siteFolder');
+const files = htmlFiles(folder);
+const read = (file: string): string => readFileSync(join(folder, file), 'utf8');
+
+describe.each(files)('%s', (file) => {
+  const page = read(file);
+
+  test('is valid HTML', async () => {
+    const validator = new HtmlValidate({
+      extends: ['html-validate:recommended'],
+      rules: {
+        // Style of writing, not validity: Astro writes void elements and its own attribute order.
+        'void-style': 'off',
+        'no-trailing-whitespace': 'off',
+        'doctype-style': 'off',
+        'attribute-boolean-style': 'off',
+        // Titles hold the shop's name; searches cut them without harm.
+        'long-title': 'off',
+        // The table's own container is scrollable and named, which needs role and tabindex on a div.
+        'prefer-native-element': 'off',
+      },
+    });
+    const { results } = await validator.validateString(page, file);
+    expect(results.flatMap(({ messages }) => messages.map(({ message, line, ruleId }) => `${line} ${ruleId} ${message}`))).toEqual([]);
+  });
+
+  test('holds no trace of a value that went wrong', () => {
+    const text = page.replace(/<[^>]*>/g, ' ');
+    expect(text).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|\bnull\b|\[object |\uFFFD|\u26A0/);
+  });
+
+  test('has unique ids, and every reference to one resolves', () => {
+    const ids = [...page.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1] ?? '');
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    const wanted = [
+      ...[...page.matchAll(/\s(?:aria-labelledby|aria-describedby)="([^"]+)"/g)].flatMap((match) => (match[1] ?? '').split(/\s+/)),
+      ...[...page.matchAll(/href="#([^"]+)"/g)].map((match) => match[1] ?? ''),
+      ...[...page.matchAll(/url\(#([^)]+)\)/g)].map((match) => match[1] ?? ''),
+    ];
+    expect(wanted.filter((id) => !ids.includes(id))).toEqual([]);
+  });
+
+  test('nests its headings without a gap, from one h1', () => {
+    const levels = [...page.matchAll(/<h([1-6])[\s>]/g)].map((match) => Number(match[1]));
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    expect(levels[0]).toBe(1);
+    levels.forEach((level, index) => expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1));
+  });
+
+  test('has no dead link and names no other host', () => {
+    const addresses = [...page.matchAll(/\s(?:href|src)="([^"#]+)(?:#[^"]*)?"/g)].map((match) => match[1] ?? '');
+    const inside = addresses.filter((address) => address.startsWith('/'));
+    const target = (address: string): string => join(folder, address.endsWith('/') ? `${address}index.html` : address);
+    expect(inside.filter((address) => !existsSync(target(address)))).toEqual([]);
+    expect(addresses.filter((address) => !/^(\/|mailto:)/.test(address))).toEqual([]);
+  });
+
+  test('carries a policy without unsafe parts and needs no script', () => {
+    const policy = /http-equiv="content-security-policy" content="([^"]+)"/i.exec(page)?.[1] ?? '';
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).not.toContain('unsafe');
+    expect(page).not.toMatch(/\sstyle=|<style|<script/);
+  });
+
+  test('names every chart and gives its table', () => {
+    for (const figure of page.match(/<figure[\s\S]*?<\/figure>/g) ?? []) {
+      for (const svg of figure.match(/<svg[\s\S]*?>/g) ?? []) {
+        expect(svg).toContain('role="img"');
+        expect(svg).toMatch(/aria-labelledby="[^"]+"/);
+      }
+      expect(figure).toMatch(/<title[^>]*>[^<]{10,}<\/title>/);
+      expect(figure).toContain('<figcaption');
+    }
+    const figures = page.match(/<figure/g)?.length ?? 0;
+    expect(page.match(/<details[\s\S]*?<table[\s\S]*?<\/details>/g)?.length ?? 0).toBeGreaterThanOrEqual(figures);
+  });
+});
+
+test('a report page with its charts and styles stays under 100 kB compressed, fonts under 120 kB', () => {
+  const reports = files.filter((file) => /^reports\/[^/]+\/index\.html$/.test(file));
+  expect(reports.length).toBeGreaterThan(0);
+  for (const file of reports) {
+    const page = read(file);
+    const sheets = [...page.matchAll(/href="(\/[^"]+\.css)"/g)].map((match) => match[1] ?? '');
+    const bytes = [page, ...sheets.map((sheet) => readFileSync(join(folder, sheet), 'utf8'))]
+      .map((text) => gzipSync(text).length)
+      .reduce((sum, size) => sum + size, 0);
+    expect(bytes, file).toBeLessThan(100_000);
+    const css = sheets.map((sheet) => readFileSync(join(folder, sheet), 'utf8')).join('');
+    const fonts = new Set([...css.matchAll(/url\(([^)]+\.woff2)\)/g)].map((match) => match[1] ?? ''));
+    expect(fonts.size).toBeGreaterThan(2);
+    expect([...fonts].reduce((sum, font) => sum + statSync(join(folder, font)).size, 0)).toBeLessThan(120_000);
+  }
+});
+
+test('the site has its pages', () => {
+  expect(files.map(pathOf)).toEqual(expect.arrayContaining(['/', '/404.html', '/method/']));
+});
