@@ -1,11 +1,12 @@
 import type { ApartInput } from './apartInput.ts';
 import { apartRow } from './apartRow.ts';
 import { apartScale } from './apartScale.ts';
+import { bandKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import type { OutwardScale } from './outwardScale.ts';
 import { stack, type Part } from './part.ts';
 import { renderChart } from './renderChart.ts';
-import { hatch, hatched, label, lines, texts } from './signs.ts';
+import { hatch, label, lines, texts } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 
 /** What one variant shows: the pairs drawn and the image's name. */
@@ -36,18 +37,6 @@ const axisPart = (axis: string, { ticks }: OutwardScale, layout: Layout, top: nu
   };
 };
 
-const legendPart = (legend: string, { small, width }: Layout, top: number): Part => {
-  const inset = 30;
-  const split = wrapText(legend, small.size, small.weight, width - inset);
-  return {
-    height: 27 + (split.length - 1) * 19,
-    marks: [
-      hatched([{ x1: 0, y1: top + 16, x2: 22, y2: top + 29 }]),
-      ...texts(split.map((line, index) => label(small, 'start', inset, top + 27 + index * 19, line))),
-    ],
-  };
-};
-
 /** One variant of *How far apart?* as SVG text. */
 export const apartVariant = (drawing: ApartDrawing, variant: Variant): string => {
   const layout = layouts[variant];
@@ -56,7 +45,7 @@ export const apartVariant = (drawing: ApartDrawing, variant: Variant): string =>
   const parts = stack(1, [
     ...pairs.map((pair) => (top: number) => apartRow(pair, matters, scale, layout, top)),
     (top) => axisPart(axis, scale, layout, top),
-    ...(matters > 0 ? [(top: number) => legendPart(legend, layout, top)] : []),
+    ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
   ]);
   return renderChart({
     prefix: `${drawing.id}-${variant}`,

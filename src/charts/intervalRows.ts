@@ -36,6 +36,8 @@ export interface IntervalRow {
   readonly estimate: number | null;
   /** All that would fit; null where too little to say. */
   readonly interval: Interval | null;
+  /** Whether a darker rule sets it off from the rows above: a sum, a remainder. */
+  readonly setOff: boolean;
 }
 
 /** Where names, figures, bars and words stand, px. */
@@ -174,7 +176,7 @@ export const intervalRow = (row: IntervalRow, style: RowStyle, layout: Layout, t
     height,
     marks: [
       ...(wide || drawn ? track(row, style, ground, middle) : []),
-      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'rule', 1),
+      lines([{ x1: 0, y1: top, x2: width, y2: top }], row.setOff ? 'axis' : 'rule', 1),
       ...(row.contender === null
         ? []
         : [

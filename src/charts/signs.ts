@@ -80,19 +80,26 @@ export interface Stretch {
 }
 
 /** The bar: all that would fit. Thin throughout, thick where it would matter. */
-export const bar = (y: number, whole: Stretch, thick: readonly Stretch[]): readonly Markish[] => {
+export const bar = (
+  y: number,
+  whole: Stretch,
+  thick: readonly Stretch[],
+  thickness = 9,
+): readonly Markish[] => {
   const along = ({ from, to }: Stretch): Line => ({ x1: from, y1: y, x2: to, y2: y });
-  return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', 9)];
+  return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', thickness)];
 };
 
-/** Bar and ring together; a bar shorter than the ring is drawn inside it, or nothing would be seen of it. */
+/** Bar and ring together; a bar shorter than the ring is drawn inside it and slighter, or nothing would be seen of it. */
 export const barWithRing = (
   { x, y }: Spot,
   whole: Stretch,
   thick: readonly Stretch[],
 ): readonly Markish[] => {
-  const [fits, shown] = [bar(y, whole, thick), ring({ x, y })];
-  return Math.abs(whole.to - whole.from) < 2 * ringReach + 6 ? [shown, ...fits] : [...fits, shown];
+  const shown = ring({ x, y });
+  return Math.abs(whole.to - whole.from) < 2 * ringReach + 6
+    ? [shown, ...bar(y, whole, thick, 5)]
+    : [...bar(y, whole, thick), shown];
 };
 
 /** The pattern behind what is too small to matter, for `hatched`. */

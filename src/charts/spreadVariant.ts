@@ -1,12 +1,11 @@
 import { axisBelow } from './axisBelow.ts';
+import { rowHeading } from './rowHeadings.ts';
 import { intervalRow, rowColumns, type IntervalRow } from './intervalRows.ts';
-import { layouts, type Layout, type Variant } from './layout.ts';
-import { stack, type Part } from './part.ts';
+import { layouts, type Variant } from './layout.ts';
+import { stack } from './part.ts';
 import { renderChart } from './renderChart.ts';
 import { roundScale } from './roundScale.ts';
-import { label, lines, texts } from './signs.ts';
 import type { SpreadInput, SpreadRow } from './spreadInput.ts';
-import { wrapText } from './textWidth.ts';
 
 /** What one variant shows, with the image's name. */
 export type SpreadDrawing = Pick<SpreadInput, 'id' | 'groups' | 'axis'> & { readonly name: string };
@@ -18,21 +17,8 @@ export const asIntervalRow = ({ contender, spread, interval, figure, words }: Sp
   words,
   estimate: spread,
   interval,
+  setOff: false,
 });
-
-/** A heading over rows, under a rule. */
-const headingPart = (heading: string, { sentence, width, firstBaseline }: Layout, top: number): Part => {
-  const split = wrapText(heading, sentence.size, sentence.weight, width);
-  return {
-    height: firstBaseline + (split.length - 1) * 20 + 10,
-    marks: [
-      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'axis', 1),
-      ...texts(
-        split.map((line, index) => label(sentence, 'start', 0, top + firstBaseline + index * 20, line)),
-      ),
-    ],
-  };
-};
 
 /** One variant of *Spread* as SVG text: a heading and rows for each direction, all on one scale from 0. */
 export const spreadVariant = (drawing: SpreadDrawing, variant: Variant): string => {
@@ -46,7 +32,7 @@ export const spreadVariant = (drawing: SpreadDrawing, variant: Variant): string 
   const { from, to } = columns.track;
   const parts = stack(1, [
     ...groups.flatMap((group) => [
-      (top: number) => headingPart(group.heading, layout, top),
+      (top: number) => rowHeading(group.heading, layout, top),
       ...group.rows.map((row) => (top: number) => intervalRow(asIntervalRow(row), style, layout, top)),
     ]),
     (top) => axisBelow(axis, scale.ticks, layout, top, { from: from - 10, to: to + 10 }),

@@ -1,0 +1,45 @@
+import { imageName, pageWords, type Figure } from './figure.ts';
+import { gapRow } from './hitters.ts';
+import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
+import type { WithAndWithoutInput } from './withAndWithoutInput.ts';
+
+/** The most pairs in one chart. */
+const mostPairs = 6;
+
+/**
+ * *With and without.* Did leaving shots out change it? For each pair its gap from all shots and from those kept; beyond six pairs only
+ * those with the contender listed first. Absent where none was left out. Throws on numbers out of order and on a seventh contender.
+ */
+export const withAndWithoutChart = (input: WithAndWithoutInput): Figure => {
+  const { id, question, leftOut, matters, axis, legend } = input;
+  const pairs =
+    input.pairs.length <= mostPairs
+      ? input.pairs
+      : input.pairs.filter(({ a, b }) => a.index === 0 || b.index === 0);
+  const drawing: OutwardDrawing = {
+    id,
+    name: imageName(input),
+    sections: pairs.map(({ a, b, sentence, all, kept }) => ({
+      heading: sentence,
+      a,
+      b,
+      rows: [gapRow(all), gapRow(kept)],
+    })),
+    matters,
+    axis,
+    legend,
+  };
+  refuseOutward(drawing);
+  if (leftOut === 0) return { kind: 'absent', id, question, why: 'No shot was left out.' };
+  if (!pairs.some(({ all, kept }) => all.interval !== null && kept.interval !== null)) {
+    return { kind: 'absent', id, question, why: 'No pair had shots enough to be judged both ways.' };
+  }
+  return {
+    kind: 'drawn',
+    ...pageWords(input),
+    drawn: pairs.length,
+    recorded: input.pairs.length,
+    counted: 'pairs',
+    svg: { wide: outwardRows(drawing, 'wide'), narrow: outwardRows(drawing, 'narrow') },
+  };
+};

@@ -1,0 +1,49 @@
+import { imageName, pageWords, type Figure } from './figure.ts';
+import { gapRow } from './hitters.ts';
+import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
+import type { YardsInput } from './yardsInput.ts';
+
+/**
+ * *Where the yards come from.* A ledger: the gap as measured, its parts, and on the last line what they do not explain. Absent without a
+ * part that has a range. Throws on numbers out of order and on a seventh contender.
+ */
+export const yardsChart = (input: YardsInput): Figure => {
+  const { id, a, b, measured, parts, rest, axis } = input;
+  const drawing: OutwardDrawing = {
+    id,
+    name: imageName(input),
+    sections: [
+      {
+        heading: null,
+        a,
+        b,
+        rows: [
+          gapRow(measured),
+          ...parts.map((part, index) => gapRow(part, index === 0)),
+          gapRow(rest, true),
+        ],
+      },
+    ],
+    matters: 0,
+    axis,
+    legend: '',
+  };
+  refuseOutward(drawing);
+  const drawn = parts.filter(({ interval }) => interval !== null).length;
+  if (drawn === 0) {
+    return {
+      kind: 'absent',
+      id,
+      question: input.question,
+      why: 'Nothing of the flight was recorded that could account for the gap.',
+    };
+  }
+  return {
+    kind: 'drawn',
+    ...pageWords(input),
+    drawn,
+    recorded: parts.length,
+    counted: 'parts',
+    svg: { wide: outwardRows(drawing, 'wide'), narrow: outwardRows(drawing, 'narrow') },
+  };
+};

@@ -1,0 +1,105 @@
+import type { GapRow, HittersInput } from '../../../src/charts/hittersInput.ts';
+import type { PairedGaps, WithAndWithoutInput } from '../../../src/charts/withAndWithoutInput.ts';
+import type { YardsInput } from '../../../src/charts/yardsInput.ts';
+import { exampleWords, heads } from './heads.ts';
+
+const [alder, birch] = [
+  { label: 'Alder', index: 0 },
+  { label: 'Birch', index: 1 },
+] as const;
+
+/** A gap with its words; counted towards the one that had more. */
+export const exampleGap = (
+  name: string,
+  estimate: number | null,
+  low: number,
+  high: number,
+  words?: string,
+): GapRow => ({
+  name,
+  estimate,
+  interval: { low, high },
+  figure: estimate === null ? '' : String(Math.abs(estimate)),
+  words:
+    words ??
+    (low < 0 && high > 0
+      ? `Birch ${-low} to Alder ${high} would fit`
+      : `${Math.abs(low)} to ${Math.abs(high)} would fit`),
+});
+
+/** Invented gaps of as many hitters, from one that loses to ones that gain. */
+export const hittersInputOf = (count: number, rest: Partial<HittersInput> = {}): HittersInput => {
+  const hitters = Array.from({ length: count }, (_, index) => {
+    const gap = 2 * ((index * 5) % 7) - 3;
+    return exampleGap(`Hitter ${index + 1}, ${84 + 3 * index} mph`, gap, gap - 6, gap + 6);
+  });
+  return {
+    ...exampleWords(
+      'hitters',
+      'Who gained?',
+      `Gaps of ${count} hitters`,
+      hitters.map(({ name }) => name),
+    ),
+    a: alder,
+    b: birch,
+    hitters,
+    pooled: exampleGap(`All ${count}`, 4, 1, 7),
+    another: exampleGap('Another golfer', null, -4, 12, '4 fewer to 12 more would fit'),
+    matters: 5,
+    axis: 'yards farther',
+    legend: 'Under 5 yards: too small to matter',
+    ...rest,
+  };
+};
+
+export const yardsExample: YardsInput = {
+  ...exampleWords('yards', 'Where the yards come from', 'Parts of the gap between Alder and Birch', [
+    'Parts',
+  ]),
+  a: alder,
+  b: birch,
+  measured: exampleGap('Carry, as measured', 9, 2, 16),
+  parts: [
+    exampleGap('Ball speed', 6, 3, 9),
+    exampleGap('Launch angle', 2, 0.5, 4),
+    exampleGap('Spin', null, -1, 4, 'not settled: the two sets of figures disagree'),
+    exampleGap('Direction', -1, -2, 0.5, '2 fewer to 1 more would fit'),
+    { name: 'Air', estimate: null, interval: null, figure: '', words: 'the same for both' },
+  ],
+  rest: exampleGap('Not explained', 1, -6, 8, '6 fewer to 8 more would fit'),
+  axis: 'yards farther',
+};
+
+export const pairedGaps = (names: readonly string[]): readonly PairedGaps[] =>
+  names.flatMap((a, first) =>
+    names.slice(first + 1).map((b, step) => {
+      const gap = 9 - 3 * first - 2 * step;
+      return {
+        a: { label: a, index: first },
+        b: { label: b, index: first + step + 1 },
+        sentence: `${a} farther than ${b} either way, size unsure.`,
+        all: exampleGap('All 38 shots', gap - 2, gap - 11, gap + 7),
+        kept: exampleGap('Without the 2 left out', gap, gap - 7, gap + 7),
+      };
+    }),
+  );
+
+export const withAndWithoutOf = (
+  pairs: readonly PairedGaps[],
+  rest: Partial<WithAndWithoutInput> = {},
+): WithAndWithoutInput => ({
+  ...exampleWords(
+    'with-and-without',
+    'Did leaving shots out change it?',
+    'Gaps with and without two shots',
+    pairs.map(({ a, b }) => `${a.label} and ${b.label}`),
+  ),
+  pairs,
+  leftOut: 2,
+  matters: 5,
+  axis: 'yards farther',
+  legend: 'Under 5 yards: too small to matter',
+  ...rest,
+});
+
+export const withAndWithoutExample: WithAndWithoutInput = withAndWithoutOf(pairedGaps(heads.slice(0, 3)));

@@ -1,0 +1,243 @@
+import { describe, expect, test } from 'vitest';
+import type { DrawnFigure, Figure } from '../../src/charts/figure.ts';
+import { hittersChart } from '../../src/charts/hitters.ts';
+import { withAndWithoutChart } from '../../src/charts/withAndWithout.ts';
+import { yardsChart } from '../../src/charts/yards.ts';
+import {
+  exampleGap,
+  hittersInputOf,
+  pairedGaps,
+  withAndWithoutExample,
+  withAndWithoutOf,
+  yardsExample,
+} from './examples/gaps.ts';
+import { heads, longNames } from './examples/heads.ts';
+import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+import { rowSigns } from './rowSigns.ts';
+
+const drawn = (figure: Figure): DrawnFigure => {
+  if (figure.kind !== 'drawn') throw new Error(figure.why);
+  return figure;
+};
+
+const words = (svg: string): readonly string[] => placedTexts(svg).map(({ text }) => text);
+const variants = ['wide', 'narrow'] as const;
+const long = { a: { label: longNames[2], index: 0 }, b: { label: longNames[3], index: 5 } };
+
+const approved = async (figure: DrawnFigure, variant: 'wide' | 'narrow'): Promise<void> => {
+  await expect(figure.svg[variant].replaceAll('><', '>\n<')).toMatchFileSnapshot(
+    `golden/${figure.id}-${variant}.svg`,
+  );
+};
+
+const keepsRules = (figure: Figure): void => {
+  for (const variant of variants) expect(brokenRules(drawn(figure).svg[variant])).toEqual([]);
+};
+
+describe('Many hitters', () => {
+  const figure = drawn(hittersChart(hittersInputOf(6)));
+
+  test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
+
+  test.each(variants)(
+    '%s: each gap on one scale, leaning to the left end where the first had more',
+    (variant) => {
+      const gaps = [...hittersInputOf(6).hitters.map(({ estimate }) => estimate ?? 0), 4];
+      const { rings } = rowSigns(figure.svg[variant]);
+      expect(rings).toHaveLength(7);
+      const yard = ((rings[1] ?? 0) - (rings[0] ?? 0)) / ((gaps[1] ?? 0) - (gaps[0] ?? 0));
+      expect(yard).toBeLessThan(0);
+      for (const [index, gap] of gaps.entries())
+        expect(rings[index]).toBeCloseTo((rings[0] ?? 0) + (gap - (gaps[0] ?? 0)) * yard, 0);
+    },
+  );
+
+  test('another golfer has a bar and no ring', () => {
+    const { rings, thin } = rowSigns(figure.svg.wide);
+    expect([rings.length, thin.length]).toEqual([7, 8]);
+    expect(words(figure.svg.wide)).toContain('Another golfer');
+  });
+
+  test('bars are thick outside the band only', () => {
+    const inBand = exampleGap('Inside', 1, -4, 4);
+    const { thin, thick } = rowSigns(
+      drawn(hittersChart(hittersInputOf(2, { hitters: [inBand, inBand], pooled: null, another: null }))).svg
+        .wide,
+    );
+    expect([thin.length, thick.length]).toEqual([2, 0]);
+  });
+
+  test.each([
+    ['two', hittersInputOf(2, { pooled: null, another: null })],
+    ['twenty', hittersInputOf(20)],
+    ['long names', hittersInputOf(6, long)],
+    [
+      'long words and a hitter without a gap',
+      hittersInputOf(3, {
+        hitters: [
+          exampleGap('Hitter one of the regulars, 84 mph with the driver', 3, -3, 9),
+          exampleGap(
+            'Hitter 2',
+            -160,
+            -200,
+            90,
+            'Sassafrasandbuttonwood Z 200 farther to Alder 90 farther would fit',
+          ),
+          { name: 'Hitter 3', estimate: null, interval: null, figure: '', words: 'hit only one of the two' },
+        ],
+      }),
+    ],
+    ['no band', hittersInputOf(4, { matters: 0 })],
+    [
+      'nothing but noughts',
+      hittersInputOf(2, {
+        hitters: [exampleGap('A', 0, 0, 0), exampleGap('B', 0, 0, 0)],
+        pooled: null,
+        another: null,
+        matters: 0,
+      }),
+    ],
+  ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
+    keepsRules(hittersChart(given));
+  });
+
+  test('counts the hitters with a gap, and needs two', () => {
+    const [first, second] = hittersInputOf(2).hitters;
+    if (first === undefined || second === undefined) throw new Error('too few');
+    const none = { ...first, estimate: null, interval: null };
+    expect(drawn(hittersChart(hittersInputOf(3, { hitters: [first, second, none] })))).toMatchObject({
+      drawn: 2,
+      recorded: 3,
+      counted: 'hitters',
+    });
+    expect(hittersChart(hittersInputOf(2, { hitters: [first, none] }))).toMatchObject({
+      kind: 'absent',
+      why: 'Fewer than two hitters hit both.',
+    });
+  });
+
+  test('refuses numbers out of order, a negative gap that matters, a seventh contender, a golfer not seen with an estimate', () => {
+    const upside = exampleGap('Hitter 1', 3, 9, -3);
+    expect(() => hittersChart(hittersInputOf(2, { hitters: [upside, upside] }))).toThrow(
+      'Hitter 1: 9, 3, -3',
+    );
+    expect(() => hittersChart(hittersInputOf(2, { matters: -1 }))).toThrow('The gap that matters is -1');
+    expect(() => hittersChart(hittersInputOf(2, { b: { label: 'Gorse', index: 6 } }))).toThrow(
+      'not for number 7',
+    );
+    expect(() => hittersChart(hittersInputOf(2, { another: exampleGap('Another golfer', 3, 0, 6) }))).toThrow(
+      'Another golfer: a golfer not yet seen',
+    );
+  });
+});
+
+describe('Where the yards come from', () => {
+  const figure = drawn(yardsChart(yardsExample));
+
+  test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
+
+  test.each(variants)('%s: a ledger from what was measured down to what is not explained', (variant) => {
+    const names = [
+      'Carry, as measured',
+      'Ball speed',
+      'Launch angle',
+      'Spin',
+      'Direction',
+      'Air',
+      'Not explained',
+    ];
+    const found = placedTexts(figure.svg[variant])
+      .filter(({ text }) => names.includes(text))
+      .sort((one, other) => one.y - other.y);
+    expect(found.map(({ text }) => text)).toEqual(names);
+  });
+
+  test('a part on which the sets disagree has its range, no ring and the words', () => {
+    const { rings } = rowSigns(figure.svg.wide);
+    expect(rings).toHaveLength(5);
+    expect(words(figure.svg.wide).join(' ')).toContain('not settled: the two sets of');
+  });
+
+  test('a bar too short to be seen past its ring is drawn in it', () => {
+    const order = [...parseSvg(figure.svg.wide).querySelectorAll('circle[r="7"], path')]
+      .filter((one) => one.tagName.toLowerCase() === 'circle' || inherited(one, 'stroke-width') === '5')
+      .map((one) => one.tagName.toLowerCase());
+    expect(order.filter((tag) => tag === 'path').length).toBeGreaterThan(0);
+    expect(order[order.indexOf('path') - 1]).toBe('circle');
+  });
+
+  test('counts the parts with a range; without one there is no chart but a reason', () => {
+    expect(figure).toMatchObject({ drawn: 4, recorded: 5, counted: 'parts' });
+    const parts = yardsExample.parts.filter(({ interval }) => interval === null);
+    expect(yardsChart({ ...yardsExample, parts })).toMatchObject({
+      kind: 'absent',
+      why: 'Nothing of the flight was recorded that could account for the gap.',
+    });
+  });
+
+  test.each([
+    ['the example', yardsExample],
+    ['long names', { ...yardsExample, ...long }],
+    [
+      'a part far larger than the gap',
+      {
+        ...yardsExample,
+        parts: [exampleGap('Ball speed, by the two published sets of figures', 40, -300, 380)],
+      },
+    ],
+  ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
+    keepsRules(yardsChart(given));
+  });
+
+  test('refuses broken numbers', () => {
+    expect(() =>
+      yardsChart({ ...yardsExample, rest: exampleGap('Not explained', Number.NaN, 0, 1) }),
+    ).toThrow('Not explained: 0, NaN, 1');
+  });
+});
+
+describe('With and without', () => {
+  const figure = drawn(withAndWithoutChart(withAndWithoutExample));
+
+  test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
+
+  test.each(variants)('%s: two bars for every pair, on one scale', (variant) => {
+    const { rings, thin } = rowSigns(figure.svg[variant]);
+    expect([rings.length, thin.length]).toEqual([6, 6]);
+    // Gaps of 7, 9 and 5, 7 yards.
+    const yard = ((rings[1] ?? 0) - (rings[0] ?? 0)) / 2;
+    expect(rings[2]).toBeCloseTo((rings[0] ?? 0) - 2 * yard, 0);
+    expect(rings[3]).toBeCloseTo(rings[0] ?? 0, 0);
+  });
+
+  test.each([
+    ['three heads', withAndWithoutExample],
+    ['four heads, long names', withAndWithoutOf(pairedGaps(longNames.slice(0, 4)))],
+    ['six heads', withAndWithoutOf(pairedGaps(heads))],
+  ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
+    keepsRules(withAndWithoutChart(given));
+  });
+
+  test('beyond six pairs only those with the first contender are drawn, and the figure says so', () => {
+    expect(drawn(withAndWithoutChart(withAndWithoutOf(pairedGaps(heads))))).toMatchObject({
+      drawn: 5,
+      recorded: 15,
+      counted: 'pairs',
+    });
+  });
+
+  test('there is no chart but a reason where none was left out, or none could be judged', () => {
+    expect(withAndWithoutChart(withAndWithoutOf(pairedGaps(heads), { leftOut: 0 }))).toMatchObject({
+      kind: 'absent',
+      why: 'No shot was left out.',
+    });
+    const pairs = withAndWithoutExample.pairs.map((pair) => ({
+      ...pair,
+      kept: { ...pair.kept, estimate: null, interval: null },
+    }));
+    expect(withAndWithoutChart(withAndWithoutOf(pairs))).toMatchObject({
+      kind: 'absent',
+      why: 'No pair had shots enough to be judged both ways.',
+    });
+  });
+});
