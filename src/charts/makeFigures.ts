@@ -15,6 +15,9 @@ export const chartQuestions: Readonly<Record<string, string>> = {
 export function makeFigures(telling: Telling, session: Session): readonly Figure[] {
   return primaryMetrics(telling.findings).flatMap((metric, index) => {
     const suffix = index === 0 ? '' : `-${metric.id.replace(/_/g, '-')}`;
-    return [apartFigure(metric, telling, `apart${suffix}`), shotsFigure(metric, session, telling, `shots${suffix}`)];
+    return [
+      apartFigure(metric, telling, `apart${suffix}`),
+      shotsFigure(metric, session, telling, `shots${suffix}`),
+    ];
   });
 }

@@ -25,7 +25,7 @@ export function shotsFigure(
     subject: `${capitalised(name)} of every shot with each ${telling.noun}`,
     finding: caption(metric, session, telling),
     description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
-    table: shotTable(metric, session, telling),
+    table: { ...shotTable(metric, session, telling), caption: `The shots in figures: ${name}${inBrackets(shortUnit(unit))}` },
     strips,
     axis: capitalised(unitWord(unit) === '' ? name : `${name} in ${unitWord(unit)}`),
     leftOut: 'left out',
@@ -83,13 +83,15 @@ function caption(metric: MetricFindings, session: Session, telling: Telling): st
   );
 }
 
+function inBrackets(sign: string): string {
+  return sign === '' ? '' : ` (${sign})`;
+}
+
 /** Summary figures of each contender. */
 export function shotTable(metric: MetricFindings, session: Session, telling: Telling): Table {
   const unit = unitFor(metric.id, telling.system);
-  const sign = shortUnit(unit);
-  const inUnit = sign === '' ? '' : ` (${sign})`;
   return {
-    caption: `${capitalised(metrics[metric.id].name)}${inUnit} with each ${telling.noun}`,
+    caption: `${capitalised(metrics[metric.id].name)}${inBrackets(shortUnit(unit))} with each ${telling.noun}`,
     head: [
       capitalised(telling.noun),
       'Shots',

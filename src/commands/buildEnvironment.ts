@@ -2,7 +2,10 @@
 const foreign = ['BASE_URL', 'DEV', 'PROD', 'MODE', 'SSR', 'SITE', 'ASSETS_PREFIX'];
 
 /** Runs `work` with the environment of a production build of one content folder, and puts the old one back. */
-export async function inBuildEnvironment<Result>(contentDir: string, work: () => Promise<Result>): Promise<Result> {
+export async function inBuildEnvironment<Result>(
+  contentDir: string,
+  work: () => Promise<Result>,
+): Promise<Result> {
   const before = { ...process.env };
   for (const name of foreign) delete process.env[name];
   Object.assign(process.env, {

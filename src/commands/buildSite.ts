@@ -36,7 +36,9 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   });
   if (table !== '') terminal.writeError(`${table}\n\n`);
   if (site.waiting.length > 0) {
-    terminal.writeError(`Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`);
+    terminal.writeError(
+      `Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
+    );
   }
   if (countProblems(site.problems).errors > 0) {
     terminal.writeError(`Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`);

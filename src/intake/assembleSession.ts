@@ -53,7 +53,11 @@ export function assembleSession(
   // A file that cannot be read has no shots to miss: what is wrong with it is said already.
   const readable = files.every(({ problems: own }) => own.every(({ severity }) => severity !== 'error'));
   if (readable) {
-    problems.push(...excluded.problems, ...absentContenders(session, source), ...absentHitters(session, source));
+    problems.push(
+      ...excluded.problems,
+      ...absentContenders(session, source),
+      ...absentHitters(session, source),
+    );
     problems.push(...missingPrimaries(columns, files, source));
   }
   return { session, problems };
@@ -78,7 +82,9 @@ function stemOf(file: string): string {
 function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
   const [only] = hitters;
   const folded = (name: string): string => name.trim().toLowerCase();
-  const known = new Map(hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [folded(name), id])));
+  const known = new Map(
+    hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [folded(name), id])),
+  );
   return (name) => {
     const found = name === null ? undefined : known.get(folded(name));
     if (found !== undefined) return found;
@@ -140,7 +146,10 @@ interface FirstRow {
 }
 
 /** Each name that `nameOf` gives, with the first row that has it and how many have. */
-function firstRows(rows: readonly PlacedRow[], nameOf: (placed: PlacedRow) => string | null): readonly FirstRow[] {
+function firstRows(
+  rows: readonly PlacedRow[],
+  nameOf: (placed: PlacedRow) => string | null,
+): readonly FirstRow[] {
   const found = new Map<string, FirstRow>();
   for (const placed of rows) {
     const name = nameOf(placed);
@@ -192,7 +201,8 @@ function missingPrimaries(
     .map((metric) =>
       makeProblem('primary-column-missing', placeOf(['primary']), {
         expected: `a column for ${metrics[metric].name} in ${front.session.join(', ')}`,
-        found: headings.length === 0 ? 'no column of the trade' : `columns understood: ${headings.join(', ')}`,
+        found:
+          headings.length === 0 ? 'no column of the trade' : `columns understood: ${headings.join(', ')}`,
         cure: `Add the column, name its heading under "columns: {${metric}: {heading: ...}}", or choose another primary metric.`,
       }),
     );
