@@ -29,6 +29,11 @@ export function collectProblems(file: string): Collector {
       const key = `${kind} ${place.column ?? ''}`;
       const group = groups.get(key) ?? { shown: [], more: 0 };
       groups.set(key, group);
+      const { line = null, column = null } = place;
+      const said = group.shown.some(
+        (each) => each.line === line && each.column === column && each.found === words.found,
+      );
+      if (said) return;
       if (group.shown.length < listed)
         group.shown.push(makeProblem(kind, { file, ...place }, { ...words, cure: asSentence(words.cure) }));
       else group.more += 1;

@@ -55,7 +55,13 @@ export function readUnitsRow(cells: readonly string[]): readonly UnitsRowCell[] 
       .trim();
     const unit = unitNamed(rest);
     if (unit !== null) found += 1;
-    else if (!isMissingMark(rest) && !/^(?:#|units?:?|none|text|no\.?)$/i.test(rest)) return null;
+    else if (
+      !isMissingMark(rest) &&
+      !/^(?:#|1|units?:?|none|text|no\.?|name|label|id|number|index|count|date|iso|[hms]{1,2}(?::[hms]{1,2})+)$/i.test(
+        rest,
+      )
+    )
+      return null;
     row.push({ unit, positive: sign.positive });
   }
   return found > 0 ? row : null;

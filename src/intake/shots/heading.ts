@@ -90,7 +90,10 @@ function readBracket(content: string): Omit<Heading, 'text' | 'meaning'> & { rea
   const sign = readSignStatement(content);
   const rest: string[] = [];
   for (const part of sign.rest.split(/[,;|]/)) {
-    const word = part.trim().replace(/^in\s+/i, '');
+    const word = part
+      .trim()
+      .replace(/^in\s+/i, '')
+      .replace(/(\S)\s+(?:l\/r|r\/l|left\/right)$/i, '$1');
     const key = word.toLowerCase().replace(/\.$/, '');
     const named = unitNamed(word);
     if (word === '' || word === '#' || sidesAnnounced.test(word)) continue;

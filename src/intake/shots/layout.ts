@@ -1,8 +1,17 @@
-import { isSummaryWord } from './summaryWords.ts';
-import { readCell } from './cell.ts';
 import type { Report } from './collector.ts';
 import type { Heading } from './heading.ts';
 import { readHeaderRow, readUnitsRow, type IsNamed, type UnitsRowCell } from './headerRow.ts';
+import {
+  clubColumn,
+  filledCells,
+  holdsNumber,
+  isBlank,
+  isComment,
+  isInstruction,
+  isRemark,
+  isSummary,
+  standsAbove,
+} from './lineKinds.ts';
 import type { CsvRecord } from './records.ts';
 import { readKeyLine, readStatements, type Statements } from './statements.ts';
 import { spacesJoined } from './texts.ts';
@@ -27,64 +36,56 @@ export interface Layout {
   readonly summaryLines: readonly number[];
 }
 
-type Open = { -readonly [Key in keyof Block]: Block[Key] } & { rows: CsvRecord[]; statements: Statements };
+type Open = Omit<Block, 'rows'> & { readonly rows: CsvRecord[] };
 
-const isBlank = (cells: readonly string[]): boolean => cells.every((cell) => cell.trim() === '');
-const isInstruction = (cells: readonly string[]): boolean =>
-  /^"?sep=/i.test((cells[0] ?? '').trim()) && isBlank(cells.slice(1));
-const isComment = (cells: readonly string[]): boolean => /^(?:#\s|\/\/)/.test((cells[0] ?? '').trimStart());
+/** How many lines between two blocks are looked at together. */
+const longestPreamble = 40;
 
-/** Cells that are filled, outer spaces off. */
-const filledCells = (cells: readonly string[]): readonly string[] =>
-  cells.map((cell) => cell.trim()).filter((cell) => cell !== '');
+const signature = (headings: readonly Heading[]): string => headings.map(({ text }) => text).join('\u0001');
 
-const columnOf = (headings: readonly Heading[], role: 'shot' | 'club' | 'time'): number =>
-  headings.findIndex(({ meaning }) => meaning.kind === 'role' && meaning.role === role);
+const saysNothing = ({ cells }: CsvRecord): boolean => isBlank(cells) || isInstruction(cells);
 
-/** Whether a record holds a reading or a shot number: then it must be read as a shot or refused. */
-function holdsNumber(cells: readonly string[], headings: readonly Heading[]): boolean {
-  return cells.some((cell, index) => {
-    const meaning = headings[index]?.meaning;
-    if (meaning === undefined || !/\d/.test(cell)) return false;
-    const counts =
-      meaning.kind === 'metric' ||
-      meaning.kind === 'ambiguous' ||
-      (meaning.kind === 'role' && meaning.role === 'shot');
-    return counts && readCell(cell).kind === 'number';
-  });
+function aloneOn(cells: readonly string[]): string | null {
+  const [only, more] = filledCells(cells);
+  return only === undefined || more !== undefined || only.includes(':') ? null : spacesJoined(only);
 }
 
-/** A line between two blocks that belongs to the one below: no shot of the one above. */
-function standsAbove(cells: readonly string[], block: Open): boolean {
-  const filled = filledCells(cells);
-  const width = block.headings.length;
-  if (!holdsNumber(cells, block.headings)) return cells.length < width || 2 * filled.length < width;
-  if (filled.length > 2) return false;
-  const clubs = columnOf(block.headings, 'club');
-  const first = spacesJoined(filled[0] ?? '').toLowerCase();
-  const isClub = block.rows.some((row) => spacesJoined(row.cells[clubs] ?? '').toLowerCase() === first);
-  return width >= 4 && !/^[\d#]/.test(first) && !isClub;
-}
-
-/** A line of one or two texts, too short for a row and without a number where a number would stand. */
-function isRemark(cells: readonly string[], block: Open): boolean {
-  const filled = filledCells(cells);
-  if (holdsNumber(cells, block.headings) || filled.length > 2) return false;
-  return filled.length === 1 || (cells.length < block.headings.length && block.headings.length >= 4);
-}
-
-/** Where the shot number stands, or a column without a name in front of it. */
-function isSummary(cells: readonly string[], headings: readonly Heading[]): boolean {
-  return headings.some(({ text, meaning }, index) => {
-    const names =
-      (meaning.kind === 'role' && ['shot', 'time', 'round'].includes(meaning.role)) || text === '';
-    return names && isSummaryWord(cells[index] ?? '');
-  });
+/** Opens a block; what was stated once holds for later blocks with the same headings, until it is stated anew. */
+function openBlock(
+  headings: readonly Heading[],
+  line: number,
+  above: readonly CsvRecord[],
+  before: Block | undefined,
+): Open {
+  const stated = readStatements(above);
+  const same = before !== undefined && signature(before.headings) === signature(headings) ? before : null;
+  const statements =
+    same === null
+      ? stated
+      : {
+          ...stated,
+          units: new Map([...same.statements.units, ...stated.units]),
+          positive: stated.positive ?? same.statements.positive,
+        };
+  const last = above.at(-1)?.cells ?? [];
+  return {
+    headings,
+    line,
+    // Units stand below the headings as a rule; a row of as many cells right above them is read too.
+    units: last.length >= headings.length && headings.length > 1 ? readUnitsRow(last) : null,
+    statements,
+    club: stated.club ?? (above.length === 0 ? (same?.club ?? null) : null),
+    hitter: stated.hitter ?? same?.hitter ?? null,
+    bareTitle: stated.club === null ? aloneOn(last) : null,
+    rows: [],
+  };
 }
 
 /**
  * Sorts the records of a file into blocks, each under its line of headings. Blank rows, repeated headings, units rows,
  * titles and instruction lines are no shots; whatever may be one stays in a block.
+ *
+ * @param cut whether the last record has no line end
  */
 export function layOut(
   records: readonly CsvRecord[],
@@ -92,140 +93,120 @@ export function layOut(
   cut: boolean,
   report: Report,
 ): Layout {
+  const headers = findHeaders(records, isNamed);
+  const lastHeader = [...headers.keys()].at(-1) ?? -1;
+  const blocks: Open[] = [];
+  const summaryLines: number[] = [];
+  let above: CsvRecord[] = [];
+  let awaitsUnits = false;
+  const retitled = (block: Open, title: Partial<Pick<Block, 'club' | 'hitter'>>): void => {
+    blocks.push({ ...block, ...title, bareTitle: null, rows: [] });
+  };
+
+  for (let index = 0; index < records.length; index += 1) {
+    const record = records[index];
+    if (record === undefined || saysNothing(record)) continue;
+    const { cells, line } = record;
+    const block = blocks.at(-1);
+    const headings = headers.get(index);
+    if (headings !== undefined) {
+      blocks.push(openBlock(headings, line, above, block));
+      above = [];
+      awaitsUnits = true;
+      continue;
+    }
+    if (block === undefined) {
+      above.push(record);
+      continue;
+    }
+    const units = awaitsUnits ? readUnitsRow(cells) : null;
+    awaitsUnits = false;
+    if (units !== null) {
+      blocks.splice(-1, 1, { ...block, units });
+      continue;
+    }
+    if (isSummary(cells, block)) {
+      summaryLines.push(line);
+      continue;
+    }
+    const keyed = holdsNumber(cells, block) ? null : readKeyLine(cells);
+    if (keyed !== null) {
+      above.push(record);
+      if (keyed.key === 'club') retitled(block, { club: keyed.value });
+      if (keyed.key === 'hitter') retitled(block, { hitter: keyed.value });
+      continue;
+    }
+    const next = index < lastHeader ? headerBehind(records, index, headers, block) : null;
+    if (next !== null) {
+      above.push(...records.slice(index, next).filter((each) => !saysNothing(each)));
+      index = next - 1;
+      continue;
+    }
+    above = [];
+    const club = clubAlone(records, index, headers, block);
+    if (club !== null) retitled(block, { club });
+    else if (isRemark(cells, block) && !(cut && index === records.length - 1)) reportRemark(record, report);
+    else block.rows.push(record);
+  }
+  return { blocks, summaryLines };
+}
+
+function findHeaders(
+  records: readonly CsvRecord[],
+  isNamed: IsNamed,
+): ReadonlyMap<number, readonly Heading[]> {
   const headers = new Map<number, readonly Heading[]>();
   for (const [index, { cells }] of records.entries()) {
     const headings = readHeaderRow(cells, isNamed);
     if (headings !== null) headers.set(index, headings);
   }
-  const lastHeader = [...headers.keys()].at(-1) ?? -1;
-  const blocks: Open[] = [];
-  const summaryLines: number[] = [];
-  let block: Open | null = null;
-  let above: CsvRecord[] = [];
-  let awaitsUnits = false;
-  let skipTo = 0;
+  return headers;
+}
 
-  for (const [index, record] of records.entries()) {
-    const { cells, line } = record;
-    if (index < skipTo || isBlank(cells) || isInstruction(cells)) continue;
-    const headings = headers.get(index);
-    if (headings !== undefined) {
-      const statements = readStatements(above);
-      const known: Open | undefined = blocks.at(-1);
-      const same = known !== undefined && signature(known.headings) === signature(headings) ? known : null;
-      const alone = above.length === 0 ? null : aloneOn(above.at(-1)?.cells ?? []);
-      block = {
-        headings,
-        line,
-        units: null,
-        statements: same === null ? statements : withInherited(statements, same.statements),
-        club: statements.club ?? (above.length === 0 ? (same?.club ?? null) : null),
-        hitter: statements.hitter ?? same?.hitter ?? null,
-        bareTitle: statements.club === null ? alone : null,
-        rows: [],
-      };
-      blocks.push(block);
-      above = [];
-      awaitsUnits = true;
-      continue;
-    }
-    if (block === null) {
-      above.push(record);
-      continue;
-    }
-    if (awaitsUnits) {
-      awaitsUnits = false;
-      const units = readUnitsRow(cells);
-      if (units !== null) {
-        block.units = units;
-        continue;
-      }
-    }
-    if (isSummary(cells, block.headings)) {
-      summaryLines.push(line);
-      continue;
-    }
-    const keyed = readKeyLine(cells);
-    if (keyed !== null && !holdsNumber(cells, block.headings)) {
-      above.push(record);
-      if (keyed.key === 'club') block = continued(blocks, block, { club: keyed.value });
-      if (keyed.key === 'hitter') block = continued(blocks, block, { hitter: keyed.value });
-      continue;
-    }
-    if (index < lastHeader) {
-      // Everything from here to the next headings may be the lines above them.
-      let next = index;
-      while (next < records.length && !headers.has(next) && next - index < 40) {
-        const ahead: readonly string[] = records[next]?.cells ?? [];
-        if (!isBlank(ahead) && !isInstruction(ahead) && !standsAbove(ahead, block)) break;
-        next += 1;
-      }
-      if (headers.has(next)) {
-        above.push(
-          ...records.slice(index, next).filter((each) => !isBlank(each.cells) && !isInstruction(each.cells)),
-        );
-        skipTo = next;
-        continue;
-      }
-    }
-    above = [];
-    const filled = filledCells(cells);
-    const clubColumn = columnOf(block.headings, 'club');
-    const isLast = index === records.length - 1;
-    const [only = ''] = filled;
-    if (
-      filled.length === 1 &&
-      (cells[clubColumn] ?? '').trim() === only &&
-      cells.length >= block.headings.length
-    ) {
-      let next = index + 1;
-      while (next < records.length && isBlank(records[next]?.cells ?? [])) next += 1;
-      const following = records[next];
-      if (
-        following !== undefined &&
-        !headers.has(next) &&
-        (following.cells[clubColumn] ?? '').trim() === ''
-      ) {
-        block = continued(blocks, block, { club: spacesJoined(only) });
-        continue;
-      }
-    } else if (isRemark(cells, block) && !(isLast && cut)) {
-      if (!isComment(cells)) {
-        report(
-          'text-line-ignored',
-          { line },
-          {
-            expected: 'a row with one cell for each heading',
-            found: filled.join(', '),
-            cure: 'nothing need be done if this line is a remark; if it is a shot, give it all its cells',
-          },
-        );
-      }
-      continue;
-    }
-    block.rows.push(record);
+/** The line of headings that everything from here on may stand above; null where a shot comes first. */
+function headerBehind(
+  records: readonly CsvRecord[],
+  index: number,
+  headers: ReadonlyMap<number, unknown>,
+  block: Block,
+): number | null {
+  for (let next = index; next - index < longestPreamble; next += 1) {
+    const record = records[next];
+    if (record === undefined) return null;
+    if (headers.has(next)) return next;
+    if (!saysNothing(record) && !standsAbove(record.cells, block)) return null;
   }
-  return { blocks, summaryLines };
+  return null;
 }
 
-const signature = (headings: readonly Heading[]): string => headings.map(({ text }) => text).join('\u0001');
-
-function aloneOn(cells: readonly string[]): string | null {
-  const filled = filledCells(cells);
-  return filled.length === 1 && !(filled[0] ?? '').includes(':') ? spacesJoined(filled[0] ?? '') : null;
+/** A club's name on a row of its own, before rows that name none. */
+function clubAlone(
+  records: readonly CsvRecord[],
+  index: number,
+  headers: ReadonlyMap<number, unknown>,
+  { headings }: Block,
+): string | null {
+  const { cells = [] } = records[index] ?? {};
+  const clubs = clubColumn(headings);
+  const [only, more] = filledCells(cells);
+  if (only === undefined || more !== undefined || cells.length < headings.length) return null;
+  if ((cells[clubs] ?? '').trim() !== only) return null;
+  let next = index + 1;
+  while (next < records.length && isBlank(records[next]?.cells ?? [])) next += 1;
+  const following = records[next];
+  if (following === undefined || headers.has(next)) return null;
+  return (following.cells[clubs] ?? '').trim() === '' ? spacesJoined(only) : null;
 }
 
-/** A unit stated once holds for later blocks with the same headings, until another is stated. */
-function withInherited(own: Statements, earlier: Statements): Statements {
-  return {
-    ...own,
-    units: new Map([...earlier.units, ...own.units]),
-    positive: own.positive ?? earlier.positive,
-  };
-}
-
-function continued(blocks: Open[], block: Open, title: Partial<Pick<Block, 'club' | 'hitter'>>): Open {
-  const next: Open = { ...block, ...title, bareTitle: null, rows: [] };
-  blocks.push(next);
-  return next;
+function reportRemark({ cells, line }: CsvRecord, report: Report): void {
+  if (isComment(cells)) return;
+  report(
+    'text-line-ignored',
+    { line },
+    {
+      expected: 'a row with one cell for each heading',
+      found: filledCells(cells).join(', ').slice(0, 80),
+      cure: 'nothing need be done if this line is a remark; if it is a shot, give it all its cells',
+    },
+  );
 }

@@ -7,7 +7,7 @@ import type { Table } from './table.ts';
 const yes = new Set(['yes', 'y', 'true', 't', '1', 'x', '✓', '✔', '☑', 'ok', 'on']);
 const no = new Set(['no', 'n', 'false', 'f', '0', 'off', '✗', '✘', '☐']);
 const outWords =
-  /^(?:excluded?|ignored?|discard(?:ed)?|omit(?:ted)?|deleted?|void(?:ed)?|invalid|reject(?:ed)?|bad|left out|not used|not to be used|do not use|unused|skip(?:ped)?)$/;
+  /^(?:excluded?|ignored?|discard(?:ed)?|omit(?:ted)?|deleted?|void(?:ed)?|invalid|reject(?:ed)?|bad|left out|not used|not to be used|do not use|unused|skip(?:ped)?|drop(?:ped)?|removed?)$/;
 const inWords = /^(?:included?|used?|valid|good|kept?|keep|counted|counts|accepted|recorded|normal)$/;
 const warmUpMark = /^warm(?:ing)?[\s-]*ups?$/;
 

@@ -51,48 +51,64 @@ const filler = new Set([
   'is',
   'all',
   'as',
+  'and',
+  '&',
   ':',
   '=',
   '(',
   ')',
   '-',
   ',',
+  '/',
   'the',
 ]);
-const tokens = /[\p{L}°º⁻¹·]+(?:[/.][\p{L}]+)*|[:=(),;|]|\S+/gu;
+const separators = new Set([';', '|']);
+const tokens = /[\p{L}°º⁻¹·]+(?:[/.][\p{L}]+)*|[:=(),;|&/]|\S+/gu;
 
-/** Units named in one line: `speed: mph; distance: yd`, `Distances in metres`, `Units: yd, mph`. */
-function unitsInLine(line: string): readonly (readonly [Dimension | MetricId, UnitId])[] {
-  const found: (readonly [Dimension | MetricId, UnitId])[] = [];
+type Subject = Dimension | MetricId;
+
+/** The quantity that stands at a position, and how many words it takes. */
+function subjectAt(
+  words: readonly string[],
+  at: number,
+): { readonly subject: Subject; readonly size: number } | null {
+  for (const size of [3, 2, 1]) {
+    const phrase = words.slice(at, at + size).join(' ');
+    const dimension = Object.hasOwn(dimensionWords, phrase) ? dimensionWords[phrase] : undefined;
+    const subject = dimension ?? metricOfPhrase.get(phrase);
+    if (subject !== undefined) return { subject, size };
+  }
+  return null;
+}
+
+/** Units named in one line: `speed: mph; distance: yd`, `Carry and total in metres`, `Units: yd, mph`. */
+function unitsInLine(line: string): readonly (readonly [Subject, UnitId])[] {
+  const found: (readonly [Subject, UnitId])[] = [];
   const words = line.toLowerCase().match(tokens) ?? [];
-  const used = new Set<number>();
+  const alone: UnitId[] = [];
+  let waiting: Subject[] = [];
+  let plain = true;
   for (let at = 0; at < words.length; at += 1) {
-    for (const size of [3, 2, 1]) {
-      const phrase = words.slice(at, at + size).join(' ');
-      const subject = (size === 1 ? dimensionWords[phrase] : undefined) ?? metricOfPhrase.get(phrase);
-      if (subject === undefined || !(Object.hasOwn(dimensionWords, phrase) || metricOfPhrase.has(phrase)))
-        continue;
-      let next = at + size;
-      while (next < words.length && filler.has(words[next] ?? '')) next += 1;
-      const unit = unitNamed(words[next] ?? '');
-      if (unit === null) continue;
-      found.push([subject, unit]);
-      used.add(next);
-      at = next;
-      break;
+    const word = words[at] ?? '';
+    const named = filler.has(word) || separators.has(word) ? null : subjectAt(words, at);
+    const unit = filler.has(word) || named !== null ? null : unitNamed(word);
+    if (named !== null) {
+      waiting.push(named.subject);
+      at += named.size - 1;
+    } else if (unit !== null) {
+      if (waiting.length === 0) alone.push(unit);
+      found.push(...waiting.map((subject) => [subject, unit] as const));
+      waiting = [];
+    } else if (!filler.has(word)) {
+      waiting = [];
+      if (!separators.has(word) && !/^(?:values|numbers|measurements|measured)$/.test(word)) plain = false;
     }
   }
-  if (/^\W*(?:all\s+)?units?\b/i.test(line)) {
-    const rest = words
-      .slice(1)
-      .filter((word, index) => !used.has(index + 1) && !filler.has(word) && !/^[;|/]$/.test(word));
-    const named = rest.map(unitNamed);
-    if (named.every((unit) => unit !== null)) {
-      for (const unit of named)
-        for (const dimension of units[unit].dimensions.slice(0, 1)) found.push([dimension, unit]);
-    }
-  }
-  return found;
+  const announces = /^\W*(?:all\s+)?(?:units?|values|numbers|measurements|measured)\b/i.test(line);
+  if (!announces || !plain || found.length > 0) return found;
+  return alone.flatMap((unit) =>
+    units[unit].dimensions.slice(0, 1).map((dimension) => [dimension, unit] as const),
+  );
 }
 
 const keyPhrases = (phrases: readonly string[]): RegExp => new RegExp(`^(?:${phrases.join('|')})$`, 'i');

@@ -1,3 +1,4 @@
+import { isMetricId, metrics } from '../../trade/metrics.ts';
 import type { Report } from './collector.ts';
 import { readColumns, type Columns } from './columns.ts';
 import type { Block } from './layout.ts';
@@ -76,6 +77,17 @@ export function gatherTables(
   const tables = new Map<string, Table>();
   const lastBlock = blocks.findLast((block) => block.rows.length > 0);
   for (const block of blocks) {
+    for (const { of, line } of block.statements.conflicts) {
+      report(
+        'unit-contradiction',
+        { line },
+        {
+          expected: 'one unit for each quantity',
+          found: `two units of ${isMetricId(of) ? metrics[of].name : of}`,
+          cure: 'state the unit once',
+        },
+      );
+    }
     const key = keyOf(block);
     const table = tables.get(key) ?? {
       columns: readColumns(block, options, report),
