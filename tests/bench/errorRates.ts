@@ -8,6 +8,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { format } from 'prettier';
 import { leastGap } from '../../src/stats/power.ts';
 import { seededRandom, type Random } from '../../src/stats/random.ts';
 import { eightHitters, type Interaction } from './simulation/hitters.ts';
@@ -146,4 +147,5 @@ const report = {
   eightHitters: hitterRows,
   pooling: poolRows,
 };
-writeFileSync(join(import.meta.dirname, 'errorRates.json'), `${JSON.stringify(report, null, 1)}\n`);
+const text = await format(JSON.stringify(report), { parser: 'json', printWidth: 110 });
+writeFileSync(join(import.meta.dirname, 'errorRates.json'), text);
