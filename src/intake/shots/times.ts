@@ -72,7 +72,8 @@ function readClock(text: string): string | null {
   if (half === 'a' && hour === 12) hour = 0;
   const [minute, second] = [Number(match[2]), Number(match[3] ?? 0)];
   if (hour > 23 || minute > 59 || second > 59) return null;
-  return `${two(hour)}:${two(minute)}:${two(second)}${(match[4] ?? '').replace(',', '.')}${match[6] ?? ''}`;
+  const seconds = match[3] === undefined ? '' : `:${two(second)}${(match[4] ?? '').replace(',', '.')}`;
+  return `${two(hour)}:${two(minute)}${seconds}${match[6] ?? ''}`;
 }
 
 /**

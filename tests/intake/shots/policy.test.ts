@@ -366,14 +366,14 @@ describe('names, marks and times', () => {
 
   it.each([
     ['2026-05-04 10:30:01', '2026-05-04T10:30:01', []],
-    ['14/05/2026 10:30', '2026-05-14T10:30:00', []],
-    ['05/14/2026 2:30 PM', '2026-05-14T14:30:00', []],
-    ['4 May 2026 12:05 am', '2026-05-04T00:05:00', []],
-    ['04.05.2026 10:30', '2026-05-04T10:30:00', []],
+    ['14/05/2026 10:30', '2026-05-14T10:30', []],
+    ['05/14/2026 2:30 PM', '2026-05-14T14:30', []],
+    ['4 May 2026 12:05 am', '2026-05-04T00:05', []],
+    ['04.05.2026 10:30', '2026-05-04T10:30', []],
     ['10:30:01', '10:30:01', []],
-    ['04/05/2026 10:30', undefined, ['date-ambiguous']],
-    ['31/02/2026 10:30', undefined, ['time-not-read']],
-    ['half past ten', undefined, ['time-not-read']],
+    ['04/05/2026 10:30', null, ['date-ambiguous']],
+    ['31/02/2026 10:30', null, ['time-not-read']],
+    ['half past ten', null, ['time-not-read']],
   ])('read the time %s', (cell, time, kinds) => {
     const csv = `Time,Club,Carry (yd)\n${cell},Alder,240.1\n`;
     expect(read(csv).kinds).toEqual(kinds);
@@ -382,7 +382,15 @@ describe('names, marks and times', () => {
 
   it('let one telling date decide for the file', () => {
     const csv = 'Date,Time,Club,Carry (yd)\n04/05/2026,10:30,Alder,240.1\n14/05/2026,10:31,Alder,240.2\n';
-    expect(column(csv, 'time')).toEqual(['2026-05-04T10:30:00', '2026-05-14T10:31:00']);
+    expect(column(csv, 'time')).toEqual(['2026-05-04T10:30', '2026-05-14T10:31']);
+  });
+
+  it('count rounds that have names, and take no offence at shots that have', () => {
+    const csv =
+      'Round,Shot,Club,Carry (yd)\nmorning,a3,Alder,240.1\nnoon,b7,Alder,240.2\nmorning,c1,Alder,240.3\n';
+    expect(read(csv).outcome).toBe('accept');
+    expect(column(csv, 'round')).toEqual([1, 2, 1]);
+    expect(column(csv, 'shotNo')).toEqual([null, null, null]);
   });
 
   it('keep who hit what, from a column or a title', () => {
