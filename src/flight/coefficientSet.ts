@@ -29,3 +29,13 @@ export interface CoefficientSet {
 export function held(value: number, [low, high]: readonly [number, number]): number {
   return value < low ? low : value > high ? high : value;
 }
+
+/**
+ * A value held a little above `high`: from there its slope falls from 1 to 0 over `over`, so that it ends at
+ * `high + over / 2` without a bend that a smooth surface could not follow.
+ */
+export function eased(value: number, high: number, over: number): number {
+  const beyond = value - high;
+  if (beyond <= 0) return value;
+  return beyond >= over ? high + over / 2 : value - beyond ** 2 / (2 * over);
+}

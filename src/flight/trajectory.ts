@@ -23,6 +23,10 @@ export interface Flight {
 export interface PathPoint extends Vector {
   /** seconds after launch */
   readonly time: number;
+  /** over the ground, m/s */
+  readonly speed: number;
+  /** rpm */
+  readonly spin: number;
 }
 
 // A ball that has not come down by then has been sent into the sky by numbers that are no golf shot.
@@ -157,7 +161,15 @@ function flightOf(landing: State, apex: number, hangTime: number): Flight {
 }
 
 function pointAt(state: State, time: number): PathPoint {
-  return { time, x: state[0] ?? 0, y: state[1] ?? 0, z: state[2] ?? 0 };
+  const speed = Math.hypot(state[3] ?? 0, state[4] ?? 0, state[5] ?? 0);
+  return {
+    time,
+    x: state[0] ?? 0,
+    y: state[1] ?? 0,
+    z: state[2] ?? 0,
+    speed,
+    spin: spinInRpm(state[6] ?? 0),
+  };
 }
 
 function requireNumbers(launch: Launch, model: FlightModel): void {

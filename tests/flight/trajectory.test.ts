@@ -121,8 +121,10 @@ describe('steps', () => {
 describe('path', () => {
   test('runs from the tee to the landing, a point a step', () => {
     const { flight, path } = flyAlong(launchInMph(160, 12, 2700, -1.5, 8), plain);
-    expect(path[0]).toEqual({ time: 0, x: 0, y: 0, z: 0 });
-    expect(path.at(-1)).toEqual({ time: flight.hangTime, x: flight.carry, y: 0, z: flight.side });
+    expect(path[0]).toMatchObject({ time: 0, x: 0, y: 0, z: 0 });
+    expect(path[0]?.spin).toBeCloseTo(2700, 9);
+    expect(path.at(-1)?.spin).toBe(flight.landingSpin);
+    expect(path.at(-1)).toMatchObject({ time: flight.hangTime, x: flight.carry, y: 0, z: flight.side });
     expect(path.length).toBe(Math.ceil(flight.hangTime / 0.05) + 1);
     expect(Math.max(...path.map(({ y }) => y))).toBeLessThanOrEqual(flight.apex);
     expect(Math.max(...path.map(({ y }) => y))).toBeGreaterThan(flight.apex - 0.02);

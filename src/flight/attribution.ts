@@ -1,0 +1,249 @@
+import { quantileOfSorted } from '../stats/quantile.ts';
+import type { Random } from '../stats/random.ts';
+import {
+  attributionPlan,
+  carryGap,
+  coalitionLaunches,
+  rowOf,
+  spinGap,
+  type AttributionPlan,
+  type AttributionShot,
+  type PartId,
+} from './attributionPlan.ts';
+import { calibrate, type Calibration } from './calibration.ts';
+import { carrySurface } from './carrySurface.ts';
+import type { CoefficientSet } from './coefficientSet.ts';
+import type { FlightModel } from './flightModel.ts';
+import { boxOfMeans, boxOfShots, residualsOf } from './attributionBoxes.ts';
+import { meanDraws, meansOf, type MeanPair } from './meanDraws.ts';
+import { leastModelledGap, spinTrendError } from './modelError.ts';
+import { shapley } from './shapley.ts';
+import { meanLaunchSize, smoothedCarry, type MeanCarry } from './smoothedCarry.ts';
+
+/** Metres, a minus b, with the range that the shots leave. */
+export interface Share {
+  readonly value: number;
+  readonly range: readonly [low: number, high: number];
+}
+
+/** Why a part is not settled. */
+export type Unsettled =
+  'one-set-only' | 'sets-differ-in-sign' | 'range-spans-zero' | 'within-the-known-error-of-the-spin-trend';
+
+/** Value by the recommended set, range from the lowest to the highest that any set gives: to be printed. */
+export interface Part extends Share {
+  /** one share a coefficient set, in the order of `sets` */
+  readonly bySet: readonly Share[];
+  readonly settled: boolean;
+  readonly why: readonly Unsettled[];
+  /** settled, and at least `leastModelledGap` by every set: only then may a sentence make a finding of it */
+  readonly finding: boolean;
+}
+
+export interface AttributedPart extends Part {
+  readonly id: PartId;
+}
+
+/** What one coefficient set makes of the pair. */
+export interface SetAccount {
+  readonly id: string;
+  readonly calibration: Exclude<Calibration, { state: 'not-possible' }>;
+  /** the gap by the model alone */
+  readonly modelled: Share;
+  /** flights flown for the surface, and its largest error within the session's range, metres */
+  readonly flights: number;
+  readonly misfit: number;
+}
+
+export type Attribution =
+  | {
+      readonly state: 'attributed';
+      /** of every range: 1 - 0.05 / (parts and the unexplained rest) */
+      readonly level: number;
+      readonly draws: number;
+      readonly gap: Share;
+      readonly parts: readonly AttributedPart[];
+      /** gap read minus gap modelled */
+      readonly unexplained: Part;
+      /** parts that nothing can go to because nothing about them varied */
+      readonly constant: readonly PartId[];
+      readonly sets: readonly SetAccount[];
+      /** sets whose drag no factor fits to the session's carries */
+      readonly leftOut: readonly string[];
+    }
+  | {
+      readonly state: 'not-possible';
+      readonly why: 'too-few-shots' | 'too-few-rounds' | 'nothing-varied' | 'carry-out-of-reach';
+    };
+
+export interface AttributionInput {
+  readonly a: readonly AttributionShot[];
+  readonly b: readonly AttributionShot[];
+  /** whether the gap is worked out from rounds that hold both, as the verdict on it was */
+  readonly byRounds: boolean;
+  /** air, wind and ball of the session; drag factor and coefficients are found here */
+  readonly model: FlightModel;
+  readonly sets: readonly CoefficientSet[];
+  readonly random: Random;
+  readonly draws?: number;
+}
+
+/** Fewest shots a contender and fewest rounds; below, ranges are too wide to be of use (our judgement). */
+export const leastShots = 8;
+export const leastRounds = 6;
+
+/**
+ * Where the yards come from: the gap in mean carry between two contenders, split by Shapley over what differed at
+ * launch, once a coefficient set, each set tuned to the session's own carries. Swaps are valued for a hitter with
+ * the pooled scatter of the two contenders, not for the mean launch. What the model does not give is left as the
+ * unexplained rest. Ranges: draws of both mean vectors from multivariate t, the same draws for every set.
+ */
+export function attribute(input: AttributionInput): Attribution {
+  const { a, b, byRounds, model, sets, random, draws = 2000 } = input;
+  if (Math.min(a.length, b.length) < leastShots) return { state: 'not-possible', why: 'too-few-shots' };
+  if (byRounds && sharedRounds(a, b) < leastRounds) return { state: 'not-possible', why: 'too-few-rounds' };
+  const shots = [...a, ...b];
+  const plan = attributionPlan(shots);
+  if (plan.parts.length === 0) return { state: 'not-possible', why: 'nothing-varied' };
+
+  const rounds = { a: a.map(({ round }) => round ?? -1), b: b.map(({ round }) => round ?? -1) };
+  const samples = { a: a.map(rowOf), b: b.map(rowOf), rounds: byRounds ? rounds : undefined };
+  const means = meansOf(samples);
+  const draw = meanDraws(samples, random);
+  const drawn = Array.from({ length: draws }, draw);
+
+  const residuals = [...residualsOf(a), ...residualsOf(b)];
+  const shotBox = boxOfShots(a, b, residuals);
+  const meanBox = boxOfMeans([means, ...drawn], plan);
+  const level = 1 - 0.05 / (plan.parts.length + 1);
+  const accounts = sets.flatMap((coefficients) => {
+    const own = { ...model, coefficients, dragScale: 1 };
+    const calibration = calibrate(shots, own);
+    if (calibration.state === 'not-possible') return [];
+    const launches = shots.map(({ launch }) => launch);
+    const surface = carrySurface(launches, shotBox, { ...own, dragScale: calibration.dragScale });
+    const carry = smoothedCarry(surface, residuals, meanBox);
+    const { flights, misfit } = surface;
+    return [
+      { id: coefficients.id, calibration, flights, misfit, ...sharesOf(carry, plan, means, drawn, level) },
+    ];
+  });
+  if (accounts.length === 0) return { state: 'not-possible', why: 'carry-out-of-reach' };
+
+  const trend = Math.abs(spinGap(means)) * spinTrendError;
+  return {
+    state: 'attributed',
+    level,
+    draws,
+    gap: { value: carryGap(means), range: rangeOf(Float64Array.from(drawn, carryGap), level) },
+    parts: plan.parts.map((id, i) => ({
+      id,
+      ...part(
+        accounts.flatMap(({ shares }) => shares[i] ?? []),
+        id === 'spin-rate' ? trend : 0,
+      ),
+    })),
+    unexplained: part(
+      accounts.map(({ unexplained }) => unexplained),
+      0,
+    ),
+    constant: plan.constant,
+    sets: accounts.map(({ id, calibration, modelled, flights, misfit }) => ({
+      id,
+      calibration,
+      modelled,
+      flights,
+      misfit,
+    })),
+    leftOut: sets.map(({ id }) => id).filter((id) => accounts.every((account) => account.id !== id)),
+  };
+}
+
+interface Shares {
+  readonly shares: readonly Share[];
+  readonly modelled: Share;
+  readonly unexplained: Share;
+}
+
+/** Shapley shares of the means and of every draw. */
+function sharesOf(
+  carry: MeanCarry,
+  plan: AttributionPlan,
+  means: MeanPair,
+  drawn: readonly MeanPair[],
+  level: number,
+): Shares {
+  const players = plan.parts.length;
+  const coalitions = 1 << players;
+  const fill = coalitionLaunches(plan);
+  const split = shapley(players);
+  const launches = new Float64Array(coalitions * meanLaunchSize);
+  const rows = Array.from({ length: coalitions }, (_, set) =>
+    launches.subarray(set * meanLaunchSize, (set + 1) * meanLaunchSize),
+  );
+  const values = new Float64Array(coalitions);
+  const shares = new Float64Array(players);
+  const work = (pair: MeanPair): void => {
+    fill(pair, launches);
+    rows.forEach((row, set) => (values[set] = carry(row)));
+    split(values, shares);
+  };
+  const columns = Array.from({ length: players + 2 }, () => new Float64Array(drawn.length));
+  const note = (pair: MeanPair, into: (column: number, value: number) => void): void => {
+    work(pair);
+    shares.forEach((share, i) => into(i, share));
+    const modelled = (values[coalitions - 1] ?? 0) - (values[0] ?? 0);
+    into(players, modelled);
+    into(players + 1, carryGap(pair) - modelled);
+  };
+  drawn.forEach((pair, d) =>
+    note(pair, (column, value) => {
+      const into = columns[column];
+      if (into !== undefined) into[d] = value;
+    }),
+  );
+  const best = new Float64Array(players + 2);
+  note(means, (column, value) => (best[column] = value));
+  const share = (column: number): Share => ({
+    value: best[column] ?? 0,
+    range: rangeOf(columns[column] ?? new Float64Array(), level),
+  });
+  return {
+    shares: plan.parts.map((_, i) => share(i)),
+    modelled: share(players),
+    unexplained: share(players + 1),
+  };
+}
+
+function rangeOf(values: Float64Array, level: number): readonly [number, number] {
+  const ascending = Array.from(values.toSorted());
+  return [quantileOfSorted(ascending, (1 - level) / 2), quantileOfSorted(ascending, (1 + level) / 2)];
+}
+
+/** Settled when every set gives it the same sign, beyond its range and beyond what the model is known to get wrong. */
+function part(bySet: readonly Share[], knownError: number): Part {
+  const sign = Math.sign(bySet[0]?.value ?? 0);
+  const why: readonly Unsettled[] = [
+    ...(bySet.length < 2 ? (['one-set-only'] as const) : []),
+    ...(bySet.some(({ value }) => Math.sign(value) !== sign) ? (['sets-differ-in-sign'] as const) : []),
+    ...(bySet.some(({ range: [low, high] }) => low <= 0 && high >= 0) ? (['range-spans-zero'] as const) : []),
+    ...(bySet.some(({ value }) => Math.abs(value) <= knownError)
+      ? (['within-the-known-error-of-the-spin-trend'] as const)
+      : []),
+  ];
+  const settled = why.length === 0;
+  const large = bySet.every(({ value }) => Math.abs(value) >= leastModelledGap);
+  return {
+    value: bySet[0]?.value ?? 0,
+    range: [Math.min(...bySet.map(({ range }) => range[0])), Math.max(...bySet.map(({ range }) => range[1]))],
+    bySet,
+    settled,
+    why,
+    finding: settled && large,
+  };
+}
+
+function sharedRounds(a: readonly AttributionShot[], b: readonly AttributionShot[]): number {
+  const inA = new Set(a.flatMap(({ round }) => round ?? []));
+  return new Set(b.flatMap(({ round }) => round ?? [])).intersection(inA).size;
+}

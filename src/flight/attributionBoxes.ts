@@ -1,0 +1,60 @@
+import { meanOf } from '../stats/moments.ts';
+import { coalitionLaunches, type AttributionPlan, type AttributionShot } from './attributionPlan.ts';
+import type { Launch } from './launch.ts';
+import { boxBetween, shaping, type LaunchBox } from './launchBox.ts';
+import type { MeanPair } from './meanDraws.ts';
+import { meanLaunchSize } from './smoothedCarry.ts';
+
+const keys = ['ballSpeed', 'launchAngle', 'launchDirection', 'spinRate', 'spinAxis'] as const;
+
+/** Each shot's launch less the mean of its own contender. */
+export function residualsOf(shots: readonly AttributionShot[]): readonly Launch[] {
+  const [ballSpeed = 0, launchAngle = 0, launchDirection = 0, spinRate = 0, spinAxis = 0] = keys.map((key) =>
+    meanOf(shots.map(({ launch }) => launch[key])),
+  );
+  return shots.map(({ launch }) => ({
+    ballSpeed: launch.ballSpeed - ballSpeed,
+    launchAngle: launch.launchAngle - launchAngle,
+    launchDirection: launch.launchDirection - launchDirection,
+    spinRate: launch.spinRate - spinRate,
+    spinAxis: launch.spinAxis - spinAxis,
+  }));
+}
+
+/** All launches that a swap can lead to: either contender's mean with any shot's residual. Symmetric in the tilt. */
+export function boxOfShots(
+  a: readonly AttributionShot[],
+  b: readonly AttributionShot[],
+  residuals: readonly Launch[],
+): LaunchBox {
+  return boxBetween(
+    shaping.map((key) => {
+      const means = [a, b].map((shots) => meanOf(shots.map(({ launch }) => launch[key])));
+      const rests = residuals.map((residual) => residual[key]);
+      const low = Math.min(...means) + Math.min(...rests);
+      const high = Math.max(...means) + Math.max(...rests);
+      const most = Math.max(Math.abs(low), Math.abs(high));
+      return key === 'spinAxis' ? [-most, most] : [low, high];
+    }),
+  );
+}
+
+/** All mean launches that a coalition of the means or of a draw can have. */
+export function boxOfMeans(pairs: readonly MeanPair[], plan: AttributionPlan): LaunchBox {
+  const fill = coalitionLaunches(plan);
+  const coalitions = 1 << plan.parts.length;
+  const launches = new Float64Array(coalitions * meanLaunchSize);
+  const low = shaping.map(() => Infinity);
+  const high = shaping.map(() => -Infinity);
+  for (const pair of pairs) {
+    fill(pair, launches);
+    for (let set = 0; set < coalitions; set++) {
+      for (let i = 0; i < shaping.length; i++) {
+        const value = launches[set * meanLaunchSize + i] ?? 0;
+        low[i] = Math.min(low[i] ?? value, value);
+        high[i] = Math.max(high[i] ?? value, value);
+      }
+    }
+  }
+  return boxBetween(low.map((least, i) => [least, high[i] ?? least]));
+}
