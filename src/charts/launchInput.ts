@@ -1,0 +1,42 @@
+import type { ContenderName } from './apartInput.ts';
+import type { Grid } from './contourLines.ts';
+import type { FigureWords } from './figure.ts';
+
+/** How one ball left, in the units the reader sees. */
+export interface LaunchedShot {
+  readonly launch: number;
+  readonly spin: number;
+  /** Place of its contender in the report's list, from 0. */
+  readonly contender: number;
+  readonly leftOut: boolean;
+}
+
+/** What the model says all over the window, at evenly spaced angles and spins. */
+export interface LaunchGrid {
+  /** First and last launch angle, of the first and last column. */
+  readonly launch: readonly [number, number];
+  /** First and last spin, of the first and last row. */
+  readonly spin: readonly [number, number];
+  /** How far each point falls short of the best one; rows of columns. */
+  readonly short: Grid;
+}
+
+export interface LaunchInput extends FigureWords {
+  /** Printed over the picture: "At 140 mph ball speed, calculated with the first set of coefficients". */
+  readonly setting: string;
+  readonly contenders: readonly ContenderName[];
+  readonly shots: readonly LaunchedShot[];
+  readonly grid: LaunchGrid;
+  /** The plateau: points no shorter than the best one by more than this. */
+  readonly within: number;
+  /** "Inside the line: within 3 yards of the most this ball speed can carry". */
+  readonly plateauWords: string;
+  /** "Launch angle in degrees". */
+  readonly launchAxis: string;
+  /** "Spin in turns a minute". */
+  readonly spinAxis: string;
+  /** What a hollow mark with a stroke through says: "left out". */
+  readonly leftOut: string;
+  /** Shots recorded, those without both readings among them. */
+  readonly recorded: number;
+}

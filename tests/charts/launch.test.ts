@@ -1,0 +1,149 @@
+import { describe, expect, test } from 'vitest';
+import type { DrawnFigure } from '../../src/charts/figure.ts';
+import { launchChart } from '../../src/charts/launch.ts';
+import type { LaunchInput } from '../../src/charts/launchInput.ts';
+import { drawnMarks, sharesSeen } from './drawnMarks.ts';
+import { heads, longNames } from './examples/heads.ts';
+import { launchExample, launchInputOf } from './examples/launch.ts';
+import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+
+const draw = (given: LaunchInput): DrawnFigure => {
+  const figure = launchChart(given);
+  if (figure.kind !== 'drawn') throw new Error(figure.why);
+  return figure;
+};
+
+/** Middle of a number across the foot, px. */
+const across = (svg: string, text: string): number => {
+  const found = placedTexts(svg).find((one) => one.text === text);
+  return ((found?.left ?? Number.NaN) + (found?.right ?? Number.NaN)) / 2;
+};
+
+/** Height of a number at the side, px. */
+const up = (svg: string, text: string): number =>
+  (placedTexts(svg).find((one) => one.text === text)?.y ?? Number.NaN) - 4.5;
+
+describe('Launch and spin', () => {
+  const figure = draw(launchExample);
+  const variants = ['wide', 'narrow'] as const;
+
+  test.each(variants)('%s is drawn as it was approved', async (variant) => {
+    await expect(figure.svg[variant].replaceAll('><', '>\n<')).toMatchFileSnapshot(
+      `golden/launch-and-spin-${variant}.svg`,
+    );
+  });
+
+  /** Launch and spin at a place of the picture, read off its axes. */
+  const readAt = (svg: string, x: number, y: number) => ({
+    launch: 10 + (4 * (x - across(svg, '10'))) / (across(svg, '14') - across(svg, '10')),
+    spin: 2000 + (1000 * (y - up(svg, '2,000'))) / (up(svg, '3,000') - up(svg, '2,000')),
+  });
+
+  test.each(variants)('%s: every counted shot where the axes say', (variant) => {
+    const svg = figure.svg[variant];
+    for (const index of [0, 1, 2]) {
+      const counted = launchExample.shots.filter((shot) => shot.contender === index && !shot.leftOut);
+      const drawn = drawnMarks(svg, [index]).slice(1);
+      expect(drawn).toHaveLength(counted.length);
+      for (const [place, { launch, spin }] of counted.entries()) {
+        const read = readAt(svg, drawn[place]?.x ?? Number.NaN, drawn[place]?.y ?? Number.NaN);
+        expect(Math.abs(read.launch - launch)).toBeLessThan(0.1);
+        expect(Math.abs(read.spin - spin)).toBeLessThan(20);
+      }
+    }
+  });
+
+  test('the line runs where the invented hill falls short by 3 yards, and nothing is filled', () => {
+    const svg = figure.svg.wide;
+    const [edge] = [...parseSvg(svg).querySelectorAll('path')].filter(
+      (path) => inherited(path, 'stroke') === 'var(--band-edge)',
+    );
+    if (edge === undefined) throw new Error('no line');
+    expect(inherited(edge, 'fill')).toBe('none');
+    const points = [...(edge.getAttribute('d') ?? '').matchAll(/[ML](-?[\d.]+),(-?[\d.]+)/g)];
+    expect(points.length).toBeGreaterThan(20);
+    for (const [, x, y] of points) {
+      const { launch, spin } = readAt(svg, Number(x), Number(y));
+      const [along, over] = [(launch - 14) / 2, (spin - 2200) / 500];
+      expect(Math.abs(along * along + over * over + 0.9 * along * over - 3)).toBeLessThan(0.15);
+    }
+  });
+
+  test('ball speed and set of coefficients stand in the picture', () => {
+    const words = placedTexts(figure.svg.narrow)
+      .map(({ text }) => text)
+      .join(' ');
+    expect(words).toContain('At 140 mph ball speed, calculated with the first set of coefficients');
+    expect(words).toContain('within 3 yards of the most');
+  });
+
+  test.each(variants)('%s: a fifth of every shot at least is seen in a crowd', (variant) => {
+    const { svg } = draw(launchInputOf(heads, 20));
+    expect(Math.min(...sharesSeen(drawnMarks(svg[variant], [0, 1, 2, 3, 4, 5]).slice(6)))).toBeGreaterThan(
+      0.2,
+    );
+  });
+
+  const one = { launch: 40, spin: 9800, contender: 0, leftOut: false };
+  const cases: readonly (readonly [string, LaunchInput])[] = [
+    ['three heads', launchExample],
+    ['six heads, long names', launchInputOf(longNames, 20)],
+    ['one shot far outside the window', launchInputOf(['Alder'], 1, { shots: [one] })],
+    ['a plateau over all the window', launchInputOf(['Alder'], 12, { within: 900 })],
+    [
+      'a long setting',
+      launchInputOf(['Alder'], 12, {
+        setting:
+          'At 140 mph ball speed, calculated with the second of the two published sets of coefficients, at sea level in still air of 20 degrees',
+      }),
+    ],
+  ];
+  test.each(cases)('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
+    const { svg } = draw(given);
+    expect(brokenRules(svg.wide)).toEqual([]);
+    expect(brokenRules(svg.narrow)).toEqual([]);
+  });
+
+  test('counts the shots drawn of those recorded; without shots there is no chart but a reason', () => {
+    expect(draw({ ...launchExample, recorded: 40 })).toMatchObject({
+      drawn: 36,
+      recorded: 40,
+      counted: 'shots',
+    });
+    expect(launchChart({ ...launchExample, shots: [] })).toMatchObject({
+      kind: 'absent',
+      why: 'No shot has both a launch angle and spin.',
+    });
+  });
+
+  const { grid } = launchExample;
+  test.each([
+    ['a grid of one row', { grid: { ...grid, short: [[1, 2]] } }, 'The grid has 1 rows'],
+    ['rows not as long', { grid: { ...grid, short: [[1, 2], [1]] } }, 'all rows as long'],
+    [
+      'a point better than the best',
+      {
+        grid: {
+          ...grid,
+          short: [
+            [1, 2],
+            [1, -1],
+          ],
+        },
+      },
+      'not a distance short of the best',
+    ],
+    [
+      'a window upside down',
+      { grid: { ...grid, launch: [18, 8] as const } },
+      'The grid must rise from 18 to 8',
+    ],
+    ['a plateau of nothing', { within: 0 }, 'The plateau is within 0'],
+    ['a shot of nobody', { shots: [{ ...one, contender: 5 }] }, 'A shot is of contender number 6'],
+    ['a broken shot', { shots: [{ ...one, spin: Number.NaN }] }, 'A shot has launch 40 and spin NaN'],
+    ['a seventh contender', { contenders: [{ label: 'Gorse', index: 6 }] }, 'not for number 7'],
+    ['more shots than recorded', { recorded: 3 }, '36 shots to draw but only 3 recorded.'],
+  ])('refuses %s', (_, change, message) => {
+    expect(() => launchChart({ ...launchExample, ...change })).toThrow(message);
+  });
+});
