@@ -12,7 +12,9 @@ export type ColumnRole =
   | 'exclude'
   | 'include'
   | 'warm-up'
-  | 'side-letter';
+  | 'side-letter'
+  /** What may differ between contenders where no column names the club: ball, shaft ... */
+  | 'part';
 
 /**
  * The trade's words for each metric, as whole headings without their unit. Casing, spaces, hyphens and
@@ -200,6 +202,26 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'product name',
     'setup',
     'equipment',
+  ],
+  part: [
+    'ball',
+    'ball model',
+    'ball name',
+    'ball type',
+    'golf ball',
+    'shaft',
+    'shaft model',
+    'shaft name',
+    'model',
+    'club model',
+    'head model',
+    'setting',
+    'grip',
+    'grooves',
+    'brand',
+    'variant',
+    'option',
+    'version',
   ],
   hitter: [
     'hitter',

@@ -125,6 +125,24 @@ function metricColumn(
   };
 }
 
+/**
+ * The columns that name the contenders: the one the report names, else the one headed with what the report varies, else
+ * the club; where there is none, a single column of balls, shafts and the like.
+ */
+function contenderColumns(
+  block: Block,
+  roles: ReadonlyMap<ColumnRole, readonly number[]>,
+  { club, varied }: ShotFileOptions,
+): number[] {
+  const headed = (name: string | undefined): number[] =>
+    name === undefined
+      ? []
+      : block.headings.flatMap(({ text }, index) => (sameHeading(text, name) ? [index] : []));
+  const parts = roles.get('part') ?? [];
+  const ranked = [headed(club), headed(varied), roles.get('club') ?? [], parts.length === 1 ? parts : []];
+  return [...(ranked.find((columns) => columns.length > 0) ?? [])];
+}
+
 /** Works out which column of a block is which. The report's own `columns:` rule over anything the file says. */
 export function readColumns(block: Block, options: ShotFileOptions, report: Report): Columns {
   const found: MetricColumn[] = [];
@@ -143,12 +161,10 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
     }
   }
   const overridden = new Set(found.map(({ metric }) => metric));
-  const club = clubHeading(block, options);
   for (const [index, heading] of block.headings.entries()) {
     if (taken.has(index)) continue;
     const { meaning } = heading;
-    if (club !== null && sameHeading(heading.text, club)) roles.set('club', [index]);
-    else if (meaning.kind === 'role' && !(meaning.role === 'club' && club !== null)) {
+    if (meaning.kind === 'role') {
       roles.set(meaning.role, [...(roles.get(meaning.role) ?? []), index]);
     } else if (meaning.kind === 'metric' && !overridden.has(meaning.metric)) {
       add(metricColumn(block, index, meaning.metric, null, report));
@@ -165,14 +181,9 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
       );
     }
   }
+  const clubs = contenderColumns(block, roles, options);
+  if (clubs.length > 0) roles.set('club', clubs);
   return { metrics: found.toSorted((a, b) => a.index - b.index), roles };
-}
-
-/** The heading that names the contender, where it is not one of the usual ones; null leaves it to those. */
-function clubHeading(block: Block, { club, varied }: ShotFileOptions): string | null {
-  if (club !== undefined) return club;
-  const named = varied !== undefined && block.headings.some(({ text }) => sameHeading(text, varied));
-  return named ? varied : null;
 }
 
 /** Refuses a `columns:` entry that names a heading which no block has. */

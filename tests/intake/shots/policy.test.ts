@@ -174,6 +174,13 @@ describe('headings', () => {
     expect(column(csv, 'club', { club: 'Shaft' })).toEqual(['Stiff', 'Soft']);
   });
 
+  it('takes the column of what is varied for the contenders, or of the only part that is named', () => {
+    const csv = 'Club,Ball,Carry (yd)\n7-iron,Heron,168.2\n7-iron,Plover,167.1\n';
+    expect(column(csv, 'club')).toEqual(['7-iron', '7-iron']);
+    expect(column(csv, 'club', { varied: 'ball' })).toEqual(['Heron', 'Plover']);
+    expect(column('Ball,Carry (yd)\nHeron,168.2\nPlover,167.1\n', 'club')).toEqual(['Heron', 'Plover']);
+  });
+
   it('refuses two columns of one meaning that differ, joins two that agree', () => {
     expect(summary('Club,Carry (yd),Carry Distance (yd)\nAlder,248.2,240.1\n')).toBe(
       'reject 1 duplicate-column',

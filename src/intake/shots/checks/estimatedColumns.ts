@@ -3,8 +3,8 @@ import type { Session } from '../../session.ts';
 import { problemOf, readingsOf, type Check } from './check.ts';
 
 /** Share of readings that one number may have before the column looks filled in, and how often it then stands. */
-const share = 0.25;
-const fewest = 3;
+const share = 1 / 3;
+const fewest = 4;
 /** How much commoner it is than the next number; in a column with coarse steps neighbours are about as common. */
 const lead = 3;
 

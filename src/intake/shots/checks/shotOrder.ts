@@ -2,19 +2,24 @@ import type { Problem } from '../../../problems/problem.ts';
 import type { Session, Shot } from '../../session.ts';
 import { problemOf, type Check } from './check.ts';
 
-/** Shots of one hitter in one file, in the order of the session. */
-function groupsOf(session: Session): readonly (readonly Shot[])[] {
+/** Shots in groups by a key, each in the order of the session. */
+function groupsBy(
+  shots: readonly Shot[],
+  keyOf: (shot: Shot) => readonly unknown[],
+): readonly (readonly Shot[])[] {
   const groups = new Map<string, Shot[]>();
-  for (const shot of session.shots) {
-    const key = JSON.stringify([shot.hitter, shot.place.file]);
-    groups.set(key, [...(groups.get(key) ?? []), shot]);
+  for (const shot of shots) {
+    const key = JSON.stringify(keyOf(shot));
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [shot]);
+    else group.push(shot);
   }
   return [...groups.values()];
 }
 
 /** Two shots in a row, same contender, with one number: a number given twice rather than a new count. */
 function repeatedNumbers(session: Session): readonly Problem[] {
-  const repeated = groupsOf(session).flatMap((shots) =>
+  const repeated = groupsBy(session.shots, ({ hitter, place }) => [hitter, place.file]).flatMap((shots) =>
     shots.filter((shot, index) => {
       const before = shots[index - 1];
       return (
@@ -52,32 +57,39 @@ function fallingTimes(session: Session): readonly Problem[] {
   });
 }
 
-/** Numbers left out of a count, each number seen once. */
+/** Numbers left out of a count; null where a number stands twice, so that it is no one count. */
 function gapsIn(shots: readonly Shot[]): number | null {
   const numbers = shots.flatMap(({ shotNo }) => (shotNo === null ? [] : [shotNo]));
-  if (numbers.length < 2 || new Set(numbers).size < numbers.length) return null;
-  return Math.max(...numbers) - Math.min(...numbers) + 1 - numbers.length;
+  if (new Set(numbers).size < numbers.length) return null;
+  const [first = 0] = numbers;
+  const low = numbers.reduce((least, number) => Math.min(least, number), first);
+  const high = numbers.reduce((most, number) => Math.max(most, number), first);
+  return numbers.length === 0 ? 0 : high - low + 1 - numbers.length;
 }
 
-/** Most shots of one hitter that numbering is followed over. */
-const followed = 10_000;
+/** Shots may be counted over a file, or anew for each hitter, each contender, each round: the widest count that fits. */
+const counts: readonly ((shot: Shot) => readonly unknown[])[] = [
+  () => [],
+  ({ hitter }) => [hitter],
+  ({ hitter, contender }) => [hitter, contender],
+  ({ hitter, contender, round }) => [hitter, contender, round],
+];
+
+function gapsInFile(shots: readonly Shot[], widest = 0): number {
+  const keyOf = counts[widest];
+  if (keyOf === undefined) return 0;
+  const gaps = groupsBy(shots, keyOf).map(gapsIn);
+  return gaps.includes(null)
+    ? gapsInFile(shots, widest + 1)
+    : gaps.reduce<number>((sum, gap) => sum + (gap ?? 0), 0);
+}
 
 function missingShots(session: Session): readonly Problem[] {
-  let missing = 0;
-  let first: Shot | null = null;
-  for (const shots of groupsOf(session)) {
-    if (shots.length > followed) continue;
-    const whole = gapsIn(shots);
-    const keyOf = ({ contender, round }: Shot): string => JSON.stringify([contender, round]);
-    const parts = [...new Set(shots.map(keyOf))].map(
-      (key) => gapsIn(shots.filter((shot) => keyOf(shot) === key)) ?? 0,
-    );
-    const gaps = whole ?? parts.reduce((sum, gap) => sum + gap, 0);
-    if (gaps > 0) first ??= shots[0] ?? null;
-    missing += gaps;
-  }
-  const unexplained = missing - session.warmUps;
-  if (first === null || unexplained <= 0) return [];
+  const files = groupsBy(session.shots, ({ place }) => [place.file]);
+  const missing = files.map((shots) => gapsInFile(shots));
+  const [first] = files.flatMap((shots, index) => ((missing[index] ?? 0) > 0 ? shots.slice(0, 1) : []));
+  const unexplained = missing.reduce((sum, gaps) => sum + gaps, 0) - session.warmUps;
+  if (first === undefined || unexplained <= 0) return [];
   return problemOf('shots-missing', session, null, [first], {
     expected: 'shot numbers without gaps',
     found: `${unexplained} ${unexplained === 1 ? 'number is' : 'numbers are'} missing from the count`,

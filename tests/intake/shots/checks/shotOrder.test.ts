@@ -13,6 +13,14 @@ it('accepts a count without gaps, and one that starts again for each contender',
   expect(checkShotOrder(sessionOf(rows), {})).toEqual([]);
 });
 
+it('accepts one count over two hitters who take turns', () => {
+  const rows = ['one', 'two', 'two', 'one'].map((hitter, index) => ({
+    carry: 250,
+    extra: { hitter, shotNo: index + 1 },
+  }));
+  expect(checkShotOrder(sessionOf(rows, { hitters: ['one', 'two'] }), {})).toEqual([]);
+});
+
 it('counts the shots that are missing, and tells the reader', () => {
   const [problem] = checkShotOrder(sessionOf(numbered(1, 2, 5, 6, 9)), {});
   expect(problem).toMatchObject({ kind: 'shots-missing', severity: 'warning' });
