@@ -9,6 +9,7 @@ import { toldGap, type Telling } from '../prose/telling.ts';
 import { countWord } from '../prose/words.ts';
 import { apartChart } from './apart.ts';
 import type { ApartPair } from './apartInput.ts';
+import { contenderName } from './contenderName.ts';
 import type { Figure, Table } from './figure.ts';
 
 /** *How far apart?*: every pair of one metric with its gap, interval and answer. */
@@ -56,13 +57,6 @@ function apartPair(pair: PairFindings, metric: MetricFindings, telling: Telling)
       low: toldFromA ? limits.lower : limits.upper,
       high: toldFromA ? limits.upper : limits.lower,
     },
-  };
-}
-
-function contenderName(id: string, telling: Telling): { readonly label: string; readonly index: number } {
-  return {
-    label: telling.nameOf(id),
-    index: telling.findings.contenders.findIndex((contender) => contender.id === id),
   };
 }
 

@@ -3,21 +3,48 @@ import { primaryMetrics } from '../prose/answer.ts';
 import type { Telling } from '../prose/telling.ts';
 import { apartFigure } from './apartFigure.ts';
 import type { Figure } from './figure.ts';
+import { hittersFigure } from './hittersFigure.ts';
+import { landingFigure } from './landingFigure.ts';
+import { luckFigure } from './luckFigure.ts';
+import { orderFigure } from './orderFigure.ts';
 import { shotsFigure } from './shotsFigure.ts';
+import { spreadFigure } from './spreadFigure.ts';
+import { withAndWithoutFigure } from './withAndWithoutFigure.ts';
 
 /** Charts that a narrative may refer to, by the name it refers to them with. */
 export const chartQuestions: Readonly<Record<string, string>> = {
   apart: 'How far apart?',
   shots: 'All the shots',
+  landing: 'Where they landed',
+  order: 'Shots in order',
+  luck: 'How big a gap does luck make?',
+  spread: 'Which is more repeatable?',
+  'with-and-without': 'Did leaving shots out change it?',
+  hitters: 'Who gained?',
 };
 
-/** All figures of a report in the order of the page; a second primary metric brings its own. */
+/**
+ * All figures of a report in the order of the page; a second primary metric brings its own two. A figure without its
+ * data is among them and says why.
+ */
 export function makeFigures(telling: Telling, session: Session): readonly Figure[] {
-  return primaryMetrics(telling.findings).flatMap((metric, index) => {
+  const primaries = primaryMetrics(telling.findings);
+  const [first] = primaries;
+  const lead = primaries.flatMap((metric, index) => {
     const suffix = index === 0 ? '' : `-${metric.id.replace(/_/g, '-')}`;
     return [
       apartFigure(metric, telling, `apart${suffix}`),
       shotsFigure(metric, session, telling, `shots${suffix}`),
     ];
   });
+  if (first === undefined) return lead;
+  return [
+    ...lead,
+    landingFigure(session, telling),
+    orderFigure(first, session, telling),
+    hittersFigure(first, telling),
+    luckFigure(first, telling),
+    spreadFigure(telling),
+    withAndWithoutFigure(first, session, telling),
+  ];
 }

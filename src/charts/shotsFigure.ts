@@ -25,7 +25,10 @@ export function shotsFigure(
     subject: `${capitalised(name)} of every shot with each ${telling.noun}`,
     finding: caption(metric, session, telling),
     description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
-    table: { ...shotTable(metric, session, telling), caption: `The shots in figures: ${name}${inBrackets(shortUnit(unit))}` },
+    table: {
+      ...shotTable(metric, session, telling),
+      caption: `The shots in figures: ${name}${inBrackets(shortUnit(unit))}`,
+    },
     strips,
     axis: capitalised(unitWord(unit) === '' ? name : `${name} in ${unitWord(unit)}`),
     leftOut: 'left out',

@@ -202,6 +202,8 @@ export interface MetricFindings {
   readonly omnibus: Omnibus | null;
   readonly pairs: readonly PairFindings[];
   readonly spread: SpreadFindings | null;
+  /** A straight drift over the one hitter's shots, SI per shot, contenders' own levels taken out. */
+  readonly drift: { readonly slope: number; readonly ci: Interval } | null;
   /** The least true gap that this test finds four times in five, SI. */
   readonly detectable: number | null;
   /** Best minus worst average of equal contenders: on average, and passed in 5 of 100 tests; SI. */

@@ -58,6 +58,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     byContender,
     omnibus,
     pairs,
+    drift: driftOf(facts.drifts),
     spread: byHitter.length === 1 ? spreadOf(samples) : null,
     detectable: reach?.detectable ?? null,
     luck: reach?.luck ?? null,
@@ -65,6 +66,11 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     shotsToShowLevel: reach?.shotsToShowLevel ?? null,
     leading: leadingGroup(byContender, pairs, better),
   };
+}
+
+function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {
+  const [only] = drifts;
+  return drifts.length !== 1 || only === undefined ? null : { slope: only.slope, ci: only.ci };
 }
 
 function gapsWithLeftOut(
