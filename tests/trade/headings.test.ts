@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readHeading } from '../../src/intake/shots/heading.ts';
-import { metricHeadings, roleHeadings } from '../../src/trade/headings.ts';
+import { roleHeadings } from '../../src/trade/columnRoles.ts';
+import { metricHeadings } from '../../src/trade/headings.ts';
 
 const phrases = Object.entries(metricHeadings).flatMap(([metric, words]) =>
   words.map((word) => ({ metric, word })),

@@ -1,4 +1,4 @@
-import type { ColumnRole } from '../../trade/headings.ts';
+import type { ColumnRole } from '../../trade/columnRoles.ts';
 import { metricIds, metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { units, type UnitId } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
@@ -125,22 +125,14 @@ function metricColumn(
   };
 }
 
-/**
- * The columns that name the contenders: the one the report names, else the one headed with what the report varies, else
- * the club; where there is none, a single column of balls, shafts and the like.
- */
-function contenderColumns(
-  block: Block,
-  roles: ReadonlyMap<ColumnRole, readonly number[]>,
-  { club, varied }: ShotFileOptions,
-): number[] {
-  const headed = (name: string | undefined): number[] =>
+/** The columns that the report says name the contenders: by their heading, or headed with what it varies. */
+function namedContenders(block: Block, { club, varied }: ShotFileOptions): readonly number[] {
+  const headed = (name: string | undefined): readonly number[] =>
     name === undefined
       ? []
       : block.headings.flatMap(({ text }, index) => (sameHeading(text, name) ? [index] : []));
-  const parts = roles.get('part') ?? [];
-  const ranked = [headed(club), headed(varied), roles.get('club') ?? [], parts.length === 1 ? parts : []];
-  return [...(ranked.find((columns) => columns.length > 0) ?? [])];
+  const byHeading = headed(club);
+  return byHeading.length > 0 ? byHeading : headed(varied);
 }
 
 /** Works out which column of a block is which. The report's own `columns:` rule over anything the file says. */
@@ -160,6 +152,8 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
       add(metricColumn(block, index, metric, override, report));
     }
   }
+  const contenders = namedContenders(block, options);
+  for (const index of contenders) taken.add(index);
   const overridden = new Set(found.map(({ metric }) => metric));
   for (const [index, heading] of block.headings.entries()) {
     if (taken.has(index)) continue;
@@ -181,8 +175,10 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
       );
     }
   }
-  const clubs = contenderColumns(block, roles, options);
-  if (clubs.length > 0) roles.set('club', clubs);
+  // Where nothing names the club, a single column of balls, shafts and the like does.
+  const parts = roles.get('part') ?? [];
+  if (contenders.length > 0) roles.set('club', [...contenders]);
+  else if (!roles.has('club') && parts.length === 1) roles.set('club', parts);
   return { metrics: found.toSorted((a, b) => a.index - b.index), roles };
 }
 

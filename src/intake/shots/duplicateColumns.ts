@@ -1,5 +1,5 @@
 import { metrics } from '../../trade/metrics.ts';
-import type { ColumnRole } from '../../trade/headings.ts';
+import type { ColumnRole } from '../../trade/columnRoles.ts';
 import type { Report } from './collector.ts';
 import { nameText } from './names.ts';
 import type { MetricValues } from './plausibility.ts';

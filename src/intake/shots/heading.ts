@@ -1,4 +1,5 @@
-import { metricHeadings, roleHeadings, type ColumnRole } from '../../trade/headings.ts';
+import { roleHeadings, type ColumnRole } from '../../trade/columnRoles.ts';
+import { metricHeadings } from '../../trade/headings.ts';
 import { isMetricId, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { isUnreadUnit, unitNamed, unitSpellings } from '../../trade/unitWords.ts';
 import type { UnitId } from '../../trade/units.ts';

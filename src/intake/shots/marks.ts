@@ -1,4 +1,4 @@
-import type { ColumnRole } from '../../trade/headings.ts';
+import type { ColumnRole } from '../../trade/columnRoles.ts';
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
 import { isWarmUpWord } from './summaryWords.ts';

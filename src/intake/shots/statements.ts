@@ -1,4 +1,5 @@
-import { metricHeadings, roleHeadings } from '../../trade/headings.ts';
+import { roleHeadings } from '../../trade/columnRoles.ts';
+import { metricHeadings } from '../../trade/headings.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import { unitNamed } from '../../trade/unitWords.ts';
 import { units, type Dimension, type UnitId } from '../../trade/units.ts';

@@ -181,6 +181,11 @@ describe('headings', () => {
     expect(column('Ball,Carry (yd)\nHeron,168.2\nPlover,167.1\n', 'club')).toEqual(['Heron', 'Plover']);
   });
 
+  it('takes the column of what is varied for nothing else', () => {
+    const csv = 'Length,Carry (yd)\n45 in,248.2\n46 in,247.1\n';
+    expect(column(csv, 'club', { varied: 'length' })).toEqual(['45 in', '46 in']);
+  });
+
   it('refuses two columns of one meaning that differ, joins two that agree', () => {
     expect(summary('Club,Carry (yd),Carry Distance (yd)\nAlder,248.2,240.1\n')).toBe(
       'reject 1 duplicate-column',
@@ -194,6 +199,10 @@ describe('units', () => {
     ['Shot,Club,Ball Speed,Carry\n,,mph,yd\n1,Alder,155.1,248.2\n'],
     ['Shot,Club,Ball Speed,Carry\n#,-,[mph],(yd)\n1,Alder,155.1,248.2\n'],
     ['Shot,Club,Ball Speed,Carry\n1,Alder,155.1 mph,248.2yd\n'],
+    [',,mph,yd\nShot,Club,Ball Speed,Carry\n1,Alder,155.1,248.2\n'],
+    [
+      'Carry and total in yards; ball speed and club speed in mph\nShot;Club;Ball Speed;Carry\n1;Alder;155.1;248.2\n',
+    ],
     ['Units: mph, yd, deg, rpm\nShot,Club,Ball Speed,Carry\n1,Alder,155.1,248.2\n'],
     ['Speed unit: mph\nDistance unit: yards\nShot,Club,Ball Speed,Carry\n1,Alder,155.1,248.2\n'],
     ['All distances in yards, speeds in mph\nShot;Club;Ball Speed;Carry\n1;Alder;155.1;248.2\n'],
@@ -217,6 +226,9 @@ describe('units', () => {
   });
 
   it('that contradict each other or the numbers are refused', () => {
+    expect(summary('Distance: m\nDistance: yd\nClub,Carry\nAlder,248.2\n')).toBe(
+      'reject 1 unit-contradiction',
+    );
     expect(summary('Distance unit: m\nClub,Carry (yd)\nAlder,248.2\n')).toBe('reject 1 unit-contradiction');
     expect(summary('Club,Ball Speed (yd),Carry (yd)\nAlder,155.1,248.2\n')).toContain('unit-contradiction');
     expect(summary('Club,Ball Speed (km/h),Carry (m)\nAlder,155.1,230.1\nAlder,154.1,231.1\n')).toBe(
@@ -385,6 +397,13 @@ describe('names, marks and times', () => {
     const csv = `Time,Club,Carry (yd)\n${cell},Alder,240.1\n`;
     expect(read(csv).kinds).toEqual(kinds);
     expect(column(csv, 'time')).toEqual([time]);
+  });
+
+  it('warn of a date above the headings that can be read in two ways', () => {
+    expect(summary('Date,04/05/2026\nClub,Carry (yd)\nAlder,240.1\n')).toBe(
+      'accept-with-warning 1 date-ambiguous',
+    );
+    expect(summary('Date: 2026-05-04\nClub,Carry (yd)\nAlder,240.1\n')).toBe('accept 1');
   });
 
   it('let one telling date decide for the file', () => {
