@@ -9,7 +9,7 @@ import { applyExclusions } from './exclusionsOf.ts';
 import type { Session, Shot } from './session.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shots/shotFile.ts';
 
-interface PlacedRow {
+export interface PlacedRow {
   readonly row: ShotRow;
   readonly file: string;
 }
@@ -64,7 +64,7 @@ export function assembleSession(
 }
 
 /** Rows of all files; where there are several and every row has a time, by time. */
-function inHitOrder(files: readonly ShotFile[]): readonly PlacedRow[] {
+export function inHitOrder(files: readonly ShotFile[]): readonly PlacedRow[] {
   const rows = files.flatMap(({ rows: own, file }) => own.map((row) => ({ row, file })));
   const timed = files.length > 1 && rows.every(({ row }) => row.time !== null);
   return timed ? [...rows].sort((x, y) => ((x.row.time ?? '') < (y.row.time ?? '') ? -1 : 1)) : rows;
@@ -72,11 +72,12 @@ function inHitOrder(files: readonly ShotFile[]): readonly PlacedRow[] {
 
 /** A row's contender by its club cell, or by the name of its file where the file holds one contender. */
 function clubOf(row: ShotRow, file: string, contenderOf: (name: string) => string | null): string | null {
-  return contenderOf(row.club ?? stemOf(file));
+  return contenderOf(clubName(row, file));
 }
 
-function stemOf(file: string): string {
-  return (file.split('/').pop() ?? file).replace(/\.[^.]+$/, '');
+/** What was hit, as the row names it; where it names nothing, the file does. */
+export function clubName({ club }: ShotRow, file: string): string {
+  return club ?? (file.split('/').pop() ?? file).replace(/\.[^.]+$/, '');
 }
 
 function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
@@ -98,7 +99,7 @@ function strangers(
   { front }: Source,
 ): Problem[] {
   const names = firstRows(rows, ({ row, file }) =>
-    !row.warmUp && clubOf(row, file, contenderOf) === null ? (row.club ?? stemOf(file)) : null,
+    !row.warmUp && clubOf(row, file, contenderOf) === null ? clubName(row, file) : null,
   );
   const ids = front.contenders.map(({ id }) => id);
   return names.map(({ name, first, count }) =>

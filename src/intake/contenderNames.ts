@@ -5,13 +5,13 @@ export function contenderMatcher(contenders: readonly Contender[]): (name: strin
   const exact = new Map(contenders.flatMap(({ id, match = [] }) => match.map((name) => [name.trim(), id])));
   const loose = new Map(
     contenders.flatMap(({ id, label, short }) =>
-      [id, label, ...(short === undefined ? [] : [short])].map((name) => [folded(name), id]),
+      [id, label, ...(short === undefined ? [] : [short])].map((name) => [foldedName(name), id]),
     ),
   );
-  return (name) => exact.get(name.trim()) ?? loose.get(folded(name)) ?? null;
+  return (name) => exact.get(name.trim()) ?? loose.get(foldedName(name)) ?? null;
 }
 
 /** Casing and runs of spaces do not tell names apart. */
-function folded(name: string): string {
+export function foldedName(name: string): string {
   return name.trim().replace(/\s+/g, ' ').toLowerCase();
 }

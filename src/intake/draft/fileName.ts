@@ -1,0 +1,28 @@
+import { isRealDate } from '../authored/answers.ts';
+import { slugOf } from './slugOf.ts';
+
+/** What the name of a session file tells of the report. */
+export interface FromFileName {
+  readonly title: string;
+  readonly slug: string;
+  /** ISO date, where the name holds one that can be read in one way only. */
+  readonly date: string | null;
+}
+
+const yearFirst = /(?<!\d)((?:19|20)\d{2})([-_. ]?)(\d{2})\2(\d{2})(?!\d)/;
+
+/** `driver_heads-2026-04-11.csv`: "Driver heads", `driver-heads-2026-04-11`, 2026-04-11. */
+export function fromFileName(name: string): FromFileName {
+  const stem = name.replace(/\.[^.]+$/, '');
+  const found = yearFirst.exec(stem);
+  const typed = found === null ? '' : `${found[1]}-${found[3]}-${found[4]}`;
+  const date = isRealDate(typed) ? typed : null;
+  const words = (date === null ? stem : stem.replace(yearFirst, ' '))
+    .replace(/[_\s-]+|(?<!\d)\.+|\.+(?!\d)/g, ' ')
+    .trim();
+  return {
+    title: words === '' ? 'Session' : words.charAt(0).toUpperCase() + words.slice(1),
+    slug: slugOf(stem) || 'session',
+    date,
+  };
+}
