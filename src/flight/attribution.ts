@@ -15,6 +15,8 @@ import { carrySurface } from './carrySurface.ts';
 import type { CoefficientSet } from './coefficientSet.ts';
 import type { FlightModel } from './flightModel.ts';
 import { boxOfMeans, boxOfShots, residualsOf } from './attributionBoxes.ts';
+import { withinMeasured, type WithinMeasured } from './measuredRange.ts';
+import { meanLaunch } from './meanLaunch.ts';
 import { meanDraws, meansOf, type MeanPair } from './meanDraws.ts';
 import { leastModelledGap, spinTrendError } from './modelError.ts';
 import { shapley } from './shapley.ts';
@@ -53,6 +55,8 @@ export interface SetAccount {
   /** flights flown for the surface, and its largest error within the session's range, metres */
   readonly flights: number;
   readonly misfit: number;
+  /** how much of the mean flight lies where the set was measured */
+  readonly within: WithinMeasured;
 }
 
 export type Attribution =
@@ -121,11 +125,20 @@ export function attribute(input: AttributionInput): Attribution {
     const calibration = calibrate(shots, own);
     if (calibration.state === 'not-possible') return [];
     const launches = shots.map(({ launch }) => launch);
-    const surface = carrySurface(launches, shotBox, { ...own, dragScale: calibration.dragScale });
+    const tuned = { ...own, dragScale: calibration.dragScale };
+    const surface = carrySurface(launches, shotBox, tuned);
+    const within = withinMeasured(meanLaunch(launches), tuned);
     const carry = smoothedCarry(surface, residuals, meanBox);
     const { flights, misfit } = surface;
     return [
-      { id: coefficients.id, calibration, flights, misfit, ...sharesOf(carry, plan, means, drawn, level) },
+      {
+        id: coefficients.id,
+        calibration,
+        flights,
+        misfit,
+        within,
+        ...sharesOf(carry, plan, means, drawn, level),
+      },
     ];
   });
   if (accounts.length === 0) return { state: 'not-possible', why: 'carry-out-of-reach' };
@@ -148,12 +161,13 @@ export function attribute(input: AttributionInput): Attribution {
       0,
     ),
     constant: plan.constant,
-    sets: accounts.map(({ id, calibration, modelled, flights, misfit }) => ({
+    sets: accounts.map(({ id, calibration, modelled, flights, misfit, within }) => ({
       id,
       calibration,
       modelled,
       flights,
       misfit,
+      within,
     })),
     leftOut: sets.map(({ id }) => id).filter((id) => accounts.every((account) => account.id !== id)),
   };

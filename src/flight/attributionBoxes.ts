@@ -2,22 +2,19 @@ import { meanOf } from '../stats/moments.ts';
 import { coalitionLaunches, type AttributionPlan, type AttributionShot } from './attributionPlan.ts';
 import type { Launch } from './launch.ts';
 import { boxBetween, shaping, type LaunchBox } from './launchBox.ts';
+import { meanLaunch } from './meanLaunch.ts';
 import type { MeanPair } from './meanDraws.ts';
 import { meanLaunchSize } from './smoothedCarry.ts';
 
-const keys = ['ballSpeed', 'launchAngle', 'launchDirection', 'spinRate', 'spinAxis'] as const;
-
 /** Each shot's launch less the mean of its own contender. */
 export function residualsOf(shots: readonly AttributionShot[]): readonly Launch[] {
-  const [ballSpeed = 0, launchAngle = 0, launchDirection = 0, spinRate = 0, spinAxis = 0] = keys.map((key) =>
-    meanOf(shots.map(({ launch }) => launch[key])),
-  );
+  const mean = meanLaunch(shots.map(({ launch }) => launch));
   return shots.map(({ launch }) => ({
-    ballSpeed: launch.ballSpeed - ballSpeed,
-    launchAngle: launch.launchAngle - launchAngle,
-    launchDirection: launch.launchDirection - launchDirection,
-    spinRate: launch.spinRate - spinRate,
-    spinAxis: launch.spinAxis - spinAxis,
+    ballSpeed: launch.ballSpeed - mean.ballSpeed,
+    launchAngle: launch.launchAngle - mean.launchAngle,
+    launchDirection: launch.launchDirection - mean.launchDirection,
+    spinRate: launch.spinRate - mean.spinRate,
+    spinAxis: launch.spinAxis - mean.spinAxis,
   }));
 }
 

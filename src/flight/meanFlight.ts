@@ -1,6 +1,6 @@
-import { meanOf } from '../stats/moments.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
+import { meanLaunch } from './meanLaunch.ts';
 import { flyAlong, type Flight } from './trajectory.ts';
 
 /** A line of points in metres: along the target line, then up (from the side) or right (from above). */
@@ -23,14 +23,7 @@ const step = 0.1;
  * @throws StatisticsError `sample-too-small` without launches
  */
 export function meanFlight(launches: readonly Launch[], model: FlightModel): MeanFlight {
-  const mean = (key: keyof Launch): number => meanOf(launches.map((launch) => launch[key]));
-  const launch: Launch = {
-    ballSpeed: mean('ballSpeed'),
-    launchAngle: mean('launchAngle'),
-    launchDirection: mean('launchDirection'),
-    spinRate: mean('spinRate'),
-    spinAxis: mean('spinAxis'),
-  };
+  const launch = meanLaunch(launches);
   const { flight, path } = flyAlong(launch, { ...model, step });
   return {
     launch,

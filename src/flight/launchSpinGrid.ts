@@ -1,0 +1,131 @@
+import { toCanonical } from '../trade/units.ts';
+import { totalOf } from './bounce.ts';
+import type { FlightModel } from './flightModel.ts';
+import type { Launch } from './launch.ts';
+import { fly } from './trajectory.ts';
+
+/** Ascending, degrees and rpm. */
+export interface GridAxes {
+  readonly launchAngles: readonly number[];
+  readonly spinRates: readonly number[];
+}
+
+/** The cell of the greatest distance; `atEdge` when it may lie outside the grid. */
+export interface GridTop {
+  readonly launchAngle: number;
+  readonly spinRate: number;
+  /** metres */
+  readonly distance: number;
+  readonly atEdge: boolean;
+}
+
+/** Metres by [launch angle][spin], with the plateau within 3 yards of the greatest. */
+export interface GridValues {
+  readonly metres: readonly (readonly number[])[];
+  readonly plateau: readonly (readonly boolean[])[];
+  readonly top: GridTop;
+}
+
+/** Modelled distances of straight shots at one ball speed by one coefficient set. Total is an estimate. */
+export interface LaunchSpinGrid extends GridAxes {
+  readonly set: string;
+  readonly ballSpeed: number;
+  readonly carry: GridValues;
+  readonly total: GridValues;
+}
+
+/** How far below the greatest distance the plateau reaches, metres: less than any gap that matters. */
+export const plateauDepth = toCanonical(3, 'yd');
+
+// A tenth of a second leaves errors of micrometres.
+const step = 0.1;
+const mostCells = 24;
+
+export function launchSpinGrid(axes: GridAxes, ballSpeed: number, model: FlightModel): LaunchSpinGrid {
+  const quick = { ...model, step };
+  const flights = axes.launchAngles.map((launchAngle) =>
+    axes.spinRates.map((spinRate) => {
+      const flight = fly({ ballSpeed, launchAngle, spinRate, launchDirection: 0, spinAxis: 0 }, quick);
+      return { carry: flight.carry, total: totalOf(flight, quick) };
+    }),
+  );
+  return {
+    ...axes,
+    set: model.coefficients.id,
+    ballSpeed,
+    carry: gridValues(
+      axes,
+      flights.map((row) => row.map(({ carry }) => carry)),
+    ),
+    total: gridValues(
+      axes,
+      flights.map((row) => row.map(({ total }) => total)),
+    ),
+  };
+}
+
+/**
+ * Cells that lie on the plateau of every set: all that may be shown where sets disagree. Grids must share their
+ * axes. Empty when there are no grids.
+ */
+export function sharedPlateau(
+  grids: readonly LaunchSpinGrid[],
+  of: 'carry' | 'total',
+): readonly (readonly boolean[])[] {
+  const [first, ...others] = grids.map((grid) => grid[of].plateau);
+  return (first ?? []).map((row, i) =>
+    row.map((cell, j) => cell && others.every((plateau) => plateau[i]?.[j] === true)),
+  );
+}
+
+/** Axes that hold all launches with room around them, in round steps, at most 25 values each. */
+export function axesAround(launches: readonly Launch[]): GridAxes {
+  return {
+    launchAngles: roundSteps(
+      launches.map(({ launchAngle }) => launchAngle),
+      4,
+      [0.5, 1, 2, 5],
+      0,
+    ),
+    spinRates: roundSteps(
+      launches.map(({ spinRate }) => spinRate),
+      1000,
+      [100, 200, 500, 1000],
+      500,
+    ),
+  };
+}
+
+function gridValues(
+  { launchAngles, spinRates }: GridAxes,
+  metres: readonly (readonly number[])[],
+): GridValues {
+  const distance = Math.max(...metres.flat());
+  const row = metres.findIndex((values) => values.includes(distance));
+  const column = metres[row]?.indexOf(distance) ?? 0;
+  const edge = (at: number, size: number): boolean => at === 0 || at === size - 1;
+  return {
+    metres,
+    plateau: metres.map((values) => values.map((value) => value >= distance - plateauDepth)),
+    top: {
+      launchAngle: launchAngles[row] ?? 0,
+      spinRate: spinRates[column] ?? 0,
+      distance,
+      atEdge: edge(row, launchAngles.length) || edge(column, spinRates.length),
+    },
+  };
+}
+
+function roundSteps(
+  values: readonly number[],
+  room: number,
+  steps: readonly number[],
+  least: number,
+): readonly number[] {
+  const low = Math.max(least, Math.min(...values) - room);
+  const high = Math.max(...values) + room;
+  const fits = (step: number): boolean => Math.ceil(high / step) - Math.floor(low / step) <= mostCells;
+  const step = steps.find(fits) ?? (high - low) / mostCells;
+  const first = Math.floor(low / step);
+  return Array.from({ length: Math.ceil(high / step) - first + 1 }, (_, i) => (first + i) * step);
+}
