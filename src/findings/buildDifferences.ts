@@ -76,8 +76,12 @@ export function buildDifferences({
 
 /** A contender's items by the name a reader sees; what was held for all holds where its own sheet is silent. */
 function itemsOf(build: Sheet, held: Sheet): ReadonlyMap<string, string> {
-  return new Map(
-    [held, build].flatMap((sheet) => [...knownItems(sheet), ...Object.entries(sheet.also ?? {})]),
+  return new Map([held, build].flatMap((sheet) => [...knownItems(sheet), ...furtherItems(sheet)]));
+}
+
+function furtherItems({ also = {} }: Sheet): [string, string][] {
+  return Object.entries(also).flatMap(([item, value]): [string, string][] =>
+    value === undefined ? [] : [[item, value]],
   );
 }
 

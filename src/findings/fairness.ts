@@ -164,9 +164,13 @@ export function missingConditions({ conditions }: Pick<WrittenConditions, 'condi
 }
 
 /** Whether the shop or a check says how a metric was read; without either, measured is only the usual guess. */
-function readingSaid({ written, problems }: FairnessFacts, metric: MetricId): boolean {
+function readingSaid({ written, problems, session }: FairnessFacts, metric: MetricId): boolean {
   const said = written.conditions.monitor?.columns?.[metric] ?? written.columns[metric]?.class;
-  return said !== undefined && !problems.some(({ kind }) => kind === 'column-looks-estimated');
+  const heading = session.columns[metric]?.heading;
+  const doubted = problems.some(
+    ({ kind, columnName }) => kind === 'column-looks-estimated' && columnName === heading,
+  );
+  return said !== undefined && !doubted;
 }
 
 function readingMeasured(facts: FairnessFacts): State {

@@ -30,6 +30,20 @@ export const problemKinds = {
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
+  'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots bear' },
+  'number-unmatched': { severity: 'warning', title: 'A number that stands in no finding and no answer' },
+  'absolute-word': { severity: 'warning', title: 'A word that leaves no doubt' },
+  'promise-made': { severity: 'warning', title: 'A promise to the reader' },
+  'contest-word': { severity: 'warning', title: 'A word of contest or of selling' },
+  'outcome-unmeasured': { severity: 'warning', title: 'An outcome that was not measured' },
+  'independence-claimed': { severity: 'warning', title: 'Independence is claimed where there is an interest' },
+  // Claims
+  'claim-contradicted': { severity: 'error', title: 'The shots contradict a claim' },
+  'claim-not-shown': { severity: 'error', title: 'The shots do not show a claim' },
+  'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
+  // The ledger
+  'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
+  'changed-without-correction': { severity: 'warning', title: 'A published report was changed without a correction' },
   // From CSV to session
   'contender-not-in-report': {
     severity: 'error',

@@ -5,6 +5,7 @@ import { sheetItems, type SheetItem } from '../intake/authored/sheet.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { orderInWords } from './forWhom.ts';
+import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
 import { counted, listed } from './words.ts';
 
@@ -119,12 +120,7 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
   const reasons = [
     ...new Set(left.map(({ excluded }) => `${excluded?.rule ?? ''}: ${excluded?.reason ?? ''}`)),
   ];
-  const planned =
-    front.plan?.date === undefined
-      ? null
-      : findings.design.plannedInAdvance
-        ? `yes, ${front.plan.date}`
-        : 'no';
+  const planned = plannedInWords(findings.design.plan, front.plan?.date);
   return [
     item('Shots recorded', counts.join(', ')),
     item('Order', orderInWords(findings.design.order)),

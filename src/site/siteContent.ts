@@ -1,8 +1,10 @@
 import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
+import type { Ledger } from '../intake/ledger.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { contentFolder } from './folders.ts';
+import { ledgerOf } from './ledger.ts';
 import { makeReport } from './makeReport.ts';
 import { isShown } from './shown.ts';
 import { readContent } from './sources.ts';
@@ -23,20 +25,25 @@ export interface SiteContent {
   readonly blocked: readonly BlockedReport[];
   readonly problems: readonly Problem[];
   readonly waiting: readonly string[];
+  /** What was planned, published and said before; null where the shop keeps no ledger. */
+  readonly ledger: Ledger | null;
 }
 
 /** Reads and analyses a content folder; `only` keeps to some reports. */
 export function loadSite(root: string, only: readonly string[] = []): SiteContent {
-  const content = readContent(openContentFolder(root), only);
-  const made = content.reports.map((written) => ({ slug: written.slug, ...makeReport(written) }));
+  const folder = openContentFolder(root);
+  const content = readContent(folder, only);
+  const { ledger, problems: ledgerProblems } = ledgerOf(folder);
+  const made = content.reports.map((written) => ({ slug: written.slug, ...makeReport(written, ledger) }));
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
   return {
     shop: content.shop,
     publisher: content.shop?.name ?? 'Publisher not recorded',
     reports: [...reports].sort(newestFirst),
     blocked: made.flatMap(({ slug, report, problems }) => (report === null ? [{ slug, problems }] : [])),
-    problems: [...content.problems, ...made.flatMap(({ problems }) => problems)],
+    problems: [...content.problems, ...ledgerProblems, ...made.flatMap(({ problems }) => problems)],
     waiting: content.waiting,
+    ledger,
   };
 }
 

@@ -1,0 +1,148 @@
+import { z } from 'zod';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { isRealDate } from './authored/answers.ts';
+
+/** A plan as it stood on the day it was put on record. */
+export interface RecordedPlan {
+  readonly slug: string;
+  readonly date: string;
+  readonly hash: string;
+}
+
+/** A planned test that will not be published, and why. */
+export interface DroppedPlan {
+  readonly slug: string;
+  readonly date: string;
+  readonly reason: string;
+}
+
+/** One answer of a report as it was printed: what a later change is held against. */
+export interface RecordedAnswer {
+  readonly metric: string;
+  readonly a: string;
+  readonly b: string;
+  readonly verdict: string;
+  readonly credit: string;
+  /** The one that was ahead; null where none was. */
+  readonly ahead: string | null;
+  readonly says: string;
+}
+
+/** A published report as it stood on the day of its record. */
+export interface ReportRecord {
+  readonly date: string;
+  /** SHA-256 of the front matter with the shop's defaults, corrections and replies apart. */
+  readonly front: string;
+  readonly data: readonly { readonly name: string; readonly sha256: string }[];
+  /** How many corrections the report listed. */
+  readonly corrections: number;
+  readonly answers: readonly RecordedAnswer[];
+}
+
+export interface RecordedReport {
+  readonly slug: string;
+  /** The oldest first. */
+  readonly records: readonly ReportRecord[];
+}
+
+/** `ledger.json`: what was planned, what was published, and what it said then. */
+export interface Ledger {
+  readonly version: 1;
+  readonly plans: readonly RecordedPlan[];
+  readonly dropped: readonly DroppedPlan[];
+  readonly reports: readonly RecordedReport[];
+}
+
+export const emptyLedger: Ledger = { version: 1, plans: [], dropped: [], reports: [] };
+
+const date = z.string().refine(isRealDate, 'a date as year-month-day');
+const text = z.string().min(1, 'a text');
+const hash = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits');
+
+const schema: z.ZodType<Ledger> = z.strictObject({
+  version: z.literal(1),
+  plans: z.array(z.strictObject({ slug: text, date, hash })),
+  dropped: z.array(z.strictObject({ slug: text, date, reason: text })),
+  reports: z.array(
+    z.strictObject({
+      slug: text,
+      records: z.array(
+        z.strictObject({
+          date,
+          front: hash,
+          data: z.array(z.strictObject({ name: text, sha256: hash })),
+          corrections: z.int().nonnegative(),
+          answers: z.array(
+            z.strictObject({
+              metric: text,
+              a: text,
+              b: text,
+              verdict: text,
+              credit: text,
+              ahead: text.nullable(),
+              says: text,
+            }),
+          ),
+        }),
+      ),
+    }),
+  ),
+});
+
+/** Reads `ledger.json`; null with a problem where it is not what `record` writes. */
+export function readLedger(
+  file: string,
+  json: string,
+): { readonly ledger: Ledger | null; readonly problems: readonly Problem[] } {
+  const refuse = (found: string): ReturnType<typeof readLedger> => ({
+    ledger: null,
+    problems: [
+      makeProblem(
+        'ledger-invalid',
+        { file },
+        {
+          expected: 'the ledger as "npm run record" writes it',
+          found,
+          cure: 'Nobody edits this file by hand: take back its last good version.',
+        },
+      ),
+    ],
+  });
+  let tree: unknown;
+  try {
+    tree = JSON.parse(json);
+  } catch {
+    return refuse('text that is not JSON');
+  }
+  const read = schema.safeParse(tree);
+  if (read.success) return { ledger: read.data, problems: [] };
+  const [issue] = read.error.issues;
+  const path = issue?.path.map(String).join('.') ?? '';
+  return refuse(path === '' ? 'something else' : `something else at ${path}`);
+}
+
+/** How many tests were planned and what became of them. */
+export interface LedgerCount {
+  readonly planned: number;
+  readonly published: number;
+  readonly dropped: readonly DroppedPlan[];
+  readonly open: number;
+  /** Reports published without a plan on record. */
+  readonly unplanned: number;
+}
+
+/** A test counts once, however often its plan was changed; one both dropped and published was published. */
+export function ledgerCount({ plans, dropped, reports }: Ledger): LedgerCount {
+  const planned = new Set(plans.map(({ slug }) => slug));
+  const published = new Set(reports.map(({ slug }) => slug));
+  const given = dropped.filter(({ slug }) => planned.has(slug) && !published.has(slug));
+  const shown = [...published].filter((slug) => planned.has(slug)).length;
+  return {
+    planned: planned.size,
+    published: shown,
+    dropped: given,
+    open: planned.size - shown - given.length,
+    unplanned: published.size - shown,
+  };
+}

@@ -1,0 +1,71 @@
+import { isMeasured } from '../findings/claims.ts';
+import type { ClaimStanding } from '../findings/findings.ts';
+import type { Claim } from '../intake/authored/claims.ts';
+import type { PlaceOf } from '../intake/authored/places.ts';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { metrics } from '../trade/metrics.ts';
+import { claimedSize, whatTheShotsBear } from './claimSentence.ts';
+import { unmeasuredOutcome } from './linterWords.ts';
+import type { Telling } from './telling.ts';
+
+/** The claims of a report that may not be published as they stand, each with what the shots would bear. */
+export function claimProblems(
+  claims: readonly Claim[],
+  telling: Telling,
+  placeOf: PlaceOf,
+): readonly Problem[] {
+  // Standings follow the order of the claims that could be judged.
+  const standings = [...telling.findings.claims];
+  return claims.flatMap((claim, index) => {
+    const place = placeOf(['claims', index, 'say']);
+    if (!isMeasured(claim, telling.findings)) return [notMeasured(claim, place, telling)];
+    const standing = standings.shift();
+    const outcome = unmeasuredOutcome(claim.say);
+    if (outcome !== null) return [outcomeNotMeasured(claim, outcome, place)];
+    if (standing === undefined) return [];
+    if (standing.standing === 'contradicted') return [contradicted(standing, place, telling)];
+    return standing.standing === 'not-shown' && !claim.allowUnproven
+      ? [notShown(standing, place, telling)]
+      : [];
+  });
+}
+
+type ClaimPlace = ReturnType<PlaceOf>;
+
+function notMeasured({ metric, direction, say }: Claim, place: ClaimPlace, { findings }: Telling): Problem {
+  const name = direction === 'straighter' ? 'where shots finish beside the line' : metrics[metric].name;
+  const there = findings.metrics.map(({ id }) => metrics[id].name).join(', ');
+  return makeProblem('claim-unmeasured', place, {
+    expected: `a claim about something in the session file: ${there}`,
+    found: `"${say}", and no column holds ${name}`,
+    cure: 'Take the claim out, or add the column to the session file.',
+  });
+}
+
+function outcomeNotMeasured({ say }: Claim, outcome: string, place: ClaimPlace): Problem {
+  return makeProblem('claim-unmeasured', place, {
+    expected: 'a claim about what the shots show',
+    found: `"${say}", and ${outcome} was not measured`,
+    cure: `Say what was measured, or leave it out: no shot in the file tells of ${outcome}.`,
+  });
+}
+
+function contradicted(standing: ClaimStanding, place: ClaimPlace, telling: Telling): Problem {
+  return makeProblem('claim-contradicted', place, {
+    expected: 'a claim that the shots do not speak against',
+    found: `"${standing.say}"`,
+    cure: `The shots bear: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out.`,
+  });
+}
+
+function notShown(standing: ClaimStanding, place: ClaimPlace, telling: Telling): Problem {
+  const size = standing.byAtLeast === 0 ? '' : ` of ${claimedSize(standing, telling)} or more`;
+  return makeProblem('claim-not-shown', place, {
+    expected: `a claim that the shots show${size === '' ? '' : `, here a gap${size}`}`,
+    found: `"${standing.say}"`,
+    cure:
+      `The shots bear: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out; ` +
+      'with "allow_unproven: yes" it is printed as not shown.',
+  });
+}

@@ -1,0 +1,68 @@
+import MarkdownIt from 'markdown-it';
+
+/** A sentence of a narrative as a reader sees it, by its place in the text. */
+export interface ProseSentence {
+  /** Length and offsets as in the source; what is not prose is blank. */
+  readonly text: string;
+  /** Offset of the first character in the narrative. */
+  readonly start: number;
+  /** Whether the sentence takes its comparison from the findings: `{{ answer ... }}` or `{{ apart ... }}`. */
+  readonly answered: boolean;
+}
+
+/** The prose of a narrative: code, references and addresses are not read. */
+export function sentencesOf(text: string): readonly ProseSentence[] {
+  const prose = withoutCode(text);
+  const read = blanked(prose, notProse);
+  const sentences: ProseSentence[] = [];
+  let start = 0;
+  const end = (at: number, next: number): void => {
+    const own = read.slice(start, at);
+    const answered = /\{\{\s*(answer|apart)\b/.test(prose.slice(start, at));
+    if (own.trim() !== '') sentences.push({ text: own, start, answered });
+    start = next;
+  };
+  for (const found of read.matchAll(sentenceEnd)) end(found.index, found.index + found[0].length);
+  end(read.length, read.length);
+  return sentences;
+}
+
+/** References, code spans, link addresses, bare addresses; marks of emphasis that would join words. */
+const notProse: readonly RegExp[] = [
+  /\{\{[^{}]*\}\}/g,
+  /(?<!`)(`+)(?!`)(?:(?!\n\s*\n)[\s\S])*?(?<!`)\1(?!`)/g,
+  /(?<=\])\([^()\n]*\)/g,
+  /^ {0,3}\[[^\]\n]+\]:.*$/gm,
+  /\bhttps?:\/\/\S+/g,
+  /(?<![\p{L}\p{N}])[_*]+|[_*]+(?![\p{L}\p{N}])/gu,
+];
+
+/** An empty line, a new entry, heading, quote or cell, or a stop that is no decimal point and no abbreviation. */
+const sentenceEnd =
+  /\n[ \t]*\n|\n(?=[ \t]*(?:[-+>|]|\d+[.)]|#{1,6})[ \t])|\||(?<=[.!?]["'”’)]*)(?<!\b(?:e\.g|i\.e|vs|approx|no|cf)\.)\s+(?=\S)/gi;
+
+function withoutCode(text: string): string {
+  const lines = text.split('\n');
+  for (const { type, map } of new MarkdownIt({ html: false }).parse(text, {})) {
+    if ((type !== 'fence' && type !== 'code_block') || map === null) continue;
+    for (let line = map[0]; line < map[1]; line++) lines[line] = ' '.repeat((lines[line] ?? '').length);
+  }
+  return lines.join('\n');
+}
+
+function blanked(text: string, patterns: readonly RegExp[]): string {
+  return patterns.reduce(
+    (rest, pattern) => rest.replace(pattern, (match) => match.replace(/[^\n]/g, ' ')),
+    text,
+  );
+}
+
+/** Line and column of an offset, both counted from 1; the line counts on from `firstLine`. */
+export function placeAt(
+  text: string,
+  offset: number,
+  firstLine: number,
+): { readonly line: number; readonly column: number } {
+  const before = text.slice(0, offset).split('\n');
+  return { line: firstLine + before.length - 1, column: (before.at(-1) ?? '').length + 1 };
+}

@@ -1,0 +1,148 @@
+import type { ProblemKind } from '../problems/kinds.ts';
+
+/** A word that a narrative should do without, and why. */
+export interface CarefulWord {
+  readonly kind: ProblemKind;
+  readonly pattern: RegExp;
+  readonly expected: string;
+  readonly cure: string;
+  /** Passes in a sentence that denies it: "we do not say that it will last longer". */
+  readonly mayBeDenied: boolean;
+  /** Counts only beside what shots do or who hits them: "always" is no fault in "we always use one mat". */
+  readonly onlyOfShots: boolean;
+}
+
+const absolute = (pattern: RegExp, onlyOfShots: boolean): CarefulWord => ({
+  kind: 'absolute-word',
+  pattern,
+  expected: 'words that leave room for doubt, as any test of some shots does',
+  cure: 'Say what these shots showed: "in this test", "for this golfer".',
+  mayBeDenied: !onlyOfShots,
+  onlyOfShots,
+});
+
+const promise = (pattern: RegExp): CarefulWord => ({
+  kind: 'promise-made',
+  pattern,
+  expected: 'what this golfer saw, not what a reader will see',
+  cure: 'Say what happened in the test: "this golfer carried it ...". Another golfer may differ.',
+  mayBeDenied: false,
+  onlyOfShots: false,
+});
+
+const contest = (pattern: RegExp): CarefulWord => ({
+  kind: 'contest-word',
+  pattern,
+  expected: 'plain words for a comparison',
+  cure: 'Say by how much and in what, for example with {{ answer carry ... }}.',
+  mayBeDenied: false,
+  onlyOfShots: false,
+});
+
+/** Outcomes that no monitor measures, by the name a message gives them. */
+const outcomes: readonly (readonly [name: string, pattern: RegExp])[] = [
+  ['scores', /\bscor(?:es?|ing|ed)\b(?![ -]?(?:lines?|cards?))/i],
+  [
+    'strokes',
+    /\bstrokes?[ -](?:gained|saved|better|fewer)\b|\b(?:save|saves|saved|fewer|lower) (?:\w+ )?strokes?\b/i,
+  ],
+  [
+    'handicaps',
+    /\b(?:lower|lowers|lowered|cut|cuts|bring down|reduces?) (?:your|his|her|their|the|any) handicaps?\b/i,
+  ],
+  ['forgiveness', /\b(?:un)?forgiv(?:e|es|en|ing|eness)\b/i],
+  ['durability', /\bdurab(?:le|ly|ility)\b|\blasts? longer\b|\bwears? (?:better|longer|well|out)\b/i],
+  ['putting', /\b(?:fewer|more|less) putts\b/i],
+  ['fairways and greens hit', /\b(?:more|fewer) (?:fairways|greens)\b/i],
+];
+
+/** What a text speaks of that was never measured; null where it speaks of none. */
+export function unmeasuredOutcome(text: string): string | null {
+  return outcomes.find(([, pattern]) => pattern.test(text))?.[0] ?? null;
+}
+
+const outcomeWords = outcomes.map(([name, pattern]): CarefulWord => ({
+  kind: 'outcome-unmeasured',
+  pattern,
+  expected: 'what the shots can show',
+  cure: `Leave it out, or say that ${name} were not part of the test.`.replace(
+    /(forgiveness|durability|putting) were/,
+    '$1 was',
+  ),
+  mayBeDenied: true,
+  onlyOfShots: false,
+}));
+
+const independence: CarefulWord = {
+  kind: 'independence-claimed',
+  pattern:
+    /\bunbiased\b|\bimpartial(?:ly)?\b|\bindependent(?:ly)?\b(?! of\b)|(?<!\b(?:the|an|our|main|one|its|this) )\bobjective(?:ly)?\b(?! (?:of|was|is)\b)|\bno bias\b/i,
+  expected: 'no word for independence from a shop that sells, borrows or is paid for what it tests',
+  cure: 'Take the word out: the report prints the interest itself.',
+  mayBeDenied: true,
+  onlyOfShots: false,
+};
+
+/** All words to be careful with; those on independence only where the shop has an interest. */
+export function carefulWords({ interest }: { readonly interest: boolean }): readonly CarefulWord[] {
+  return [...alwaysCareful, ...(interest ? [independence] : [])];
+}
+
+const afterWill =
+  '(?!(?:also |still |now |often )?(?:see|find|read|notice|need|want|have|not|know|recogni[sz]e)\\b)';
+
+const alwaysCareful: readonly CarefulWord[] = [
+  absolute(
+    /\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b/i,
+    false,
+  ),
+  {
+    ...absolute(/\bno (?:doubt|question) (?:that|about|which)\b|\bthere is no (?:doubt|question)\b/i, false),
+    mayBeDenied: false,
+  },
+  absolute(
+    /\balways\b|\bnever\b|\bevery (?:time|golfer|player)\b|\ball (?:golfers|players)\b|\bany (?:golfer|player)\b|\bevery(?:one|body)\b|\bany(?:one|body)\b/i,
+    true,
+  ),
+  promise(new RegExp(`\\byou(?:['’]ll| will| are going to|['’]re going to) ${afterWill}\\w+`, 'i')),
+  promise(/\byour (?:\w+ )?(?:drives?|shots?|game|scores?|handicap|carry|distance|ball) will\b/i),
+  promise(
+    /\b(?:will|going to) (?:gain|give you|help you|improve your|lower your|fix your|change your|transform)\b/i,
+  ),
+  promise(/\b(?:you can|can) expect to gain\b|\bpromises? you\b/i),
+  contest(
+    /\bbeat(?:s|en|ing)?\b|\bcrush(?:es|ed|ing)?\b|\bwinners?\b|\bwins?\b|\bwon\b(?!['’]t)|\blosers?\b|\bbomb(?:s|ed|er)?\b|\bdestroy(?:s|ed)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bblow[sn]? \w+ away\b|\bblew \w+ away\b|\bking of\b|\bchampions?\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\bmonster\b|\bknock(?:s|ed)? \w+ out\b/i,
+  ),
+  ...outcomeWords,
+];
+
+/** Words that turn what follows into something not said. */
+const denial =
+  /\b(?:not|no|neither|nor|never|cannot|without|hardly|nothing|nobody|none|whether|if)\b|n['’]t\b/i;
+
+/** Words for what was only expected, felt or thought possible. */
+const supposed =
+  /\b(?:expect(?:ed|s)?|hop(?:e|ed|ing)|want(?:ed|s)?|wonder(?:ed)?|ask(?:ed|s)?|thought|think|felt|feels?|believed?|may|might|could|would|should|claim(?:s|ed)?|said to|meant to)\b/i;
+
+/** Whether the clause before a word denies it, or the sentence only asks. */
+export function isDenied(sentence: string, at: number): boolean {
+  return sentence.trimEnd().endsWith('?') || denial.test(clauseBefore(sentence, at));
+}
+
+/** Whether the clause before a word says that it was only supposed. */
+export function isSupposed(sentence: string, at: number): boolean {
+  return supposed.test(clauseBefore(sentence, at));
+}
+
+function clauseBefore(sentence: string, at: number): string {
+  return (
+    sentence
+      .slice(0, at)
+      .split(/[;:]|,? but\b|, (?:and|while|yet)\b/i)
+      .at(-1) ?? ''
+  );
+}
+
+/** Verbs of what a ball or club does, and nouns of what is measured. */
+export const flightWords =
+  /\bcarr(?:y|ies|ied|ying)\b|\bwent\b|\bgo(?:es)?\b|\bfl(?:y|ies|ew|own|ying)\b|\bflights?\b|\blaunch(?:es|ed|ing)?\b|\bland(?:s|ed|ing)?\b|\broll(?:s|ed)?\b|\bsp(?:i|u)n(?:s|ning)?\b|\bc[ao]mes? off\b|\bstart(?:s|ed)? (?:left|right|higher|lower)\b|\bfinish(?:es|ed)?\b|\btravel(?:s|led|ed)?\b|\bcurv(?:e|es|ed)\b|\bdistance\b|\bball speed\b|\bclub speed\b|\bapex\b|\btrajectory\b|\bhit(?:s)? (?:it|the ball) \w+er\b|\bdrives?\b/i;

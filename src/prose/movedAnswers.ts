@@ -1,0 +1,55 @@
+import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import { isGap } from '../findings/verdict.ts';
+import type { RecordedAnswer, ReportRecord } from '../intake/ledger.ts';
+import { primaryMetrics } from './answer.ts';
+import { pairSentence } from './pairSentence.ts';
+import type { Telling } from './telling.ts';
+
+/** An answer that is not what it was. */
+export interface MovedAnswer {
+  /** The day on which the old answer was put on record. */
+  readonly since: string;
+  readonly then: string;
+  /** Null where the question is no longer asked. */
+  readonly now: string | null;
+}
+
+/** The primary answers of a report, for its record. */
+export function answersOf(telling: Telling): readonly RecordedAnswer[] {
+  return primaryMetrics(telling.findings).flatMap((metric) =>
+    metric.pairs.map((pair) => ({
+      metric: metric.id,
+      a: pair.a,
+      b: pair.b,
+      verdict: pair.verdict,
+      credit: pair.credit,
+      ahead: aheadOf(pair, metric),
+      says: pairSentence(pair, metric, telling),
+    })),
+  );
+}
+
+function aheadOf({ a, b, estimate, verdict }: PairFindings, { better }: MetricFindings): string | null {
+  if (estimate === null || !isGap(verdict)) return null;
+  return estimate > 0 === (better !== 'less') ? a : b;
+}
+
+/**
+ * Every answer that moved from one record to the next, and from the last to now; the newest first. A new wording of
+ * the same answer is no move.
+ */
+export function movedAnswers(records: readonly ReportRecord[], telling: Telling): readonly MovedAnswer[] {
+  const now = answersOf(telling);
+  return records
+    .flatMap((record, index) => movesBetween(record, records[index + 1]?.answers ?? now))
+    .toSorted((x, y) => (x.since < y.since ? 1 : x.since > y.since ? -1 : 0));
+}
+
+function movesBetween({ date, answers }: ReportRecord, later: readonly RecordedAnswer[]): MovedAnswer[] {
+  return answers.flatMap((then): MovedAnswer[] => {
+    const now = later.find(({ metric, a, b }) => metric === then.metric && a === then.a && b === then.b);
+    if (now === undefined) return [{ since: date, then: then.says, now: null }];
+    const same = now.verdict === then.verdict && now.credit === then.credit && now.ahead === then.ahead;
+    return same ? [] : [{ since: date, then: then.says, now: now.says }];
+  });
+}

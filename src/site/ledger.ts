@@ -1,0 +1,108 @@
+import type { Front } from '../intake/authored/front.ts';
+import type { Source } from '../intake/authored/source.ts';
+import { readLedger, type Ledger, type ReportRecord } from '../intake/ledger.ts';
+import type { PlanStanding } from '../findings/findings.ts';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { sha256, type ContentFolder } from './contentFiles.ts';
+
+export const ledgerFile = 'ledger.json';
+
+/** The ledger of a content folder; null where there is none, or none that can be read. */
+export function ledgerOf(folder: ContentFolder): {
+  readonly ledger: Ledger | null;
+  readonly problems: readonly Problem[];
+} {
+  const json = folder.text(ledgerFile);
+  return json === null ? { ledger: null, problems: [] } : readLedger(ledgerFile, json);
+}
+
+/**
+ * What a plan binds the shop to: the plan itself, the metrics chosen before hitting, and the gaps in them that
+ * matter. Null without a plan.
+ */
+export function planHash({
+  plan,
+  primary,
+  matters,
+}: Pick<Front, 'plan' | 'primary' | 'matters'>): string | null {
+  if (plan === null) return null;
+  return hashOf({ plan, primary, matters: primary.map((metric) => matters[metric]?.value ?? null) });
+}
+
+/** When the plan of a report was written, as far as the ledger shows. A plan of the day itself is not one before. */
+export function planStanding(
+  { slug, front }: Pick<Source, 'slug' | 'front'>,
+  ledger: Ledger | null,
+): PlanStanding {
+  const before = ledger?.plans.filter((entry) => entry.slug === slug && entry.date < front.date) ?? [];
+  const hash = planHash(front);
+  if (hash !== null && before.some((entry) => entry.hash === hash)) return 'on-record';
+  if (before.length > 0) return 'changed';
+  const stated = front.plan?.date;
+  if (stated === undefined) return 'not-said';
+  return stated < front.date ? 'stated' : 'afterwards';
+}
+
+/** What a published report is held to: its answers to every question but corrections, replies and its status. */
+export function contentHashes({
+  front,
+  files,
+}: Pick<Source, 'front' | 'files'>): Pick<ReportRecord, 'front' | 'data'> {
+  const { corrections, replies, status, published, withdrawn, supersededBy, ...held } = front;
+  return {
+    front: hashOf(held),
+    data: files.map(({ name, sha256: hash }) => ({ name, sha256: hash })),
+  };
+}
+
+/** The latest record of a report, or null. */
+export function latestRecord(slug: string, ledger: Ledger | null): ReportRecord | null {
+  return ledger?.reports.find((report) => report.slug === slug)?.records.at(-1) ?? null;
+}
+
+/** What is not as it was when the report was last put on record. */
+export function changesSince(
+  source: Pick<Source, 'front' | 'files'>,
+  record: ReportRecord,
+): readonly string[] {
+  const now = contentHashes(source);
+  const names = new Set([...now.data, ...record.data].map(({ name }) => name));
+  const hashIn = (data: ReportRecord['data'], name: string): string | undefined =>
+    data.find((file) => file.name === name)?.sha256;
+  return [
+    ...(now.front === record.front ? [] : ['front matter']),
+    ...[...names].filter((name) => hashIn(now.data, name) !== hashIn(record.data, name)),
+  ];
+}
+
+/** Warns of a published report that is not what it was, while no correction says so. */
+export function changedWithoutCorrection(source: Source, ledger: Ledger | null): readonly Problem[] {
+  const record = latestRecord(source.slug, ledger);
+  if (record === null || source.front.status !== 'published') return [];
+  const changed = changesSince(source, record);
+  if (changed.length === 0 || source.front.corrections.length > record.corrections) return [];
+  return [
+    makeProblem('changed-without-correction', source.placeOf(['corrections'], 'key'), {
+      expected: `what was put on record on ${record.date}, or a correction that says what changed`,
+      found: `changed since: ${changed.join(', ')}`,
+      cure: 'Add an entry to "corrections" with date, what, was and now, then run "npm run record".',
+      forReader: `Since ${record.date} this report was changed without a correction: ${changed.join(', ')}.`,
+    }),
+  ];
+}
+
+function hashOf(value: unknown): string {
+  return sha256(new TextEncoder().encode(JSON.stringify(sorted(value))));
+}
+
+/** The same value with keys in alphabetical order: their order in a file is no change. */
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .toSorted(([x], [y]) => (x < y ? -1 : 1))
+      .map(([key, own]) => [key, sorted(own)]),
+  );
+}
