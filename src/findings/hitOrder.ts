@@ -13,19 +13,25 @@ export interface Turns {
   readonly complete: number;
 }
 
+/** The rounds or visits of one hitter. */
+export interface HitterTurns {
+  readonly hitter: string;
+  readonly turns: Turns;
+}
+
 /** How the contenders followed one another, and what that rests on. */
 export interface HitOrder {
   readonly kind: OrderKind;
   /** Complete rounds of a rotation, else null. */
   readonly rounds: number | null;
-  /** Contenders in the order they were hit, where that was one after another. */
+  /** Contenders in the order they were hit, where that was one after another, and the same for every hitter. */
   readonly sequence: readonly string[] | null;
   /** Fewest visits of any contender in mini-blocks, else null. */
   readonly fewestVisits: number | null;
   /** Whether positions in the file are positions in time. */
   readonly rowsInHitOrder: boolean;
-  /** Rounds or visits of the one hitter; null where there are none, or several hitters. */
-  readonly turns: Turns | null;
+  /** Of every hitter whose shots came in rounds or visits. */
+  readonly turns: readonly HitterTurns[];
 }
 
 const statedKind: Readonly<Record<StatedOrder, OrderKind>> = {
@@ -49,7 +55,7 @@ const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
   rounds: null,
   sequence: null,
   fewestVisits: null,
-  turns: null,
+  turns: [],
 };
 
 /**
@@ -58,10 +64,17 @@ const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
  */
 export function hitOrder(session: Session, stated: StatedOrder | null): HitOrder {
   if (stated !== null) return { ...nothingKnown, kind: statedKind[stated], rowsInHitOrder: false };
-  const perHitter = session.hitters.map((hitter) => orderOf(shotsInOrder(session, hitter)));
+  const perHitter = session.hitters.map((hitter) => orderOf(hitter, shotsInOrder(session, hitter)));
   const [gravest] = [...perHitter].sort((x, y) => gravity.indexOf(x.kind) - gravity.indexOf(y.kind));
   if (gravest === undefined) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
-  return perHitter.length === 1 ? gravest : { ...gravest, turns: null };
+  const sequences = new Set(perHitter.map(({ sequence }) => sequence?.join('\n')));
+  const visits = perHitter.flatMap(({ fewestVisits }) => (fewestVisits === null ? [] : [fewestVisits]));
+  return {
+    ...gravest,
+    sequence: sequences.size === 1 ? gravest.sequence : null,
+    fewestVisits: visits.length === 0 ? null : Math.min(...visits),
+    turns: perHitter.flatMap(({ turns }) => turns),
+  };
 }
 
 /** A hitter's shots in the order they were hit. */
@@ -69,18 +82,19 @@ export function shotsInOrder(session: Session, hitter: string): readonly Shot[] 
   return session.shots.filter((shot) => shot.hitter === hitter).sort((x, y) => x.order - y.order);
 }
 
-function orderOf(shots: readonly Shot[]): HitOrder {
+function orderOf(hitter: string, shots: readonly Shot[]): HitOrder {
   if (shots.length === 0) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
   const sequence = shots.map(({ contender }) => contender);
   const rounds = shots.map(({ round }) => round);
   const found = orderClass(sequence, rounds.every((round) => round !== null) ? rounds : undefined);
+  const turns = turnsOf(found, sequence);
   return {
     kind: kindOf(found),
     rounds: found.kind === 'rotation' ? found.complete : null,
     sequence: found.kind === 'one-after-another' ? byMeanPlace(sequence) : null,
     fewestVisits: found.kind === 'mini-blocks' ? found.fewestVisits : null,
     rowsInHitOrder: true,
-    turns: turnsOf(found, sequence),
+    turns: turns === null ? [] : [{ hitter, turns }],
   };
 }
 

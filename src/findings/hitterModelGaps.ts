@@ -30,9 +30,13 @@ export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level:
     .flatMap((samples) => samples.map(({ values }) => values.length))
     .filter((size) => size > 0);
   const least = sizes.length > 0 && median(sizes) >= usualCell ? fewestInCell : 1;
+  // A contender without a cell would leave the table in two pieces.
+  const hit = contenders.filter((_, index) =>
+    byHitter.some((samples) => (samples[index]?.values.length ?? 0) >= least),
+  );
   const cells = byHitter.flatMap((samples, block) =>
-    samples.flatMap(({ values }, treatment): Cell[] =>
-      values.length >= least ? [{ block, treatment, value: meanOf(values) }] : [],
+    samples.flatMap(({ contender, values }): Cell[] =>
+      values.length >= least ? [{ block, treatment: hit.indexOf(contender), value: meanOf(values) }] : [],
     ),
   );
   const cellsLeftOut = sizes.filter((size) => size < least).length;
@@ -43,8 +47,8 @@ export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level:
       .map((gap): Gap => {
         const { estimate, standardError, df, statistic, p, ci } = gap;
         return {
-          a: contenders[gap.a] ?? '',
-          b: contenders[gap.b] ?? '',
+          a: hit[gap.a] ?? '',
+          b: hit[gap.b] ?? '',
           method: 'hitter-model',
           estimate,
           standardError,

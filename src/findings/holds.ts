@@ -1,16 +1,15 @@
 import type { Session } from '../intake/session.ts';
-import { additiveModel } from '../stats/additiveModel.ts';
 import { gamesHowellPair } from '../stats/gamesHowell.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
-import { StatisticsError } from '../stats/statisticsError.ts';
 import { trimmedMoments } from '../stats/trimmedMoments.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { Hold, Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { shotsInOrder, type HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
-import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
-import { turnCells } from './turnCells.ts';
+import { atLeastRounding, fewestShotsJudged, judgedContenders } from './shotGaps.ts';
+import { quietly } from './quietly.ts';
+import { turnGap } from './turnGap.ts';
 import { isGap, verdictOf } from './verdict.ts';
 
 const fewestForUsualStrikes = 8;
@@ -83,44 +82,30 @@ function usualStrikes(gap: Gap, { samples, step }: HoldFacts): OtherWay | null {
   return (level) => gamesHowellPair(trimmed, a, b, level);
 }
 
-/** `fewest` overrides how many complete rounds or visits it takes. The additive model of round (or visit) and contender; null where there are too few of them. */
-export function byRounds(
-  gap: Pick<Gap, 'a' | 'b'>,
-  { session, metric, order }: HoldFacts,
-  fewest?: number,
-): OtherWay | null {
-  const { turns } = order;
-  if (turns === null) return null;
-  if (turns.complete < (fewest ?? (turns.kind === 'rounds' ? fewestRounds : fewestVisits))) return null;
-  const cells = turnCells(session, metric, turns);
-  const [a, b] = [session.contenders.indexOf(gap.a), session.contenders.indexOf(gap.b)];
-  return (level) =>
-    quietly(() => {
-      const { gaps, residualDf } = additiveModel(cells, level);
-      if (residualDf < fewestErrorDf) return null;
-      return gaps.find((pair) => pair.a === a && pair.b === b) ?? null;
-    });
+function byRounds(gap: Gap, { session, metric, samples, order }: HoldFacts): OtherWay | null {
+  const [own] = order.turns;
+  if (own === undefined) return null;
+  const { kind, complete } = own.turns;
+  if (complete < (kind === 'rounds' ? fewestRounds : fewestVisits)) return null;
+  return (level) => {
+    const counted = turnGap(gap, { session, metric, samples, order }, level);
+    return counted === null || counted.df < fewestErrorDf ? null : counted;
+  };
 }
 
-function driftTakenOut(gap: Gap, { session, metric, order }: HoldFacts): OtherWay | null {
+function driftTakenOut(gap: Gap, { session, metric, samples, order }: HoldFacts): OtherWay | null {
   const [hitter] = session.hitters;
   if (!order.rowsInHitOrder || hitter === undefined) return null;
+  const judged = judgedContenders(samples);
   const shots = shotsInOrder(session, hitter);
-  const sequence = shots.map(({ contender }) => session.contenders.indexOf(contender));
-  const values = shots.map((shot) => (shot.excluded === null ? (shot.values[metric] ?? null) : null));
-  const [a, b] = [session.contenders.indexOf(gap.a), session.contenders.indexOf(gap.b)];
+  const sequence = shots.map(({ contender }) => judged.indexOf(contender));
+  // A shot that does not count still takes its place in the order.
+  const values = shots.map(({ contender, excluded, values: readings }) =>
+    excluded === null && judged.includes(contender) ? (readings[metric] ?? null) : null,
+  );
+  const [a, b] = [judged.indexOf(gap.a), judged.indexOf(gap.b)];
   return (level) =>
     quietly(
       () => linearTrend(sequence, values, level).gaps.find((pair) => pair.a === a && pair.b === b) ?? null,
     );
-}
-
-/** Null where a statistic finds too little to work with. */
-function quietly<Result>(work: () => Result | null): Result | null {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof StatisticsError) return null;
-    throw error;
-  }
 }

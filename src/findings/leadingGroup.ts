@@ -1,24 +1,32 @@
-import type { ContenderSummary, PairFindings } from './findings.ts';
+import type { PairFindings } from './findings.ts';
+import { isGap } from './verdict.ts';
 
 /**
- * The contender with the best average and all that are not clearly behind it; null where any credit is open, or the
- * metric has no better side, or the best was not judged.
+ * The contender with the best average and all that are not clearly behind it, in the order they are listed; null where
+ * any credit is open, or the metric has no better side, or nothing was judged. A gap that does not hold when worked
+ * out otherwise puts nobody behind.
  */
 export function leadingGroup(
-  summaries: readonly ContenderSummary[],
   pairs: readonly PairFindings[],
   better: 'more' | 'less' | 'neither',
 ): readonly string[] | null {
-  if (better === 'neither' || pairs.some(({ credit }) => credit === 'open')) return null;
-  const judged = summaries.filter(({ id }) =>
-    pairs.some(({ a, b, ci }) => ci !== null && (a === id || b === id)),
-  );
+  const judged = pairs.filter(({ verdict }) => verdict !== 'not-judged');
+  if (better === 'neither' || judged.length === 0 || pairs.some(({ credit }) => credit === 'open'))
+    return null;
+  const ids = [...new Set(judged.flatMap(({ a, b }) => [a, b]))];
   const sign = better === 'more' ? 1 : -1;
-  const [best] = [...judged].sort((x, y) => sign * ((y.mean ?? 0) - (x.mean ?? 0)));
+  // Gaps add up where every pair was judged: the sum over its gaps sorts contenders as their averages do.
+  const lead = (id: string): number =>
+    sign *
+    judged.reduce((sum, { a, b, estimate }) => sum + (estimate ?? 0) * (a === id ? 1 : b === id ? -1 : 0), 0);
+  const [best] = ids.toSorted((x, y) => lead(y) - lead(x));
   if (best === undefined) return null;
-  const level = judged.filter(({ id }) => {
-    const pair = pairs.find(({ a, b }) => (a === best.id && b === id) || (b === best.id && a === id));
-    return id === best.id || (pair?.ci != null && pair.ci[0] <= 0 && pair.ci[1] >= 0);
-  });
-  return level.map(({ id }) => id);
+  const behind = (id: string): boolean =>
+    judged.some(
+      ({ a, b, verdict, overlays }) =>
+        ((a === best && b === id) || (a === id && b === best)) &&
+        isGap(verdict) &&
+        !overlays.includes('leans'),
+    );
+  return ids.filter((id) => !behind(id));
 }

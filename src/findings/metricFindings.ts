@@ -1,15 +1,17 @@
 import { pairsOf } from '../stats/gapInterval.ts';
-import { metrics } from '../trade/metrics.ts';
+import { metrics, type MetricId } from '../trade/metrics.ts';
 import { canonicalUnit } from '../trade/units.ts';
+import type { Session } from '../intake/session.ts';
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { contenderSummary } from './contenderSummary.ts';
 import { driftsOf, sequencesOf } from './drift.ts';
 import type { MetricFindings } from './findings.ts';
 import { gapsOf } from './gapsOf.ts';
+import type { HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import { leadingGroup } from './leadingGroup.ts';
-import { pairFindings, type PairFacts } from './pairFindings.ts';
+import { pairFindings, type PairFacts, type ShotsCounted } from './pairFindings.ts';
 import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
@@ -26,7 +28,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const matters = input.matters[id] ?? metrics[id].matters;
   const better = input.better[id] ?? metrics[id].better;
   const samples = samplesOf(session, id);
-  const byHitter = session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, id, { hitter }) }));
+  const byHitter = samplesByHitter(session, id);
   const { gaps, omnibus } = gapsOf(samples, byHitter, level, column.step);
   const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
   const facts: PairFacts = {
@@ -39,7 +41,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     samples,
     byHitter,
     gaps,
-    gapsWithLeftOut: gapsWithLeftOut(input, column, level),
+    withLeftOut: leftOutCounted(input.session, column, level),
     drifts: order.rowsInHitOrder ? driftsOf(session, id) : [],
     sequences: sequencesOf(session),
     powerAtMatters: reach?.powerAtMatters ?? null,
@@ -64,7 +66,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     luck: reach?.luck ?? null,
     shotsNeeded: reach?.shotsNeeded ?? null,
     shotsToShowLevel: reach?.shotsToShowLevel ?? null,
-    leading: leadingGroup(byContender, pairs, better),
+    leading: leadingGroup(pairs, better),
   };
 }
 
@@ -73,20 +75,17 @@ function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {
   return drifts.length !== 1 || only === undefined ? null : { slope: only.slope, ci: only.ci };
 }
 
-function gapsWithLeftOut(
-  { session }: AnalysisInput,
-  column: ShotColumn,
+function leftOutCounted(
+  { shots, ...rest }: Session,
+  { metric, step }: ShotColumn,
   level: number,
-): PairFacts['gapsWithLeftOut'] {
-  if (session.shots.every(({ excluded }) => excluded === null)) return null;
-  const all = { leftOutToo: true };
-  return gapsOf(
-    samplesOf(session, column.metric, all),
-    session.hitters.map((hitter) => ({
-      hitter,
-      samples: samplesOf(session, column.metric, { hitter, ...all }),
-    })),
-    level,
-    column.step,
-  ).gaps;
+): ShotsCounted | null {
+  if (shots.every(({ excluded }) => excluded === null)) return null;
+  const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
+  const samples = samplesOf(session, metric);
+  return { session, samples, gaps: gapsOf(samples, samplesByHitter(session, metric), level, step).gaps };
+}
+
+function samplesByHitter(session: Session, metric: MetricId): readonly HitterSamples[] {
+  return session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, metric, { hitter }) }));
 }

@@ -1,4 +1,5 @@
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
+import type { Session } from '../intake/session.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { creditOf } from './credit.ts';
 import { deviceReach } from './device.ts';
@@ -7,11 +8,20 @@ import type { PairFindings } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { hitterGaps, newHitterRange, whoGained, type HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { byRounds, holdsOf } from './holds.ts';
+import { holdsOf } from './holds.ts';
 import { leaveOut } from './leaveOut.ts';
 import { pairOverlays } from './overlays.ts';
+import { fewestHittersAsUnit } from './hitterModelGaps.ts';
 import type { Sample } from './samples.ts';
+import { turnGap } from './turnGap.ts';
 import { isGap, verdictOf, type VerdictId } from './verdict.ts';
+
+/** The shots that count, and the gaps they make. */
+export interface ShotsCounted {
+  readonly session: Session;
+  readonly samples: readonly Sample[];
+  readonly gaps: readonly Gap[];
+}
 
 /** What all pairs of a metric share. */
 export interface PairFacts {
@@ -25,8 +35,8 @@ export interface PairFacts {
   readonly samples: readonly Sample[];
   readonly byHitter: readonly HitterSamples[];
   readonly gaps: readonly Gap[];
-  /** The gaps with the left-out shots counted; null where none was left out. */
-  readonly gapsWithLeftOut: readonly Gap[] | null;
+  /** The same with the left-out shots counted; null where none was left out. */
+  readonly withLeftOut: ShotsCounted | null;
   readonly drifts: readonly Drift[];
   readonly sequences: readonly (readonly string[])[];
   /** Chance to find a true gap of what matters; null where it cannot be said. */
@@ -45,9 +55,9 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     drifts: facts.drifts,
     sequences: facts.sequences,
   });
-  const visitsAlike = gap !== null && !survivesVisits(gap, facts);
-  const verdict =
-    gap === null ? 'not-judged' : visitsAlike ? 'too-close' : verdictOf(gap.estimate, gap.ci, matters);
+  const counted: ShotsCounted = { session: input.session, samples, gaps: facts.gaps };
+  const visitsAlike = gap !== null && !survivesVisits(gap, counted, facts);
+  const verdict = gap === null ? 'not-judged' : judgedOf(gap, counted, facts);
   const checked = facts.primary && gap !== null && !visitsAlike;
   const oneHitter = byHitter.length === 1;
   const holds = checked
@@ -107,29 +117,29 @@ function countOf(samples: readonly Sample[], id: string): number {
   return samples.find(({ contender }) => contender === id)?.values.length ?? 0;
 }
 
+/** The verdict of a gap, which in mini-blocks must also survive visits as the unit. */
+function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): VerdictId {
+  return survivesVisits(gap, counted, facts) ? verdictOf(gap.estimate, gap.ci, facts.matters) : 'too-close';
+}
+
 /**
  * Shots of one visit resemble each other, so that a gap in mini-blocks must also show when visits are the unit
- * (additive model on visit means, 90 %). Where there are too few visits for that, credit is open anyway.
+ * (additive model on visit means, 90 %). Where the hitter is the unit they are averaged anyway.
  */
-function survivesVisits(gap: Gap, { input, column, order, samples, matters }: PairFacts): boolean {
-  if (order.turns?.kind !== 'visits' || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
-  const { session } = input;
-  const way = byRounds(
-    gap,
-    { session, metric: column.metric, samples, order, step: column.step, matters },
-    3,
-  );
-  const counted = way === null ? null : way(0.9);
-  if (counted === null) return true;
+function survivesVisits(
+  gap: Gap,
+  { session, samples }: ShotsCounted,
+  { column, order, matters }: PairFacts,
+): boolean {
+  const inVisits = order.kind === 'mini-blocks' && session.hitters.length < fewestHittersAsUnit;
+  if (!inVisits || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
+  const counted = turnGap(gap, { session, metric: column.metric, samples, order }, 0.9);
+  if (counted === null) return false;
   return gap.estimate > 0 ? counted.ci[0] > 0 : counted.ci[1] < 0;
 }
 
-function leftOutCounted(
-  { gapsWithLeftOut, matters }: PairFacts,
-  a: string,
-  b: string,
-): { readonly estimate: number; readonly ci: readonly [number, number]; readonly verdict: VerdictId } | null {
-  const gap = gapsWithLeftOut === null ? null : findGap(gapsWithLeftOut, a, b);
-  if (gap === null) return null;
-  return { estimate: gap.estimate, ci: gap.ci, verdict: verdictOf(gap.estimate, gap.ci, matters) };
+function leftOutCounted(facts: PairFacts, a: string, b: string): PairFindings['withLeftOut'] {
+  const gap = facts.withLeftOut === null ? null : findGap(facts.withLeftOut.gaps, a, b);
+  if (facts.withLeftOut === null || gap === null) return null;
+  return { estimate: gap.estimate, ci: gap.ci, verdict: judgedOf(gap, facts.withLeftOut, facts) };
 }

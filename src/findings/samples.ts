@@ -10,11 +10,12 @@ export interface Sample {
 interface Choice {
   /** One hitter's readings only. */
   readonly hitter?: string;
-  /** Whether shots left out by rule count as well. */
-  readonly leftOutToo?: boolean;
 }
 
-/** The samples of a metric, a contender each, in the order contenders are listed; shots without a reading drop out. */
+/**
+ * The samples of a metric, a contender each, in the order contenders are listed; left-out shots and those without a
+ * reading drop out.
+ */
 export function samplesOf(session: Session, metric: MetricId, choice: Choice = {}): readonly Sample[] {
   return samplesBy(session, (shot) => shot.values[metric] ?? null, choice);
 }
@@ -23,12 +24,12 @@ export function samplesOf(session: Session, metric: MetricId, choice: Choice = {
 export function samplesBy(
   session: Session,
   reading: (shot: Shot) => number | null,
-  { hitter, leftOutToo = false }: Choice = {},
+  { hitter }: Choice = {},
 ): readonly Sample[] {
   const byContender = new Map<string, number[]>(session.contenders.map((contender) => [contender, []]));
   for (const shot of session.shots) {
     if (hitter !== undefined && shot.hitter !== hitter) continue;
-    if (shot.excluded !== null && !leftOutToo) continue;
+    if (shot.excluded !== null) continue;
     const value = reading(shot);
     if (value !== null) byContender.get(shot.contender)?.push(value);
   }

@@ -8,6 +8,11 @@ import type { Sample } from './samples.ts';
 /** Fewer shots than this with a contender and its gaps are not judged. */
 export const fewestShotsJudged = 5;
 
+/** Contenders with shots enough to be judged. */
+export function judgedContenders(samples: readonly Sample[]): readonly string[] {
+  return samples.filter(({ values }) => values.length >= fewestShotsJudged).map(({ contender }) => contender);
+}
+
 /**
  * The gaps between contenders with the shot as the unit, for one hitter: Welch's t for two contenders, Games-Howell
  * for three or more, with one simultaneous level. Contenders with too few shots stay out; where every contender
