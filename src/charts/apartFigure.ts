@@ -21,7 +21,7 @@ export function apartFigure(metric: MetricFindings, telling: Telling, id = 'apar
   return apartChart({
     id,
     question: 'How far apart?',
-    subject: `The gaps in ${name} between each two of the ${telling.noun}s`,
+    subject: `The gaps in ${name} between each two of the ${telling.nouns}`,
     finding: caption(metric, telling),
     description: description(metric, telling),
     table: gapTable(metric, telling),

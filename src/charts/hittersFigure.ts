@@ -24,10 +24,15 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
   const hitters = pair.byHitter.map((own) => gapRow(`Golfer ${own.hitter}`, own, pair, metric, telling));
   const all = `All ${countWord(pair.byHitter.length)}`;
   const pooled = pair.ci === null ? null : gapRow(all, pair, pair, metric, telling);
+  // The range says where another golfer's own gap would lie; it has no estimate of its own.
   const another =
     pair.newHitter === null
       ? null
-      : gapRow('Another golfer', { estimate: pair.estimate, ci: pair.newHitter }, pair, metric, telling);
+      : {
+          ...gapRow('Another golfer', { estimate: pair.estimate, ci: pair.newHitter }, pair, metric, telling),
+          estimate: null,
+          figure: '',
+        };
   const rows = [...hitters, ...(pooled === null ? [] : [pooled]), ...(another === null ? [] : [another])];
   return hittersChart({
     id,

@@ -41,7 +41,7 @@ export function landingFigure(session: Session, telling: Telling): Figure {
     others:
       others === 1
         ? `Grey: the other ${telling.noun}`
-        : `Grey: the other ${countWord(others)} ${telling.noun}s`,
+        : `Grey: the other ${countWord(others)} ${telling.nouns}`,
     leftOut: 'left out',
     recorded: session.shots.length,
   });

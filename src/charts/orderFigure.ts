@@ -37,7 +37,7 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
     id,
     question,
     subject: `${capitalised(name)} over shot number`,
-    finding: `The ${telling.noun}s were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}That no drift shows is no proof that there was none.`,
+    finding: `The ${telling.nouns} were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}That no drift shows is no proof that there was none.`,
     description: `${sentence(`${name} of every shot in the order it was hit`)} ${trend?.words ?? 'Too few shots for a trend.'}`,
     table: table(metric, session, telling),
     contenders: telling.findings.contenders.map(({ id: contender }) => contenderName(contender, telling)),

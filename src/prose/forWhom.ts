@@ -35,7 +35,8 @@ export function forWhom(source: Source, session: Session, telling: Telling): rea
   const one = design.hitters === 1;
   const who = one ? oneGolfer(source) : `${capitalised(counted(design.hitters, 'golfer'))}`;
   const speed = speedRange(session, telling);
-  const parts = [who, ...(speed === null ? [] : [speed]), shotsEach(counts, telling.noun)];
+  const each = one ? shotsEach(counts, telling.noun) : shotsEachGolfer(session, telling);
+  const parts = [who, ...(speed === null ? [] : [speed]), each];
   return [
     `${parts.join(', ')} ${orderInWords(design.order)}.`,
     one
@@ -43,6 +44,22 @@ export function forWhom(source: Source, session: Session, telling: Telling): rea
       : `What holds for ${design.unit === 'hitter' ? 'golfers like these' : 'these golfers'} need not hold for you.`,
     `One example of each ${telling.noun}.`,
   ];
+}
+
+/** "six shots each with every shaft": counted shots of each golfer with each contender. */
+function shotsEachGolfer({ hitters, contenders, shots }: Session, { noun }: Telling): string {
+  const counts = hitters.flatMap((hitter) =>
+    contenders.map(
+      (contender) =>
+        shots.filter(
+          (shot) => shot.hitter === hitter && shot.contender === contender && shot.excluded === null,
+        ).length,
+    ),
+  );
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  return least === most
+    ? `${counted(least, 'shot')} each with every ${noun}`
+    : `${least} to ${most} shots each with every ${noun}`;
 }
 
 function oneGolfer({ front }: Source): string {

@@ -53,15 +53,13 @@ function sellingSentence(contenders: readonly Contender[]): string {
 /** Who supplied each, those from one source together: "Birch was lent by its distributor; Alder and Cedar: our stock." */
 function suppliersSentence(contenders: readonly Contender[]): string {
   const bySource = [...Map.groupBy(contenders, ({ suppliedBy }) => suppliedBy.trim())];
-  const [only] = bySource;
-  if (bySource.length === 1 && only !== undefined)
-    return sentence(`Supplied by ${only[0]}`.replace(/by (lent|bought|given|borrowed)\b/, '$1'));
+  const all = contenders.length === 2 ? 'both' : `all ${countWord(contenders.length)}`;
   const parts = bySource.map(([source, own]) => {
-    const names = listed(own.map(nameOf));
+    const names = own.length === contenders.length ? all : listed(own.map(nameOf));
     const verb = own.length === 1 ? 'was' : 'were';
     return /^(lent|bought|given|donated|supplied|provided|borrowed)\b/i.test(source)
       ? `${names} ${verb} ${source}`
       : `${names}: ${source}`;
   });
-  return `${parts.join('; ')}.`;
+  return sentence(parts.join('; '));
 }

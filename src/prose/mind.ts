@@ -24,16 +24,16 @@ export function cautions(telling: Telling): readonly string[] {
 }
 
 function cautionSentence(id: OverlayId, telling: Telling): string {
-  const { noun } = telling;
+  const { noun, nouns } = telling;
   switch (id) {
     case 'one-after-another':
-      return `The ${noun}s were hit one after another. By the last one the golfer was warmer, or more tired, and that may be all there is to a gap.`;
+      return `The ${nouns} were hit one after another. By the last one the golfer was warmer, or more tired, and that may be all there is to a gap.`;
     case 'order-unknown':
       return 'The order of the shots is not known, so warming up or tiring may be all there is to a gap.';
     case 'order-drift':
       return 'Results drifted during the test by enough to move a gap.';
     case 'order-lever':
-      return `Some ${noun}s were hit later than others on the whole, so warming up or tiring may be part of a gap.`;
+      return `Some ${nouns} were hit later than others on the whole, so warming up or tiring may be part of a gap.`;
     case 'order-few-visits':
       return `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
     case 'modelled-reading':

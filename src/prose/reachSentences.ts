@@ -13,7 +13,7 @@ export function luckSentence(metric: MetricFindings, telling: Telling): string |
   const average = toReader(metric.luck.average, metric.id, telling.system);
   const upTo = toReader(metric.luck.upTo, metric.id, telling.system);
   const step = stepFor(unit, average);
-  const equal = `${countWord(judged)} equal ${telling.noun}s`.replace(/^./, (first) => first.toUpperCase());
+  const equal = `${countWord(judged)} equal ${telling.nouns}`.replace(/^./, (first) => first.toUpperCase());
   return `${equal} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
 }
 

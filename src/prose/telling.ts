@@ -8,8 +8,10 @@ import type { UnitId } from '../trade/units.ts';
 export interface Telling {
   readonly findings: Findings;
   readonly system: UnitSystem;
-  /** What the test varied: head, shaft, ball. */
+  /** What the test varied, one of it: head, shaft, set of grooves. */
   readonly noun: string;
+  /** The same, several of it: heads, shafts, grooves. */
+  readonly nouns: string;
   readonly nameOf: (contender: string) => string;
 }
 
@@ -17,6 +19,8 @@ export interface Telling {
 export interface ToldGap {
   readonly ahead: string;
   readonly behind: string;
+  readonly aheadId: string;
+  readonly behindId: string;
   /** Gap and interval counted towards `ahead`; the lower limit is negative where the order may be the other way. */
   readonly gap: number;
   readonly lower: number;
@@ -37,11 +41,14 @@ export function toldGap(pair: PairFindings, metric: MetricFindings, telling: Tel
   // Less is what customers want of some metrics: then the one with less is named first.
   const wantsLess = metric.better === 'less';
   const aFirst = wantsLess ? pair.estimate <= 0 : pair.estimate >= 0;
+  const [aheadId, behindId] = aFirst ? [pair.a, pair.b] : [pair.b, pair.a];
   const flip = pair.estimate >= 0 ? 1 : -1;
   const [low, high] = [pair.ci[0] * flip, pair.ci[1] * flip].sort((x, y) => x - y);
   return {
-    ahead: telling.nameOf(aFirst ? pair.a : pair.b),
-    behind: telling.nameOf(aFirst ? pair.b : pair.a),
+    ahead: telling.nameOf(aheadId),
+    behind: telling.nameOf(behindId),
+    aheadId,
+    behindId,
     gap: read(Math.abs(pair.estimate)),
     lower: read(low ?? 0),
     upper: read(high ?? 0),

@@ -1,5 +1,6 @@
 import type { Findings } from '../findings/findings.ts';
 import type { Source } from '../intake/authored/source.ts';
+import { nounOf } from './noun.ts';
 import type { UnitSystem } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 
@@ -7,5 +8,6 @@ import type { Telling } from './telling.ts';
 export function tellingOf(findings: Findings, { front, shop }: Source): Telling {
   const system: UnitSystem = shop?.defaults.units ?? 'yards';
   const names = new Map(front.contenders.map(({ id, label, short }) => [id, short ?? label]));
-  return { findings, system, noun: front.varied, nameOf: (id) => names.get(id) ?? id };
+  const { one, many } = nounOf(front.varied);
+  return { findings, system, noun: one, nouns: many, nameOf: (id) => names.get(id) ?? id };
 }

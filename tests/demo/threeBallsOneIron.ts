@@ -28,7 +28,8 @@ for (let round = 1; round <= 12; round++) {
     const direction = 0.4 + 1.6 * gauss();
     const spin = ball.spin + 330 * gauss();
     // A straight line near a mid-iron's usual flight; a scatter for what the columns do not hold.
-    const carry = 171 + 1.75 * (ballSpeed - 115.5) - 0.004 * (spin - 5200) + 1.1 * (launch - 14.2) + 1.6 * gauss();
+    const carry =
+      171 + 1.75 * (ballSpeed - 115.5) - 0.004 * (spin - 5200) + 1.1 * (launch - 14.2) + 1.6 * gauss();
     const side = carry * Math.tan((direction * Math.PI) / 180) + 4.5 * gauss();
     rows.push(
       [
