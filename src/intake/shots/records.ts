@@ -33,31 +33,51 @@ function linesIn(cells: readonly string[]): number {
   return lines;
 }
 
+/** A quoted cell with spaces behind its closing quote, as the library hands it back. */
+const spaceBehind = /^"([^"]*)"[^\S\r\n]+$/;
+
+/**
+ * Tells what to make of cells that the library hands back with their opening quote in front: their closing quote was
+ * followed by something else than a delimiter. Null where it never closed. The text is searched onwards only.
+ */
+function quoteJudge(text: string, delimiter: string): (cell: string) => string | null {
+  const doubled = text.includes('"""');
+  let searchFrom = 0;
+  return (cell) => {
+    const inner = doubled ? undefined : spaceBehind.exec(cell)?.[1];
+    if (inner !== undefined) return inner;
+    if (!/[\r\n]/.test(cell) && !cell.includes(delimiter)) return cell;
+    const asWritten = `"${cell.replaceAll('"', '""')}"`;
+    const at = text.indexOf(asWritten, searchFrom);
+    if (at < 0) return null;
+    searchFrom = at + asWritten.length;
+    return cell;
+  };
+}
+
 /**
  * Splits decoded text into records. CRLF, LF and CR each end a line. A quote counts only at the start of a cell;
  * anywhere else it is a character.
  */
-export function readRecords(text: string, delimiter: string, firstLine = 1): CsvRecords {
+export function readRecords(text: string, delimiter: string): CsvRecords {
   const records: CsvRecord[] = [];
-  let line = firstLine;
+  let line = 1;
   let unclosedQuote: UnclosedQuote | null = null;
-  let searchFrom = 0;
+  const judge = quoteJudge(text, delimiter);
   const keep = (cells: readonly string[]): null => {
-    records.push({ cells, line });
-    for (const [index, cell] of cells.entries()) {
-      // The library hands a cell whose closing quote is followed by text back with its opening quote in front.
-      if (
-        unclosedQuote !== null ||
-        !cell.startsWith('"') ||
-        (!/[\r\n]/.test(cell) && !cell.includes(delimiter))
-      )
-        continue;
-      const asWritten = `"${cell.replaceAll('"', '""')}"`;
-      const at = text.indexOf(asWritten, searchFrom);
-      if (at >= 0) searchFrom = at + asWritten.length;
-      else unclosedQuote = { line: line + linesIn(cells.slice(0, index)) - 1, column: index + 1 };
-    }
-    line += linesIn(cells);
+    const lines = linesIn(cells);
+    const odd = cells.some((cell) => cell.startsWith('"'));
+    const judged = !odd
+      ? cells
+      : cells.map((cell, index) => {
+          if (!cell.startsWith('"') || unclosedQuote !== null) return cell;
+          const settled = judge(cell);
+          if (settled !== null) return settled;
+          unclosedQuote = { line: line + linesIn(cells.slice(0, index)) - 1, column: index + 1 };
+          return cell;
+        });
+    records.push({ cells: judged, line });
+    line += lines;
     return null;
   };
   try {

@@ -21,11 +21,11 @@ export function decideDateOrder(
   report: Report,
 ): DateOrder {
   const told = new Set<DateOrder>();
-  let open: { readonly text: string; readonly line: number } | null = null;
+  const open: { readonly text: string; readonly line: number }[] = [];
   const look = (text: string, line: number): void => {
     const order = orderTold(text);
-    if (order === 'unknown') open ??= { text, line };
-    else if (order !== null) told.add(order);
+    if (order === 'unknown' && open.length === 0) open.push({ text, line });
+    else if (order !== null && order !== 'unknown') told.add(order);
   };
   for (const block of blocks) for (const { text, line } of block.statements.dates) look(text, line);
   for (const table of tables) {
@@ -34,9 +34,8 @@ export function decideDateOrder(
   }
   const [only] = told;
   if (told.size === 1 && only !== undefined) return only;
-  // Assigned in a closure, so its type has to be restated.
-  const first = open as { readonly text: string; readonly line: number } | null;
-  if (first !== null) {
+  const [first] = open;
+  if (first !== undefined) {
     report(
       'date-ambiguous',
       { line: first.line },
@@ -52,27 +51,25 @@ export function decideDateOrder(
 
 /** The time of each row as ISO text. */
 export function readRowTimes(table: Table, order: DateOrder, report: Report): readonly (string | null)[] {
-  let unread = 0;
-  let first: { readonly text: string; readonly line: number } | null = null;
+  const unread: { readonly text: string; readonly line: number }[] = [];
   const times = table.rows.map((row) => {
     const text = timeText(table, row);
     if (text === '') return null;
     const time = readTime(text, order);
     if (time === null && orderTold(text) !== 'unknown') {
-      unread += 1;
-      first ??= { text, line: row.line };
+      unread.push({ text, line: row.line });
     }
     return time;
   });
-  const placed = first as { readonly text: string; readonly line: number } | null;
-  if (placed !== null) {
+  const [placed] = unread;
+  if (placed !== undefined) {
     report(
       'time-not-read',
       { line: placed.line },
       {
         expected: 'a time such as 10:31:07 or 2026-05-04T10:31:07',
         found: placed.text.slice(0, 80),
-        cure: `nothing need be done for the figures: the order of the rows counts (${unread} ${unread === 1 ? 'time' : 'times'} left out)`,
+        cure: `nothing need be done for the figures: the order of the rows counts (${unread.length} ${unread.length === 1 ? 'time' : 'times'} left out)`,
       },
     );
   }

@@ -103,6 +103,13 @@ describe('layout', () => {
     );
   });
 
+  it('lets spaces follow a closing quote, and keeps a quote inside a cell', () => {
+    expect(column('"Club" ,"Carry (yd)" \n"Alder, long" ,"240.1" \nBirch 9" ,240.2\n', 'club')).toEqual([
+      'Alder, long',
+      'Birch 9"',
+    ]);
+  });
+
   it('obeys sep= and refuses where no headings can be read with it', () => {
     expect(summary(`sep=;\n${(headings + three).replaceAll(',', ';')}`)).toBe('accept 3');
     expect(summary(`sep=;\n${headings}${three}`)).toBe('reject 0 header-missing');
@@ -166,7 +173,14 @@ describe('headings', () => {
     const { problems } = readShotFile('shots.csv', new TextEncoder().encode(headings + three), {
       columns: { apex: { heading: 'Top', unit: 'ft' } },
     });
-    expect(problems).toMatchObject([{ kind: 'override-matches-nothing', expected: 'a column headed "Top"' }]);
+    expect(problems).toMatchObject([
+      {
+        kind: 'override-matches-nothing',
+        expected: 'a column headed "Top"',
+        found: 'Shot, Club, Ball Speed (mph), Carry (yd), Side (yd)',
+        cure: 'Write the heading in the report exactly as it stands in the file.',
+      },
+    ]);
   });
 
   it('takes the club from the column that the report names', () => {

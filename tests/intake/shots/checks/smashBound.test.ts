@@ -15,6 +15,7 @@ it('warns above 1.50 and refuses above 1.56', () => {
     ]),
     {},
   );
+  expect(problems.map(({ kind }) => kind)).toEqual(['smash-above-bound', 'smash-above-bound']);
   expect(problems.map(({ severity, line }) => [severity, line])).toEqual([
     ['error', 3],
     ['warning', 2],
