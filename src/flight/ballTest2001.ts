@@ -3,8 +3,9 @@ import { eased, held, type CoefficientSet } from './coefficientSet.ts';
 const spinParameter = [0.044, 0.218] as const;
 const reynolds = [0.81e5, 2.0e5] as const;
 
-// Steep at its upper end, where slow balls pass it: let go gently there.
-const withinReach = (spin: number): number => Math.max(eased(spin, spinParameter[1], 0.08), spinParameter[0]);
+// The fit is steep at its ends in spin, and slow balls pass them: it is let go gently there, which is our addition.
+const spinWithin = (spin: number): number => eased(spin, spinParameter[1], 0.16);
+const reynoldsWithin = (re: number): number => held(re, reynolds) / 1e5;
 
 /** The worked example of the governing bodies' own method of testing balls: one ball, 42 shots on an indoor range. */
 export const ballTest2001: CoefficientSet = {
@@ -14,14 +15,16 @@ export const ballTest2001: CoefficientSet = {
     'Lieberman, Smits, Quintavalla and others 2001, US patent 6,186,002 B1, worked example; by way of one transcription',
   range: { spinParameter, reynolds },
   drag: (spin, re) => {
-    const s = withinReach(spin);
-    return 0.2028 - 0.2159 * s + 2.8466 * s * s + 0.0165e-5 * held(re, reynolds);
+    const s = spinWithin(spin);
+    return 0.2028 - 0.2159 * s + 2.8466 * s * s + 0.0165 * reynoldsWithin(re);
   },
   lift: (spin, re) => {
-    const s = withinReach(spin);
-    const r = held(re, reynolds) / 1e5;
+    const s = spinWithin(spin);
+    const r = reynoldsWithin(re);
     const lift = 0.086 + 0.6463 * s + 1.4789 * s * s - 0.0122 / (r * r);
-    return spin < s ? (lift * spin) / s : lift;
+    // No spin, no lift: below the least spin measured the lift fades out along a parabola.
+    const share = Math.min(1, spin / spinParameter[0]);
+    return lift * share * (2 - share);
   },
   spinDecay: 2.0e-5,
   usualDragScale: null,

@@ -42,7 +42,7 @@ export function run(
   let way = 0;
   for (;;) {
     motion = bounced(motion, turf, radius);
-    if (motion.up ** 2 / (2 * gravity) < lowestHop) break;
+    if (motion.up <= 0 || motion.up ** 2 / (2 * gravity) < lowestHop) break;
     way += (2 * motion.up * motion.along) / gravity;
     motion = { ...motion, up: -motion.up };
   }
@@ -51,7 +51,13 @@ export function run(
 }
 
 /** The ground answers along its tilted plane: friction on the slipping surface, restitution across. */
-function bounced({ along, up, spin }: Motion, { tilt, restitution, friction }: Turf, radius: number): Motion {
+function bounced({ along, up, spin }: Motion, turf: Turf, radius: number): Motion {
+  // The plane leans towards the ball whichever way that comes.
+  if (along < 0) {
+    const mirrored = bounced({ along: -along, up, spin: -spin }, turf, radius);
+    return { along: -mirrored.along, up: mirrored.up, spin: -mirrored.spin };
+  }
+  const { tilt, restitution, friction } = turf;
   const sine = Math.sin(tilt * perDegree);
   const cosine = Math.cos(tilt * perDegree);
   const tangent = along * cosine + up * sine;

@@ -1,9 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { airOf } from '../../src/flight/air.ts';
+import { ruleBall } from '../../src/flight/ball.ts';
 import { run, runOf, totalOf } from '../../src/flight/bounce.ts';
 import { flightModel } from '../../src/flight/flightModel.ts';
 import { fly } from '../../src/flight/trajectory.ts';
-import { artificialTurf } from '../../src/flight/turf.ts';
+import { artificialTurf, naturalTurf } from '../../src/flight/turf.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
 
 const plain = flightModel();
@@ -54,5 +56,30 @@ describe('bounce and run', () => {
       (runOf(flight, plain) * x) / Math.hypot(x, z),
       10,
     );
+  });
+
+  test('any ball comes to rest, no farther than its energy can carry it', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 60, noNaN: true }),
+        fc.double({ min: 0, max: 90, noNaN: true }),
+        fc.double({ min: -3000, max: 12000, noNaN: true }),
+        fc.constantFrom(naturalTurf, artificialTurf),
+        (speed, angle, backspin, turf) => {
+          const metres = run({ speed, angle, backspin }, plain, turf);
+          const spinEnergy = (1 / 5) * ((ruleBall.diameter / 2) * ((backspin * Math.PI) / 30)) ** 2;
+          const energy = speed ** 2 / 2 + spinEnergy;
+          expect(Number.isFinite(metres)).toBe(true);
+          expect(Math.abs(metres)).toBeLessThanOrEqual(energy / ((5 / 7) * 0.131 * 9.80665) + 2 * energy);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  // Common practice, no source: a high-spinning wedge stops or comes back.
+  test('a wedge with much spin hardly runs', () => {
+    const metres = run({ speed: 20, angle: 50, backspin: 9000 }, plain);
+    expect(Math.abs(inYards(metres))).toBeLessThan(5);
   });
 });

@@ -2,6 +2,10 @@
 # found by shortening the last step until the height is 0 instead of by interpolation.
 # Coefficients typed in again from the publications named in src/flight. Run: Rscript flights.R > flights.csv
 held <- function(x, low, high) pmin(pmax(x, low), high)
+eased <- function(x, end, over) {
+  t <- held((x - end) / over, 0, 1)
+  if (x <= end) x else end + over * (t - t^2 / 2)
+}
 sets <- list(
   "naruo-2004" = list(
     drag = function(s, re) { s <- held(s, 0.03, 1.13); sum(c(0.2049, 0.2148, 1.098, -1.760, 0.7510) * s^(0:4)) },
@@ -13,10 +17,11 @@ sets <- list(
     drag = function(s, re) 0.24 + 0.18 * s + 0.06 * sin(pi * (held(re, 0.7e5, 2.1e5) - 90000) / 200000),
     lift = function(s, re) 0.54 * s^0.4),
   "ball-test-2001" = list(
-    drag = function(s, re) { s <- held(s, 0.044, 0.218); 0.2028 - 0.2159 * s + 2.8466 * s^2 + 0.0165 * held(re, 0.81e5, 2e5) / 1e5 },
+    # ends in spin let go gently: slope 1 at the end, 0 after `over`
+    drag = function(s, re) { s <- eased(s, 0.218, 0.16); 0.2028 - 0.2159 * s + 2.8466 * s^2 + 0.0165 * (held(re, 0.81e5, 2e5) / 1e5) },
     lift = function(s, re) {
-      h <- held(s, 0.044, 0.218); r <- held(re, 0.81e5, 2e5) / 1e5
-      (0.0860 + 0.6463 * h + 1.4789 * h^2 - 0.0122 / r^2) * min(1, s / 0.044)
+      h <- eased(s, 0.218, 0.16); share <- min(1, s / 0.044)
+      (0.0860 + 0.6463 * h + 1.4789 * h^2 - 0.0122 / (held(re, 0.81e5, 2e5) / 1e5)^2) * share * (2 - share)
     }))
 cross <- function(a, b) c(a[2]*b[3]-a[3]*b[2], a[3]*b[1]-a[1]*b[3], a[1]*b[2]-a[2]*b[1])
 size <- function(a) sqrt(sum(a^2))
@@ -74,6 +79,8 @@ smits-smith-1994 140 10 -1 3300 -8 0.85 1 1.16 3 0 -2
 smits-smith-1994 110 14 0 3000 0 0.9 1 1.225 0 0 0
 ball-test-2001 165 11 0 2500 -4 1 1 1.225 0 0 0
 ball-test-2001 150 14 2 2900 6 0.9 1 1.15 -2 0 4
+ball-test-2001 110 20 -1 5500 3 0.9 1 1.225 1 0 0
+ball-test-2001 150 9 0 1100 0 1 1 1.225 0 0 0
 ", header = TRUE, stringsAsFactors = FALSE)
 
 out <- t(sapply(seq_len(nrow(cases)), function(i) with(cases[i, ],
