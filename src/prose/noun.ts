@@ -8,7 +8,11 @@ export interface Noun {
 export function nounOf(varied: string): Noun {
   const word = varied.trim();
   if (/(?<!s)s$/i.test(word)) return { one: `set of ${word}`, many: word };
-  if (/(s|x|ch|sh)$/i.test(word)) return { one: word, many: `${word}es` };
-  if (/[^aeiou]y$/i.test(word)) return { one: word, many: `${word.slice(0, -1)}ies` };
-  return { one: word, many: `${word}s` };
+  const [head = word, ...rest] = word.split(/(?= (?:of|with|in) )/i);
+  return { one: word, many: plural(head) + rest.join('') };
+}
+
+function plural(word: string): string {
+  if (/(s|x|ch|sh)$/i.test(word)) return `${word}es`;
+  return /[^aeiou]y$/i.test(word) ? `${word.slice(0, -1)}ies` : `${word}s`;
 }

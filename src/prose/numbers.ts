@@ -69,15 +69,19 @@ export function finerStep(unit: UnitId, { step }: PrintStep): PrintStep {
   return ladder[Math.min(at + 1, ladder.length - 1)] ?? { step, decimals: 0 };
 }
 
-/** `value` rounded to a step. */
+/** `value` rounded to a step, halves away from zero: a gap reads the same from either side. */
 export function roundTo(value: number, { step, decimals }: PrintStep): number {
-  return Number((Math.round(value / step) * step).toFixed(decimals));
+  const size = Number((Math.round(Math.abs(value) / step) * step).toFixed(decimals));
+  return value < 0 && size !== 0 ? -size : size;
 }
 
 /** `value` rounded to a step and printed. */
 export function printAt(value: number, step: PrintStep): string {
   return formatNumber(roundTo(value, step), step.decimals);
 }
+
+/** Beyond these two numbers are the same to us: what differs there came with the conversion of units. */
+const mostDecimals = 9;
 
 /**
  * A limit of an interval, printed so that it falls on the same side of every threshold as the unrounded value:
@@ -90,11 +94,24 @@ export function printLimit(
   thresholds: readonly number[],
 ): string {
   const rounded = roundTo(value, step);
-  // Thresholds come from a unit conversion: 4.572 m must be 5 yards here, not 5.000000000000001.
+  // Both come from a unit conversion: 4.572 m must be 5 yards here, not 5.000000000000001.
+  const exact = clean(value);
   const faithful = thresholds
-    .map((threshold) => Number(threshold.toFixed(9)))
-    .every((threshold) => Math.sign(rounded - threshold) === Math.sign(value - threshold));
+    .map(clean)
+    .every((threshold) => Math.sign(rounded - threshold) === Math.sign(exact - threshold));
+  if (faithful || step.decimals >= mostDecimals) return formatNumber(rounded, step.decimals);
   const finer = finerStep(unit, step);
-  if (faithful || finer.step === step.step) return formatNumber(rounded, step.decimals);
-  return printLimit(value, finer, unit, thresholds);
+  const decimals = step.decimals + 1;
+  const next = finer.step < step.step ? finer : { step: Number(`1e-${decimals}`), decimals };
+  return printLimit(value, next, unit, thresholds);
+}
+
+function clean(value: number): number {
+  return Number(value.toFixed(mostDecimals));
+}
+
+/** A number as it was stated: as many decimals as it takes, three at most. */
+export function printStated(value: number): string {
+  const decimals = [0, 1, 2].find((places) => Math.abs(value - Number(value.toFixed(places))) < 0.0005) ?? 3;
+  return formatNumber(value, decimals);
 }

@@ -1,6 +1,8 @@
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { MetricFindings, OverlayId, PairFindings } from '../findings/findings.ts';
+import { fewestHittersAsUnit } from '../findings/hitterModelGaps.ts';
+import { fewestShotsJudged } from '../findings/shotGaps.ts';
 import { isGap } from '../findings/verdict.ts';
-import { formatNumber, printAt, printLimit } from './numbers.ts';
+import { printAt, printLimit, printStated } from './numbers.ts';
 import { withUnit } from './readerUnits.ts';
 import { toldGap, type Telling, type ToldGap } from './telling.ts';
 import { counted, countWord, listed, placeInRow } from './words.ts';
@@ -11,18 +13,21 @@ const firstLookShots = 8;
 /** The answer about one pair as the row of a chart or table says it: one short sentence. */
 export function pairSentence(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
   const gap = toldGap(pair, metric, telling);
-  const either = `${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)}`;
-  const both = `${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)}`;
+  const { either, both } = namesOf(pair, telling);
   if (gap === null || pair.verdict === 'not-judged') return notJudged(pair, metric, telling);
   if (pair.credit === 'open') {
-    return isGap(pair.verdict)
-      ? openGap(pair, gap, telling)
-      : `${either}: cannot tell; ${orderCouldHide(telling)}.`;
+    if (isGap(pair.verdict)) return openGap(pair, gap, telling);
+    const seen = pair.verdict === 'level' ? `${both}: no gap seen` : `${either}: cannot tell`;
+    return `${seen}; ${couldHide(pair, telling)}.`;
   }
-  if (pair.overlays.includes('leans')) return leans(pair, gap, both);
+  if (pair.overlays.includes('leans')) {
+    return isGap(pair.verdict)
+      ? `Leans to ${gap.ahead} over ${gap.behind}, not settled.`
+      : `${both}: leans to no gap, not settled.`;
+  }
   switch (pair.verdict) {
     case 'clear':
-      return `${firstLook(pair, metric)}${gap.ahead} clearly ${gap.more} than ${gap.behind}.`;
+      return `${isFirstLook(pair, metric) ? 'First look: ' : ''}${gap.ahead} clearly ${gap.more} than ${gap.behind}.`;
     case 'size-unsure':
     case 'maybe-small':
       return `${gap.ahead} ${gap.more} than ${gap.behind}, size unsure.`;
@@ -30,20 +35,26 @@ export function pairSentence(pair: PairFindings, metric: MetricFindings, telling
     case 'level':
       return `${both}: no gap that matters.`;
     case 'too-close':
-      return `${either}: cannot tell.`;
+      return pair.overlays.includes('visits-alike')
+        ? `${either}: cannot tell; shots of one turn resemble each other.`
+        : `${either}: cannot tell.`;
   }
 }
 
 /** The same answer as a whole sentence of running text, without its opening "For this golfer". */
 export function answerClause(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
   const gap = toldGap(pair, metric, telling);
-  const either = `${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)}`;
-  const both = `${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)}`;
-  if (gap === null || pair.credit === 'open' || pair.overlays.includes('leans'))
-    return withoutStop(pairSentence(pair, metric, telling));
+  const { either, both } = namesOf(pair, telling);
+  if (gap === null || pair.verdict === 'not-judged') return withoutStop(notJudged(pair, metric, telling));
+  if (pair.credit === 'open') return withoutStop(pairSentence(pair, metric, telling));
+  if (pair.overlays.includes('leans')) {
+    return isGap(pair.verdict)
+      ? `these shots lean to ${gap.ahead} over ${gap.behind}, but that is not settled`
+      : `these shots lean to no gap between ${both}, but that is not settled`;
+  }
   switch (pair.verdict) {
     case 'clear':
-      return `${gap.ahead} ${gap.verb} clearly ${gap.more} than ${gap.behind}`;
+      return `${gap.ahead} ${gap.verb} clearly ${gap.more} than ${gap.behind}${isFirstLook(pair, metric) ? ', as a first look' : ''}`;
     case 'size-unsure':
       return `${gap.ahead} ${gap.verb} ${gap.more} than ${gap.behind}, though how much is unsure`;
     case 'maybe-small':
@@ -53,10 +64,16 @@ export function answerClause(pair: PairFindings, metric: MetricFindings, telling
     case 'level':
       return `${both} showed no gap that matters: any gap is under ${mattersText(gap)}`;
     case 'too-close':
-      return `${either}: these shots cannot tell`;
-    case 'not-judged':
-      return withoutStop(notJudged(pair, metric, telling));
+      return `${either}: ${cannotTell(pair, gap, telling)}`;
   }
+}
+
+/** Which of a pair is ahead cannot be told: said of the metric where the report answers for more than one. */
+function cannotTell(pair: PairFindings, gap: ToldGap, { findings }: Telling): string {
+  const several = findings.metrics.filter(({ role }) => role === 'primary').length > 1;
+  const which = several ? ` which ${gap.verb} ${gap.more}` : '';
+  const alike = pair.overlays.includes('visits-alike') ? '; shots of one turn resemble each other' : '';
+  return `these shots cannot tell${which}${alike}`;
 }
 
 /** Estimate and interval in words: "About 9 yards; 2 to 16 would fit." */
@@ -65,7 +82,9 @@ export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: 
   if (gap === null) return 'No figure.';
   const { lower, upper } = printedLimits(gap);
   if (gap.lower > 0) {
-    return `About ${withUnit(printAt(gap.gap, gap.step), gap.unit)}; ${lower} to ${upper} would fit.`;
+    const about = `about ${withUnit(printAt(gap.gap, gap.step), gap.unit)}; ${lower} to ${upper} would fit.`;
+    // Counted by turns nothing is sure, though shot by shot it looks so.
+    return pair.overlays.includes('visits-alike') ? `Shot by shot, ${about}` : `A${about.slice(1)}`;
   }
   return `${gap.ahead} ${upper} ${gap.more} to ${gap.behind} ${lower} ${gap.more} would fit.`;
 }
@@ -78,65 +97,78 @@ export function printedLimits(gap: ToldGap): { readonly lower: string; readonly 
 }
 
 /** The smallest gap that matters, with its unit. */
-export function mattersText(gap: Pick<ToldGap, 'matters' | 'unit'>): string {
-  const decimals =
-    [0, 1, 2, 3].find((d) => Math.abs(gap.matters - Number(gap.matters.toFixed(d))) < 0.0005) ?? 1;
-  return withUnit(formatNumber(gap.matters, gap.unit === 'm' ? Math.min(decimals, 1) : decimals), gap.unit);
+export function mattersText({ matters, unit }: Pick<ToldGap, 'matters' | 'unit'>): string {
+  // Five yards need not be 4.572 metres to a reader.
+  return withUnit(printStated(unit === 'm' ? Number(matters.toFixed(1)) : matters), unit);
 }
 
-/** Most other ways of working it out disagree. */
-function leans(pair: PairFindings, gap: ToldGap, both: string): string {
-  return isGap(pair.verdict)
-    ? `Leans to ${gap.ahead} over ${gap.behind}, not settled.`
-    : `${both}: leans to no gap, not settled.`;
+function namesOf(
+  { a, b }: PairFindings,
+  { nameOf }: Telling,
+): { readonly either: string; readonly both: string } {
+  return { either: `${nameOf(a)} or ${nameOf(b)}`, both: `${nameOf(a)} and ${nameOf(b)}` };
 }
 
-function firstLook(pair: PairFindings, metric: MetricFindings): string {
-  return fewestShots(pair, metric) < firstLookShots ? 'First look: ' : '';
-}
-
-function fewestShots(pair: PairFindings, metric: MetricFindings): number {
+function isFirstLook(pair: PairFindings, metric: MetricFindings): boolean {
   const counts = metric.byContender.filter(({ id }) => id === pair.a || id === pair.b).map(({ n }) => n);
-  return Math.min(...counts);
+  return Math.min(...counts) < firstLookShots;
 }
 
 function notJudged(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
-  const short = metric.byContender.filter(({ id, n }) => (id === pair.a || id === pair.b) && n < 5);
-  const [first] = short;
-  if (first === undefined) {
-    return `${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)}: not judged, every reading is the same.`;
+  const own = metric.byContender.filter(({ id }) => id === pair.a || id === pair.b);
+  const names = (of: typeof own): string => listed(of.map(({ id }) => telling.nameOf(id)));
+  const silent = own.filter(({ n }) => n === 0);
+  if (silent.length > 0) return `${names(silent)}: not judged, no reading.`;
+  const { hitters, unit } = telling.findings.design;
+  const { both } = namesOf(pair, telling);
+  if (unit === 'hitter') {
+    return pair.byHitter.length < fewestHittersAsUnit
+      ? `${both}: not judged, fewer than ${countWord(fewestHittersAsUnit)} golfers hit both.`
+      : `${both}: not judged, the golfers' averages cannot be compared.`;
   }
-  if (first.n === 0) return `${listed(short.map(({ id }) => telling.nameOf(id)))}: not judged, no reading.`;
-  const count = countWord(Math.min(...short.map(({ n }) => n)));
-  const shots = count === 'one' ? 'shot is' : 'shots are';
-  return `${listed(short.map(({ id }) => telling.nameOf(id)))}: not judged, ${count} ${shots} too few.`;
+  const short = own.filter(({ n }) => n < fewestShotsJudged);
+  if (short.length > 0) {
+    const fewest = Math.min(...short.map(({ n }) => n));
+    return `${names(short)}: not judged, ${countWord(fewest)} ${fewest === 1 ? 'shot is' : 'shots are'} too few.`;
+  }
+  return hitters > 1 && own.some(({ sd }) => sd !== 0)
+    ? `${both}: not judged, a golfer hit fewer than ${countWord(fewestShotsJudged)} shots with one of them.`
+    : `${both}: not judged, every reading is the same.`;
 }
 
+/** A gap whose cause is open, with what keeps it open in the same sentence. */
 function openGap(pair: PairFindings, gap: ToldGap, telling: Telling): string {
   const { sequence } = telling.findings.design;
-  const nameTurn = (name: string): string => {
-    const at = sequence?.findIndex((id) => telling.nameOf(id) === name) ?? -1;
-    return at < 0 || sequence === null ? name : `${name}, hit ${placeInRow(at, sequence.length)},`;
+  const turn = (id: string): string => {
+    const at = sequence?.indexOf(id) ?? -1;
+    return at < 0 || sequence === null ? '' : `, hit ${placeInRow(at, sequence.length)}`;
   };
   const verb = gap.verb === 'carried' ? 'went' : gap.verb;
-  const told = `${nameTurn(gap.ahead)} ${verb} ${gap.more} than ${nameTurn(gap.behind)}`.replace(/,$/, '');
-  return `${told}; ${openCause(pair)}.`;
+  const aheadTurn = turn(gap.aheadId);
+  const little = pair.verdict === 'small' ? ', by too little to matter' : '';
+  return (
+    `${gap.ahead}${aheadTurn}${aheadTurn === '' ? '' : ','} ${verb} ${gap.more} than ` +
+    `${gap.behind}${turn(gap.behindId)}${little}; ${aheadTurn === '' ? `${openCause(pair, telling)}, so ` : ''}the cause is open.`
+  );
 }
 
-function openCause(pair: PairFindings): string {
-  if (pair.overlays.includes('order-unknown'))
-    return 'the order of the shots is not known, so the cause is open';
-  if (pair.overlays.includes('order-drift')) return 'results drifted during the test, so the cause is open';
-  if (pair.overlays.includes('order-lever'))
-    return 'one was hit later than the other on the whole, so the cause is open';
-  if (pair.overlays.includes('order-few-visits')) return 'they were hit in few turns, so the cause is open';
-  return 'the cause is open';
+function couldHide(pair: PairFindings, telling: Telling): string {
+  const it = pair.verdict === 'level' ? 'one' : 'a gap';
+  return `${openCause(pair, telling)}, which could hide ${it}`;
 }
 
-function orderCouldHide(telling: Telling): string {
-  return telling.findings.design.order === 'unknown'
-    ? 'the order of the shots is not known and could hide a gap'
-    : 'the order they were hit in could hide a gap';
+/** What keeps the cause of a pair's gap open, in words. */
+function openCause({ overlays }: PairFindings, { findings }: Telling): string {
+  const is = (overlay: OverlayId): boolean => overlays.includes(overlay);
+  if (is('order-unknown')) return 'the order of the shots is not known';
+  if (is('order-drift')) return 'results drifted during the test';
+  if (is('order-lever')) return 'one was hit later than the other on the whole';
+  if (is('order-few-visits')) {
+    return findings.design.order === 'stated-mini-blocks'
+      ? 'they were hit a few shots at a time'
+      : 'each had too few turns';
+  }
+  return 'they were hit one after another';
 }
 
 function withoutStop(text: string): string {
@@ -146,7 +178,6 @@ function withoutStop(text: string): string {
 /** "12 shots with each head", or the spread of counts where they differ. */
 export function shotsEach(counts: readonly number[], noun: string): string {
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
-  return least === most
-    ? `${counted(least, 'shot')} with each ${noun}`
-    : `${least} to ${most} shots with each ${noun}`;
+  const each = `with each ${noun}`;
+  return least === most ? `${counted(least, 'shot')} ${each}` : `${least} to ${most} shots ${each}`;
 }
