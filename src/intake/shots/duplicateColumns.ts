@@ -57,9 +57,12 @@ export function joinColumns(
   return [...joined.values()];
 }
 
-/** Refuses two columns for the club, the hitter or the shot number that do not say the same. */
+/**
+ * Refuses two columns for the club or the hitter that do not say the same. Numbers may stand twice: a row number beside
+ * a shot number is common.
+ */
 export function judgeRoleColumns(table: Table, report: Report): void {
-  for (const role of ['club', 'hitter', 'shot', 'round'] as const satisfies readonly ColumnRole[]) {
+  for (const role of ['club', 'hitter'] as const satisfies readonly ColumnRole[]) {
     const [first, ...others] = table.columns.roles.get(role) ?? [];
     if (first === undefined) continue;
     for (const index of others) {

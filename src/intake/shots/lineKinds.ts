@@ -39,23 +39,35 @@ export function holdsNumber(cells: Cells, { headings }: Under): boolean {
   });
 }
 
+/** Whether the club cell of a line names a club that has shots above it. */
+function namesKnownClub(cells: Cells, { headings, rows }: Under): boolean {
+  const clubs = clubColumn(headings);
+  const club = spacesJoined(cells[clubs] ?? '').toLowerCase();
+  return club !== '' && rows.some((row) => spacesJoined(row.cells[clubs] ?? '').toLowerCase() === club);
+}
+
 /** A line that may belong to the headings below it: no shot of the block above. */
 export function standsAbove(cells: Cells, under: Under): boolean {
   const filled = filledCells(cells);
   const width = under.headings.length;
-  if (!holdsNumber(cells, under)) return cells.length < width || 2 * filled.length < width;
-  if (filled.length > 2 || width < 4) return false;
-  const first = spacesJoined(filled[0] ?? '').toLowerCase();
-  const clubs = clubColumn(under.headings);
-  const isClub = under.rows.some((row) => spacesJoined(row.cells[clubs] ?? '').toLowerCase() === first);
-  return !/^[\d#]/.test(first) && !isClub;
+  if (cells.length >= width && 2 * filled.length >= width) return false;
+  if (!holdsNumber(cells, under)) return !(cells.length >= width && namesKnownClub(cells, under));
+  return filled.length <= 2 && width >= 4 && !/^[\d#]/.test(filled[0] ?? '') && !namesKnownClub(cells, under);
+}
+
+/** A full row that names its club and nothing else, where shots have no number that could be asked for. */
+function isUnmeasuredShot(cells: Cells, { headings }: Under): boolean {
+  const numbered = headings.some(({ meaning }) => meaning.kind === 'role' && meaning.role === 'shot');
+  return !numbered && (cells[clubColumn(headings)] ?? '').trim() !== '';
 }
 
 /** One or two texts, too short for a row, without a number where a number would stand. */
 export function isRemark(cells: Cells, under: Under): boolean {
   const filled = filledCells(cells);
   if (filled.length > 2 || holdsNumber(cells, under)) return false;
-  return filled.length === 1 || (cells.length < under.headings.length && under.headings.length >= 4);
+  const width = under.headings.length;
+  if (cells.length < width) return filled.length === 1 || width >= 4;
+  return filled.length === 1 && !isUnmeasuredShot(cells, under);
 }
 
 /** A row of averages and the like: its word stands where the shot number would, or in a column without a name. */

@@ -20,9 +20,12 @@ export function readWholeNumbers(
   role: 'shot' | 'round',
   report: Report,
 ): readonly (number | null)[] {
-  const [index] = table.columns.roles.get(role) ?? [];
+  const headings = table.rows[0]?.block.headings ?? [];
+  const candidates = table.columns.roles.get(role) ?? [];
+  // A column headed Shot goes before one headed No, which may number the rows.
+  const index = candidates.find((each) => headings[each]?.text.toLowerCase().includes(role)) ?? candidates[0];
   if (index === undefined) return table.rows.map(() => null);
-  const columnName = table.rows[0]?.block.headings[index]?.text ?? null;
+  const columnName = headings[index]?.text ?? null;
   const texts = table.rows.map(({ cells }) => textOf(cells[index] ?? ''));
   const names = texts.every((text) => !written.test(text) && !text.includes('\0'));
   const seen = new Map<string, number>();

@@ -97,6 +97,13 @@ describe('layout', () => {
     );
   });
 
+  it('keeps a shot without any reading, also right above the next headings', () => {
+    const csv =
+      'Club,Ball Speed (mph),Carry (yd),Side (yd),Note\nAlder,155.1,248.2,1.1,\nAlder,-,-,-,\nAlder,,,,\n';
+    expect(summary(csv)).toBe('accept 3');
+    expect(summary(`${csv}\n${csv}`)).toBe('accept 6');
+  });
+
   it('finds a quote that closes in another row by accident', () => {
     expect(summary(`${headings}1,"Alder,155.1,248.2,-3.1\n2,Alder 5",154.2,247.3,2.2\n`)).toContain(
       'unclosed-quote',
@@ -425,6 +432,11 @@ describe('names, marks and times', () => {
     expect(column(csv, 'time')).toEqual(['2026-05-04T10:30', '2026-05-14T10:31']);
   });
 
+  it('take the shot number from the column that says so, not from the number of the row', () => {
+    const csv = 'No,Shot,Club,Carry (yd)\n1,1,Alder,240.1\n2,2,Alder,240.2\n3,1,Birch,240.3\n';
+    expect(column(csv, 'shotNo')).toEqual([1, 2, 1]);
+  });
+
   it('count rounds that have names, and take no offence at shots that have', () => {
     const csv =
       'Round,Shot,Club,Carry (yd)\nmorning,a3,Alder,240.1\nnoon,b7,Alder,240.2\nmorning,c1,Alder,240.3\n';
@@ -517,13 +529,13 @@ describe('a file of 100,000 rows', () => {
         tenth(-15, 30, index).toFixed(1),
       ].join(','),
     );
-    const start = performance.now();
+    const start = process.cpuUsage();
     const { rows, problems } = readShotFile(
       'long.csv',
       new TextEncoder().encode(`${headings}${lines.join('\n')}\n`),
     );
-    // About 1.3 s on two cores; generous, since the machine that runs the tests may be busy.
-    expect(performance.now() - start).toBeLessThan(15_000);
+    // Microseconds of work, not of waiting: about 1.5 s on the machine it was written on, and 430 MB at the most.
+    expect(process.cpuUsage(start).user).toBeLessThan(10_000_000);
     expect(problems).toEqual([]);
     expect(rows).toHaveLength(100_000);
     const sum = rows.reduce((total, { values }) => total + (values.carry ?? 0), 0);
