@@ -6,8 +6,13 @@ export interface Terminal {
   readonly width: number;
 }
 
-/** The terminal of the running process. */
+/** The terminal of the running process. A reader that stops listening, such as `head`, is no fault of the command. */
 export function processTerminal(): Terminal {
+  for (const stream of [process.stdout, process.stderr]) {
+    stream.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EPIPE') throw error;
+    });
+  }
   return {
     write: (text) => void process.stdout.write(text),
     writeError: (text) => void process.stderr.write(text),

@@ -3,6 +3,8 @@ import { readContender } from '../intake/authored/readContender.ts';
 import { readShop } from '../intake/authored/readShop.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import type { Shop } from '../intake/authored/shop.ts';
+import type { Shared } from '../intake/authored/shared.ts';
+import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { readShotFile } from '../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
@@ -32,9 +34,7 @@ const shopFile = 'shop.yaml';
 
 /** Reads a content folder; `only` keeps to some reports. */
 export function readContent(folder: ContentFolder, only: readonly string[] = []): Content {
-  const shop = readShopFile(folder);
-  const sheets = readSheets(folder);
-  const shared = { shop: shop.shop, contenders: sheets.contenders };
+  const { shared, problems } = readShared(folder);
   const slugs = folder.folders('reports').filter((slug) => only.length === 0 || only.includes(slug));
   const reports = slugs.map((slug) => readReportFolder(folder, slug, shared));
   const missing = only
@@ -52,10 +52,28 @@ export function readContent(folder: ContentFolder, only: readonly string[] = [])
     );
   const empty = slugs.length === 0 && only.length === 0 ? [noReports(folder)] : [];
   return {
-    shop: shop.shop,
+    shop: shared.shop,
     reports,
-    problems: [...shop.problems, ...sheets.problems, ...missing, ...empty],
-    waiting: folder.files('inbox').filter((name) => /\.csv$/i.test(name)),
+    problems: [...problems, ...missing, ...empty],
+    waiting: waitingFiles(folder),
+  };
+}
+
+/** The files in the inbox that are to become drafts. */
+export function waitingFiles(folder: ContentFolder): readonly string[] {
+  return folder.files('inbox').filter((name) => /\.csv$/i.test(name));
+}
+
+/** What the reports of a folder share. */
+export function readShared(folder: ContentFolder): {
+  readonly shared: Shared;
+  readonly problems: readonly Problem[];
+} {
+  const shop = readShopFile(folder);
+  const sheets = readSheets(folder);
+  return {
+    shared: { shop: shop.shop, contenders: sheets.contenders },
+    problems: [...shop.problems, ...sheets.problems],
   };
 }
 
@@ -103,11 +121,7 @@ function readSheets(folder: ContentFolder): {
   };
 }
 
-function readReportFolder(
-  folder: ContentFolder,
-  slug: string,
-  shared: { readonly shop: Shop | null; readonly contenders: ReadonlyMap<string, Contender | null> },
-): WrittenReport {
+function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
   const file = `reports/${slug}/report.md`;
   const text = folder.text(file);
   if (text === null) {
@@ -124,7 +138,12 @@ function readReportFolder(
   }
   const first = defineSource({ slug, file, text, files: [], ...shared });
   const { source } = first;
-  if (source === null) return { slug, file, source, shotFiles: [], problems: first.problems };
+  if (source === null) {
+    // What is wrong with the session is shown in the same go as what is wrong with the report.
+    const shotFiles = readLooseSession(folder, slug, text);
+    const problems = [...first.problems, ...shotFiles.flatMap(({ problems: own }) => own)];
+    return { slug, file, source, shotFiles: [], problems };
+  }
   const read = source.front.session.map((name) => ({ name, bytes: folder.bytes(`reports/${slug}/${name}`) }));
   const absent = read.flatMap(({ name, bytes }, index) =>
     bytes === null ? [sessionFileMissing(name, index, folder, source)] : [],
@@ -147,6 +166,17 @@ function readReportFolder(
       ...shotFiles.flatMap(({ problems }) => problems).filter((problem) => !isAnswered(problem, source)),
     ],
   };
+}
+
+/** The session files of a report whose answers are not complete; all CSV files beside it where it names none. */
+export function readLooseSession(folder: ContentFolder, slug: string, text: string): readonly ShotFile[] {
+  const { session, options } = looseAnswers(`reports/${slug}/report.md`, text);
+  const beside = folder.files(`reports/${slug}`).filter((name) => /\.csv$/i.test(name));
+  return (session.length > 0 ? session : beside).flatMap((name) => {
+    const path = `reports/${slug}/${name}`;
+    const bytes = folder.bytes(path);
+    return bytes === null ? [] : [readShotFile(path, bytes, options)];
+  });
 }
 
 /** A report that lists its hitters has answered what the reader of its file alone must ask. */

@@ -1,0 +1,38 @@
+import { countInWords, countProblems } from '../problems/countProblems.ts';
+import { problemsJson } from '../problems/problemsJson.ts';
+import { problemTable } from '../problems/table.ts';
+import { loadSite } from '../site/siteContent.ts';
+import type { Terminal } from './terminal.ts';
+
+export interface CheckRequest {
+  readonly contentDir: string;
+  /** Slugs of the reports to look at; all of them where none is named. */
+  readonly only: readonly string[];
+  readonly json: boolean;
+  readonly terminal: Terminal;
+}
+
+/** Problems only, nothing built. Gives the exit status: 1 where there is an error. */
+export function checkContent({ contentDir, only, json, terminal }: CheckRequest): number {
+  const { problems, reports, blocked, waiting } = loadSite(contentDir, only);
+  const count = countProblems(problems);
+  if (json) {
+    terminal.write(`${problemsJson(problems)}\n`);
+  } else {
+    const table = problemTable(problems, {
+      colour: terminal.colour,
+      width: terminal.width,
+      howToSeeAll: 'npm run check -- --json prints them all.',
+    });
+    if (table !== '') terminal.write(`${table}\n\n`);
+    if (waiting.length > 0) {
+      terminal.write(
+        `Waiting in inbox/: ${waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
+      );
+    }
+    const checked = reports.length + blocked.length;
+    const found = count.errors + count.warnings === 0 ? 'nothing wrong' : countInWords(count);
+    terminal.write(`Checked ${checked} ${checked === 1 ? 'report' : 'reports'}: ${found}.\n`);
+  }
+  return count.errors > 0 ? 1 : 0;
+}

@@ -1,0 +1,28 @@
+import { slugOf } from '../../intake/draft/slugOf.ts';
+import { draftFiles, type DraftRequest } from './draftFiles.ts';
+import { draftInbox } from './draftInbox.ts';
+
+/** Drafts a report of the files named; without any, of each file in the inbox. Gives the exit status. */
+export function draftCommand(request: DraftRequest): number {
+  const { contentDir, paths, slug, dryRun, json, terminal } = request;
+  if (slug !== null && slugOf(slug) !== slug) {
+    terminal.writeError(
+      `--slug ${slug}: use small letters, digits and single hyphens, 40 characters at most` +
+        `${slugOf(slug) === '' ? '' : `, such as ${slugOf(slug)}`}. Nothing was written.\n`,
+    );
+    return 1;
+  }
+  if (paths.length > 0) return draftFiles(request).status;
+  if (slug !== null || dryRun || json) {
+    terminal.writeError('--slug, --dry-run and --json go with the name of a file. Nothing was written.\n');
+    return 1;
+  }
+  const { drafts, left } = draftInbox({ contentDir, terminal });
+  if (drafts.length + left.length === 0) {
+    terminal.write(
+      `No CSV file waits in ${contentDir}/inbox. Put one there, or name one: npm run draft -- FILE.csv\n`,
+    );
+  }
+  if (left.length > 0) terminal.writeError(`Still in the inbox: ${left.join(', ')}\n`);
+  return left.length > 0 ? 1 : 0;
+}

@@ -1,0 +1,137 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { fromFileName } from '../../intake/draft/fileName.ts';
+import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
+import { understoodLines } from '../../intake/draft/understoodLines.ts';
+import { dryRunJson } from '../../intake/shots/outcome.ts';
+import type { Problem } from '../../problems/problem.ts';
+import { problemTable } from '../../problems/table.ts';
+import { visible, visibleJson } from '../../problems/visible.ts';
+import { openContentFolder } from '../../site/contentFiles.ts';
+import { readShared } from '../../site/sources.ts';
+import type { Terminal } from '../terminal.ts';
+import { fileNames } from './fileNames.ts';
+import { readSession, type NamedBytes, type SessionRead } from './readSession.ts';
+import { writeDraft } from './writeDraft.ts';
+
+export interface DraftRequest {
+  readonly contentDir: string;
+  /** Paths of the files of one session. */
+  readonly paths: readonly string[];
+  /** The name of the report, where it is not to come from the files. */
+  readonly slug: string | null;
+  /** Whether another name is found where the one wanted is taken. */
+  readonly otherSlug?: boolean;
+  readonly dryRun: boolean;
+  readonly json: boolean;
+  readonly terminal: Terminal;
+}
+
+export interface DraftOutcome {
+  /** The slug of the draft that was written, or null. */
+  readonly slug: string | null;
+  /** 0 where what was asked for was done. */
+  readonly status: number;
+}
+
+const failed: DraftOutcome = { slug: null, status: 1 };
+
+/** Reads the files of a session, says what was understood, and writes a draft report of them; never overwrites. */
+export function draftFiles(request: DraftRequest): DraftOutcome {
+  const { contentDir, paths, dryRun, json, terminal } = request;
+  const found = paths.map(readBytes);
+  const unread = found.flatMap((each) => ('why' in each ? [each.why] : []));
+  if (unread.length > 0) {
+    terminal.writeError(`${unread.join('\n')}\nNothing was written.\n`);
+    return failed;
+  }
+  const names = fileNames(paths.map((path) => basename(path)));
+  const files = found.flatMap((each, index): NamedBytes[] =>
+    'bytes' in each ? [{ name: names[index] ?? '', bytes: each.bytes }] : [],
+  );
+  const read = readSession(files);
+  if (json) {
+    const answers = read.shotFiles.map(dryRunJson);
+    terminal.write(`${visibleJson(JSON.stringify(answers.length === 1 ? answers[0] : answers, null, 2))}\n`);
+    if (dryRun) return { slug: null, status: 0 };
+  } else {
+    terminal.write(`${understoodText(names, read)}\n`);
+  }
+  const { openColumns } = read;
+  const problems = read.shotFiles.flatMap(({ problems: own }) => own);
+  const slug = slugFor(request, names);
+  const mended = openColumns === null;
+  printProblems(problems, mended || dryRun ? null : slug, terminal);
+  if (mended) {
+    terminal.writeError('No draft: the file must be mended first. Nothing was written.\n');
+    return failed;
+  }
+  if (dryRun) {
+    terminal.write('Nothing was written.\n');
+    return { slug: null, status: 0 };
+  }
+  const { shared } = readShared(openContentFolder(contentDir));
+  const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop });
+  if (!written) {
+    terminal.writeError(
+      `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
+        `npm run draft -- ${paths.map(quoted).join(' ')} --slug ${freeSlug(slug, taken(contentDir))}\nNothing was written.\n`,
+    );
+    return failed;
+  }
+  if (!json) {
+    const file = join(contentDir, 'reports', slug, 'report.md');
+    terminal.write(
+      `Wrote ${visible(file)}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n`,
+    );
+  }
+  return { slug, status: 0 };
+}
+
+type BytesOf = { readonly bytes: Uint8Array } | { readonly why: string };
+
+function readBytes(path: string): BytesOf {
+  const shown = visible(path);
+  if (!existsSync(path)) return { why: `There is no file ${shown}.` };
+  if (!statSync(path).isFile()) return { why: `${shown} is not a file. Name the session file itself.` };
+  try {
+    return { bytes: readFileSync(path) };
+  } catch (error) {
+    return { why: `${shown} cannot be read: ${error instanceof Error ? error.message : String(error)}.` };
+  }
+}
+
+const taken =
+  (contentDir: string) =>
+  (slug: string): boolean =>
+    existsSync(join(contentDir, 'reports', slug));
+
+function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, names: readonly string[]): string {
+  const wanted = slug ?? (slugOf(names.map((name) => fromFileName(name).slug).join('-')) || 'session');
+  return otherSlug ? freeSlug(wanted, taken(contentDir)) : wanted;
+}
+
+const quoted = (path: string): string =>
+  /^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
+
+function understoodText(names: readonly string[], { understood }: SessionRead): string {
+  const lines = understoodLines(understood);
+  const widest = Math.max(...lines.map(({ label }) => label.length));
+  return [
+    names.map(visible).join(', '),
+    ...lines.map(({ label, text }) => `  ${label.padEnd(widest)}  ${text}`),
+    '',
+  ].join('\n');
+}
+
+/** The problems of the files; with a slug, at the places where the files will lie. */
+function printProblems(problems: readonly Problem[], slug: string | null, terminal: Terminal): void {
+  const placed =
+    slug === null ? problems : problems.map((each) => ({ ...each, file: `reports/${slug}/${each.file}` }));
+  const table = problemTable(placed, {
+    colour: terminal.colour,
+    width: terminal.width,
+    howToSeeAll: 'npm run draft -- FILE.csv --dry-run --json prints them all.',
+  });
+  if (table !== '') terminal.write(`${table}\n\n`);
+}

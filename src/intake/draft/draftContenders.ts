@@ -1,0 +1,64 @@
+import { ask, comment } from './ask.ts';
+import { contenderIds } from './contenderIds.ts';
+import type { FoundName } from './understood.ts';
+import { yamlList, yamlScalar } from './yamlScalar.ts';
+
+/** The longest name that fits where charts are narrow. */
+const longestShort = 16;
+
+/** The block `contenders`: label and match filled in, the rest asked; questions stand at the first one. */
+export function draftContenders(found: readonly FoundName[]): readonly string[] {
+  const ids = contenderIds(found.map(({ name }) => name));
+  return [
+    ...comment(
+      'What was compared, two to six. "label" is the name for readers, "match" the name in the session file.',
+    ),
+    ...comment(found.length < 2 ? 'The files name fewer than two; add what this one is compared with.' : ''),
+    ...comment(found.length > 6 ? `The files name ${found.length}; split them into several reports.` : ''),
+    'contenders:',
+    ...found.flatMap((each, index) => contender(ids[index] ?? '', each, index === 0)),
+  ];
+}
+
+function contender(id: string, { name, spellings }: FoundName, first: boolean): readonly string[] {
+  const indent = 4;
+  const once = (question: string): string | null => (first ? question : null);
+  // "not recorded" is how a report says that it has no answer.
+  const label = /^not recorded$/i.test(name) ? `"${name}"` : name;
+  return [
+    `  ${id}:`,
+    `    label: ${yamlScalar(label)}`,
+    `    match: ${yamlList(spellings)}`,
+    ...([...name].length > longestShort
+      ? ask({
+          key: 'short',
+          question: `A short name for charts, ${longestShort} characters at most?`,
+          indent,
+        })
+      : []),
+    ...ask({
+      key: 'supplied_by',
+      question: once('Who supplied it: our stock, our used stock, lent by its distributor, the hitter?'),
+      must: true,
+      indent,
+    }),
+    ...ask({
+      key: 'sold_here',
+      question: once('Is it sold here: new, used, both or no?'),
+      must: true,
+      indent,
+    }),
+    ...ask({
+      key: 'price',
+      question: once('Its price, such as {amount: 499, currency: GBP, on: 2026-04-11}?'),
+      indent,
+    }),
+    ...ask({
+      key: 'build',
+      question: once(
+        'Its build sheet, such as {loft: 9°, loft_measured: 9.5°, head_weight: 198 g, condition: new}?',
+      ),
+      indent,
+    }),
+  ];
+}

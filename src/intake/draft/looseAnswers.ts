@@ -1,0 +1,36 @@
+import { columns } from '../authored/columns.ts';
+import { splitReport } from '../authored/frontMatter.ts';
+import { sessionFiles } from '../authored/sessionFiles.ts';
+import { isBlock, isUnanswered, type Tree } from '../authored/tree.ts';
+import { readWith } from '../authored/trouble.ts';
+import { readYaml } from '../authored/yamlText.ts';
+import type { ShotFileOptions } from '../shots/shotFile.ts';
+
+/** What is needed to read the session of a report that is not complete yet. */
+export interface LooseAnswers {
+  /** Empty where the report does not name its files. */
+  readonly session: readonly string[];
+  readonly options: ShotFileOptions;
+}
+
+/** As much of the front matter as can be used by itself; whatever else is wrong with it is not looked at. */
+export function looseAnswers(file: string, text: string): LooseAnswers {
+  const { yaml } = splitReport(file, text);
+  const tree = yaml === null ? null : readYaml(file, yaml).tree;
+  if (tree === null) return { session: [], options: {} };
+  const session = readWith(sessionFiles, tree['session']);
+  const stated = readWith(columns, withoutEmpty(tree['columns'] ?? {}));
+  const { varied } = tree;
+  return {
+    session: 'value' in session ? session.value : [],
+    options: {
+      ...('value' in stated ? { columns: stated.value } : {}),
+      ...(typeof varied === 'string' && !isUnanswered(varied) ? { varied } : {}),
+    },
+  };
+}
+
+function withoutEmpty(tree: Tree): Tree {
+  if (!isBlock(tree)) return tree;
+  return Object.fromEntries(Object.entries(tree).filter(([, value]) => !isUnanswered(value)));
+}
