@@ -6,7 +6,7 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { metrics } from '../trade/metrics.ts';
 import { claimedSize, whatTheShotsBear } from './claimSentence.ts';
-import { unmeasuredOutcome } from './linterWords.ts';
+import { unmeasuredOutcome, type Outcome } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
 /** The claims of a report that may not be published as they stand, each with what the shots would bear. */
@@ -43,11 +43,11 @@ function notMeasured({ metric, direction, say }: Claim, place: ClaimPlace, { fin
   });
 }
 
-function outcomeNotMeasured({ say }: Claim, outcome: string, place: ClaimPlace): Problem {
+function outcomeNotMeasured({ say }: Claim, { name, was }: Outcome, place: ClaimPlace): Problem {
   return makeProblem('claim-unmeasured', place, {
     expected: 'a claim about what the shots show',
-    found: `"${say}", and ${outcome} was not measured`,
-    cure: `Say what was measured, or leave it out: no shot in the file tells of ${outcome}.`,
+    found: `"${say}", and ${name} ${was} not measured`,
+    cure: `Say what was measured, or leave it out: no shot in the file tells of ${name}.`,
   });
 }
 

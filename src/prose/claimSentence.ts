@@ -155,6 +155,7 @@ function openWords({ gap, spread, of, than }: ClaimStanding, pair: PairFindings,
       ? '; worked out in other ways this mostly does not hold'
       : '';
   }
+  if (gap === null && spread === null) return '';
   const cause = orderCause(pair, of, than, telling);
   return seen ? `; but ${cause}, so the cause is open` : `; and ${cause}, which could hide a gap`;
 }

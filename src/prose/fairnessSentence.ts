@@ -8,7 +8,7 @@ import { primaryMetrics } from './answer.ts';
 import { orderInWords } from './forWhom.ts';
 import { mattersText } from './pairSentence.ts';
 import { plannedInWords } from './plannedInWords.ts';
-import { printAt, stepFor } from './numbers.ts';
+import { printLimit, stepFor } from './numbers.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { counted, countWord, listed, sentence } from './words.ts';
@@ -131,13 +131,14 @@ function enoughWords({ telling }: Told): string {
       const read = (value: number): number => toReader(value, metric.id, telling.system);
       const matters = mattersText({ matters: read(metric.matters), unit });
       const name = metrics[metric.id].name;
+      const print = (value: number): string =>
+        withUnit(printLimit(read(value), stepFor(unit, null), unit, [read(metric.matters)]), unit);
       if (metric.detectable !== null) {
-        const least = read(metric.detectable);
-        return `in ${name} a test like this finds a gap of ${withUnit(printAt(least, stepFor(unit, least / 4)), unit)} four times in five; ${matters} would matter`;
+        return `in ${name} a test like this finds a gap of ${print(metric.detectable)} four times in five; ${matters} would matter`;
       }
       const widest = widestReach(metric);
       if (widest === null) return `the shots are too few to judge ${name}`;
-      return `in ${name} the true gap may lie ${withUnit(printAt(read(widest), stepFor(unit, read(widest) / 2)), unit)} to either side of the one seen; ${matters} would matter`;
+      return `in ${name} the true gap may lie ${print(widest)} to either side of the one seen; ${matters} would matter`;
     })
     .join('. ');
 }

@@ -74,20 +74,22 @@ export function hasInterest({ contenders, interests }: Pick<Front, 'contenders' 
 }
 
 function unclaimed(
-  { word, claim }: UnclaimedComparison,
+  { word, claim, answer }: UnclaimedComparison,
   { text }: ProseSentence,
   place: { readonly file: string; readonly line: number; readonly column: number },
   telling: Telling,
   severity: Severity,
 ): Problem {
-  const metric = telling.findings.metrics[0]?.id ?? 'carry';
-  const [a = 'alder', b = 'birch'] = telling.findings.contenders.map(({ id }) => id);
+  const instead =
+    answer === null
+      ? ''
+      : `, or let the findings say it: {{ answer ${answer.metric} ${answer.a} ${answer.b} }}`;
   return makeProblem('comparative-unclaimed', place, {
     expected: 'a comparison that a claim of the report bears out, or one from the findings',
     found: quoted(text, word),
     cure:
       claim === null
-        ? `Add it to "claims", or let the findings say it: {{ answer ${metric} ${a} ${b} }}.`
+        ? `Add it to "claims"${instead}.`
         : `The claim "${claim.say}" does not stand. The shots bear: ${whatTheShotsBear(claim, telling)}.`,
     severity,
   });

@@ -126,6 +126,8 @@ export interface UnclaimedComparison {
   readonly at: number;
   /** A claim on the same thing that does not stand; null where there is none at all. */
   readonly claim: ClaimStanding | null;
+  /** What the findings could say in its place. */
+  readonly answer: { readonly metric: MetricId; readonly a: string; readonly b: string } | null;
 }
 
 /** The comparisons of a sentence that need a claim and have none that is borne out. */
@@ -140,9 +142,21 @@ export function unclaimedComparisons(sentence: string, telling: Telling): readon
         fits(claim, comparison, sentence, at, telling),
       );
       if (claims.some(({ standing }) => standing === 'borne-out')) return [];
-      return [{ word, at, claim: claims[0] ?? null }];
+      return [{ word, at, claim: claims[0] ?? null, answer: answerFor(sentence, comparison, telling) }];
     }),
   );
+}
+
+/** The pair and metric a sentence seems to be about, as far as the report has them. */
+function answerFor(sentence: string, { about }: Comparison, telling: Telling): UnclaimedComparison['answer'] {
+  const { metrics, contenders } = telling.findings;
+  const wanted: readonly MetricId[] = typeof about === 'string' ? [] : about;
+  const metric = metrics.find(({ id }) => wanted.includes(id)) ?? metrics[0];
+  const ids = [
+    ...new Set([...named(sentence, telling).map(({ id }) => id), ...contenders.map(({ id }) => id)]),
+  ];
+  const [a, b] = ids;
+  return metric === undefined || a === undefined || b === undefined ? null : { metric: metric.id, a, b };
 }
 
 function isAboutShots(

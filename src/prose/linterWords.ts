@@ -39,36 +39,46 @@ const contest = (pattern: RegExp): CarefulWord => ({
   onlyOfShots: false,
 });
 
-/** Outcomes that no monitor measures, by the name a message gives them. */
-const outcomes: readonly (readonly [name: string, pattern: RegExp])[] = [
-  ['scores', /\bscor(?:es?|ing|ed)\b(?![ -]?(?:lines?|cards?))/i],
-  [
-    'strokes',
-    /\bstrokes?[ -](?:gained|saved|better|fewer)\b|\b(?:save|saves|saved|fewer|lower) (?:\w+ )?strokes?\b/i,
-  ],
-  [
-    'handicaps',
-    /\b(?:lower|lowers|lowered|cut|cuts|bring down|reduces?) (?:your|his|her|their|the|any) handicaps?\b/i,
-  ],
-  ['forgiveness', /\b(?:un)?forgiv(?:e|es|en|ing|eness)\b/i],
-  ['durability', /\bdurab(?:le|ly|ility)\b|\blasts? longer\b|\bwears? (?:better|longer|well|out)\b/i],
-  ['putting', /\b(?:fewer|more|less) putts\b/i],
-  ['fairways and greens hit', /\b(?:more|fewer) (?:fairways|greens)\b/i],
+/** Something that no monitor measures, as a message names it. */
+export interface Outcome {
+  readonly name: string;
+  readonly was: 'was' | 'were';
+}
+
+const outcomes: readonly (Outcome & { readonly pattern: RegExp })[] = [
+  { name: 'scores', was: 'were', pattern: /\bscor(?:es?|ing|ed)\b(?![ -]?(?:lines?|cards?))/i },
+  {
+    name: 'strokes',
+    was: 'were',
+    pattern:
+      /\bstrokes?[ -](?:gained|saved|better|fewer)\b|\b(?:save|saves|saved|fewer|lower) (?:\w+ )?strokes?\b/i,
+  },
+  {
+    name: 'handicaps',
+    was: 'were',
+    pattern:
+      /\b(?:lower|lowers|lowered|cut|cuts|bring down|reduces?) (?:your|his|her|their|the|any) handicaps?\b/i,
+  },
+  { name: 'forgiveness', was: 'was', pattern: /\b(?:un)?forgiv(?:e|es|en|ing|eness)\b/i },
+  {
+    name: 'durability',
+    was: 'was',
+    pattern: /\bdurab(?:le|ly|ility)\b|\blasts? longer\b|\bwears? (?:better|longer|well|out)\b/i,
+  },
+  { name: 'putting', was: 'was', pattern: /\b(?:fewer|more|less) putts\b/i },
+  { name: 'hitting fairways or greens', was: 'was', pattern: /\b(?:more|fewer) (?:fairways|greens)\b/i },
 ];
 
 /** What a text speaks of that was never measured; null where it speaks of none. */
-export function unmeasuredOutcome(text: string): string | null {
-  return outcomes.find(([, pattern]) => pattern.test(text))?.[0] ?? null;
+export function unmeasuredOutcome(text: string): Outcome | null {
+  return outcomes.find(({ pattern }) => pattern.test(text)) ?? null;
 }
 
-const outcomeWords = outcomes.map(([name, pattern]): CarefulWord => ({
+const outcomeWords = outcomes.map(({ name, was, pattern }): CarefulWord => ({
   kind: 'outcome-unmeasured',
   pattern,
   expected: 'what the shots can show',
-  cure: `Leave it out, or say that ${name} were not part of the test.`.replace(
-    /(forgiveness|durability|putting) were/,
-    '$1 was',
-  ),
+  cure: `Leave it out, or say that ${name} ${was} not part of the test.`,
   mayBeDenied: true,
   onlyOfShots: false,
 }));
@@ -76,7 +86,7 @@ const outcomeWords = outcomes.map(([name, pattern]): CarefulWord => ({
 const independence: CarefulWord = {
   kind: 'independence-claimed',
   pattern:
-    /\bunbiased\b|\bimpartial(?:ly)?\b|\bindependent(?:ly)?\b(?! of\b)|(?<!\b(?:the|an|our|main|one|its|this) )\bobjective(?:ly)?\b(?! (?:of|was|is)\b)|\bno bias\b/i,
+    /\bunbiased\b|\bimpartial(?:ly)?\b|\bindependent(?:ly)?\b(?! of\b)|(?<!\b(?:our|main|its) )\bobjective(?:ly)?\b(?! (?:of|was|is)\b)|\bno bias\b/i,
   expected: 'no word for independence from a shop that sells, borrows or is paid for what it tests',
   cure: 'Take the word out: the report prints the interest itself.',
   mayBeDenied: true,

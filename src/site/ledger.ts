@@ -1,6 +1,6 @@
 import type { Front } from '../intake/authored/front.ts';
 import type { Source } from '../intake/authored/source.ts';
-import { readLedger, type Ledger, type ReportRecord } from '../intake/ledger.ts';
+import { readLedger, type DroppedPlan, type Ledger, type ReportRecord } from '../intake/ledger.ts';
 import type { PlanStanding } from '../findings/findings.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -90,6 +90,19 @@ export function changedWithoutCorrection(source: Source, ledger: Ledger | null):
       forReader: `Since ${record.date} this report was changed without a correction: ${changed.join(', ')}.`,
     }),
   ];
+}
+
+/** The ledger with a plan dropped; null where it holds no such plan, or the test was published or dropped before. */
+export function dropPlan(ledger: Ledger, dropped: DroppedPlan): Ledger | null {
+  const { slug } = dropped;
+  const known = ledger.plans.some((plan) => plan.slug === slug);
+  const closed = [...ledger.reports, ...ledger.dropped].some((own) => own.slug === slug);
+  return known && !closed ? { ...ledger, dropped: [...ledger.dropped, dropped] } : null;
+}
+
+/** The text of the file; an entry a few lines, so that a change shows as such in version control. */
+export function ledgerJson(ledger: Ledger): string {
+  return `${JSON.stringify(ledger, null, 1)}\n`;
 }
 
 function hashOf(value: unknown): string {

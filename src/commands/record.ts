@@ -1,0 +1,29 @@
+import { parseArgs } from 'node:util';
+import { contentFolder } from '../site/folders.ts';
+import { recordLedger } from './recordLedger.ts';
+import { processTerminal } from './terminal.ts';
+
+/** Puts plans and published reports on record: `npm run record [-- --drop SLUG --reason "..."]`. */
+const { values } = parseArgs({ options: { drop: { type: 'string' }, reason: { type: 'string' } } });
+const terminal = processTerminal();
+const { drop: slug, reason = '' } = values;
+if ((slug === undefined) !== (reason.trim() === '')) {
+  terminal.writeError(
+    'A planned test is dropped with its reason: npm run record -- --drop NAME --reason "why".\n',
+  );
+  process.exitCode = 1;
+} else {
+  const recorded = recordLedger({
+    contentDir: contentFolder(),
+    today: localDate(new Date()),
+    terminal,
+    ...(slug === undefined ? {} : { drop: { slug, reason: reason.trim() } }),
+  });
+  process.exitCode = recorded ? 0 : 1;
+}
+
+/** The day where the shop is, ISO 8601. */
+function localDate(now: Date): string {
+  const two = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

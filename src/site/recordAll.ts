@@ -1,0 +1,79 @@
+import type { Ledger, RecordedPlan, ReportRecord } from '../intake/ledger.ts';
+import type { Problem } from '../problems/problem.ts';
+import { answersOf } from '../prose/movedAnswers.ts';
+import { changesSince, contentHashes, latestRecord, planHash } from './ledger.ts';
+import type { MadeReport } from './makeReport.ts';
+import type { WrittenReport } from './sources.ts';
+
+interface Recordable extends MadeReport {
+  readonly written: WrittenReport;
+}
+
+/** The ledger after today's records, what was added in words, and what may not be recorded as it stands. */
+interface Recorded {
+  readonly next: Ledger;
+  readonly lines: readonly string[];
+  readonly refused: readonly Problem[];
+}
+
+/**
+ * Adds the plan of every report that has one, and every published report that is new or was corrected. A published
+ * report that was changed without a correction is refused: recording it would make the change disappear.
+ */
+export function recordAll(ledger: Ledger, reports: readonly Recordable[], today: string): Recorded {
+  const plans = reports.flatMap(({ written }) => newPlan(ledger, written, today));
+  const records = reports.flatMap((made) => newRecord(ledger, made, today));
+  const slugs = [...new Set([...ledger.reports.map(({ slug }) => slug), ...records.map(({ slug }) => slug)])];
+  return {
+    next: {
+      ...ledger,
+      plans: [...ledger.plans, ...plans],
+      reports: slugs.toSorted().map((slug) => ({
+        slug,
+        records: [
+          ...(ledger.reports.find((report) => report.slug === slug)?.records ?? []),
+          ...records.filter((own) => own.slug === slug).map(({ record }) => record),
+        ],
+      })),
+    },
+    lines: [
+      ...plans.map(({ slug }) => `${slug}: plan recorded`),
+      ...records.map(
+        ({ slug, first }) => `${slug}: ${first ? 'published report recorded' : 'correction recorded'}`,
+      ),
+    ],
+    refused: reports.flatMap(({ problems }) =>
+      problems.filter(({ kind }) => kind === 'changed-without-correction'),
+    ),
+  };
+}
+
+/**
+ * A plan needs no shots yet, only front matter that can be read; an unchanged plan keeps its first day. What is put
+ * on record after the session was no plan: only tests that turned out well would be found there.
+ */
+function newPlan(ledger: Ledger, { slug, source }: WrittenReport, today: string): RecordedPlan[] {
+  const hash = source === null ? null : planHash(source.front);
+  if (source === null || hash === null || source.front.date < today) return [];
+  if (ledger.plans.some((plan) => plan.slug === slug && plan.hash === hash)) return [];
+  return [{ slug, date: today, hash }];
+}
+
+interface NewRecord {
+  readonly slug: string;
+  readonly first: boolean;
+  readonly record: ReportRecord;
+}
+
+function newRecord(ledger: Ledger, { report, problems }: Recordable, today: string): NewRecord[] {
+  if (report === null || report.source.front.status !== 'published') return [];
+  if (problems.some(({ kind }) => kind === 'changed-without-correction')) return [];
+  const { source, telling } = report;
+  const { slug, front } = source;
+  const latest = latestRecord(slug, ledger);
+  const corrections = front.corrections.length;
+  if (latest !== null && changesSince(source, latest).length === 0 && corrections === latest.corrections)
+    return [];
+  const record = { date: today, ...contentHashes(source), corrections, answers: answersOf(telling) };
+  return [{ slug, first: latest === null, record }];
+}
