@@ -1,9 +1,13 @@
 import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { isGap, type VerdictId } from '../findings/verdict.ts';
-import { answerClause, gapNumbers } from './pairSentence.ts';
+import { groupSentences } from './groupSentences.ts';
+import { answerClause, gapNumbers, printedLimits } from './pairSentence.ts';
+import { withUnit } from './readerUnits.ts';
 import { toldGap, type Telling } from './telling.ts';
-import { capitalised, countWord, sentence } from './words.ts';
+import { counted, countWord, sentence } from './words.ts';
 
+/** More pairs than these, of more than three contenders, stand in the chart and its table. */
+const mostPairs = 3;
 /** More amounts than these stand in the chart and its table. */
 const mostAmounts = 3;
 
@@ -28,19 +32,31 @@ export function surestFirst(metric: MetricFindings): readonly PairFindings[] {
   return [...metric.pairs].sort((x, y) => sureness.indexOf(x.verdict) - sureness.indexOf(y.verdict));
 }
 
-/** The answer of one primary metric: a sentence for each pair, the first saying for whom it holds. */
+/**
+ * The answer of one primary metric, the first sentence saying for whom it holds: a sentence for each pair of two or
+ * three, else who is ahead and who behind.
+ */
 export function answerSentences(metric: MetricFindings, telling: Telling): readonly string[] {
-  return surestFirst(metric).map((pair, index) => {
+  const group = groupSentences(metric, telling);
+  if (group !== null) {
+    const [first = '', ...others] = group;
+    return [`${forWhomShort(telling.findings)}, ${first}`, ...others];
+  }
+  const pairs = surestFirst(metric);
+  const told = pairs.slice(0, mostPairs).map((pair, index) => {
     const clause = answerClause(pair, metric, telling);
-    if (index > 0 || pair.verdict === 'not-judged') return sentence(clause);
-    const whom = forWhomShort(telling.findings);
-    if (pair.verdict === 'too-close' && pair.credit === 'contender') {
-      return sentence(
-        `${whom} these shots cannot tell ${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)} apart`,
-      );
-    }
-    return sentence(`${whom} ${clause}`);
+    return index > 0 || pair.verdict === 'not-judged'
+      ? sentence(clause)
+      : sentence(`${forWhomShort(telling.findings)}${comma(clause)} ${clause}`);
   });
+  const rest = pairs.length - mostPairs;
+  // A contender that was not judged says so in each of its pairs.
+  return [...new Set(told), ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : [])];
+}
+
+/** "For this golfer Alder carried ...", but "For this golfer, Birch or Cedar: ...". */
+function comma(clause: string): string {
+  return clause.includes(':') ? ',' : '';
 }
 
 /** The first sentence of the answer of the first primary metric: what lists, feeds and page descriptions print. */
@@ -69,10 +85,13 @@ export function howMuch(metric: MetricFindings, telling: Telling): readonly stri
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
     const fit = index === 0 ? 'would fit these shots.' : 'would fit.';
+    if (gap.lower <= 0) {
+      const { lower, upper } = printedLimits(gap);
+      const [far, near] = [withUnit(upper, gap.unit), withUnit(lower, gap.unit)];
+      return [`From ${gap.ahead} ${far} ${gap.more} to ${gap.behind} ${near} ${gap.more} ${fit}`];
+    }
     const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, fit);
-    const about = numbers.startsWith('About ')
-      ? `${gap.ahead} over ${gap.behind}, a${numbers.slice(1)}`
-      : numbers;
-    return [capitalised(about)];
+    const over = metric.better === 'more' ? 'over' : `${gap.more} than`;
+    return [`${gap.ahead} ${over} ${gap.behind}, ${numbers.charAt(0).toLowerCase()}${numbers.slice(1)}`];
   });
 }

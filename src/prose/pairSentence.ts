@@ -8,7 +8,7 @@ import { toldGap, type Telling, type ToldGap } from './telling.ts';
 import { counted, countWord, listed, placeInRow } from './words.ts';
 
 /** Under this many shots a clear gap is called a first look. */
-const firstLookShots = 8;
+export const firstLookShots = 8;
 
 /** The answer about one pair as the row of a chart or table says it: one short sentence. */
 export function pairSentence(pair: PairFindings, metric: MetricFindings, telling: Telling): string {

@@ -1,20 +1,20 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { printAt, stepFor } from './numbers.ts';
+import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { formatNumber, printAt, printLimit, stepFor } from './numbers.ts';
 import { mattersText } from './pairSentence.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
-import { counted, countWord } from './words.ts';
+import { capitalised, countWord } from './words.ts';
 
 /** "Three equal balls would differ by about 3 yards by luck, now and then by 6." Null where luck cannot be told. */
 export function luckSentence(metric: MetricFindings, telling: Telling): string | null {
   if (metric.luck === null) return null;
-  const judged = metric.byContender.filter(({ n }) => n >= 5).length;
+  const judged = metric.byContender.filter(({ n }) => n >= fewestShotsJudged).length;
   const unit = unitFor(metric.id, telling.system);
   const average = toReader(metric.luck.average, metric.id, telling.system);
   const upTo = toReader(metric.luck.upTo, metric.id, telling.system);
   const step = stepFor(unit, average);
-  const equal = `${countWord(judged)} equal ${telling.nouns}`.replace(/^./, (first) => first.toUpperCase());
-  return `${equal} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
+  return `${capitalised(countWord(judged))} equal ${telling.nouns} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
 }
 
 /** What the test could see: least gap, shots it would take, whether *level* was in reach. Empty where it cannot be said. */
@@ -25,14 +25,15 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
   const matters = toReader(metric.matters, metric.id, telling.system);
   const [few, many] = metric.shotsNeeded;
   const hit = Math.min(...metric.byContender.filter(({ n }) => n > 0).map(({ n }) => n));
-  const each = few === many ? `about ${many}` : many >= mostShots ? `${few} or more` : `${few} to ${many}`;
   const enough = least <= matters;
+  // A least gap a little over what matters must not read as that very gap.
+  const found = withUnit(printLimit(least, stepFor(unit, least), unit, [matters]), unit);
   return [
-    `A test like this finds a gap of ${withUnit(printAt(least, stepFor(unit, least)), unit)} four times in five.`,
+    `A test like this finds a gap of ${found} four times in five.`,
     ...(enough
       ? []
       : [
-          `For ${mattersText({ matters, unit })} it would take ${each} shots with each ${telling.noun}; we hit ${hit}.`,
+          `For ${mattersText({ matters, unit })} it would take ${shotsRange(few, many)} shots with each ${telling.noun}; we hit ${hit}.`,
         ]),
     ...levelSentence(metric, telling),
     ...(metric.pairs.some(({ overlays }) => overlays.includes('found-too-big'))
@@ -44,11 +45,17 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
 /** The count beyond which a range of shots is no longer worth printing. */
 const mostShots = 1000;
 
+function shotsRange(few: number, many: number): string {
+  const print = (shots: number): string => formatNumber(shots, 0);
+  if (many >= mostShots) return `${print(few)} or more`;
+  return few === many ? `about ${print(many)}` : `${print(few)} to ${print(many)}`;
+}
+
 function levelSentence(metric: MetricFindings, telling: Telling): readonly string[] {
   const unsettled = metric.pairs.some(({ verdict }) => verdict === 'too-close');
   if (!unsettled || metric.shotsToShowLevel === null) return [];
-  const shots = counted(metric.shotsToShowLevel, 'shot');
+  const shots = formatNumber(metric.shotsToShowLevel, 0);
   return [
-    `It was too short to be able to show that no gap matters: for that, about ${shots} with each ${telling.noun} would be needed.`,
+    `It was too short to show that no gap matters: that takes about ${shots} shots with each ${telling.noun}.`,
   ];
 }

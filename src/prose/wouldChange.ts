@@ -1,10 +1,10 @@
-import type { Hold, MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { Hold, Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { surestFirst } from './answer.ts';
-import { printAt } from './numbers.ts';
+import { printAt, printLimit, printStated } from './numbers.ts';
 import { pairSentence } from './pairSentence.ts';
 import { toReader, withUnit } from './readerUnits.ts';
 import { toldGap, type Telling } from './telling.ts';
-import { countWord, counted, listed } from './words.ts';
+import { countWord, listed } from './words.ts';
 
 /** One pair with what happens to its answer when it is worked out otherwise. */
 export interface ChangeLines {
@@ -41,7 +41,7 @@ function holdLine({ holds }: PairFindings): readonly string[] {
     return [
       `The answer holds when worked out in ${ways}: ${listed(holds.map(({ check }) => checkWords[check]))}.`,
     ];
-  const held = countWord(holds.length - failed.length);
+  const held = failed.length === holds.length ? 'none' : countWord(holds.length - failed.length);
   return [
     `It holds in ${held} of ${ways}; not ${listed(
       failed.map(({ check }) => checkWords[check]),
@@ -53,12 +53,15 @@ function holdLine({ holds }: PairFindings): readonly string[] {
 function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
   const gap = toldGap(pair, metric, telling);
   if (pair.leaveOneOut === null || gap === null) return [];
-  const flip = (pair.estimate ?? 0) >= 0 ? 1 : -1;
-  const [low, high] = [...pair.leaveOneOut]
-    .map((value) => toReader(value * flip, metric.id, telling.system))
-    .sort((x, y) => x - y);
-  if (low === undefined || high === undefined) return [];
-  const between = `between ${printAt(low, gap.step)} and ${withUnit(printAt(high, gap.step), gap.unit)}`;
+  const { low, high } = told(pair.leaveOneOut, pair, metric, telling);
+  const printed = (value: number): string => printAt(Math.abs(value), gap.step);
+  const upper = withUnit(printed(high), gap.unit);
+  const between =
+    low < 0 && printed(low) !== '0'
+      ? `between ${withUnit(printed(low), gap.unit)} the other way and ${upper}`
+      : printed(low) === printed(high)
+        ? `at about ${upper}`
+        : `between ${printed(low)} and ${upper}`;
   const rests = pair.overlays.includes('rests-on-one-shot')
     ? ' One shot far from the others decides: without it these shots cannot tell.'
     : '';
@@ -67,7 +70,9 @@ function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Te
 
 function leftOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
   if (pair.withLeftOut === null) return [];
-  const all: PairFindings = { ...pair, ...pair.withLeftOut, overlays: [], credit: pair.credit };
+  // The order is what it was; how the gap holds was worked out without those shots.
+  const overlays = pair.overlays.filter((overlay) => overlay !== 'leans' && overlay !== 'visits-alike');
+  const all: PairFindings = { ...pair, ...pair.withLeftOut, overlays };
   const changed = pair.withLeftOut.verdict !== pair.verdict;
   return [
     changed
@@ -80,20 +85,25 @@ function deviceLine(pair: PairFindings, metric: MetricFindings, telling: Telling
   const gap = toldGap(pair, metric, telling);
   if (pair.device === null || gap === null) return [];
   const accuracy = toReader(pair.device.accuracy, metric.id, telling.system);
-  const flip = (pair.estimate ?? 0) >= 0 ? 1 : -1;
-  const [low, high] = [...pair.device.ci]
-    .map((value) => toReader(value * flip, metric.id, telling.system))
-    .sort((x, y) => x - y);
-  if (low === undefined || high === undefined) return [];
+  const { low, high } = told(pair.device.ci, pair, metric, telling);
+  const thresholds = [0, gap.matters, -gap.matters];
+  const print = (value: number): string => printLimit(value, gap.step, gap.unit, thresholds).replace('−', '');
+  const from = low < 0 ? `${withUnit(print(low), gap.unit)} the other way` : print(low);
   return [
-    `The monitor is stated to read within ${withUnit(printAt(accuracy, gap.step), gap.unit)}; if that error differs from one ${telling.noun} to another, gaps from ${printAt(low, gap.step)} to ${withUnit(printAt(high, gap.step), gap.unit)} would fit.`,
+    `The monitor is stated to read within ${withUnit(printStated(Number(accuracy.toFixed(2))), gap.unit)}. If that error differs from one ${telling.noun} to another, gaps from ${from} to ${withUnit(print(high), gap.unit)} would fit.`,
   ];
 }
 
-/** What all of these lines are, and are not. */
-export function sameShotsSentence(count: number): string {
-  return `${counted(count, 'pair')} worked out in other ways. These use the same shots; they are not a second test.`.replace(
-    /^./,
-    (first) => first.toUpperCase(),
-  );
+/** An interval counted the way the gap is told, in the reader's unit. */
+function told(
+  interval: Interval,
+  pair: PairFindings,
+  metric: MetricFindings,
+  telling: Telling,
+): { readonly low: number; readonly high: number } {
+  const read = (value: number): number => toReader(value, metric.id, telling.system);
+  const [low, high] = interval;
+  return (pair.estimate ?? 0) >= 0
+    ? { low: read(low), high: read(high) }
+    : { low: read(-high), high: read(-low) };
 }

@@ -1,0 +1,75 @@
+import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import { isGap } from '../findings/verdict.ts';
+import { metrics } from '../trade/metrics.ts';
+import { firstLookShots } from './pairSentence.ts';
+import type { Telling } from './telling.ts';
+import { listed } from './words.ts';
+
+/** With this many contenders or fewer every pair gets a sentence of its own. */
+const mostTold = 3;
+
+/**
+ * Who is ahead and who behind among more than three contenders: "ahead in carry: Alder and Elm.", "Clearly behind
+ * them: Cedar and Dogwood.", "Birch: cannot tell." The first is the end of a sentence. Null where pairs are told one
+ * by one: few contenders, no better side, open credit, or nobody clearly behind.
+ */
+export function groupSentences(metric: MetricFindings, telling: Telling): readonly string[] | null {
+  const { leading, byContender, pairs, better } = metric;
+  if (byContender.length <= mostTold || leading === null) return null;
+  const names = (ids: readonly string[]): string => listed(ids.map(telling.nameOf));
+  const judged = byContender
+    .map(({ id }) => id)
+    .filter((id) => pairs.some(({ a, b, verdict }) => (a === id || b === id) && verdict !== 'not-judged'));
+  const behind = judged.filter((id) => !leading.includes(id));
+  if (behind.length === 0) return null;
+  const ahead = leading.filter((id) =>
+    behind.every((other) => isAhead(id, pairOf(pairs, id, other), better)),
+  );
+  const standing = (id: string): Standing =>
+    together(ahead.map((other) => standingOf(pairOf(pairs, other, id))));
+  const them = ahead.length === 1 ? 'it' : 'them';
+  const level = leading.filter((id) => !ahead.includes(id));
+  const unjudged = byContender.map(({ id }) => id).filter((id) => !judged.includes(id));
+  const firstLook = byContender.some(({ id, n }) => judged.includes(id) && n < firstLookShots);
+  return [
+    `ahead in ${metrics[metric.id].name}${firstLook ? ', as a first look' : ''}: ${names(ahead)}.`,
+    ...standings.flatMap((kind) => {
+      const own = behind.filter((id) => standing(id) === kind);
+      return own.length === 0 ? [] : [`${standingWords(kind, them)}: ${names(own)}.`];
+    }),
+    ...(level.length === 0 ? [] : [`${names(level)}: cannot tell.`]),
+    ...(unjudged.length === 0 ? [] : [`${names(unjudged)}: not judged.`]),
+  ];
+}
+
+/** From the surest to the least sure. */
+const standings = ['clear', 'size-unsure', 'small'] as const;
+type Standing = (typeof standings)[number];
+
+function standingWords(standing: Standing, them: string): string {
+  if (standing === 'clear') return `Clearly behind ${them}`;
+  return standing === 'size-unsure'
+    ? `Behind ${them}, size unsure`
+    : `Behind ${them} by too little to matter`;
+}
+
+function standingOf(pair: PairFindings | null): Standing {
+  if (pair?.verdict === 'clear') return 'clear';
+  return pair?.verdict === 'small' ? 'small' : 'size-unsure';
+}
+
+/** Behind several, sure of the size only where it is the same behind each. */
+function together(all: readonly Standing[]): Standing {
+  const [first = 'size-unsure', ...others] = all;
+  return others.every((other) => other === first) ? first : 'size-unsure';
+}
+
+function isAhead(id: string, pair: PairFindings | null, better: MetricFindings['better']): boolean {
+  if (pair === null || pair.estimate === null) return false;
+  const more = pair.estimate > 0 === (pair.a === id);
+  return more === (better !== 'less') && isGap(pair.verdict) && !pair.overlays.includes('leans');
+}
+
+function pairOf(pairs: readonly PairFindings[], a: string, b: string): PairFindings | null {
+  return pairs.find((pair) => (pair.a === a && pair.b === b) || (pair.a === b && pair.b === a)) ?? null;
+}
