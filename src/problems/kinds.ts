@@ -36,14 +36,20 @@ export const problemKinds = {
   'promise-made': { severity: 'warning', title: 'A promise to the reader' },
   'contest-word': { severity: 'warning', title: 'A word of contest or of selling' },
   'outcome-unmeasured': { severity: 'warning', title: 'An outcome that was not measured' },
-  'independence-claimed': { severity: 'warning', title: 'Independence is claimed where there is an interest' },
+  'independence-claimed': {
+    severity: 'warning',
+    title: 'Independence is claimed where there is an interest',
+  },
   // Claims
   'claim-contradicted': { severity: 'error', title: 'The shots contradict a claim' },
   'claim-not-shown': { severity: 'error', title: 'The shots do not show a claim' },
   'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
   // The ledger
   'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
-  'changed-without-correction': { severity: 'warning', title: 'A published report was changed without a correction' },
+  'changed-without-correction': {
+    severity: 'warning',
+    title: 'A published report was changed without a correction',
+  },
   // From CSV to session
   'contender-not-in-report': {
     severity: 'error',
@@ -70,6 +76,7 @@ export const problemKinds = {
   'nul-byte': { severity: 'error', title: 'An empty byte inside a cell' },
   'unclosed-quote': { severity: 'error', title: 'A quote is never closed' },
   'header-missing': { severity: 'error', title: 'No line of headings was found' },
+  'delimiter-changes': { severity: 'warning', title: 'The delimiter changes in the file' },
   'heading-ambiguous': { severity: 'error', title: 'A heading could mean two things' },
   'duplicate-column': { severity: 'error', title: 'Two columns say the same thing differently' },
   'override-matches-nothing': { severity: 'error', title: 'A column named in the report is not in the file' },

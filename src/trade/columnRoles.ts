@@ -72,6 +72,13 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'hitter name',
     'player id',
     'hit by',
+    'name',
+    'user',
+    'customer',
+    'participant',
+    'hitter id',
+    'golfer id',
+    'tester name',
   ],
   round: [
     'round',

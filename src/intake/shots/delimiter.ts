@@ -9,7 +9,8 @@ export interface Delimiter {
   readonly readable: boolean;
 }
 
-const candidates = [',', ';', '\t', '|'] as const;
+/** What a session file may be written with. */
+export const delimiters = [',', ';', '\t', '|'] as const;
 
 /** Headings stand near the top: this many characters are looked at. */
 const lookedAt = 65_536;
@@ -36,7 +37,7 @@ export function findDelimiter(text: string, isNamed: IsNamed): Delimiter {
   }
   let best: Delimiter = { delimiter: ',', stated: false, readable: false };
   let most = 0;
-  for (const delimiter of candidates) {
+  for (const delimiter of delimiters) {
     const known = mostKnown(sample, delimiter, isNamed);
     if (known > most) {
       most = known;

@@ -1,3 +1,4 @@
+import { readAllRecords } from './allRecords.ts';
 import { collectProblems } from './collector.ts';
 import { reportUnmatchedOverrides } from './columns.ts';
 import { decodeFile } from './decodeFile.ts';
@@ -6,7 +7,6 @@ import { layOut } from './layout.ts';
 import { spacesJoined } from './texts.ts';
 import { withTitlesAsClubs } from './titles.ts';
 import { reportDamage } from './damage.ts';
-import { readRecords } from './records.ts';
 import type { ShotFile, ShotFileOptions } from './shotFile.ts';
 import { readRows } from './shotRows.ts';
 import { gatherTables } from './table.ts';
@@ -41,7 +41,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   );
   const isNamed = (heading: string): boolean => heading !== '' && wanted.has(heading.toLowerCase());
   const { delimiter, readable, stated } = findDelimiter(text, isNamed);
-  const found = readRecords(text, delimiter);
+  const found = readAllRecords(text, delimiter, isNamed);
   if (found.records.length > mostRows) {
     report(
       'too-many-rows',
@@ -70,6 +70,17 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
     return nothing();
   }
 
+  if (found.changesAt !== null) {
+    report(
+      'delimiter-changes',
+      { line: found.changesAt },
+      {
+        expected: 'one delimiter in the whole file',
+        found: 'headings that can be read with another one only',
+        cure: 'check the shots below this line: it was read with its own delimiter',
+      },
+    );
+  }
   const cut = !/[\r\n]$/.test(text);
   const layout = layOut(found.records, isNamed, cut, report);
   const { summaryLines } = layout;

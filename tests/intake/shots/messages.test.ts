@@ -21,6 +21,7 @@ const files: Readonly<Record<string, string | readonly number[]>> = {
   'nul-byte': headings + good + '5,Alder,15\0.2,241,2.0\n',
   'unclosed-quote': headings + good + '5,"Alder,155.2,241,2.0\n6,Alder,155.2,241,2.0\n',
   'header-missing': '1,Alder,155.1,248.2\n2,Alder,155.2,249.2\n',
+  'delimiter-changes': 'Shot,Club,Carry (yd)\n1,Alder,248.2\nShot;Club;Carry (yd)\n2;Alder;249.1\n',
   'heading-ambiguous': 'Shot,Club,Speed (mph),Carry (yd)\n1,Alder,155.1,248.2\n',
   'duplicate-column': 'Club,Carry (yd),Carry (yd)\nAlder,248.2,240.1\n',
   'too-few-cells': headings + '1,Alder,155.1,248.2\n' + good,
@@ -118,6 +119,10 @@ it('are plain, placed, and say what to do', () => {
       expected: a line of headings such as Club, Carry (yd), Ball speed (mph)
       found: 1,Alder,155.1,248.2
       Export with a line of headings, or name the columns in the report under "columns".
+    delimiter-changes (warning) line 3, cell -
+      expected: one delimiter in the whole file
+      found: headings that can be read with another one only
+      Check the shots below this line: it was read with its own delimiter.
     heading-ambiguous (error) line 1, cell 3
       expected: a heading that can mean one thing only
       found: Speed (mph)

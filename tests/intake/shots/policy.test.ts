@@ -117,6 +117,14 @@ describe('layout', () => {
     ]);
   });
 
+  it('follows a change of delimiter between two exports pasted together, aloud', () => {
+    const csv =
+      'Shot,Club,Carry (yd),Side (yd)\n1,Alder,240.1,"2"\n\nShot;Club;Carry (m);Side (m)\n1;Birch;231,5;1,5\n';
+    expect(summary(csv)).toBe('accept-with-warning 2 delimiter-changes mixed-decimal-marks');
+    expect(column(csv, 'carry')).toEqual([219.54744, 231.5]);
+    expect(column(csv, 'line')).toEqual([2, 5]);
+  });
+
   it('obeys sep= and refuses where no headings can be read with it', () => {
     expect(summary(`sep=;\n${(headings + three).replaceAll(',', ';')}`)).toBe('accept 3');
     expect(summary(`sep=;\n${headings}${three}`)).toBe('reject 0 header-missing');
