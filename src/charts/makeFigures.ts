@@ -1,15 +1,20 @@
+import type { Contender } from '../intake/authored/contender.ts';
 import type { Session } from '../intake/session.ts';
 import { primaryMetrics } from '../prose/answer.ts';
 import type { Telling } from '../prose/telling.ts';
 import { apartFigure } from './apartFigure.ts';
+import { deliveryFigure } from './deliveryFigure.ts';
 import type { Figure } from './figure.ts';
 import { hittersFigure } from './hittersFigure.ts';
 import { landingFigure } from './landingFigure.ts';
+import { launchFigure } from './launchFigure.ts';
 import { luckFigure } from './luckFigure.ts';
 import { orderFigure } from './orderFigure.ts';
+import { priceFigure } from './priceFigure.ts';
 import { shotsFigure } from './shotsFigure.ts';
 import { spreadFigure } from './spreadFigure.ts';
 import { withAndWithoutFigure } from './withAndWithoutFigure.ts';
+import { yardsFigure } from './yardsFigure.ts';
 
 /** Charts that a narrative may refer to, by the name it refers to them with. */
 export const chartQuestions: Readonly<Record<string, string>> = {
@@ -21,13 +26,21 @@ export const chartQuestions: Readonly<Record<string, string>> = {
   spread: 'Which is more repeatable?',
   'with-and-without': 'Did leaving shots out change it?',
   hitters: 'Who gained?',
+  delivery: 'Was it the same swing?',
+  yards: 'Where do the yards come from?',
+  'launch-and-spin': 'Launch and spin at this ball speed',
+  price: 'What does the gap cost?',
 };
 
 /**
  * All figures of a report in the order of the page; a second primary metric brings its own two. A figure without its
  * data is among them and says why.
  */
-export function makeFigures(telling: Telling, session: Session): readonly Figure[] {
+export function makeFigures(
+  telling: Telling,
+  session: Session,
+  contenders: readonly Contender[],
+): readonly Figure[] {
   const primaries = primaryMetrics(telling.findings);
   const [first] = primaries;
   const lead = primaries.flatMap((metric, index) => {
@@ -41,10 +54,14 @@ export function makeFigures(telling: Telling, session: Session): readonly Figure
   return [
     ...lead,
     landingFigure(session, telling),
+    deliveryFigure(telling),
     orderFigure(first, session, telling),
+    yardsFigure(first, telling),
+    launchFigure(session, telling),
     hittersFigure(first, telling),
     luckFigure(first, telling),
     spreadFigure(telling),
     withAndWithoutFigure(first, session, telling),
+    priceFigure(first, contenders, telling),
   ];
 }

@@ -4,12 +4,16 @@ import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { claimStandings } from './claims.ts';
 import { fairnessChecks } from './fairness.ts';
-import type { Findings, MetricFindings, OverlayId } from './findings.ts';
+import type { Findings, MetricFindings, OverlayId, SwingFindings } from './findings.ts';
 import { unitOf } from './gapsOf.ts';
 import { hitOrder } from './hitOrder.ts';
 import { landingOf } from './landing.ts';
+import { launchWindowOf } from './launchWindow.ts';
 import { metricFindings } from './metricFindings.ts';
 import { straighterPairs } from './straighter.ts';
+import { atEqualSpeed, differentMeasures, swingOf } from './swing.ts';
+import { isGap } from './verdict.ts';
+import { yardsOf } from './yards.ts';
 
 /**
  * All findings of a report. Primary metrics come first, in the order of the plan, then what else the files hold.
@@ -19,9 +23,10 @@ import { straighterPairs } from './straighter.ts';
 export function analyse(input: AnalysisInput, problems: readonly Problem[]): Findings {
   const { session } = input;
   const order = hitOrder(session, input.statedOrder);
+  const swing = swingOf(input);
   const metrics = metricOrder(input).flatMap((id) => {
     const column = session.columns[id];
-    return column === undefined ? [] : [metricFindings(input, column, order)];
+    return column === undefined ? [] : [withSwing(metricFindings(input, column, order), swing)];
   });
   const straighter = straighterPairs(input, order);
   return {
@@ -50,7 +55,13 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     },
     metrics,
     straighter,
+    swing,
+    yards: yardsOf(
+      input,
+      metrics.find(({ id }) => id === 'carry'),
+    ),
     landing: landingOf(session),
+    launchWindow: launchWindowOf(session),
     claims: claimStandings(input.claims, { metrics, straighter }),
     fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),
@@ -63,6 +74,22 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
       message: problemMessage(problem),
     })),
     seed: input.seed,
+  };
+}
+
+/** A primary metric with what the swing has to do with its gaps. */
+function withSwing(metric: MetricFindings, swing: SwingFindings | null): MetricFindings {
+  if (metric.role !== 'primary' || swing === null) return metric;
+  return {
+    ...metric,
+    pairs: metric.pairs.map((pair) => {
+      const mixed = isGap(pair.verdict) && differentMeasures(swing, pair.a, pair.b).length > 0;
+      return {
+        ...pair,
+        atEqualSpeed: atEqualSpeed(pair, metric.id, swing),
+        overlays: mixed ? [...pair.overlays, 'mixed-with-swing'] : pair.overlays,
+      };
+    }),
   };
 }
 

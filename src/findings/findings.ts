@@ -2,7 +2,10 @@ import type { Severity } from '../problems/problem.ts';
 import type { ProblemKind } from '../problems/kinds.ts';
 import type { MetricClass, MetricId } from '../trade/metrics.ts';
 import type { UnitId } from '../trade/units.ts';
+import type { DeliveryMeasure } from '../flight/delivery.ts';
+import type { PricedMetric } from '../flight/tradeSensitivities.ts';
 import type { VerdictId } from './verdict.ts';
+import type { PairYards } from './yards.ts';
 
 export type Interval = readonly [lower: number, upper: number];
 
@@ -73,6 +76,7 @@ export type OverlayId =
   | 'order-drift'
   | 'order-few-visits'
   | 'visits-alike'
+  | 'mixed-with-swing'
   | 'not-planned'
   | 'rests-on-one-shot'
   | 'depends-on-left-out'
@@ -109,6 +113,8 @@ export interface PairFindings {
     readonly verdict: VerdictId;
   } | null;
   readonly device: DeviceReach | null;
+  /** The gap with the difference in club speed taken out; always the second line. */
+  readonly atEqualSpeed: { readonly estimate: number; readonly ci: Interval } | null;
   /** Each hitter's own gap; empty for one hitter. */
   readonly byHitter: readonly HitterGap[];
   readonly whoGained: WhoGained | null;
@@ -142,6 +148,31 @@ export interface DeviceReach {
   readonly near: boolean;
 }
 
+/** One measure of the swing between two contenders, `a` minus `b`, canonical units; `worth` in metres. */
+export interface SwingPair {
+  readonly a: string;
+  readonly b: string;
+  readonly estimate: number;
+  readonly ci: Interval;
+  readonly worth: { readonly estimate: number; readonly ci: Interval };
+  readonly answer: 'same' | 'different' | 'cannot-tell';
+}
+
+export interface SwingFindings {
+  /** What the measures are priced in. */
+  readonly metric: PricedMetric;
+  /** Half of what matters: a difference worth less is the same swing, m. */
+  readonly margin: number;
+  readonly level: number;
+  readonly measures: readonly {
+    readonly id: DeliveryMeasure;
+    readonly pricedBy: 'flight-model' | 'trade-sensitivities';
+    /** Metres a unit (m/s, degree), least and most. */
+    readonly perUnit: Interval;
+    readonly pairs: readonly SwingPair[];
+  }[];
+}
+
 export interface SpreadFindings {
   readonly p: number;
   /** `ratio`: sd of a over sd of b; p by Holm. */
@@ -173,6 +204,17 @@ export interface ContenderLanding {
   readonly left: number;
   readonly right: number;
   readonly nextShot: LandingEllipse | null;
+}
+
+/** Modelled carry over launch and spin at one ball speed. */
+export interface LaunchWindow {
+  readonly ballSpeed: number;
+  /** How many sets of coefficients it rests on. */
+  readonly sets: number;
+  readonly launchAngles: readonly number[];
+  readonly spinRates: readonly number[];
+  /** Metres short of the best by the set that likes a point least; rows by spin, columns by launch. */
+  readonly short: readonly (readonly number[])[];
 }
 
 export interface LandingFindings {
@@ -295,7 +337,11 @@ export interface Findings {
   readonly metrics: readonly MetricFindings[];
   /** Distance from the target line, less being straighter; null without a side column. */
   readonly straighter: readonly PairFindings[] | null;
+  readonly swing: SwingFindings | null;
+  /** Where the yards of each credited gap in a primary carry come from. */
+  readonly yards: readonly PairYards[];
   readonly landing: LandingFindings | null;
+  readonly launchWindow: LaunchWindow | null;
   readonly claims: readonly ClaimStanding[];
   readonly fairness: readonly FairnessCheck[];
   readonly caveats: readonly OverlayId[];

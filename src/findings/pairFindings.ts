@@ -103,6 +103,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     leaveOneOut: without?.range ?? null,
     withLeftOut,
     device,
+    atEqualSpeed: null,
     byHitter: own,
     whoGained: whoGained(own),
     newHitter: newHitterRange(own),

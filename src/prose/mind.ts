@@ -10,6 +10,7 @@ const gravity: readonly OverlayId[] = [
   'order-few-visits',
   'depends-on-left-out',
   'visits-alike',
+  'mixed-with-swing',
   'leans',
   'rests-on-one-shot',
   'near-device',
@@ -48,6 +49,8 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
       return 'The gap is near the smallest that the monitor can tell.';
     case 'visits-alike':
       return 'Shots of one turn resemble each other; counted by turns, the gap is no longer clear.';
+    case 'mixed-with-swing':
+      return `The swing differed from one ${noun} to another by enough to make a gap; these shots cannot part the two.`;
     case 'leans':
       return 'Worked out in other ways from the same shots, the gap mostly does not hold.';
     case 'one-hitter':

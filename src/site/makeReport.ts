@@ -42,7 +42,7 @@ export function makeReport(written: WrittenReport, ledger: Ledger | null = null)
   const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
   const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, ledger)];
   if (hasErrors(all)) return { report: null, problems: all };
-  const figures = makeFigures(telling, session);
+  const figures = makeFigures(telling, session, source.front.contenders);
   return {
     report: { source, session, findings, telling, narrativeHtml: narrative.html, figures, problems: all },
     problems: all,

@@ -1,0 +1,74 @@
+import type { SwingFindings, SwingPair } from '../findings/findings.ts';
+import { metrics, type MetricId } from '../trade/metrics.ts';
+import { formatNumber, printAt, stepFor } from './numbers.ts';
+import { toReader, unitFor, withUnit } from './readerUnits.ts';
+import type { Telling } from './telling.ts';
+import { capitalised, listed } from './words.ts';
+
+/** A size with its unit, printed to what its interval bears. */
+function sized(values: readonly [number, number], metric: MetricId, telling: Telling): string {
+  const unit = unitFor(metric, telling.system);
+  const [low, high] = [
+    toReader(values[0], metric, telling.system),
+    toReader(values[1], metric, telling.system),
+  ];
+  const step = stepFor(unit, Math.max((high - low) / 2, 0));
+  return `${printAt(low, step)} to ${withUnit(printAt(high, step), unit)}`;
+}
+
+/** The row of a measure and pair: "Club speed: the same, as far as it matters." */
+export function swingSentence(id: MetricId, pair: SwingPair, telling: Telling): string {
+  const name = capitalised(metrics[id].name);
+  const names = `${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)}`;
+  switch (pair.answer) {
+    case 'same':
+      return `${name}, ${names}: the same swing, as far as it matters.`;
+    case 'different':
+      return `${name}, ${names}: not the same swing.`;
+    case 'cannot-tell':
+      return `${name}, ${names}: cannot tell.`;
+  }
+}
+
+/** "May have differed by -0.4 to 1.9 mph, worth -1 to 5 yards." */
+export function swingNumbers(id: MetricId, pair: SwingPair, swing: SwingFindings, telling: Telling): string {
+  return `May have differed by ${sized(pair.ci, id, telling)}, worth ${sized(pair.worth.ci, swing.metric, telling)}.`;
+}
+
+/** What all measures together say about the swing. */
+export function swingInShort(swing: SwingFindings, telling: Telling): string {
+  const rows = swing.measures.flatMap(({ id, pairs }) => pairs.map((pair) => ({ id, pair })));
+  if (rows.length === 0) return 'Too few readings of the swing to compare it.';
+  const different = [
+    ...new Set(rows.filter(({ pair }) => pair.answer === 'different').map(({ id }) => metrics[id].name)),
+  ];
+  if (different.length > 0) {
+    return `It was not the same swing with every ${telling.noun}: ${listed(different)} differed by enough to matter. That may be the ${telling.noun}'s own doing; these shots cannot part the two.`;
+  }
+  if (rows.every(({ pair }) => pair.answer === 'same')) {
+    return `The swing was the same as far as we could measure: ${listed(swing.measures.map(({ id }) => metrics[id].name))}.`;
+  }
+  return 'These shots cannot tell whether the swing was the same.';
+}
+
+/** The measures nobody read, which could have differed unseen. */
+export function swingUnread(swing: SwingFindings): string {
+  const all: readonly MetricId[] = ['club_speed', 'attack_angle', 'club_path', 'face_to_path'];
+  const unread = all.filter((id) => swing.measures.every((measure) => measure.id !== id));
+  return unread.length === 0 ? '' : `Not read: ${listed(unread.map((id) => metrics[id].name))}.`;
+}
+
+/** "At equal club speed the gap would be about 8 yards; 2 to 14 would fit." Told from the contender with more. */
+export function equalSpeedSentence(
+  equal: { readonly estimate: number; readonly ci: readonly [number, number] },
+  flip: 1 | -1,
+  metric: MetricId,
+  telling: Telling,
+): string {
+  const unit = unitFor(metric, telling.system);
+  const [low, high] = [equal.ci[0] * flip, equal.ci[1] * flip].sort((x, y) => x - y);
+  const read = (value: number): number => toReader(value, metric, telling.system);
+  const step = stepFor(unit, read(((high ?? 0) - (low ?? 0)) / 2));
+  const about = formatNumber(read(equal.estimate * flip), step.decimals);
+  return `At equal club speed the gap would be about ${withUnit(about, unit)}; ${printAt(read(low ?? 0), step)} to ${printAt(read(high ?? 0), step)} would fit. Club speed is partly the ${telling.noun}'s own doing.`;
+}
