@@ -9,6 +9,8 @@ export interface AllRecords extends CsvRecords {
 
 /** Fewest headings that must be readable with another delimiter before it is believed. */
 const fewest = 3;
+/** How often a file may change its delimiter; each change reads the rest anew. */
+const mostChanges = 5;
 
 /** A delimiter with which a record is a line of headings, though it is none with the one in use. */
 function otherDelimiter({ cells }: CsvRecord, used: string, isNamed: IsNamed): string | null {
@@ -33,12 +35,18 @@ function startOfLine(text: string, line: number): number {
  * All records of a text. Exports pasted together may each have their own delimiter: from a line of headings that can
  * only be read with another one, that one holds.
  */
-export function readAllRecords(text: string, delimiter: string, isNamed: IsNamed): AllRecords {
+export function readAllRecords(
+  text: string,
+  delimiter: string,
+  isNamed: IsNamed,
+  changesLeft = mostChanges,
+): AllRecords {
   const read = readRecords(text, delimiter);
   for (const [index, record] of read.records.entries()) {
+    if (changesLeft === 0 || index === 0) continue;
     const other = otherDelimiter(record, delimiter, isNamed);
-    if (other === null || index === 0) continue;
-    const rest = readAllRecords(text.slice(startOfLine(text, record.line)), other, isNamed);
+    if (other === null) continue;
+    const rest = readAllRecords(text.slice(startOfLine(text, record.line)), other, isNamed, changesLeft - 1);
     const moved = record.line - 1;
     const { unclosedQuote, tooLong } = rest;
     return {

@@ -135,6 +135,10 @@ describe('anything at all', () => {
     ['a heading of a million brackets', `Club,Carry ${'('.repeat(500_000)}\nA,240\n`],
     ['a hundred thousand headings', `Club,Carry (yd)${',Carry (yd)'.repeat(100_000)}\n`],
     ['ten thousand lines of headings', 'Club,Carry (yd)\nA,240\n'.repeat(10_000)],
+    [
+      'ten thousand changes of delimiter',
+      'Club,Carry (yd),Side (yd)\nClub;Carry (yd);Side (yd)\n'.repeat(10_000),
+    ],
     ['ten thousand quoted starts', `Club,Carry (yd)\n${'"A" x,240\n'.repeat(10_000)}`],
     ['a number of a million digits', `Club,Carry (yd)\nA,${'1'.repeat(1_000_000)}\n`],
     ['a million spaces in a cell', `Club,Carry (yd)\nA,${' '.repeat(1_000_000)}240\n`],
