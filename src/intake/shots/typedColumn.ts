@@ -106,7 +106,7 @@ function reportSorts(
       expected: `${name} above zero`,
       found: zero.found,
       cure: `nothing need be done if the device writes 0 for "no reading": ${plural(zero.cells, 'cell')} read as not measured`,
-      forReader: `The monitor gave no ${name} for ${plural(zero.cells, 'shot')}.`,
+      forReader: `A ${name} of 0 was read as not measured (${plural(zero.cells, 'shot')}).`,
     });
   }
   if (sentinel.cells > 0) {
@@ -114,7 +114,7 @@ function reportSorts(
       expected: `${name}, or an empty cell where there was no reading`,
       found: sentinel.found,
       cure: `nothing need be done if the device writes this for "no reading": ${plural(sentinel.cells, 'cell')} read as not measured`,
-      forReader: `The monitor gave no ${name} for ${plural(sentinel.cells, 'shot')}.`,
+      forReader: `A ${name} of ${sentinel.found ?? ''} was read as not measured (${plural(sentinel.cells, 'shot')}).`,
     });
   }
   if (oddNegative.cells > 0) {

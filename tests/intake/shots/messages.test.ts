@@ -231,12 +231,12 @@ it('are plain, placed, and say what to do', () => {
       expected: ball speed above zero
       found: 0
       Nothing need be done if the device writes 0 for "no reading": 1 cell read as not measured.
-      reader: The monitor gave no ball speed for 1 shot.
+      reader: A ball speed of 0 was read as not measured (1 shot).
     sentinel-as-missing (warning) line 6, cell 3
       expected: ball speed, or an empty cell where there was no reading
       found: -999
       Nothing need be done if the device writes this for "no reading": 1 cell read as not measured.
-      reader: The monitor gave no ball speed for 1 shot.
+      reader: A ball speed of -999 was read as not measured (1 shot).
     club-missing (error) line 6, cell 2
       expected: the name of the club
       found: nothing
