@@ -1,5 +1,5 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, join, relative, sep } from 'node:path';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
 import { understoodLines } from '../../intake/draft/understoodLines.ts';
@@ -60,10 +60,12 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   const { openColumns } = read;
   const problems = read.shotFiles.flatMap(({ problems: own }) => own);
   const slug = slugFor(request, names);
-  const mended = openColumns === null;
-  printProblems(problems, mended || dryRun ? null : slug, terminal);
-  if (mended) {
-    terminal.writeError('No draft: the file must be mended first. Nothing was written.\n');
+  const mustBeMended = openColumns === null;
+  const before = (name: string): string => shownPath(paths[names.indexOf(name)] ?? name, contentDir);
+  const after = (name: string): string => `reports/${slug}/${name}`;
+  printProblems(problems, mustBeMended || dryRun ? before : after, terminal);
+  if (mustBeMended) {
+    terminal.writeError('No draft: the file must be mended first. Nothing was written.\n\n');
     return failed;
   }
   if (dryRun) {
@@ -82,7 +84,7 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   if (!json) {
     const file = join(contentDir, 'reports', slug, 'report.md');
     terminal.write(
-      `Wrote ${visible(file)}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n`,
+      `Wrote ${visible(file)}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
     );
   }
   return { slug, status: 0 };
@@ -111,6 +113,11 @@ function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, names: r
   return otherSlug ? freeSlug(wanted, taken(contentDir)) : wanted;
 }
 
+/** As other problems name files: from the content folder, where it lies in there. */
+function shownPath(path: string, contentDir: string): string {
+  return path.startsWith(`${contentDir}${sep}`) ? relative(contentDir, path).replaceAll(sep, '/') : path;
+}
+
 const quoted = (path: string): string =>
   /^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
 
@@ -124,14 +131,19 @@ function understoodText(names: readonly string[], { understood }: SessionRead): 
   ].join('\n');
 }
 
-/** The problems of the files; with a slug, at the places where the files will lie. */
-function printProblems(problems: readonly Problem[], slug: string | null, terminal: Terminal): void {
-  const placed =
-    slug === null ? problems : problems.map((each) => ({ ...each, file: `reports/${slug}/${each.file}` }));
-  const table = problemTable(placed, {
-    colour: terminal.colour,
-    width: terminal.width,
-    howToSeeAll: 'npm run draft -- FILE.csv --dry-run --json prints them all.',
-  });
+/** The problems of the files at the places where the files lie: `placeOf` tells it by the name. */
+function printProblems(
+  problems: readonly Problem[],
+  placeOf: (name: string) => string,
+  terminal: Terminal,
+): void {
+  const table = problemTable(
+    problems.map((problem) => ({ ...problem, file: placeOf(problem.file) })),
+    {
+      colour: terminal.colour,
+      width: terminal.width,
+      howToSeeAll: 'npm run draft -- FILE.csv --dry-run --json prints them all.',
+    },
+  );
   if (table !== '') terminal.write(`${table}\n\n`);
 }

@@ -1,4 +1,4 @@
-import { rmSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { waitingFiles } from '../../site/sources.ts';
@@ -37,10 +37,16 @@ export function draftInbox({ contentDir, names, terminal }: InboxRequest): Inbox
     });
     if (slug === null) left.push(name);
     else {
-      // The draft holds the same bytes.
-      rmSync(path);
       drafts.push(slug);
+      if (isCopied(path, join(contentDir, 'reports', slug))) rmSync(path);
+      else terminal.writeError(`inbox/${name} has changed meanwhile and stays there.\n`);
     }
   }
   return { drafts, left };
+}
+
+/** Whether a draft's only session file holds what now lies in the inbox. */
+function isCopied(path: string, folder: string): boolean {
+  const name = readdirSync(folder).find((each) => each !== 'report.md');
+  return name !== undefined && readFileSync(path).equals(readFileSync(join(folder, name)));
 }

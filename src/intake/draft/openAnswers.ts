@@ -35,7 +35,11 @@ export function openAnswers(
   const empty = emptyPaths(tree, []).map((path): OpenAnswer => {
     const key = dotted(path);
     const line = placeOf(path, 'key').line ?? 1;
-    const asked = questionAt(lines, line, String(path.at(-1))) ?? missing.get(key)?.expected ?? '';
+    const asked =
+      questionAt(lines, line, String(path.at(-1))) ??
+      commentAbove(lines, placeOf(path.slice(0, -1), 'key').line ?? 1) ??
+      missing.get(key)?.expected ??
+      '';
     return { key, file, line, question: asked, must: missing.has(key) || isOpenUnit(path) };
   });
   const shown = new Set(empty.map(({ key }) => key));

@@ -1,0 +1,60 @@
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import type { dev } from 'astro';
+import { openContentFolder } from '../site/contentFiles.ts';
+import { readShared } from '../site/sources.ts';
+import { draftInbox } from './draft/draftInbox.ts';
+import type { Terminal } from './terminal.ts';
+
+type DevServer = Awaited<ReturnType<typeof dev>>;
+
+export interface DevRequest {
+  readonly contentDir: string;
+  /** Null: the usual one of Astro, or the next that is free. */
+  readonly port: number | null;
+  readonly terminal: Terminal;
+}
+
+const projectFolder = resolve(import.meta.dirname, '../..');
+
+/** How long a file of the inbox must have stayed as it is before it counts as copied, in milliseconds. */
+const settled = 700;
+
+/**
+ * Live editing of a content folder: drafts are shown, pages follow every change, and whatever is put into the inbox
+ * becomes a draft.
+ */
+export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer> {
+  // Astro and the pages are told of both in no other way.
+  process.env['CONTENT_DIR'] = contentDir;
+  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  const inbox = join(contentDir, 'inbox');
+  if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
+  draftInbox({ contentDir, terminal });
+  const { address } = readShared(openContentFolder(contentDir)).shared.shop ?? { address: null };
+  const { dev: start } = await import('astro');
+  const server = await start({
+    root: projectFolder,
+    ...(address === null ? {} : { site: address.site, base: address.base }),
+    ...(port === null ? {} : { server: { port } }),
+  });
+  terminal.write(`Session files put into ${inbox} become drafts.\n`);
+  const waiting = new Map<string, NodeJS.Timeout>();
+  const consider = (path: string): void => {
+    if (dirname(path) !== inbox || !/\.csv$/i.test(path)) return;
+    clearTimeout(waiting.get(path));
+    waiting.set(
+      path,
+      setTimeout(() => {
+        waiting.delete(path);
+        if (!existsSync(path)) return;
+        if (Date.now() - statSync(path).mtimeMs < settled) consider(path);
+        else draftInbox({ contentDir, names: [basename(path)], terminal });
+      }, settled),
+    );
+  };
+  server.watcher.add(inbox);
+  server.watcher.on('add', consider);
+  server.watcher.on('change', consider);
+  return server;
+}
