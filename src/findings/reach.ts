@@ -2,8 +2,8 @@ import { luck, type Luck } from '../stats/luck.ts';
 import { moments, type Moments } from '../stats/moments.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../stats/power.ts';
 import { bonettSdInterval } from '../stats/sdInterval.ts';
-import { StatisticsError } from '../stats/statisticsError.ts';
 import type { Interval } from './findings.ts';
+import { quietly } from './quietly.ts';
 import type { Sample } from './samples.ts';
 import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
 
@@ -42,7 +42,7 @@ export function reachOf(
     luck: luck(groups.map((group) => Math.sqrt(group.variance / group.n))),
     shotsNeeded: shotsRange(judged, sd, k, level, matters),
     powerAtMatters: power(matters / sd, test),
-    shotsToShowLevel: tooShort ? upToFive(shotsToShowLevel(matters / sd, k, level)) : null,
+    shotsToShowLevel: tooShort ? capped(() => shotsToShowLevel(matters / sd, k, level)) : null,
   };
 }
 
@@ -60,7 +60,8 @@ function shotsRange(
   matters: number,
 ): Interval {
   const [low, high] = spreadInterval(judged, sd);
-  return [shotsFor(matters / low, k, level), shotsFor(matters / high, k, level)];
+  const shots = (spread: number): number => capped(() => shotsNeeded(matters / spread, k, level));
+  return [shots(low), shots(high)];
 }
 
 function spreadInterval(judged: readonly Sample[], sd: number): Interval {
@@ -68,25 +69,13 @@ function spreadInterval(judged: readonly Sample[], sd: number): Interval {
     const { mean } = moments(values);
     return values.map((value) => value - mean);
   });
-  try {
-    return bonettSdInterval(distances, 0.95);
-  } catch (error) {
-    if (error instanceof StatisticsError) return [sd, sd];
-    throw error;
-  }
+  return quietly(() => bonettSdInterval(distances, 0.95)) ?? [sd, sd];
 }
 
-const mostShots = 1000;
+/** Nobody hits more with each; counts from here on stand for "this many or more". */
+export const mostShots = 1000;
 
-function shotsFor(gapInSd: number, k: number, level: number): number {
-  try {
-    return Math.min(mostShots, upToFive(shotsNeeded(gapInSd, k, level)));
-  } catch (error) {
-    if (error instanceof StatisticsError) return mostShots;
-    throw error;
-  }
-}
-
-function upToFive(shots: number): number {
-  return Math.ceil(shots / 5) * 5;
+/** A count of shots rounded up to five. */
+function capped(count: () => number): number {
+  return Math.min(mostShots, Math.ceil((quietly(count) ?? mostShots) / 5) * 5);
 }

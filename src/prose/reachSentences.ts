@@ -1,4 +1,5 @@
 import type { MetricFindings } from '../findings/findings.ts';
+import { mostShots } from '../findings/reach.ts';
 import { fewestShotsJudged } from '../findings/shotGaps.ts';
 import { formatNumber, printAt, printLimit, stepFor } from './numbers.ts';
 import { mattersText } from './pairSentence.ts';
@@ -42,9 +43,6 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
   ];
 }
 
-/** The count beyond which a range of shots is no longer worth printing. */
-const mostShots = 1000;
-
 function shotsRange(few: number, many: number): string {
   const print = (shots: number): string => formatNumber(shots, 0);
   if (many >= mostShots) return `${print(few)} or more`;
@@ -54,8 +52,8 @@ function shotsRange(few: number, many: number): string {
 function levelSentence(metric: MetricFindings, telling: Telling): readonly string[] {
   const unsettled = metric.pairs.some(({ verdict }) => verdict === 'too-close');
   if (!unsettled || metric.shotsToShowLevel === null) return [];
-  const shots = formatNumber(metric.shotsToShowLevel, 0);
+  const needed = metric.shotsToShowLevel;
   return [
-    `It was too short to show that no gap matters: that takes about ${shots} shots with each ${telling.noun}.`,
+    `It was too short to show that no gap matters: that takes ${shotsRange(needed, needed)} shots with each ${telling.noun}.`,
   ];
 }
