@@ -10,6 +10,8 @@ export type ColumnRole =
   | 'exclude'
   | 'include'
   | 'warm-up'
+  /** May say that a shot is not to be used, among other things. */
+  | 'status'
   | 'side-letter'
   /** What may differ between contenders where no column names the club: ball, shaft ... */
   | 'part';
@@ -140,7 +142,6 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'kept',
     'counts',
     'counted',
-    'status',
     'include shot',
     'use for average',
     'use in average',
@@ -161,5 +162,6 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'left right',
     'offline direction',
   ],
+  status: ['status', 'shot status', 'tag', 'shot tag', 'type', 'shot type'],
   'warm-up': ['warm up', 'is warm up', 'warm up shot', 'practice', 'practice shot'],
 };

@@ -17,15 +17,17 @@ export interface Marks {
   readonly warmUp: readonly boolean[];
 }
 
+type MarkRole = 'exclude' | 'include' | 'warm-up' | 'status';
 type Mark = 'out' | 'in' | 'warm-up' | 'blank' | 'unclear';
 
-function readMark(cell: string, role: 'exclude' | 'include' | 'warm-up'): Mark {
+function readMark(cell: string, role: MarkRole): Mark {
   const text = cell.replace(/\s+/g, ' ').trim().toLowerCase();
-  if (text === '' || (text !== '-' && isMissingMark(text))) return 'blank';
-  if (text === '-') return 'blank';
+  if (isMissingMark(text)) return 'blank';
   if (warmUpMark.test(text)) return 'warm-up';
   if (outWords.test(text)) return 'out';
   if (inWords.test(text)) return 'in';
+  // A status says many things; only plain words for leaving a shot out count.
+  if (role === 'status') return 'in';
   if (yes.has(text)) return role === 'include' ? 'in' : 'out';
   if (no.has(text)) return role === 'include' ? 'out' : 'in';
   return 'unclear';
@@ -36,7 +38,7 @@ export function readMarks(table: Table, report: Report): Marks {
   const excluded = table.rows.map(() => false);
   const warmUp = table.rows.map(() => false);
   const headings = table.rows[0]?.block.headings ?? [];
-  for (const role of ['exclude', 'include', 'warm-up'] as const satisfies readonly ColumnRole[]) {
+  for (const role of ['exclude', 'include', 'warm-up', 'status'] as const satisfies readonly ColumnRole[]) {
     for (const index of table.columns.roles.get(role) ?? []) {
       const read = table.rows.map(({ cells }) => readMark(cells[index] ?? '', role));
       // A column that only ever says yes leaves open what its blanks mean.

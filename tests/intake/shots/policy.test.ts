@@ -398,6 +398,14 @@ describe('names, marks and times', () => {
     expect(column(csv, 'excluded')).toEqual([false, true]);
   });
 
+  it('leave alone what a status says otherwise', () => {
+    expect(summary('Club,Carry (yd),Status\nAlder,240.1,measured\nAlder,140.1,synced\n')).toBe('accept 2');
+    expect(column('Club,Carry (yd),Shot Type\nAlder,240.1,Warm-up\nAlder,140.1,Test\n', 'excluded')).toEqual([
+      true,
+      false,
+    ]);
+  });
+
   it('ask where a mark is unclear', () => {
     expect(summary('Club,Carry (yd),Use\nAlder,240.1,x\nAlder,140.1,\n')).toBe('reject 2 mark-unclear');
   });
