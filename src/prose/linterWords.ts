@@ -17,7 +17,7 @@ const absolute = (pattern: RegExp, onlyOfShots: boolean): CarefulWord => ({
   pattern,
   expected: 'words that leave room for doubt, as any test of some shots does',
   cure: 'Say what these shots showed: "in this test", "for this golfer".',
-  mayBeDenied: !onlyOfShots,
+  mayBeDenied: true,
   onlyOfShots,
 });
 

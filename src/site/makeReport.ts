@@ -1,6 +1,7 @@
 import { analyse } from '../findings/analyse.ts';
 import { analysisInput } from '../findings/inputOf.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
+import { checkSession } from '../intake/shots/checkSession.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { makeFigures, chartQuestions } from '../charts/makeFigures.ts';
@@ -33,7 +34,8 @@ export function makeReport(written: WrittenReport, ledger: Ledger | null = null)
     return { report: null, problems: [...written.problems, ...more] };
   }
   const { session, problems } = assembleSession(source, shotFiles);
-  const soFar = [...written.problems, ...problems];
+  const checked = hasErrors(problems) ? [] : checkSession(session, { inHitOrder: source.front.rowsInHitOrder });
+  const soFar = [...written.problems, ...problems, ...checked];
   if (hasErrors(soFar)) return { report: null, problems: soFar };
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
   const telling = tellingOf(findings, source);

@@ -1,0 +1,242 @@
+import { describe, expect, test } from 'vitest';
+import type { Problem } from '../../src/problems/problem.ts';
+import { around, madeReport } from '../findings/reportOf.ts';
+
+/** Two claims stand (Alder over Cedar in carry, Alder over Birch in ball speed), one does not. */
+const claims = `
+  - {say: Alder carries farther than Cedar, metric: carry, more: alder, than: cedar}
+  - {say: Alder is faster than Birch off the face, metric: ball_speed, more: alder, than: birch}
+  - {say: Birch carries farther than Cedar, metric: carry, more: birch, than: cedar, allow_unproven: yes}`;
+
+const shots = {
+  'Carry (yd)': { alder: around(237), birch: around(229).toReversed(), cedar: around(226) },
+  'Ball Speed (mph)': { alder: around(150, 0.2), birch: around(146, 0.2), cedar: around(145, 0.2) },
+  'Spin Rate (rpm)': { alder: around(2610, 20), birch: around(2690, 20), cedar: around(2800, 20) },
+};
+
+const front = {
+  claims,
+  held: '{shaft: one 60 g stiff shaft moved across, length: 45.25 in, loft: 9°}',
+  conditions:
+    '{place: "indoors, net at 4 m", surface: mat, monitor: {kind: camera, stated_accuracy: {carry: 2 yd}}}',
+};
+
+const problemsOf = (
+  narrative: string,
+  rest: { shop?: string; front?: Readonly<Record<string, string>> } = {},
+): readonly Problem[] =>
+  madeReport({ shots, narrative, ...rest, front: { ...front, ...rest.front } }).problems;
+
+const kindsOf = (narrative: string): string[] => problemsOf(narrative).map(({ kind }) => kind);
+
+/** Ordinary paragraphs of fitters, our own; nothing in them is to be remarked on. */
+const ordinary: readonly string[] = [
+  'We hit twelve turns in one afternoon. In every turn each head was hit once, and the golfer did not see the numbers until the end.',
+  'The session took longer than planned, so we stopped for tea after the sixth turn. Nobody hurried.',
+  'Alder carried farther than Cedar from the first turn to the last.',
+  'For this golfer {{ answer carry alder birch }}. We had not expected that.',
+  'Cedar was shorter than Alder, which is what its owner hoped we would not find.',
+  'All three heads were hit with one 60 g shaft, 45.25 inches long, and a loft of 9°.',
+  'The net hangs 4 m from the tee, so the ball is in the air for a blink only.',
+  'Alder averaged {{ mean carry alder }} and Cedar {{ mean carry cedar }}; the chart below shows every shot. {{ chart shots }}',
+  'The two averages were 237 yards and 226 yards. Whether the next golfer sees the same we cannot say.',
+  'Does a newer head always carry farther? One test cannot answer that.',
+  'We do not say that Birch is longer than Cedar: these shots cannot tell.',
+  'Neither Birch nor Cedar went farther than the other by enough to matter.',
+  'The golfer felt that Birch came off faster, and said so before the numbers were shown.',
+  'We wanted to know whether the higher launch of one head would cost it distance. It is still an open question.',
+  'A shorter tee suited this golfer, who normally tees it lower than we do.',
+  'Golfers with a higher handicap may strike it less evenly, and may see another gap altogether.',
+  'Our objective was a fair order of hitting, and the objective of the next test is a second golfer.',
+  'Each head was cleaned with a dry cloth between turns. The score lines of one were worn, and we left them so.',
+  'This test says nothing about forgiveness, and nothing about scores.',
+  'We sell all three heads, so we are not independent; the interest is printed above.',
+  'You will find every shot in the table below, and you will see that they overlap.',
+  'If you like the look of Birch, nothing here speaks against it.',
+  'We always use the same mat, and we never take the first five swings into the averages.',
+  'The ball was new for everyone who hit, and nobody outside the shop saw the page first.',
+  'Faster greens in the afternoon had nothing to do with it: we hit indoors.',
+  'The monitor is stated to be right to about 2 yards in carry.',
+  'Spin averaged about 2,600 rpm with Alder, a number that suits this swing.',
+  '## How it went\n\n- warm-up: ten balls with a club not in the test\n- then twelve turns\n- a break of 15 minutes in the middle',
+  '| Head | What we noted |\n| --- | --- |\n| Alder | a dull sound |\n| Cedar | paint worn at the toe |',
+  "We no longer stock the older sleeve. The price on the shelf is lower than the one on the maker's list.",
+  'Run `npm run check` to see `Birch is longer than Alder by 90 yards` refused.\n\n```\nAlder beats Birch, guaranteed.\n```',
+  'Alder was faster than Birch off the face on nearly every turn.',
+];
+
+/** Paragraphs that say more than the shots bear, each with what is to be remarked on. */
+const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
+  ['Birch carried farther than Cedar in almost every turn.', 'comparative-unclaimed'],
+  ['Alder is farther than Birch, and that is that.', 'comparative-unclaimed'],
+  ['Cedar carried farther than Alder when it mattered.', 'comparative-unclaimed'],
+  ['Alder went longer than Birch.', 'comparative-unclaimed'],
+  ['Birch was the straightest of the three.', 'comparative-unclaimed'],
+  ['Cedar gave a tighter group than we had seen all week.', 'comparative-unclaimed'],
+  ['With Birch the ball spins less, so it runs out.', 'comparative-unclaimed'],
+  ['Cedar launched higher than the two new heads.', 'comparative-unclaimed'],
+  ['Birch came off the face faster than Cedar.', 'comparative-unclaimed'],
+  ['Birch adds yards and gains ball speed over the old head.', 'comparative-unclaimed'],
+  ['Birch has more carry in it than people think.', 'comparative-unclaimed'],
+  ['Birch is better than Cedar in every way that counts.', 'comparative-unclaimed'],
+  ['Of the three heads Birch flew the best.', 'comparative-unclaimed'],
+  ['Birch was more consistent than the other two.', 'comparative-unclaimed'],
+  ['The longest head by some way was Birch.', 'comparative-unclaimed'],
+  ['Alder averaged 251 yards.', 'number-unmatched'],
+  ['The gap was a good 20 yards on average.', 'number-unmatched'],
+  ['Ball speed rose to 155.3 mph with Alder.', 'number-unmatched'],
+  ['Cedar spun at 3,400 rpm.', 'number-unmatched'],
+  ['The head sits 2.5° open at address.', 'number-unmatched'],
+  ['Fifteen yards is what this golfer found.', 'number-unmatched'],
+  ['The numbers prove it.', 'absolute-word'],
+  ['Alder is without doubt the one to hit.', 'absolute-word'],
+  ['Alder always carries past the bunker.', 'absolute-word'],
+  ['With the right shaft you will gain ground.', 'promise-made'],
+  ['Put it in the bag and your drives will find the middle.', 'promise-made'],
+  ['Alder beats Birch.', 'contest-word'],
+  ['The winner is plain to see.', 'contest-word'],
+  ['Alder crushes the old head.', 'contest-word'],
+  ['Alder is the more forgiving head.', 'outcome-unmeasured'],
+  ['Golfers score lower with a head like this.', 'outcome-unmeasured'],
+  ['The face is durable and wears well.', 'outcome-unmeasured'],
+  ['This was an unbiased test.', 'independence-claimed'],
+  ['We tested them independently, as we do with everything.', 'independence-claimed'],
+  ['Here is an objective look at three heads.', 'independence-claimed'],
+];
+
+describe('the linter of the narrative', () => {
+  test('there are at least thirty paragraphs of either kind', () => {
+    expect(Math.min(ordinary.length, overdone.length)).toBeGreaterThanOrEqual(30);
+  });
+
+  test.each(ordinary)('passes: %s', (paragraph) => {
+    expect(problemsOf(paragraph).map(({ kind, found }) => `${kind}: ${found}`)).toEqual([]);
+  });
+
+  test.each(overdone)('remarks on: %s', (paragraph, kind) => {
+    expect(kindsOf(paragraph)).toContain(kind);
+  });
+
+  test('warnings do not stop the build; with "strict: yes" in shop.yaml they do', () => {
+    const narrative = 'Alder beats Birch.';
+    expect(madeReport({ shots, front, narrative }).report).not.toBeNull();
+    const strict = madeReport({ shots, front, narrative, shop: 'name: Example Shop\nstrict: yes' });
+    expect(strict.report).toBeNull();
+    expect(strict.problems.map(({ kind, severity }) => [kind, severity])).toEqual([
+      ['contest-word', 'error'],
+    ]);
+  });
+
+  test('line and column are those of the file', () => {
+    const narrative = 'First line.\n\nSecond paragraph, and here\nAlder beats Birch, they say.';
+    const [problem] = problemsOf(narrative);
+    // Front matter of fifteen lines between dashes, and an empty one.
+    const lines = madeReport({ shots, front, narrative }).report?.source.body.firstLine ?? 0;
+    expect([problem?.file, problem?.line, problem?.column]).toEqual([
+      'reports/invented/report.md',
+      lines + 1 + 3,
+      7,
+    ]);
+  });
+
+  test('independence may be claimed by who has no interest', () => {
+    const contenders =
+      '{alder: {label: Alder, supplied_by: bought by us, sold_here: no}, birch: {label: Birch, supplied_by: bought by us, sold_here: no}, ' +
+      'cedar: {label: Cedar, supplied_by: bought by us, sold_here: no}}';
+    expect(problemsOf('This was an unbiased test.', { front: { contenders } })).toEqual([]);
+    expect(problemsOf('This was an unbiased test.').map(({ kind }) => kind)).toEqual([
+      'independence-claimed',
+    ]);
+  });
+});
+
+const inWords = (narrative: string): string[] =>
+  problemsOf(narrative).map(({ expected, found, cure }) => `expected ${expected}; found ${found}. ${cure}`);
+
+describe('the messages of the linter', () => {
+  test('a comparison nobody claims: which reference would say it', () => {
+    expect(inWords('With Birch the ball spins less than with Cedar.')).toEqual([
+      'expected a comparison that a claim of the report bears out, or one from the findings; ' +
+        'found "spins less" in "With Birch the ball spins less than with Cedar.". ' +
+        'Add it to "claims", or let the findings say it: {{ answer spin_rate birch cedar }}.',
+    ]);
+  });
+
+  test('a comparison whose claim does not stand: what the shots bear', () => {
+    expect(inWords('Birch carried farther than Cedar.')).toEqual([
+      'expected a comparison that a claim of the report bears out, or one from the findings; ' +
+        'found "farther" in "Birch carried farther than Cedar.". ' +
+        'The claim "Birch carries farther than Cedar" does not stand. The shots bear: no gap that they can tell, ' +
+        'anything from 2 yards shorter to 8 yards farther would fit.',
+    ]);
+  });
+
+  test('a number from nowhere', () => {
+    expect(inWords('Alder averaged 251 yards.')).toEqual([
+      'expected a number that the shots or the front matter give; found "251 yards" in "Alder averaged 251 yards.". ' +
+        'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
+    ]);
+  });
+
+  test.each([
+    [
+      'The numbers prove it.',
+      'expected words that leave room for doubt, as any test of some shots does; found "prove" in "The numbers prove it.". Say what these shots showed: "in this test", "for this golfer".',
+    ],
+    [
+      'You will gain ground.',
+      'expected what this golfer saw, not what a reader will see; found "You will gain" in "You will gain ground.". Say what happened in the test: "this golfer carried it ...". Another golfer may differ.',
+    ],
+    [
+      'Alder crushes Birch.',
+      'expected plain words for a comparison; found "crushes" in "Alder crushes Birch.". Say by how much and in what, for example with {{ answer carry ... }}.',
+    ],
+    [
+      'Alder is forgiving.',
+      'expected what the shots can show; found "forgiving" in "Alder is forgiving.". Leave it out, or say that forgiveness was not part of the test.',
+    ],
+    [
+      'Our test is unbiased.',
+      'expected no word for independence from a shop that sells, borrows or is paid for what it tests; found "unbiased" in "Our test is unbiased.". Take the word out: the report prints the interest itself.',
+    ],
+  ])('%s', (narrative, message) => {
+    expect(inWords(narrative)[0]).toBe(message);
+  });
+
+  test('a long sentence is quoted in part', () => {
+    const [message] = inWords(
+      'On the whole, and after all that we have seen in these two long and rainy afternoons, Alder crushes Birch.',
+    );
+    expect(message).toContain(
+      'found "crushes" in "On the whole, and after all that we have seen in these two l...".',
+    );
+  });
+});
+
+describe('numbers in prose', () => {
+  test.each([
+    ['a mean, rounded', '237 yards', true],
+    ['a mean, to a tenth', '237.0 yards', true],
+    ['the same in metres', '216.7 m', true],
+    ['the next tenth', '237.2 yards', false],
+    ['a mean off by one', '235 yards', false],
+    ['roughly', 'about 235 yards', true],
+    ['a least reading', '230 yards', true],
+    ['a range from the shots', '230 to 245 yards', true],
+    ['a range whose end is made up', '230 to 252 yards', false],
+    ['a number in words', 'eleven yards', true],
+    ['the gap that matters', '5 yards', true],
+    ['a number of the front matter', '45.25 inches', true],
+    ['an angle of the front matter', '9 degrees', true],
+    ['another angle', '11 degrees', false],
+    ['spin as pages print it, in steps of 50', '2,600 rpm', true],
+    ['spin without a comma', '2600rpm', true],
+    ['temperature is no reading of a shot', '19 °C', true],
+    ['money and minutes are none either', '240 pounds and 15 minutes', true],
+    ['shots are counted, not measured', '12 shots', true],
+    ['a speed in kilometres an hour', '241.4 km/h', true],
+    ['a hyphen between number and unit', 'a 237-yard average', true],
+  ])('%s: %s', (_what, written, known) => {
+    expect(kindsOf(`We noted ${written} there.`)).toEqual(known ? [] : ['number-unmatched']);
+  });
+});
