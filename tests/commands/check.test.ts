@@ -1,0 +1,76 @@
+import { spawnSync } from 'node:child_process';
+import { resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { checkContent } from '../../src/commands/checkContent.ts';
+import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
+import { listen } from './listen.ts';
+
+const sound = {
+  'reports/one/report.md': twoHeads(),
+  'reports/one/shots.csv': twoHeadsCsv,
+};
+const faulty = {
+  'reports/two/report.md': twoHeads((front) => front.replace('varied: head\n', '')),
+  'reports/two/shots.csv': twoHeadsCsv.replace('Carry (yd)', 'Carry'),
+};
+
+function check(contentDir: string, only: readonly string[] = [], json = false) {
+  const { terminal, said } = listen();
+  const status = checkContent({ contentDir, only, json, terminal });
+  const lines = said().trimEnd().split('\n');
+  return { status, said: said(), last: lines.at(-1) };
+}
+
+describe('the last line and the status', () => {
+  test.each([
+    ['nothing', { 'shop.yaml': shop, ...sound }, [], 0, 'Checked 1 report: nothing wrong.'],
+    ['a warning', sound, [], 0, 'Checked 1 report: 1 warning.'],
+    ['errors', { ...sound, ...faulty }, [], 1, 'Checked 2 reports: 2 errors and 1 warning.'],
+    ['a report by its name', { ...sound, ...faulty }, ['one'], 0, 'Checked 1 report: 1 warning.'],
+    ['a report that is not there', { 'shop.yaml': shop, ...sound }, ['x'], 1, 'Checked 0 reports: 1 error.'],
+    ['no report', { 'shop.yaml': shop }, [], 1, 'Checked 0 reports: 1 error.'],
+  ])('with %s', (_what, files, only, status, last) => {
+    expect(check(contentFolder(files), only)).toMatchObject({ status, last });
+  });
+});
+
+test('what is wrong with a session is said together with what is missing in its report', () => {
+  const { said } = check(contentFolder({ 'shop.yaml': shop, ...faulty }));
+  expect(said).toContain('reports/two/report.md');
+  expect(said).toContain('reports/two/shots.csv:1:3  Carry');
+});
+
+test('--json gives all problems and nothing else', () => {
+  const { said, status } = check(contentFolder({ ...sound, ...faulty }), [], true);
+  expect(JSON.parse(said)).toMatchObject({ errors: 2, warnings: 1 });
+  expect(status).toBe(1);
+});
+
+describe('as a process', () => {
+  const run = (command: string, contentDir: string) =>
+    spawnSync('sh', ['-c', command], {
+      cwd: resolve('.'),
+      encoding: 'utf8',
+      env: { ...process.env, CONTENT_DIR: contentDir, NODE: process.execPath },
+    });
+
+  test('a reader that stops listening is no fault', () => {
+    const many = Object.fromEntries(
+      Array.from({ length: 40 }, (_, index) => [`reports/r${index}/report.md`, 'x'.repeat(20_000)]),
+    );
+    const { stderr } = run(
+      '"$NODE" src/commands/check.ts --json | head -c 1 >/dev/null',
+      contentFolder(many),
+    );
+    expect(stderr).toBe('');
+  });
+
+  test('an argument that is not known is answered with how to use the command', () => {
+    const { status, stderr } = run('"$NODE" src/commands/check.ts --jsno', contentFolder(sound));
+    expect(status).toBe(1);
+    expect(stderr).toContain(
+      "Unknown option '--jsno'.\nUse: npm run check -- [name of a report ...] [--json]\n",
+    );
+    expect(stderr).not.toContain(' at ');
+  });
+});
