@@ -22,6 +22,7 @@ export function withAndWithout(pair: PairFindings, metric: MetricFindings, telli
   // In three or more contenders, a shot left out of one narrows or widens the intervals of the others' gaps too.
   const shots = out === 0 ? 'those' : countWord(out);
   if (withLeftOut.verdict === pair.verdict) {
+    if (out === 0) return null;
     return `${counted} With ${shots} left out the answer is the same. ${sentence(gapNumbers(pair, metric, telling))}`;
   }
   return `${counted} With ${shots} left out: ${said(pair, metric, telling)} The answer depends on what was left out.`;

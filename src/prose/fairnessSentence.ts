@@ -169,7 +169,9 @@ function ruleWords({ source: { front } }: Told): string {
 function leftOutWords(check: FairnessCheck, { session, telling }: Told): string {
   const counts = leftOutCounts(session);
   if (counts.every(({ count }) => count === 0)) return 'no shot was left out';
-  const each = listed(counts.map(({ id, count }) => `${countWord(count)} of ${telling.nameOf(id)}`));
+  const each = listed(
+    counts.map(({ id, count }) => `${count === 0 ? 'none' : countWord(count)} of ${telling.nameOf(id)}`),
+  );
   const even =
     Math.max(...counts.map(({ count }) => count)) - Math.min(...counts.map(({ count }) => count)) <= 1;
   return check.state === 'not-met' && even

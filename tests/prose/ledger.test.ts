@@ -1,0 +1,148 @@
+import { describe, expect, test } from 'vitest';
+import {
+  emptyLedger,
+  ledgerCount,
+  readLedger,
+  type Ledger,
+  type ReportRecord,
+} from '../../src/intake/ledger.ts';
+import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { answersOf, movedAnswers } from '../../src/prose/movedAnswers.ts';
+import { plannedInWords } from '../../src/prose/plannedInWords.ts';
+import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
+
+const hash = 'a'.repeat(64);
+const plans = (count: number): Ledger['plans'] =>
+  Array.from({ length: count }, (_, index) => ({ slug: `test-${index + 1}`, date: '2026-01-01', hash }));
+const record: ReportRecord = { date: '2026-02-01', front: hash, data: [], corrections: 0, answers: [] };
+const reports = (...slugs: readonly string[]): Ledger['reports'] =>
+  slugs.map((slug) => ({ slug, records: [record] }));
+
+describe('what became of the tests that were planned', () => {
+  const ledger: Ledger = {
+    version: 1,
+    plans: [...plans(14), { slug: 'test-1', date: '2026-01-05', hash: 'b'.repeat(64) }],
+    dropped: [
+      { slug: 'test-10', date: '2026-03-01', reason: 'the golfer fell ill.' },
+      { slug: 'test-11', date: '2026-03-02', reason: 'the monitor broke' },
+    ],
+    reports: reports(...Array.from({ length: 9 }, (_, index) => `test-${index + 1}`)),
+  };
+
+  test('a plan changed before the session counts once', () => {
+    expect(ledgerCount(ledger)).toMatchObject({ planned: 14, published: 9, open: 3, unplanned: 0 });
+    expect(ledgerLine(ledger)).toBe(
+      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3.',
+    );
+  });
+
+  test('reports that were published without a plan are counted apart', () => {
+    const more = { ...ledger, reports: [...ledger.reports, ...reports('sudden', 'quick')] };
+    expect(ledgerLine(more)).toBe(
+      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3. Two reports more have no plan on record.',
+    );
+    const one = { ...emptyLedger, reports: reports('sudden') };
+    expect(ledgerLine(one)).toBe(
+      'Tests planned 0, published 0, dropped 0, open 0. One report more has no plan on record.',
+    );
+  });
+
+  test('no ledger is said, not hidden', () => {
+    expect(ledgerLine(null)).toBe(
+      'No ledger of plans is kept, so how many tests stayed unpublished is not recorded.',
+    );
+  });
+});
+
+test('when a plan was written', () => {
+  const day = '2026-04-10';
+  expect(plannedInWords('on-record', day)).toBe('yes, the plan was on record before the session');
+  expect(plannedInWords('stated', day)).toBe(
+    'the shop states that it was, on 10 April 2026; no record shows it',
+  );
+  expect(plannedInWords('changed', day)).toBe('no, the plan on record was another one');
+  expect(plannedInWords('afterwards', day)).toBe('no, the plan is of 10 April 2026, not before the session');
+  expect(plannedInWords('not-said', undefined)).toBeNull();
+});
+
+describe('answers then and now', () => {
+  const before = reportOf({});
+  const then: ReportRecord = { ...record, answers: answersOf(before.telling) };
+
+  test('what is put on record of an answer', () => {
+    expect(then.answers[1]).toEqual({
+      metric: 'carry',
+      a: 'alder',
+      b: 'cedar',
+      verdict: 'clear',
+      credit: 'contender',
+      ahead: 'alder',
+      says: 'Alder clearly farther than Cedar.',
+    });
+  });
+
+  test('nothing moved', () => {
+    expect(movedAnswers([then], before.telling)).toEqual([]);
+  });
+
+  test('a new short name is no move', () => {
+    const renamed = { ...before.telling, nameOf: (id: string) => id.toUpperCase() };
+    expect(movedAnswers([then], renamed)).toEqual([]);
+  });
+
+  test('an answer that moved, from record to record and up to now, newest first', () => {
+    const turned = reportOf({
+      shots: { 'Carry (yd)': { ...threeHeads?.['Carry (yd)'], cedar: around(250) } },
+    });
+    const middle: ReportRecord = { ...record, date: '2026-03-01', answers: answersOf(turned.telling) };
+    expect(movedAnswers([then], turned.telling)).toContainEqual({
+      since: '2026-02-01',
+      then: 'Alder clearly farther than Cedar.',
+      now: 'Cedar clearly farther than Alder.',
+    });
+    const back = movedAnswers([then, middle], before.telling);
+    expect(back.filter(({ then: said }) => /Alder.*Cedar|Cedar.*Alder/.test(said))).toEqual([
+      {
+        since: '2026-03-01',
+        then: 'Cedar clearly farther than Alder.',
+        now: 'Alder clearly farther than Cedar.',
+      },
+      {
+        since: '2026-02-01',
+        then: 'Alder clearly farther than Cedar.',
+        now: 'Cedar clearly farther than Alder.',
+      },
+    ]);
+  });
+
+  test('an answer to a question that is no longer asked', () => {
+    const gone: ReportRecord = { ...then, answers: then.answers.map((own) => ({ ...own, metric: 'total' })) };
+    expect(movedAnswers([gone], before.telling).map(({ now }) => now)).toEqual([null, null, null]);
+  });
+});
+
+describe('a ledger that is not what "record" writes', () => {
+  const found = (json: string): string | null => {
+    const { ledger, problems } = readLedger('ledger.json', json);
+    expect([ledger, problems[0]?.kind]).toEqual([null, 'ledger-invalid']);
+    return problems[0]?.found ?? null;
+  };
+
+  test.each([
+    ['{', 'text that is not JSON'],
+    ['[]', 'something else'],
+    ['{"version": 2, "plans": [], "dropped": [], "reports": []}', 'something else at version'],
+    [
+      '{"version": 1, "plans": [{"slug": "a", "date": "2026-02-30", "hash": ""}], "dropped": [], "reports": []}',
+      'something else at plans.0.date',
+    ],
+    ['{"version": 1, "plans": [], "dropped": [], "reports": [], "more": 1}', 'something else'],
+  ])('%s', (json, words) => {
+    expect(found(json)).toBe(words);
+  });
+
+  test('what "record" writes is read as it was', () => {
+    const whole: Ledger = { ...emptyLedger, plans: plans(1), reports: reports('a') };
+    expect(readLedger('ledger.json', JSON.stringify(whole)).ledger).toEqual(whole);
+  });
+});
