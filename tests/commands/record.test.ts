@@ -1,0 +1,223 @@
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { recordLedger } from '../../src/commands/recordLedger.ts';
+import { readLedger, type Ledger } from '../../src/intake/ledger.ts';
+import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { movedAnswers } from '../../src/prose/movedAnswers.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { around, csvOf, reportText, threeHeads } from '../findings/reportOf.ts';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'record-'));
+  writeFileSync(join(folder, 'shop.yaml'), 'name: Example Shop\n');
+});
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+const plan = '{date: 2026-04-01, stopping_rule: twelve each}';
+
+function write(
+  slug: string,
+  front: Readonly<Record<string, string | null>>,
+  csv: string | null = csvOf(threeHeads ?? {}),
+): void {
+  const own = join(folder, 'reports', slug);
+  mkdirSync(own, { recursive: true });
+  writeFileSync(join(own, 'report.md'), reportText({ front }));
+  if (csv !== null) writeFileSync(join(own, 'shots.csv'), csv);
+}
+
+function record(
+  today: string,
+  drop?: { slug: string; reason: string },
+): { done: boolean; said: string; wrong: string } {
+  let said = '';
+  let wrong = '';
+  const done = recordLedger({
+    contentDir: folder,
+    today,
+    terminal: {
+      write: (text) => void (said += text),
+      writeError: (text) => void (wrong += text),
+      colour: false,
+      width: 100,
+    },
+    ...(drop === undefined ? {} : { drop }),
+  });
+  return { done, said, wrong };
+}
+
+function ledger(): Ledger {
+  const read = readLedger('ledger.json', readFileSync(join(folder, 'ledger.json'), 'utf8')).ledger;
+  if (read === null) throw new Error('the ledger cannot be read');
+  return read;
+}
+
+const kinds = (): string[] => loadSite(folder).problems.map(({ kind }) => kind);
+
+describe('putting plans and reports on record', () => {
+  test('a plan before its shots, then the report; only then was it planned in advance', () => {
+    write('heads', { plan, status: 'draft' }, null);
+    expect(record('2026-04-05')).toEqual({ done: true, said: 'heads: plan recorded\n', wrong: '' });
+    write('heads', { plan });
+    expect(loadSite(folder).reports[0]?.findings.design.plan).toBe('on-record');
+    expect(record('2026-04-12').said).toBe('heads: published report recorded\n');
+    expect(record('2026-04-13').said).toBe('Nothing new to record.\n');
+    expect(ledger().plans.map(({ slug, date }) => [slug, date])).toEqual([['heads', '2026-04-05']]);
+    expect(ledger().reports[0]?.records.map(({ date }) => date)).toEqual(['2026-04-12']);
+  });
+
+  test('what is put on record after the session was no plan', () => {
+    write('heads', { plan });
+    expect(record('2026-04-12').said).toBe('heads: published report recorded\n');
+    expect(ledger().plans).toEqual([]);
+    expect(loadSite(folder).reports[0]?.findings.design.plan).toBe('stated');
+  });
+
+  test('a plan changed after it was put on record is another plan', () => {
+    write('heads', { plan }, null);
+    record('2026-04-05');
+    write(
+      'heads',
+      { plan, primary: '[carry, ball_speed]' },
+      csvOf({ ...threeHeads, 'Ball Speed (mph)': threeHeads?.['Carry (yd)'] ?? {} }).replace(
+        /,2(\d\d\.\d)$/gm,
+        ',1$1',
+      ),
+    );
+    expect(loadSite(folder).reports[0]?.findings.design.plan).toBe('changed');
+  });
+
+  test('drafts and withdrawn reports are not published', () => {
+    write('one', { status: 'draft' });
+    write('two', { status: 'withdrawn', withdrawn: '{date: 2026-04-20, reason: wrong ball}' });
+    expect(record('2026-04-21').said).toBe('Nothing new to record.\n');
+  });
+
+  test('two records of the same content are the same bytes', () => {
+    write('heads', {});
+    record('2026-04-12');
+    const bytes = readFileSync(join(folder, 'ledger.json'), 'utf8');
+    record('2026-04-13');
+    expect(readFileSync(join(folder, 'ledger.json'), 'utf8')).toBe(bytes);
+  });
+
+  test('a build only reads: loading the site leaves the folder as it was', () => {
+    write('heads', { plan });
+    loadSite(folder);
+    expect(existsSync(join(folder, 'ledger.json'))).toBe(false);
+  });
+});
+
+describe('a published report that was changed', () => {
+  const other = csvOf({ 'Carry (yd)': { ...threeHeads?.['Carry (yd)'], cedar: around(236) } });
+
+  test('other shots without a correction: a warning, and no record that would make it vanish', () => {
+    write('heads', {});
+    record('2026-04-12');
+    write('heads', {}, other);
+    const [problem] = loadSite(folder).problems;
+    expect([problem?.kind, problem?.severity, problem?.found]).toEqual([
+      'changed-without-correction',
+      'warning',
+      'changed since: shots.csv',
+    ]);
+    expect(problem?.forReader).toBe(
+      'Since 2026-04-12 this report was changed without a correction: shots.csv.',
+    );
+    const again = record('2026-04-13');
+    expect(again.done).toBe(false);
+    expect(again.wrong).toContain(
+      'Add an entry to "corrections" with date, what, was and now, then run "npm run',
+    );
+    expect(again.wrong).toContain('Not recorded: 1 thing stands in the way.');
+    expect(ledger().reports[0]?.records).toHaveLength(1);
+  });
+
+  test('with a correction it goes on record, and the answers that moved can be told', () => {
+    write('heads', {});
+    record('2026-04-12');
+    const corrections = '[{date: 2026-04-14, what: shots of Cedar, was: of another day, now: of this day}]';
+    write('heads', { corrections }, other);
+    expect(kinds()).toEqual([]);
+    expect(record('2026-04-14').said).toBe('heads: correction recorded\n');
+    const { telling } = loadSite(folder).reports[0] ?? {};
+    if (telling === undefined) throw new Error('no report');
+    const records = ledger().reports[0]?.records ?? [];
+    expect(movedAnswers(records, telling)).toContainEqual({
+      since: '2026-04-12',
+      then: 'Alder clearly farther than Cedar.',
+      now: 'Alder or Cedar: cannot tell.',
+    });
+    // The same correction does not cover the next change.
+    write('heads', { corrections, title: 'Another title' }, other);
+    expect(kinds()).toEqual(['changed-without-correction']);
+  });
+
+  test('an answer of the front matter, or a default of the shop behind it', () => {
+    write('heads', {});
+    record('2026-04-12');
+    write('heads', { conditions: '{place: indoors}' });
+    expect(loadSite(folder).problems[0]?.found).toBe('changed since: front matter');
+    write('heads', {});
+    writeFileSync(join(folder, 'shop.yaml'), 'name: Example Shop\ndefaults: {place: indoors}\n');
+    expect(loadSite(folder).problems[0]?.found).toBe('changed since: front matter');
+  });
+
+  test('a reply, or the order of the answers, is no change', () => {
+    write('heads', {});
+    record('2026-04-12');
+    write('heads', {
+      title: null,
+      replies: '[{from: a supplier, date: 2026-04-20, text: We disagree.}]',
+      status: null,
+    });
+    const path = join(folder, 'reports/heads/report.md');
+    const text = readFileSync(path, 'utf8').replace(
+      /\n---\n/,
+      '\nstatus: published\ntitle: Three driver heads, one shaft\n---\n',
+    );
+    writeFileSync(path, text);
+    expect(kinds()).toEqual([]);
+  });
+});
+
+describe('a planned test that is given up', () => {
+  test('with its reason, and told on every page', () => {
+    write('heads', { plan, status: 'draft' }, null);
+    write('shafts', { plan, status: 'draft' }, null);
+    record('2026-04-05');
+    expect(record('2026-04-06', { slug: 'shafts', reason: 'the golfer fell ill' })).toEqual({
+      done: true,
+      said: 'shafts: dropped, the golfer fell ill\n',
+      wrong: '',
+    });
+    expect(ledgerLine(ledger())).toBe(
+      'Tests planned 2, published 0, dropped 1 (the golfer fell ill), open 1.',
+    );
+  });
+
+  test('only an open plan of the ledger can be dropped, once', () => {
+    write('heads', { plan, status: 'draft' }, null);
+    record('2026-04-05');
+    expect(record('2026-04-06', { slug: 'irons', reason: 'no time' })).toEqual({
+      done: false,
+      said: '',
+      wrong: 'irons is not an open plan of the ledger, so it cannot be dropped.\n',
+    });
+    record('2026-04-06', { slug: 'heads', reason: 'no time' });
+    expect(record('2026-04-07', { slug: 'heads', reason: 'no time' }).done).toBe(false);
+  });
+});
+
+test('a ledger that cannot be read is left alone', () => {
+  write('heads', {});
+  writeFileSync(join(folder, 'ledger.json'), '{"version": 1}');
+  const { done, wrong } = record('2026-04-12');
+  expect(done).toBe(false);
+  expect(wrong).toContain('Nobody edits this file by hand: take back its last good version.');
+  expect(readFileSync(join(folder, 'ledger.json'), 'utf8')).toBe('{"version": 1}');
+  expect(kinds()).toContain('ledger-invalid');
+});
