@@ -1,7 +1,7 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import { problemsJson } from '../problems/problemsJson.ts';
 import { problemTable } from '../problems/table.ts';
-import { loadSite } from '../site/siteContent.ts';
+import { checkedSite } from '../site/checkedSite.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface CheckRequest {
@@ -14,7 +14,7 @@ export interface CheckRequest {
 
 /** Problems only, nothing built. Gives the exit status: 1 where there is an error. */
 export function checkContent({ contentDir, only, json, terminal }: CheckRequest): number {
-  const { problems, reports, blocked, waiting } = loadSite(contentDir, only);
+  const { problems, reports, waiting } = checkedSite(contentDir, only);
   const count = countProblems(problems);
   if (json) {
     terminal.write(`${problemsJson(problems)}\n`);
@@ -30,9 +30,8 @@ export function checkContent({ contentDir, only, json, terminal }: CheckRequest)
         `Waiting in inbox/: ${waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
       );
     }
-    const checked = reports.length + blocked.length;
     const found = count.errors + count.warnings === 0 ? 'nothing wrong' : countInWords(count);
-    terminal.write(`Checked ${checked} ${checked === 1 ? 'report' : 'reports'}: ${found}.\n`);
+    terminal.write(`Checked ${reports} ${reports === 1 ? 'report' : 'reports'}: ${found}.\n`);
   }
   return count.errors > 0 ? 1 : 0;
 }

@@ -1,0 +1,30 @@
+import type { Problem } from '../problems/problem.ts';
+import { openContentFolder } from './contentFiles.ts';
+import { examineReport } from './examineReport.ts';
+import { ledgerOf } from './ledger.ts';
+import { readContent } from './sources.ts';
+
+/** What is wrong with a content folder. */
+export interface CheckedSite {
+  /** How many reports were looked at. */
+  readonly reports: number;
+  readonly problems: readonly Problem[];
+  /** Files in the inbox. */
+  readonly waiting: readonly string[];
+}
+
+/** Finds the problems that a build would, without drawing anything; `only` keeps to some reports. */
+export function checkedSite(root: string, only: readonly string[] = []): CheckedSite {
+  const folder = openContentFolder(root);
+  const content = readContent(folder, only);
+  const { ledger, problems: ledgerProblems } = ledgerOf(folder);
+  return {
+    reports: content.reports.length,
+    problems: [
+      ...content.problems,
+      ...ledgerProblems,
+      ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
+    ],
+    waiting: content.waiting,
+  };
+}

@@ -1,0 +1,70 @@
+import { analyse } from '../findings/analyse.ts';
+import { analysisInput } from '../findings/inputOf.ts';
+import { assembleSession } from '../intake/assembleSession.ts';
+import { checkSession } from '../intake/shots/checkSession.ts';
+import type { Source } from '../intake/authored/source.ts';
+import type { Ledger } from '../intake/ledger.ts';
+import { chartQuestions } from '../charts/chartQuestions.ts';
+import type { Report } from '../kit/report.ts';
+import type { Problem } from '../problems/problem.ts';
+import { claimProblems } from '../prose/claimProblems.ts';
+import { lintNarrative } from '../prose/linter.ts';
+import { renderNarrative, type NarrativeSource } from '../prose/narrative.ts';
+import type { Telling } from '../prose/telling.ts';
+import { tellingOf } from '../prose/tellingOf.ts';
+import { changedWithoutCorrection, planStanding } from './ledger.ts';
+import type { WrittenReport } from './sources.ts';
+
+/** A report but for its figures. */
+export type Examined = Omit<Report, 'figures' | 'problems'>;
+
+export interface Examination {
+  /** Null where errors stand in the way. */
+  readonly examined: Examined | null;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * All that can be wrong with a report is known after this, and nothing is drawn yet: drawing takes most of the time.
+ * Pure: no disk, no clock.
+ *
+ * @param ledger what the shop has on record, where it keeps a ledger
+ */
+export function examineReport(written: WrittenReport, ledger: Ledger | null = null): Examination {
+  const { source, shotFiles } = written;
+  if (source === null || hasErrors(written.problems)) {
+    // Even then what does not fit together is said, so that one run shows everything.
+    const more = source === null ? [] : assembleSession(source, shotFiles).problems;
+    return { examined: null, problems: [...written.problems, ...more] };
+  }
+  const { session, problems } = assembleSession(source, shotFiles);
+  const checked = hasErrors(problems)
+    ? []
+    : checkSession(session, { inHitOrder: source.front.rowsInHitOrder });
+  const soFar = [...written.problems, ...problems, ...checked];
+  if (hasErrors(soFar)) return { examined: null, problems: soFar };
+  const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
+  const telling = tellingOf(findings, source);
+  const body = { ...source.body, file: written.file };
+  const narrative = renderNarrative(body, telling, chartQuestions);
+  const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
+  const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, ledger)];
+  if (hasErrors(all)) return { examined: null, problems: all };
+  return {
+    examined: { source, session, findings, telling, narrativeHtml: narrative.html },
+    problems: all,
+  };
+}
+
+/** What the shop says beyond what the shots bear; a withdrawn report says nothing any more. */
+function saidAndShown(source: Source, body: NarrativeSource, telling: Telling): readonly Problem[] {
+  const { front, shop, placeOf } = source;
+  return [
+    ...claimProblems(front.claims, telling, placeOf),
+    ...lintNarrative(body, { telling, front, strict: shop?.strict ?? false }),
+  ];
+}
+
+function hasErrors(problems: readonly Problem[]): boolean {
+  return problems.some(({ severity }) => severity === 'error');
+}
