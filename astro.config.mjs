@@ -1,5 +1,6 @@
 import { defineConfig } from 'astro/config';
 import { contentWatch } from './src/site/contentWatch.ts';
+import { finishedSite } from './src/site/finishedSite.ts';
 
 export default defineConfig({
   srcDir: './src',
@@ -24,5 +25,5 @@ export default defineConfig({
       ],
     },
   },
-  integrations: [contentWatch()],
+  integrations: [contentWatch(), finishedSite()],
 });

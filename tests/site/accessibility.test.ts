@@ -22,7 +22,7 @@ describe('every built page, by both pa11y runners', () => {
         levelCapWhenNeedsReview: 'warning',
         useIncognitoBrowserContext: false,
         concurrency: 3,
-        timeout: 60_000,
+        timeout: 180_000,
         log: { info: () => undefined, error: () => undefined, debug: () => undefined },
         chromeLaunchConfig: {
           executablePath: await chromiumPath(),

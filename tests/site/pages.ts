@@ -1,8 +1,20 @@
 import { readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 
-/** Every HTML file of a built site, as paths from its folder with forward slashes. */
+/** Files in HTML that are no pages of the site but go elsewhere: into mails, and onto other sites. They have tests of their own. */
+const edition = /^reports\/[^/]+\/(email|email-block|report)\.html$/;
+
+/** Every page of a built site, as paths from its folder with forward slashes. */
 export function htmlFiles(folder: string): string[] {
+  return everyHtmlFile(folder).filter((file) => !edition.test(file));
+}
+
+/** Every edition in HTML that is no page of the site. */
+export function editionFiles(folder: string): string[] {
+  return everyHtmlFile(folder).filter((file) => edition.test(file));
+}
+
+function everyHtmlFile(folder: string): string[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.html'))
     .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split('\\').join('/'))

@@ -45,10 +45,14 @@ describe.each([320, 768, 1280])('at %i px', (width) => {
     const page = await open(file, { width });
     const charts = await page.evaluate(() =>
       [...document.querySelectorAll('figure')].map((figure) => {
-        const shown = [...figure.querySelectorAll('svg')].filter((svg) => svg.getBoundingClientRect().width > 0);
+        const shown = [...figure.querySelectorAll('svg')].filter(
+          (svg) => svg.getBoundingClientRect().width > 0,
+        );
         const [svg] = shown;
         const scale = svg === undefined ? 0 : svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
-        const sizes = [...(svg?.querySelectorAll('text') ?? [])].map((text) => parseFloat(getComputedStyle(text).fontSize) * scale);
+        const sizes = [...(svg?.querySelectorAll('text') ?? [])].map(
+          (text) => parseFloat(getComputedStyle(text).fontSize) * scale,
+        );
         return { shown: shown.length, smallest: Math.min(...sizes) };
       }),
     );
@@ -81,7 +85,8 @@ describe.each(reports)('%s', (file) => {
       open(file, { width: 768 }),
       open(file, { width: 768, script: false }),
     ]);
-    const text = (page: Page): Promise<string> => page.$eval('main', (main) => (main as HTMLElement).innerText);
+    const text = (page: Page): Promise<string> =>
+      page.$eval('main', (main) => (main as HTMLElement).innerText);
     expect(await text(without)).toBe(await text(withScript));
     await Promise.all([withScript.close(), without.close()]);
   });
@@ -97,12 +102,16 @@ describe.each(reports)('%s', (file) => {
     const page = await open(file, { width: 768 });
     await page.emulateMediaType('print');
     const tallest = await page.evaluate(() =>
-      Math.max(...[...document.querySelectorAll('figure')].map((figure) => figure.getBoundingClientRect().height)),
+      Math.max(
+        ...[...document.querySelectorAll('figure')].map((figure) => figure.getBoundingClientRect().height),
+      ),
     );
     // A4 at 96 px an inch less 20 mm of margin.
     expect(tallest).toBeGreaterThan(100);
     expect(tallest).toBeLessThan(1046);
-    const breaks = await page.$$eval('figure', (figures) => figures.map((figure) => getComputedStyle(figure).breakInside));
+    const breaks = await page.$$eval('figure', (figures) =>
+      figures.map((figure) => getComputedStyle(figure).breakInside),
+    );
     expect(new Set(breaks)).toEqual(new Set(['avoid']));
     await page.close();
   });

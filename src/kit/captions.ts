@@ -1,0 +1,104 @@
+import type { DrawnFigure } from '../charts/figure.ts';
+import type { MetricFindings } from '../findings/findings.ts';
+import { primaryMetrics, surestFirst } from '../prose/answer.ts';
+import { dateInWords } from '../prose/date.ts';
+import { orderInWords } from '../prose/forWhom.ts';
+import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
+import { luckSentence } from '../prose/reachSentences.ts';
+import { absoluteAddress } from './absoluteAddress.ts';
+import { gapsMetric, subjectOf } from './headline.ts';
+import { interestInShort, publisherOf } from './interestInShort.ts';
+import type { Report } from './report.ts';
+import { fitSentences, type Ranked } from './sentences.ts';
+import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
+import { capitalised } from '../prose/words.ts';
+
+/** Longest caption of each length, characters. */
+export const captionLimits = { short: 120, middle: 280, long: 600 } as const;
+
+export type CaptionLength = keyof typeof captionLimits;
+
+/** Captions in three lengths; each is true when it is printed alone. */
+export type Captions = Readonly<Record<CaptionLength, string>>;
+
+/** Captions of one chart of a report. Each holds the number of shots and golfers and the answer. */
+export function captions(report: Report, figure: DrawnFigure): Captions {
+  const metric = gapsMetric(report, figure) ?? primaryMetrics(report.findings)[0] ?? null;
+  const who = golfersAndShots(report);
+  const answers =
+    metric === null ? [] : surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling));
+  return {
+    short: shortest(report, who, answers),
+    middle: middle(report, figure, who, answers),
+    long: long(report, figure, who, metric),
+  };
+}
+
+function shortest(report: Report, who: string, answers: readonly string[]): string {
+  const [first = '', ...others] = answers;
+  const stands = standing(report);
+  const opening = `${who}: ${first}`;
+  const told = fitSentences(
+    [
+      { text: opening, rank: 0 },
+      ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
+      { text: interestInShort(report, 'The shop'), rank: 0.5 },
+      { text: stands, rank: 0 },
+    ],
+    captionLimits.short,
+  );
+  if (first !== '' && told.length <= captionLimits.short) return told;
+  return fitSentences(
+    [
+      { text: `${who}: the answer needs more words than fit here; see the report.`, rank: 0 },
+      { text: stands, rank: 0 },
+    ],
+    captionLimits.short,
+  );
+}
+
+function middle(report: Report, figure: DrawnFigure, who: string, answers: readonly string[]): string {
+  const [first = '', ...others] = answers;
+  const { front } = report.source;
+  return fitSentences(
+    [
+      { text: `${who}: ${first}`, rank: 0 },
+      ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
+      { text: `${capitalised(subjectOf(figure))}.`, rank: 40 },
+      { text: readingWords(report), rank: 31 },
+      { text: interestInShort(report), rank: 0.5 },
+      { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
+      { text: standing(report), rank: 0 },
+    ],
+    captionLimits.middle,
+  );
+}
+
+function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFindings | null): string {
+  const { source, telling, findings } = report;
+  const pairs = metric === null ? [] : surestFirst(metric);
+  const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
+  const credit = source.shop?.reuse.credit ?? publisherOf(report);
+  const answers = pairs.map((pair, index): Ranked => {
+    if (metric === null) return { text: '', rank: 0 };
+    const told = `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`;
+    return index === 0 ? { text: `${who}: ${told}`, rank: 0 } : { text: told, rank: index };
+  });
+  return fitSentences(
+    [
+      { text: `${capitalised(subjectOf(figure))}.`, rank: 43 },
+      ...(answers.length > 0 ? answers : [{ text: `${who}.`, rank: 0 }]),
+      { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
+      { text: readingWords(report), rank: 31 },
+      {
+        text: `Hit ${dateInWords(source.front.date)}, ${orderInWords(findings.design.order)}.`,
+        rank: 32,
+      },
+      { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },
+      { text: interestInShort(report), rank: 0.5 },
+      { text: standing(report), rank: 0 },
+      { text: `${credit}${address === null ? '' : `, ${address}`}`, rank: 42 },
+    ],
+    captionLimits.long,
+  );
+}

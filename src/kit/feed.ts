@@ -1,0 +1,69 @@
+import { answerInShort } from '../prose/answer.ts';
+import { interestSentences } from '../prose/interest.ts';
+import type { Absolute } from './absoluteAddress.ts';
+import type { Report } from './report.ts';
+import { golfersShotsAndOrder } from './whoAndHow.ts';
+
+/** An entry of a feed; `date` is a day. */
+export interface FeedItem {
+  readonly title: string;
+  readonly link: string;
+  readonly date: string;
+  /** Plain text. */
+  readonly description: string;
+}
+
+/** One entry a report, the newest first: the shop's interest before the answer, then for how many shots it holds. */
+export function reportItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
+  return newestFirst(
+    reports.map((report) => {
+      const { front, slug } = report.source;
+      const withdrawn = front.status === 'withdrawn';
+      return {
+        title: front.title,
+        link: absolute(`/reports/${slug}/`),
+        date: (withdrawn ? front.withdrawn?.date : front.published) ?? front.date,
+        description: withdrawn
+          ? `Withdrawn. ${front.withdrawn?.reason ?? ''}`.trim()
+          : [
+              `Our interest: ${interestSentences(report.source).join(' ')}`,
+              answerInShort(report.telling),
+              golfersShotsAndOrder(report),
+              front.inventedData ? 'Invented data.' : '',
+            ]
+              .join(' ')
+              .trim(),
+      };
+    }),
+  );
+}
+
+/** One entry a correction, withdrawal or replacement, for those who have printed a chart. */
+export function correctionItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
+  return newestFirst(
+    reports.flatMap(({ source: { front, slug } }) => [
+      ...front.corrections.map(({ date, what, was, now }, index) => ({
+        title: `Corrected: ${front.title}`,
+        link: absolute(`/reports/${slug}/#corrections${index === 0 ? '' : `-${index + 1}`}`),
+        date,
+        description: `${what}. It said: ${was}. It now says: ${now}.`,
+      })),
+      ...(front.status === 'withdrawn' && front.withdrawn !== null
+        ? [
+            {
+              title: `Withdrawn: ${front.title}`,
+              link: absolute(`/reports/${slug}/`),
+              date: front.withdrawn.date,
+              description: front.withdrawn.reason,
+            },
+          ]
+        : []),
+    ]),
+  );
+}
+
+function newestFirst(items: readonly FeedItem[]): readonly FeedItem[] {
+  return items.toSorted((x, y) =>
+    x.date === y.date ? (x.link < y.link ? -1 : 1) : x.date < y.date ? 1 : -1,
+  );
+}

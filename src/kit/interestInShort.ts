@@ -1,0 +1,42 @@
+import { interestSentences } from '../prose/interest.ts';
+import type { Contender } from '../intake/authored/contender.ts';
+import { listed } from '../prose/words.ts';
+import type { Report } from './report.ts';
+
+/** Name of who publishes a report, or that it is not recorded. */
+export function publisherOf({ source }: Report): string {
+  return source.shop?.name ?? 'Publisher not recorded';
+}
+
+/**
+ * The shop's interest where there is little room and nobody to say "we": what it sells, what came from outside, what
+ * it was paid or given. Nothing is left out that could weigh on the answer.
+ */
+export function interestInShort({ source }: Report, shop = source.shop?.name ?? 'The publisher'): string {
+  const { interests, contenders } = source.front;
+  const [selling = ''] = interestSentences(source);
+  const commission = !/^(none|no|nothing)\.?$/i.test(interests.commissionOrGifts.trim());
+  const paidByOthers = !/^(the shop|us|we|our shop|ourselves)\.?$/i.test(interests.paidBy.trim());
+  return [
+    selling.replace(/^We sell/, `${shop} sells`).replace('; we do not sell', ', not'),
+    ...fromOutside(contenders),
+    ...(commission ? [`Commission or gifts: ${withoutStop(interests.commissionOrGifts)}.`] : []),
+    ...(paidByOthers ? [`Paid for by ${withoutStop(interests.paidBy)}.`] : []),
+  ].join(' ');
+}
+
+/** What came from elsewhere than the shop's own stock: "Heron was lent by its distributor." */
+function fromOutside(contenders: readonly Contender[]): readonly string[] {
+  const outside = contenders.filter(({ suppliedBy }) => !/\b(our|own|the shop's)\b/i.test(suppliedBy));
+  return [...Map.groupBy(outside, ({ suppliedBy }) => withoutStop(suppliedBy))].map(([source, own]) => {
+    const names = listed(own.map(({ short, label }) => short ?? label));
+    const verb = own.length === 1 ? 'was' : 'were';
+    return /^(lent|bought|given|donated|supplied|provided|borrowed)\b/i.test(source)
+      ? `${names} ${verb} ${source}.`
+      : `${names} came from: ${source}.`;
+  });
+}
+
+function withoutStop(text: string): string {
+  return text.trim().replace(/\.$/, '');
+}

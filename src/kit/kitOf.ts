@@ -1,0 +1,56 @@
+import { imageName, type DrawnFigure } from '../charts/figure.ts';
+import { altText } from './altText.ts';
+import { captions, type Captions } from './captions.ts';
+import { headline, subjectOf } from './headline.ts';
+import { refusal } from './refusal.ts';
+import type { Report } from './report.ts';
+import { tableText } from './tableText.ts';
+
+/** One chart with all that an editor needs to print it. */
+export interface KitItem {
+  readonly figure: DrawnFigure;
+  /** The chart's question; where two ask the same, with what each is of. */
+  readonly title: string;
+  readonly headline: string;
+  readonly captions: Captions;
+  readonly alt: string;
+  /** The numbers behind it, cells parted by tabs. */
+  readonly table: string;
+}
+
+export interface NotOffered {
+  readonly question: string;
+  readonly why: string;
+}
+
+/** What an editor may take from a report: the chart to take first at the top. */
+export interface Kit {
+  readonly offered: readonly KitItem[];
+  readonly notOffered: readonly NotOffered[];
+}
+
+/** The kit of a report; a withdrawn one gives nothing away. */
+export function kitOf(report: Report): Kit {
+  if (report.source.front.status === 'withdrawn') return { offered: [], notOffered: [] };
+  const notOffered: NotOffered[] = [];
+  const offered: KitItem[] = [];
+  for (const figure of report.figures) {
+    const why = figure.kind === 'absent' ? figure.why : refusal(report, figure);
+    if (why !== null) notOffered.push({ question: figure.question, why });
+    if (why !== null || figure.kind === 'absent') continue;
+    offered.push({
+      figure,
+      title: titleOf(figure, report),
+      headline: headline(report, figure).join(' '),
+      captions: captions(report, figure),
+      alt: altText(report, figure),
+      table: tableText(figure.table),
+    });
+  }
+  return { offered, notOffered };
+}
+
+function titleOf(figure: DrawnFigure, { figures }: Report): string {
+  const alone = figures.filter(({ question }) => question === figure.question).length === 1;
+  return alone ? figure.question : imageName({ question: figure.question, subject: subjectOf(figure) });
+}

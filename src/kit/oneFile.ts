@@ -1,0 +1,55 @@
+import { createHash } from 'node:crypto';
+
+/** A style sheet or a font by the address that the page names; null where there is none. */
+export interface SiteFiles {
+  readonly text: (address: string) => string | null;
+  readonly bytes: (address: string) => Uint8Array | null;
+}
+
+/** Larger than this and the fonts stay out: the system's own take their place. */
+export const oneFileLimit = 400_000;
+
+/**
+ * A built page as one file that needs no other: styles and fonts inside, its own strict content policy, links made
+ * absolute; without an address of the site they become plain text.
+ *
+ * @param origin `https://` and host of the site, or null
+ */
+export function oneFile(page: string, files: SiteFiles, origin: string | null): string {
+  const sheets = [...page.matchAll(/<link rel="stylesheet" href="([^"]+)">/g)].map(
+    ([, address = '']) => address,
+  );
+  const css = sheets.map((address) => files.text(address) ?? '').join('\n');
+  const whole = assembled(page, withFonts(css, files), origin);
+  return Buffer.byteLength(whole) < oneFileLimit ? whole : assembled(page, withoutFonts(css), origin);
+}
+
+function assembled(page: string, css: string, origin: string | null): string {
+  const hash = createHash('sha256').update(css).digest('base64');
+  const policy = `default-src 'none'; font-src data:; style-src 'sha256-${hash}'; base-uri 'none'; form-action 'none'`;
+  const inside = page
+    .replace(/(<meta http-equiv="content-security-policy" content=")[^"]*(")/i, `$1${policy}$2`)
+    .replaceAll(/<link rel="(?:stylesheet|icon|alternate)"[^>]*>/g, '')
+    .replaceAll(/<script type="module"[\s\S]*?<\/script>/g, '')
+    .replace('</head>', () => `<style>${css}</style></head>`);
+  return inside.replaceAll(
+    /<a\b([^>]*?)\shref="(\/[^"]*)"([^>]*)>([\s\S]*?)<\/a>/g,
+    (_, before: string, path: string, after: string, words: string) =>
+      origin === null ? `<span>${words}</span>` : `<a${before} href="${origin}${path}"${after}>${words}</a>`,
+  );
+}
+
+/** Each font face with its woff2 inside; other formats are for browsers that no longer are. */
+function withFonts(css: string, { bytes }: SiteFiles): string {
+  return css.replaceAll(/@font-face\s*\{[^}]*\}/g, (face) => {
+    const address = /url\(["']?([^"')]+\.woff2)["']?\)/.exec(face)?.[1];
+    const font = address === undefined ? null : bytes(address);
+    if (font === null) return '';
+    const data = `url(data:font/woff2;base64,${Buffer.from(font).toString('base64')}) format("woff2")`;
+    return face.replace(/src:[^;}]*/, () => `src:${data}`);
+  });
+}
+
+function withoutFonts(css: string): string {
+  return css.replaceAll(/@font-face\s*\{[^}]*\}/g, '');
+}

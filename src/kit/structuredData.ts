@@ -1,0 +1,101 @@
+import { answerInShort } from '../prose/answer.ts';
+import { interestSentences } from '../prose/interest.ts';
+import { forWhom } from '../prose/forWhom.ts';
+import { unitFor } from '../prose/readerUnits.ts';
+import { capitalised, listed } from '../prose/words.ts';
+import { metrics } from '../trade/metrics.ts';
+import { absoluteAddress } from './absoluteAddress.ts';
+import { publisherOf } from './interestInShort.ts';
+import type { Report } from './report.ts';
+
+/** A node of linked data in the words of schema.org. */
+export type Node = { readonly [property: string]: Value };
+type Value = string | number | Node | readonly (string | Node)[];
+
+/**
+ * What a report is, for machines: an Article on a Dataset (schema.org), with the shop's interest, its corrections, what
+ * was measured and how. No rating of anything: the shop sells what it tests. Addresses only where the shop has one.
+ */
+export function structuredData(report: Report): Node {
+  const { source, session, telling, findings } = report;
+  const { front, shop, slug } = source;
+  const absolute = absoluteAddress(shop);
+  const page = absolute?.(`/reports/${slug}/`) ?? null;
+  const published = front.published ?? front.date;
+  const latest =
+    front.corrections
+      .map(({ date }) => date)
+      .toSorted()
+      .at(-1) ?? null;
+  const publisher: Node = {
+    '@type': 'Organization',
+    name: publisherOf(report),
+    ...(absolute === null
+      ? {}
+      : { url: absolute('/'), correctionsPolicy: absolute(`/reports/${slug}/#corrections`) }),
+    ownershipFundingInfo: interestSentences(source).join(' '),
+  };
+  const dataset: Node = {
+    '@type': 'Dataset',
+    ...(page === null ? {} : { '@id': `${page}#data`, url: page }),
+    name: `Shots of “${front.title}”`,
+    description: `Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${forWhom(source, session, telling).join(' ')}`,
+    creator: publisher,
+    datePublished: published,
+    temporalCoverage: front.date,
+    version: findings.seed,
+    isAccessibleForFree: 'true',
+    ...(shop?.reuse.terms === undefined ? {} : { usageInfo: shop.reuse.terms }),
+    measurementTechnique: front.conditions.monitor?.kind ?? 'launch monitor, kind not recorded',
+    variableMeasured: findings.metrics.map(({ id, class: kind }) => ({
+      '@type': 'PropertyValue',
+      name: capitalised(metrics[id].name),
+      unitText: session.columns[id]?.unit ?? unitFor(id, telling.system),
+      measurementMethod: kind,
+    })),
+    ...(absolute === null
+      ? {}
+      : {
+          distribution: [
+            download(absolute(`/reports/${slug}/shots.csv`), 'text/csv'),
+            download(absolute(`/reports/${slug}/findings.json`), 'application/json'),
+          ],
+        }),
+  };
+  return {
+    '@context': 'https://schema.org',
+    '@graph': [
+      {
+        '@type': 'Article',
+        ...(page === null ? {} : { '@id': `${page}#report`, url: page, mainEntityOfPage: page }),
+        headline: front.title,
+        abstract: answerInShort(telling),
+        ...(absolute === null ? {} : { image: absolute(`/reports/${slug}/charts/apart.png`) }),
+        datePublished: published,
+        ...(latest === null ? {} : { dateModified: latest }),
+        author: publisher,
+        publisher,
+        isBasedOn: page === null ? (dataset['name'] ?? '') : { '@id': `${page}#data` },
+        ...(front.corrections.length === 0
+          ? {}
+          : {
+              correction: front.corrections.map(({ date, what, was, now }) => ({
+                '@type': 'CorrectionComment',
+                datePublished: date,
+                text: `${what}. It said: ${was}. It now says: ${now}.`,
+              })),
+            }),
+      },
+      dataset,
+    ],
+  };
+}
+
+function download(contentUrl: string, encodingFormat: string): Node {
+  return { '@type': 'DataDownload', contentUrl, encodingFormat };
+}
+
+/** JSON that may stand inside a script element. */
+export function scriptJson(node: Node): string {
+  return JSON.stringify(node).replaceAll('<', '\\u003c');
+}

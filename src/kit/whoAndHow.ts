@@ -1,0 +1,69 @@
+import type { MetricFindings } from '../findings/findings.ts';
+import { dateInWords } from '../prose/date.ts';
+import { orderInWords } from '../prose/forWhom.ts';
+import { shotsEach } from '../prose/pairSentence.ts';
+import { primaryMetrics } from '../prose/answer.ts';
+import { capitalised, counted, listed } from '../prose/words.ts';
+import { metrics, type MetricClass } from '../trade/metrics.ts';
+import type { Report } from './report.ts';
+
+/** "One golfer", "Three golfers". */
+export function golfers({ findings }: Report): string {
+  return capitalised(counted(findings.design.hitters, 'golfer'));
+}
+
+/** "One golfer, 12 shots each", "Three golfers, 36 shots with each ball". */
+export function golfersAndShots(report: Report): string {
+  const shots = shotsEach(countsOf(report), report.telling.noun);
+  const one = report.findings.design.hitters === 1;
+  // Of several golfers "each" could be a golfer.
+  return `${golfers(report)}, ${one ? shots.replace(/ with each .*$/, ' each') : shots}`;
+}
+
+/** "One golfer, 12 shots with each ball in turn, in changing order; hit 18 April 2026." */
+export function golfersShotsAndOrder(report: Report): string {
+  const { findings, telling, source } = report;
+  const order = orderInWords(findings.design.order);
+  return (
+    `${golfers(report)}, ${shotsEach(countsOf(report), telling.noun)} ${order}; ` +
+    `hit ${dateInWords(source.front.date)}.`
+  );
+}
+
+function countsOf({ findings }: Report): readonly number[] {
+  return primaryMetrics(findings)[0]?.byContender.map(({ n }) => n) ?? [];
+}
+
+const classWords: Readonly<Record<MetricClass, string>> = {
+  measured: 'was measured',
+  derived: 'was worked out from other readings',
+  modelled: 'was calculated, not seen',
+  estimated: 'was estimated by the monitor',
+};
+
+/** How the main readings came about: "Carry was calculated, not seen." */
+export function readingWords({ findings }: Report): string {
+  const byClass = Map.groupBy(primaryMetrics(findings), (metric: MetricFindings) => metric.class);
+  return [...byClass]
+    .map(([kind, own]) => {
+      const words = own.length > 1 ? classWords[kind].replace(/^was/, 'were') : classWords[kind];
+      return `${capitalised(listed(own.map(({ id }) => metrics[id].name)))} ${words}.`;
+    })
+    .join(' ');
+}
+
+/** What must stand with anything cut out of a report that is not as it was; empty otherwise. */
+export function standing({ source: { front } }: Report): string {
+  const latest = front.corrections
+    .map(({ date }) => date)
+    .toSorted()
+    .at(-1);
+  return [
+    front.inventedData ? 'Invented data.' : '',
+    front.status === 'superseded' ? 'Replaced by a newer report.' : '',
+    latest === undefined ? '' : `Corrected ${dateInWords(latest)}.`,
+    front.status === 'draft' ? 'Draft, not published.' : '',
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
+}

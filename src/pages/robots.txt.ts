@@ -1,0 +1,9 @@
+import type { APIRoute } from 'astro';
+import { absoluteAddress } from '../kit/absoluteAddress.ts';
+import { siteContent } from '../site/siteContent.ts';
+
+export const GET: APIRoute = () => {
+  const absolute = absoluteAddress(siteContent({ fresh: import.meta.env.DEV }).shop);
+  const sitemap = absolute === null ? '' : `Sitemap: ${absolute('/sitemap-index.xml')}\n`;
+  return new Response(`User-agent: *\nAllow: /\n${sitemap}`, { headers: { 'content-type': 'text/plain' } });
+};

@@ -1,0 +1,25 @@
+import { kitOf, type KitItem } from '../kit/kitOf.ts';
+import type { Report } from '../kit/report.ts';
+import { shownReports, siteContent } from './siteContent.ts';
+
+/** Reports that give anything away: all that are shown and not withdrawn. */
+export function givingReports({ dev }: { readonly dev: boolean }): readonly Report[] {
+  return shownReports(siteContent({ fresh: dev }), { drafts: dev }).filter(
+    ({ source }) => source.front.status !== 'withdrawn',
+  );
+}
+
+export interface ChartPath {
+  readonly params: { readonly slug: string; readonly chart: string };
+  readonly props: { readonly report: Report; readonly item: KitItem };
+}
+
+/** Paths of every chart that is offered. */
+export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
+  return givingReports({ dev }).flatMap((report) =>
+    kitOf(report).offered.map((item) => ({
+      params: { slug: report.source.slug, chart: item.figure.id },
+      props: { report, item },
+    })),
+  );
+}

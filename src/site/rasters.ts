@@ -1,0 +1,82 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join, resolve } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import { encodePng, type Pixels } from '../kit/encodePng.ts';
+import type * as Resvg from '@resvg/resvg-js';
+
+const fontFiles = [
+  '@expo-google-fonts/literata/400Regular/Literata_400Regular.ttf',
+  '@expo-google-fonts/literata/600SemiBold/Literata_600SemiBold.ttf',
+  '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
+  '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
+];
+
+/** Goes up whenever `encodePng` writes other bytes. */
+const encoding = 1;
+
+/** What decides over the bytes of a raster besides the SVG. */
+interface Renderer {
+  readonly Resvg: typeof Resvg.Resvg;
+  readonly fonts: readonly string[];
+  readonly version: string;
+}
+
+let renderer: Renderer | null = null;
+
+// A native module, found beside the project rather than bundled with its pages.
+function rendererOf(): Renderer {
+  if (renderer !== null) return renderer;
+  const require = createRequire(join(process.cwd(), 'package.json'));
+  const module: typeof Resvg = require('@resvg/resvg-js');
+  const manifests: readonly { readonly version: string }[] = [
+    require('@resvg/resvg-js/package.json'),
+    require('@expo-google-fonts/literata/package.json'),
+    require('@expo-google-fonts/source-sans-3/package.json'),
+  ];
+  renderer = {
+    Resvg: module.Resvg,
+    fonts: fontFiles.map((file) => require.resolve(file)),
+    version: manifests.map(({ version }) => version).join(' '),
+  };
+  return renderer;
+}
+
+/** The pixels of an SVG whose colours are values, `width` px wide, drawn with the fonts of the site and no others. */
+export function drawPixels(svg: string, width: number): Pixels {
+  const { Resvg: Drawing, fonts } = rendererOf();
+  const drawing = new Drawing(svg, {
+    fitTo: { mode: 'width', value: width },
+    font: { fontFiles: [...fonts], loadSystemFonts: false, defaultFontFamily: 'Source Sans 3' },
+  });
+  const { width: drawn, height, pixels } = drawing.render();
+  return { width: drawn, height, rgba: pixels };
+}
+
+/** PNG of such an SVG. */
+export async function drawPng(svg: string, width: number): Promise<Uint8Array> {
+  const png = encodePng(drawPixels(svg, width));
+  // Buffers of the renderer are freed only when the event loop turns; a plain loop over many charts would hold them all.
+  await setImmediate();
+  return png;
+}
+
+/** As `drawPng`, kept in `folder` under a name that any change of the drawing, fonts or renderer changes. */
+export async function cachedPng(
+  svg: string,
+  width: number,
+  folder = resolve('.cache/rasters'),
+): Promise<Uint8Array> {
+  const name = createHash('sha256')
+    .update(`${rendererOf().version} ${encoding}\n${width}\n${svg}`)
+    .digest('hex');
+  const file = join(folder, `${name}.png`);
+  if (existsSync(file)) return new Uint8Array(readFileSync(file));
+  const png = await drawPng(svg, width);
+  mkdirSync(folder, { recursive: true });
+  // A build that is killed half way leaves no half picture under the name.
+  writeFileSync(`${file}.${process.pid}`, png);
+  renameSync(`${file}.${process.pid}`, file);
+  return png;
+}

@@ -1,0 +1,167 @@
+import { crc32, inflateSync } from 'node:zlib';
+import { describe, expect, test } from 'vitest';
+import { textWidth } from '../../src/charts/textWidth.ts';
+import { encodePng } from '../../src/kit/encodePng.ts';
+import { exportedSvg, exportWidth, rasterWidth } from '../../src/kit/exportedSvg.ts';
+import { drawPixels, drawPng } from '../../src/site/rasters.ts';
+import { offered } from './content.ts';
+
+interface TextBox {
+  readonly words: string;
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly width: number;
+}
+
+/** Where each text of an exported chart should have ink, px of the SVG; Literata is taken for as wide as Source Sans. */
+function textBoxes(svg: string): TextBox[] {
+  const inner = /<svg x="([\d.]+)" y="([\d.]+)"/.exec(svg);
+  const [left, top] = [Number(inner?.[1]), Number(inner?.[2])];
+  const groups = [...svg.matchAll(/<g((?:\s[^>]*)?)>((?:<text[\s\S]*?<\/text>)+)<\/g>/g)];
+  return groups.flatMap(([, attributes = '', body = '']) => {
+    const read = (name: string, otherwise: string): string =>
+      new RegExp(`\\s${name}="([^"]*)"`).exec(attributes)?.[1] ?? otherwise;
+    const size = Number(read('font-size', '14'));
+    const weight = read('font-weight', '400') === '600' ? 600 : 400;
+    return [...body.matchAll(/<text([^>]*)>([\s\S]*?)<\/text>/g)].flatMap(([, own = '', raw = '']) => {
+      const words = raw
+        .replace(/<[^>]*>/g, '')
+        .replaceAll('&amp;', '&')
+        .trim();
+      const moved = /translate\(([-\d.]+),([-\d.]+)\)/.exec(own);
+      const placed = /x="([-\d.]+)" y="([-\d.]+)"/.exec(own);
+      if (words === '' || (moved === null && placed === null)) return [];
+      const width = textWidth(words, size, weight);
+      const anchor = read('text-anchor', moved === null ? 'start' : 'middle');
+      const shift = anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0;
+      const x = (moved === null ? Number(placed?.[1]) : left + Number(moved[1])) - shift;
+      const y = moved === null ? Number(placed?.[2]) : top + Number(moved[2]);
+      return [{ words, x, y, size, width }];
+    });
+  });
+}
+
+/** How many pixels of a box are clearly darker than paper. */
+function inkIn({ width, rgba }: ReturnType<typeof drawPixels>, box: TextBox): number {
+  const scale = width / exportWidth;
+  let ink = 0;
+  for (let y = Math.floor((box.y - 0.75 * box.size) * scale); y < box.y * scale; y += 1) {
+    for (let x = Math.floor(box.x * scale); x < (box.x + box.width) * scale; x += 1) {
+      if ((rgba[(y * width + x) * 4] ?? 255) < 140) ink += 1;
+    }
+  }
+  return ink;
+}
+
+describe.each(offered)('%s', (_name, report, figure) => {
+  const svg = exportedSvg(report, figure, '1.2.3');
+  const pixels = drawPixels(svg, rasterWidth);
+
+  test('is drawn with every text inked', () => {
+    const boxes = textBoxes(svg);
+    expect(boxes.length).toBeGreaterThan(5);
+    for (const box of boxes) {
+      // A digit of 14 px has some ten dark pixels at this scale.
+      expect(inkIn(pixels, box), box.words).toBeGreaterThan(
+        4 * box.words.replaceAll(/[\s.,;:–−-]/g, '').length,
+      );
+    }
+    // The test can fail: without its texts nothing is inked there.
+    const without = drawPixels(svg.replaceAll(/<text[\s\S]*?<\/text>/g, ''), rasterWidth);
+    const strip = boxes.at(-1);
+    expect(strip === undefined ? -1 : inkIn(without, strip)).toBe(0);
+  });
+
+  test('is cut off nowhere', () => {
+    const height = Number(/height="(\d+)"/.exec(svg)?.[1]);
+    const room = 40;
+    const open = svg
+      .replace(/<svg x=/, '<svg overflow="visible" x=')
+      .replace(
+        new RegExp(`width="${exportWidth}" height="${height}" viewBox="0 0 ${exportWidth} ${height}"`),
+        `width="${exportWidth + 2 * room}" height="${height + 2 * room}" viewBox="${-room} ${-room} ${exportWidth + 2 * room} ${height + 2 * room}"`,
+      );
+    const wide = drawPixels(open, exportWidth + 2 * room);
+    const outside: string[] = [];
+    const [red, green, blue] = [0xfa, 0xf8, 0xf2];
+    for (let y = 0; y < wide.height; y += 1) {
+      for (let x = 0; x < wide.width; x += 1) {
+        const from = (y * wide.width + x) * 4;
+        const off = y < room || y >= height + room || x < room || x >= exportWidth + room;
+        // Beside the chart lies its margin of 24 px, of which marks at the edge may take a few.
+        const margin = x < room + 16 || x >= exportWidth + room - 16;
+        const isPaper =
+          wide.rgba[from] === red && wide.rgba[from + 1] === green && wide.rgba[from + 2] === blue;
+        if (off ? wide.rgba[from + 3] !== 0 : margin && !isPaper) outside.push(`${x - room},${y - room}`);
+      }
+    }
+    expect(outside.slice(0, 5)).toEqual([]);
+  });
+
+  test('holds golfers, shots, order, date, address, version and the shop’s interest in its image, on four lines', () => {
+    const strip =
+      /<g font-family="'Source Sans 3'[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g><\/svg>\s*$/.exec(svg)?.[1] ??
+      '';
+    const lines = [...strip.matchAll(/>([^<]*)</g)].flatMap((match) =>
+      match[1] === '' ? [] : [match[1] ?? ''],
+    );
+    const words = lines.join(' ');
+    expect(lines.length).toBeLessThanOrEqual(4);
+    expect(words).toMatch(/(One|Two|Three|Four|Five|Six|Seven|Eight|Nine|\d+) golfers?, .*shots? with each/);
+    expect(words).toContain(String(Number(report.source.front.date.slice(0, 4))));
+    expect(words).toMatch(
+      /was measured|was calculated|was worked out|was estimated|were |estimate by a flight model/,
+    );
+    expect(words).toMatch(/sells|sell none|does not sell/);
+    expect(words).toContain('Straightface 1.2.3');
+    expect(words).toContain(`/reports/${report.source.slug}`);
+    expect(words.includes('Invented data.')).toBe(report.source.front.inventedData);
+  });
+
+  test('stands alone: no variable, no style, no class that a page would have to explain', () => {
+    expect(svg).not.toMatch(/var\(|currentColor|\sstyle=|<style|<script|href="http/);
+    expect(svg.match(/<title/g)).toHaveLength(1);
+    const ids = [...svg.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const [, id] of svg.matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(id);
+  });
+
+  test('is a PNG of 1200 px under 200 kB', async () => {
+    const png = await drawPng(svg, rasterWidth);
+    expect(png.length).toBeLessThan(200_000);
+    expect(new DataView(png.buffer, png.byteOffset).getUint32(16)).toBe(1200);
+  });
+});
+
+test('PNG: signature, chunks with their checksums, rows that come back (ISO/IEC 15948)', () => {
+  const rgba = Uint8Array.from([255, 0, 0, 255, 0, 255, 0, 255, 0, 0, 255, 255, 1, 2, 3, 255]);
+  const png = Buffer.from(encodePng({ width: 2, height: 2, rgba }));
+  expect([...png.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  const chunks = new Map<string, Buffer>();
+  for (let at = 8; at < png.length;) {
+    const length = png.readUInt32BE(at);
+    expect(png.readUInt32BE(at + 8 + length)).toBe(crc32(png.subarray(at + 4, at + 8 + length)));
+    chunks.set(png.toString('latin1', at + 4, at + 8), png.subarray(at + 8, at + 8 + length));
+    at += 12 + length;
+  }
+  expect([...chunks.keys()]).toEqual(['IHDR', 'PLTE', 'IDAT', 'IEND']);
+  const palette = [...(chunks.get('PLTE') ?? [])];
+  const rows = [...inflateSync(chunks.get('IDAT') ?? Buffer.alloc(0))];
+  const colour = (place: number): number[] => palette.slice(3 * place, 3 * place + 3);
+  expect(rows).toHaveLength(6);
+  expect([1, 2, 4, 5].map((at) => colour(rows[at] ?? -1))).toEqual([
+    [255, 0, 0],
+    [0, 255, 0],
+    [0, 0, 255],
+    [1, 2, 3],
+  ]);
+
+  // More than 256 colours are kept as they are.
+  const many = Uint8Array.from(
+    Array.from({ length: 300 }, (_, place) => [place & 255, place >> 8, 0, 255]).flat(),
+  );
+  const drawn = Buffer.from(encodePng({ width: 300, height: 1, rgba: many }));
+  expect(drawn[25]).toBe(2);
+  expect(drawn.includes('PLTE')).toBe(false);
+});
