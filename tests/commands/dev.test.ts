@@ -1,0 +1,114 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { copyFileSync, existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { answered } from '../intake/draft/answered.ts';
+import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
+
+const content = contentFolder({
+  'shop.yaml': `${shop}address: https://example.test/fittings/\n`,
+  'reports/broken/report.md': '---\ntitle: "Two heads\n---\n',
+  'reports/sound/report.md': twoHeads((front) => front.replace('status: published', 'status: draft')),
+  'reports/sound/shots.csv': twoHeadsCsv,
+});
+
+let server: ChildProcess | null = null;
+let said = '';
+let site = '';
+
+function freePort(): Promise<number> {
+  return new Promise((done) => {
+    const probe = createServer().listen(0, () => {
+      const address = probe.address();
+      probe.close(() => done(typeof address === 'object' && address !== null ? address.port : 0));
+    });
+  });
+}
+
+/** Tries until `look` gives something, for half a minute at most. */
+async function until<T>(what: string, look: () => Promise<T | null> | T | null): Promise<T> {
+  for (let tries = 0; tries < 150; tries++) {
+    const found = await look();
+    if (found !== null) return found;
+    await new Promise((done) => setTimeout(done, 200));
+  }
+  throw new Error(`Waited in vain for ${what}. It said:\n${said}`);
+}
+
+const page = async (path: string): Promise<{ status: number; text: string }> => {
+  const response = await fetch(`${site}${path}`);
+  return { status: response.status, text: await response.text() };
+};
+
+const pageWith = (path: string, words: string): Promise<string> =>
+  until(`"${words}" on ${path}`, async () => {
+    const { text } = await page(path);
+    return text.includes(words) ? text : null;
+  });
+
+beforeAll(async () => {
+  const port = await freePort();
+  site = `http://localhost:${port}/fittings/`;
+  const { PATH = '', HOME = '' } = process.env;
+  server = spawn(process.execPath, ['src/commands/dev.ts', '--port', String(port)], {
+    cwd: resolve('.'),
+    env: { PATH, HOME, CONTENT_DIR: content, NO_COLOR: '1' },
+  });
+  for (const stream of [server.stdout, server.stderr])
+    stream?.on('data', (part: Buffer) => void (said += part.toString()));
+  await until('the server', () => (said.includes('become drafts') ? true : null));
+});
+
+afterAll(async () => {
+  const gone = new Promise((done) => server?.once('exit', done));
+  server?.kill();
+  await gone;
+});
+
+describe('dev', () => {
+  test('shows a draft, and where it stands', async () => {
+    const { status, text } = await page('reports/sound/');
+    expect(status).toBe(200);
+    expect(text).toContain('<h1>Two heads</h1>');
+    expect(text).toContain('Where this draft stands');
+  });
+
+  test('shows the problems of a report that cannot be read, and no stack trace', async () => {
+    const { status, text } = await page('reports/broken/');
+    expect(status).toBe(200);
+    expect(text).toContain('Error in reports/broken/report.md, line 2');
+    expect(text).not.toMatch(/\bat .+\.ts:\d+:\d+/);
+    expect((await page('')).text).toContain('href="/fittings/reports/broken/"');
+  });
+
+  test('makes a draft of a file that is put into the inbox, and follows the answers', async () => {
+    copyFileSync('tests/fixtures/csv/two-hitters.csv', join(content, 'away.tmp'));
+    renameSync(join(content, 'away.tmp'), join(content, 'inbox/two-hitters.csv'));
+    const file = join(content, 'reports/two-hitters/report.md');
+    await until('the draft', () => (existsSync(file) ? true : null));
+    await until('the inbox to be empty', () =>
+      existsSync(join(content, 'inbox/two-hitters.csv')) ? null : true,
+    );
+    const open = await pageWith('reports/two-hitters/', 'This report cannot be shown yet.');
+    const lines = readFileSync(file, 'utf8').split('\n');
+    const line = lines.indexOf('    supplied_by:') + 1;
+    expect(open).toContain(`Line ${line}, <code>contenders.head-a.supplied_by</code>: Who supplied it`);
+    expect(open).toContain('Head A 6, Head B 6');
+    expect(open).toContain('one after another');
+    writeFileSync(file, answered('reports/two-hitters/report.md', lines.join('\n')));
+    const shown = await pageWith('reports/two-hitters/', '<h1>Two hitters</h1>');
+    expect(shown).not.toContain('Must be answered');
+  });
+
+  test('leaves a file that cannot be used where it is, and says why', async () => {
+    copyFileSync('tests/fixtures/csv/typo-decimal.csv', join(content, 'inbox/typo.csv'));
+    await until('its problems', () => (said.includes('inbox/typo.csv:8:4  Ball Speed (mph)') ? true : null));
+    expect(existsSync(join(content, 'inbox/typo.csv'))).toBe(true);
+    expect(existsSync(join(content, 'reports/typo'))).toBe(false);
+  });
+
+  test('answers an address without a report with 404', async () => {
+    expect((await page('reports/nowhere/')).status).toBe(404);
+  });
+});
