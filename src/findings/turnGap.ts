@@ -1,10 +1,11 @@
 import type { Session } from '../intake/session.ts';
-import { additiveModel } from '../stats/additiveModel.ts';
-import type { PairGap } from '../stats/gapInterval.ts';
+import { additiveModel, type Cell } from '../stats/additiveModel.ts';
+import { pairDifferences } from '../stats/blockGaps.ts';
 import type { MetricId } from '../trade/metrics.ts';
+import { StatisticsError } from '../stats/statisticsError.ts';
+import type { Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { quietly } from './quietly.ts';
 import type { Sample } from './samples.ts';
 import { judgedContenders } from './shotGaps.ts';
 import { turnCells } from './turnCells.ts';
@@ -16,6 +17,13 @@ interface TurnFacts {
   readonly order: HitOrder;
 }
 
+interface TurnGap {
+  readonly estimate: number;
+  readonly ci: Interval;
+  /** Of what turns and contenders leave unexplained. */
+  readonly df: number;
+}
+
 /**
  * The gap of a pair with the turn as the unit: additive model of round (or visit) and contender on one value each,
  * simultaneous over the contenders that are judged. Null where there are too few turns to work it out.
@@ -24,11 +32,21 @@ export function turnGap(
   { a, b }: Pick<Gap, 'a' | 'b'>,
   { session, metric, samples, order }: TurnFacts,
   level: number,
-): PairGap | null {
+): TurnGap | null {
   const judged = judgedContenders(samples);
   const cells = turnCells(session, metric, order.turns, judged);
   const [first, second] = [judged.indexOf(a), judged.indexOf(b)];
-  return quietly(
-    () => additiveModel(cells, level).gaps.find((gap) => gap.a === first && gap.b === second) ?? null,
-  );
+  try {
+    return additiveModel(cells, level).gaps.find((gap) => gap.a === first && gap.b === second) ?? null;
+  } catch (error) {
+    if (!(error instanceof StatisticsError)) throw error;
+    // The same gap to the last digit in every turn: readings as coarse as their step do that.
+    return error.kind === 'no-spread' ? exactGap(cells, first, second) : null;
+  }
+}
+
+function exactGap(cells: readonly Cell[], first: number, second: number): TurnGap | null {
+  const differences = pairDifferences(cells, first, second);
+  const [estimate] = differences;
+  return estimate === undefined ? null : { estimate, ci: [estimate, estimate], df: differences.length - 1 };
 }
