@@ -31,6 +31,7 @@ export const problemKinds = {
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
   'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots bear' },
+  'comparative-contradicted': { severity: 'error', title: 'The shots contradict a comparison' },
   'number-unmatched': { severity: 'warning', title: 'A number that stands in no finding and no answer' },
   'absolute-word': { severity: 'warning', title: 'A word that leaves no doubt' },
   'promise-made': { severity: 'warning', title: 'A promise to the reader' },
@@ -43,6 +44,7 @@ export const problemKinds = {
   // Claims
   'claim-contradicted': { severity: 'error', title: 'The shots contradict a claim' },
   'claim-not-shown': { severity: 'error', title: 'The shots do not show a claim' },
+  'claim-says-other': { severity: 'error', title: 'The words of a claim are not what it claims' },
   'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
   // The ledger
   'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
@@ -63,6 +65,11 @@ export const problemKinds = {
   'column-missing': { severity: 'error', title: 'A needed column is missing' },
   'unit-missing': { severity: 'error', title: 'A distance has no unit' },
   'not-a-number': { severity: 'error', title: 'Not a number' },
+  'shots-differ-from-plan': { severity: 'warning', title: 'The number of shots is not the planned one' },
+  'order-differs-from-plan': { severity: 'warning', title: 'The order of the rows is not the planned one' },
+  'carry-unusual': { severity: 'warning', title: 'Conditions or data are unusual' },
+  'carry-model-differs': { severity: 'warning', title: 'Carries differ by more than launches explain' },
+  'carry-scatters': { severity: 'warning', title: 'Carries scatter by more than launches explain' },
   'no-shots': { severity: 'error', title: 'No shot in the file' },
   'empty-file': { severity: 'error', title: 'The file is empty' },
   // Reading a CSV of shots: bytes and layout

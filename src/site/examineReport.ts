@@ -1,7 +1,13 @@
 import { analyse } from '../findings/analyse.ts';
+import { checkCarries } from '../findings/carryCheck.ts';
+import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
+import { checkPlannedOrder } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
+import { checkPlannedShots } from '../intake/planChecks.ts';
+import type { Session } from '../intake/session.ts';
 import { checkSession } from '../intake/shots/checkSession.ts';
+import { withDerivedColumns } from '../intake/shots/derivedColumns.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { chartQuestions } from '../charts/chartQuestions.ts';
@@ -12,6 +18,7 @@ import { lintNarrative } from '../prose/linter.ts';
 import { renderNarrative, type NarrativeSource } from '../prose/narrative.ts';
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
+import { metrics } from '../trade/metrics.ts';
 import { changedWithoutCorrection, planStanding } from './ledger.ts';
 import type { WrittenReport } from './sources.ts';
 
@@ -37,10 +44,9 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     const more = source === null ? [] : assembleSession(source, shotFiles).problems;
     return { examined: null, problems: [...written.problems, ...more] };
   }
-  const { session, problems } = assembleSession(source, shotFiles);
-  const checked = hasErrors(problems)
-    ? []
-    : checkSession(session, { inHitOrder: source.front.rowsInHitOrder });
+  const { session: recorded, problems } = assembleSession(source, shotFiles);
+  const checked = hasErrors(problems) ? [] : checksOf(source, recorded);
+  const session = withDerivedColumns(recorded);
   const soFar = [...written.problems, ...problems, ...checked];
   if (hasErrors(soFar)) return { examined: null, problems: soFar };
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
@@ -54,6 +60,18 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     examined: { source, session, findings, telling, narrativeHtml: narrative.html },
     problems: all,
   };
+}
+
+/** The session beside itself, the plan and the flight model, as the files have it. */
+function checksOf(source: Source, session: Session): readonly Problem[] {
+  const { front } = source;
+  const carry = front.matters.carry?.value ?? metrics.carry.matters;
+  return [
+    ...checkSession(session, { inHitOrder: front.rowsInHitOrder }),
+    ...checkPlannedShots(source, session),
+    ...checkPlannedOrder(source, hitOrder(session, null).kind),
+    ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
+  ];
 }
 
 /** What the shop says beyond what the shots bear; a withdrawn report says nothing any more. */

@@ -10,8 +10,3 @@ export function writeSession(
   mkdirSync(folder, { recursive: true });
   writeFileSync(`${folder}/shots.csv`, `${[heading, ...rows].map((row) => row.join(',')).join('\n')}\n`);
 }
-
-/** Side in yards of a start direction in degrees over a carry, plus what curve adds. */
-export function sideOf(carry: number, direction: number, curve: number): number {
-  return carry * Math.tan((direction * Math.PI) / 180) + curve;
-}

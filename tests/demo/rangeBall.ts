@@ -1,4 +1,6 @@
-import { sideOf, writeSession } from './csv.ts';
+import { fromCanonical, toCanonical } from '../../src/trade/units.ts';
+import { writeSession } from './csv.ts';
+import { flown } from './flown.ts';
 import { normal, shuffled, uniform } from './random.ts';
 
 /**
@@ -8,26 +10,40 @@ import { normal, shuffled, uniform } from './random.ts';
 const next = uniform(20260701);
 const gauss = normal(next);
 const balls = [
-  { name: 'Range ball', speed: 0, carry: 0 },
-  { name: 'New ball', speed: 0.35, carry: 1.1 },
+  { name: 'Range ball', smash: 1.326 },
+  { name: 'New ball', smash: 1.337 },
 ];
+const inMetres = (yards: number): string => toCanonical(yards, 'yd').toFixed(1);
+const inMetresPerSecond = (mph: number): string => toCanonical(mph, 'mph').toFixed(1);
 
 const rows: string[][] = [];
 for (let visit = 1; visit <= 10; visit++) {
   for (const ball of shuffled(balls, next)) {
     for (let hit = 1; hit <= 2; hit++) {
-      const clubSpeed = 35.4 + 0.25 * gauss();
-      const ballSpeed = clubSpeed * (1.33 + 0.006 * gauss()) + ball.speed;
-      const carry = 139 + ball.carry + 2.6 * (ballSpeed - 47.1 - ball.speed) + 1.1 * gauss();
+      const clubSpeed = fromCanonical(35.4 + 0.25 * gauss(), 'mph');
+      const ballSpeed = clubSpeed * (ball.smash + 0.006 * gauss());
+      const launch = 17.5 + 0.7 * gauss();
+      const direction = 1.3 * gauss();
+      const spin = 6400 + 260 * gauss();
+      const axis = 2 * gauss();
+      const { carryYd, sideYd } = flown({
+        ballSpeedMph: ballSpeed,
+        launchDeg: launch,
+        directionDeg: direction,
+        spinRpm: spin,
+        axisDeg: axis,
+      });
       rows.push([
         String(rows.length + 1),
         ball.name,
-        clubSpeed.toFixed(1),
-        ballSpeed.toFixed(1),
-        (17.5 + 0.9 * gauss()).toFixed(1),
-        (6400 + 300 * gauss()).toFixed(0),
-        carry.toFixed(1),
-        sideOf(carry, 1.3 * gauss(), 1.5 * gauss()).toFixed(1),
+        inMetresPerSecond(clubSpeed),
+        inMetresPerSecond(ballSpeed),
+        launch.toFixed(1),
+        direction.toFixed(1),
+        spin.toFixed(0),
+        axis.toFixed(1),
+        inMetres(carryYd + 0.9 * gauss()),
+        inMetres(sideYd + 0.9 * gauss()),
       ]);
     }
   }
@@ -40,7 +56,9 @@ writeSession(
     'Club Speed (m/s)',
     'Ball Speed (m/s)',
     'Launch Angle (deg)',
+    'Launch Direction (deg)',
     'Spin Rate (rpm)',
+    'Spin Axis (deg)',
     'Carry (m)',
     'Side (m)',
   ],

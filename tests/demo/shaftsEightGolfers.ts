@@ -1,4 +1,5 @@
-import { sideOf, writeSession } from './csv.ts';
+import { writeSession } from './csv.ts';
+import { flown } from './flown.ts';
 import { normal, shuffled, uniform } from './random.ts';
 
 /**
@@ -9,31 +10,33 @@ import { normal, shuffled, uniform } from './random.ts';
 const next = uniform(20260524);
 const gauss = normal(next);
 const shafts = [
-  { name: 'Rowan', gain: 0 },
-  { name: 'Sorrel', gain: 5.5 },
-  { name: 'Tansy', gain: 1.5 },
+  { name: 'Rowan', ballSpeed: 0 },
+  { name: 'Sorrel', ballSpeed: 3.4 },
+  { name: 'Tansy', ballSpeed: 0.7 },
 ];
 
 const rows: string[][] = [];
 for (let golfer = 1; golfer <= 8; golfer++) {
   const usual = 84 + 3.4 * golfer + 1.5 * gauss();
-  const liking = shafts.map(() => 2 * gauss());
+  const liking = shafts.map(() => 0.9 * gauss());
   let shot = 0;
   for (let turn = 1; turn <= 6; turn++) {
     for (const shaft of shuffled(shafts, next)) {
       shot += 1;
       const clubSpeed = usual + 1.1 * gauss();
-      const ballSpeed = clubSpeed * (1.45 + 0.018 * gauss());
+      const gain = shaft.ballSpeed + (liking[shafts.indexOf(shaft)] ?? 0);
+      const ballSpeed = clubSpeed * (1.41 + 0.014 * gauss()) + gain;
       const launch = 13 + 1.3 * gauss();
-      const spin = 2750 + 260 * gauss();
-      const carry =
-        1.6 * ballSpeed +
-        shaft.gain +
-        (liking[shafts.indexOf(shaft)] ?? 0) +
-        0.6 * (launch - 13) +
-        4.5 * gauss() -
-        12;
       const direction = 0.5 + 1.9 * gauss();
+      const spin = 2750 + 260 * gauss();
+      const axis = 1 + 4 * gauss();
+      const { carryYd, sideYd } = flown({
+        ballSpeedMph: ballSpeed,
+        launchDeg: launch,
+        directionDeg: direction,
+        spinRpm: spin,
+        axisDeg: axis,
+      });
       rows.push([
         `G${golfer}`,
         String(shot),
@@ -42,9 +45,11 @@ for (let golfer = 1; golfer <= 8; golfer++) {
         clubSpeed.toFixed(1),
         ballSpeed.toFixed(1),
         launch.toFixed(1),
+        direction.toFixed(1),
         spin.toFixed(0),
-        carry.toFixed(1),
-        sideOf(carry, direction, 6 * gauss()).toFixed(1),
+        axis.toFixed(1),
+        (carryYd + 1.2 * gauss()).toFixed(1),
+        (sideYd + gauss()).toFixed(1),
       ]);
     }
   }
@@ -59,7 +64,9 @@ writeSession(
     'Club Speed (mph)',
     'Ball Speed (mph)',
     'Launch Angle (deg)',
+    'Launch Direction (deg)',
     'Spin Rate (rpm)',
+    'Spin Axis (deg)',
     'Carry (yd)',
     'Side (yd)',
   ],

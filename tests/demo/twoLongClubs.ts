@@ -1,4 +1,5 @@
-import { sideOf, writeSession } from './csv.ts';
+import { writeSession } from './csv.ts';
+import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
 
 /**
@@ -7,8 +8,8 @@ import { normal, uniform } from './random.ts';
  */
 const gauss = normal(uniform(20260615));
 const clubs = [
-  { name: 'Hybrid', carry: 178, launch: 13.5, descent: 44 },
-  { name: 'Fairway wood', carry: 181, launch: 12, descent: 39.5 },
+  { name: 'Hybrid', smash: 1.42, launch: 14.5, spin: 4700 },
+  { name: 'Fairway wood', smash: 1.44, launch: 12, spin: 3500 },
 ];
 
 const rows: string[][] = [];
@@ -16,10 +17,19 @@ for (let turn = 1; turn <= 7; turn++) {
   for (const club of clubs) {
     const shot = rows.length + 1;
     const thin = shot === 9;
-    const clubSpeed = 83.5 + 0.9 * gauss();
-    const ballSpeed = clubSpeed * ((thin ? 1.25 : 1.44) + 0.014 * gauss());
+    const clubSpeed = 84.5 + 0.9 * gauss();
+    const ballSpeed = clubSpeed * ((thin ? 1.25 : club.smash) + 0.014 * gauss());
     const launch = club.launch + 1.1 * gauss() - (thin ? 5 : 0);
-    const carry = club.carry + 1.7 * (ballSpeed - 120.2) + 2.8 * gauss();
+    const direction = 0.2 + 1.7 * gauss();
+    const spin = club.spin + 330 * gauss();
+    const axis = 3 * gauss();
+    const { carryYd, sideYd, descentDeg } = flown({
+      ballSpeedMph: ballSpeed,
+      launchDeg: launch,
+      directionDeg: direction,
+      spinRpm: spin,
+      axisDeg: axis,
+    });
     rows.push([
       String(shot),
       String(turn),
@@ -27,10 +37,12 @@ for (let turn = 1; turn <= 7; turn++) {
       clubSpeed.toFixed(1),
       ballSpeed.toFixed(1),
       launch.toFixed(1),
-      (3900 + 330 * gauss()).toFixed(0),
-      carry.toFixed(1),
-      sideOf(carry, 0.2 + 1.7 * gauss(), 3 * gauss()).toFixed(1),
-      (club.descent + 1.6 * gauss()).toFixed(1),
+      direction.toFixed(1),
+      spin.toFixed(0),
+      axis.toFixed(1),
+      (carryYd + gauss()).toFixed(1),
+      (sideYd + gauss()).toFixed(1),
+      (descentDeg + 0.4 * gauss()).toFixed(1),
     ]);
   }
 }
@@ -43,7 +55,9 @@ writeSession(
     'Club Speed (mph)',
     'Ball Speed (mph)',
     'Launch Angle (deg)',
+    'Launch Direction (deg)',
     'Spin Rate (rpm)',
+    'Spin Axis (deg)',
     'Carry (yd)',
     'Side (yd)',
     'Descent Angle (deg)',

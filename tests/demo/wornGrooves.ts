@@ -1,4 +1,5 @@
-import { sideOf, writeSession } from './csv.ts';
+import { writeSession } from './csv.ts';
+import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
 
 /**
@@ -18,18 +19,27 @@ for (const wedge of wedges) {
     const clubSpeed = 74 + 1.1 * gauss();
     const ballSpeed = clubSpeed * (1.12 + 0.015 * gauss());
     const launch = wedge.launch + 1.2 * gauss();
-    const spin = wedge.spin + 560 * gauss();
-    const carry = 92 + 1.5 * (ballSpeed - 83) + 0.2 * (launch - 28) + 2 * gauss();
     const direction = 0.3 + 1.4 * gauss();
+    const spin = wedge.spin + 560 * gauss();
+    const axis = 2 * gauss();
+    const { carryYd, sideYd } = flown({
+      ballSpeedMph: ballSpeed,
+      launchDeg: launch,
+      directionDeg: direction,
+      spinRpm: spin,
+      axisDeg: axis,
+    });
     rows.push([
       String(rows.length + 1),
       wedge.name,
       clubSpeed.toFixed(1),
       ballSpeed.toFixed(1),
       launch.toFixed(1),
+      direction.toFixed(1),
       spin.toFixed(0),
-      carry.toFixed(1),
-      sideOf(carry, direction, 0.8 * gauss()).toFixed(1),
+      axis.toFixed(1),
+      (carryYd + 0.8 * gauss()).toFixed(1),
+      (sideYd + 0.6 * gauss()).toFixed(1),
     ]);
   }
 }
@@ -41,7 +51,9 @@ writeSession(
     'Club Speed (mph)',
     'Ball Speed (mph)',
     'Launch Angle (deg)',
+    'Launch Direction (deg)',
     'Spin Rate (rpm)',
+    'Spin Axis (deg)',
     'Carry (yd)',
     'Side (yd)',
   ],
