@@ -1,6 +1,7 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import { problemsJson } from '../problems/problemsJson.ts';
 import { problemTable } from '../problems/table.ts';
+import { visible } from '../problems/visible.ts';
 import { checkedSite } from '../site/checkedSite.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -27,7 +28,7 @@ export function checkContent({ contentDir, only, json, terminal }: CheckRequest)
     if (table !== '') terminal.write(`${table}\n\n`);
     if (waiting.length > 0) {
       terminal.write(
-        `Waiting in inbox/: ${waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
+        `Waiting in inbox/: ${waiting.map(visible).join(', ')}. "npm run draft" makes draft reports of them.\n`,
       );
     }
     const found = count.errors + count.warnings === 0 ? 'nothing wrong' : countInWords(count);

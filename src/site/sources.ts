@@ -140,8 +140,9 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
   const { source } = first;
   if (source === null) {
     // What is wrong with the session is shown in the same go as what is wrong with the report.
-    const shotFiles = readLooseSession(folder, slug, text);
-    const problems = [...first.problems, ...shotFiles.flatMap(({ problems: own }) => own)];
+    const { hitters } = looseAnswers(file, text);
+    const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
+    const problems = [...first.problems, ...ofSession.filter((problem) => !isAnswered(problem, hitters))];
     return { slug, file, source, shotFiles: [], problems };
   }
   const read = source.front.session.map((name) => ({ name, bytes: folder.bytes(`reports/${slug}/${name}`) }));
@@ -163,7 +164,9 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
     problems: [
       ...first.problems,
       ...absent,
-      ...shotFiles.flatMap(({ problems }) => problems).filter((problem) => !isAnswered(problem, source)),
+      ...shotFiles
+        .flatMap(({ problems }) => problems)
+        .filter((problem) => !isAnswered(problem, source.front.hitters.length)),
     ],
   };
 }
@@ -180,8 +183,8 @@ export function readLooseSession(folder: ContentFolder, slug: string, text: stri
 }
 
 /** A report that lists its hitters has answered what the reader of its file alone must ask. */
-function isAnswered({ kind }: Problem, { front }: Source): boolean {
-  return kind === 'multiple-hitters' && front.hitters.length > 1;
+function isAnswered({ kind }: Problem, hitters: number): boolean {
+  return kind === 'multiple-hitters' && hitters > 1;
 }
 
 function sessionFileMissing(name: string, index: number, folder: ContentFolder, source: Source): Problem {

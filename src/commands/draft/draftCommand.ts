@@ -1,3 +1,4 @@
+import { visible } from '../../problems/visible.ts';
 import { slugOf } from '../../intake/draft/slugOf.ts';
 import { draftFiles, type DraftRequest } from './draftFiles.ts';
 import { draftInbox } from './draftInbox.ts';
@@ -23,6 +24,6 @@ export function draftCommand(request: DraftRequest): number {
       `No CSV file waits in ${contentDir}/inbox. Put one there, or name one: npm run draft -- FILE.csv\n`,
     );
   }
-  if (left.length > 0) terminal.writeError(`Still in the inbox: ${left.join(', ')}\n`);
+  if (left.length > 0) terminal.writeError(`Still in the inbox: ${left.map(visible).join(', ')}\n`);
   return left.length > 0 ? 1 : 0;
 }

@@ -74,17 +74,20 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   }
   const { shared } = readShared(openContentFolder(contentDir));
   const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop });
-  if (!written) {
-    terminal.writeError(
-      `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
-        `npm run draft -- ${paths.map(quoted).join(' ')} --slug ${freeSlug(slug, taken(contentDir))}\nNothing was written.\n`,
-    );
+  if (written !== 'written') {
+    const why =
+      written === 'taken'
+        ? `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
+          `npm run draft -- ${paths.map(quoted).join(' ')} --slug ${freeSlug(slug, taken(contentDir))}`
+        : `The draft cannot be written: ${written.failed}`;
+    terminal.writeError(`${why}\nNothing was written.\n`);
     return failed;
   }
   if (!json) {
     const file = join(contentDir, 'reports', slug, 'report.md');
+    const units = openColumns.map(({ heading }) => visible(heading)).join(', ');
     terminal.write(
-      `Wrote ${visible(file)}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
+      `Wrote ${visible(file)}${units === '' ? '' : `\nIt asks for the units that the file does not state: ${units}.`}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
     );
   }
   return { slug, status: 0 };

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import { visible } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { waitingFiles } from '../../site/sources.ts';
 import type { Terminal } from '../terminal.ts';
@@ -38,15 +39,23 @@ export function draftInbox({ contentDir, names, terminal }: InboxRequest): Inbox
     if (slug === null) left.push(name);
     else {
       drafts.push(slug);
-      if (isCopied(path, join(contentDir, 'reports', slug))) rmSync(path);
-      else terminal.writeError(`inbox/${name} has changed meanwhile and stays there.\n`);
+      takeOut(path, join(contentDir, 'reports', slug), terminal);
     }
   }
   return { drafts, left };
 }
 
-/** Whether a draft's only session file holds what now lies in the inbox. */
-function isCopied(path: string, folder: string): boolean {
+/** Takes a file out of the inbox, but only once the draft's only session file holds the same bytes. */
+function takeOut(path: string, folder: string, terminal: Terminal): void {
   const name = readdirSync(folder).find((each) => each !== 'report.md');
-  return name !== undefined && readFileSync(path).equals(readFileSync(join(folder, name)));
+  try {
+    if (name !== undefined && readFileSync(path).equals(readFileSync(join(folder, name)))) {
+      rmSync(path);
+      return;
+    }
+    terminal.writeError(`${visible(path)} has changed meanwhile and stays there.\n`);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    terminal.writeError(`${visible(path)} cannot be taken out of the inbox: ${why}\n`);
+  }
 }

@@ -1,3 +1,4 @@
+import { fewestContenders, mostContenders } from '../../intake/authored/contenderChecks.ts';
 import { contenderHeadings, nounIn } from '../../intake/draft/contenderHeadings.ts';
 import { openColumns, type OpenColumn } from '../../intake/draft/openColumns.ts';
 import { understand, type Understood } from '../../intake/draft/understood.ts';
@@ -19,7 +20,8 @@ export interface SessionRead {
   readonly openColumns: readonly OpenColumn[] | null;
 }
 
-const comparable = ({ contenders }: Understood): boolean => contenders.length >= 2 && contenders.length <= 6;
+const comparable = ({ contenders }: Understood): boolean =>
+  contenders.length >= fewestContenders && contenders.length <= mostContenders;
 
 /**
  * Reads the files of one session. Where the clubs in them are one and the same, or too many to be compared, a

@@ -1,5 +1,5 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { draftReport } from '../../intake/draft/draftReport.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
@@ -16,38 +16,44 @@ interface Draft {
   readonly shop: Shop | null;
 }
 
+/** What became of a draft; `failed` says why in the words of the system. */
+export type Written = 'written' | 'taken' | { readonly failed: string };
+
 /**
- * Writes a new folder `reports/<slug>/` with the files byte for byte and a drafted `report.md`. False, and nothing
- * written, where the folder is there already.
+ * Writes a new folder `reports/<slug>/` with the files byte for byte and a drafted `report.md`. Nothing is left
+ * of it where the folder is there already, or where the disk refuses.
  */
-export function writeDraft({ contentDir, slug, files, read, openColumns, shop }: Draft): boolean {
-  const { title, date } = fromFileName(files[0]?.name ?? '');
+export function writeDraft({ contentDir, slug, files, read, openColumns, shop }: Draft): Written {
+  const told = files.map(({ name }) => fromFileName(name));
   const text = draftReport({
     slug,
-    title,
-    dateInName: date,
+    title: [...new Set(told.map(({ title }) => title))].join(', '),
+    dateInName: told.find(({ date }) => date !== null)?.date ?? null,
     varied: read.varied,
     session: files.map(({ name }) => name),
     understood: read.understood,
     openColumns,
     shop,
   });
-  const reports = join(contentDir, 'reports');
-  const folder = join(reports, slug);
-  mkdirSync(reports, { recursive: true });
+  const folder = join(contentDir, 'reports', slug);
   // Not looked up beforehand: whoever makes the folder first has it.
   try {
+    mkdirSync(dirname(folder), { recursive: true });
     mkdirSync(folder);
   } catch (error) {
-    if (error instanceof Error && 'code' in error && error.code === 'EEXIST') return false;
-    throw error;
+    return errorCode(error) === 'EEXIST' ? 'taken' : { failed: words(error) };
   }
   try {
     for (const { name, bytes } of files) writeFileSync(join(folder, name), bytes, { flag: 'wx' });
     writeFileSync(join(folder, 'report.md'), text, { flag: 'wx' });
   } catch (error) {
     rmSync(folder, { recursive: true, force: true });
-    throw error;
+    return { failed: words(error) };
   }
-  return true;
+  return 'written';
 }
+
+const errorCode = (error: unknown): unknown =>
+  error instanceof Error && 'code' in error ? error.code : undefined;
+
+const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));

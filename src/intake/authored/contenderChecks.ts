@@ -2,8 +2,8 @@ import { idsIn } from './idsIn.ts';
 import { isBlock, type Block, type Path } from './tree.ts';
 import { invalid, type Trouble } from './trouble.ts';
 
-const fewestContenders = 2;
-const mostContenders = 6;
+export const fewestContenders = 2;
+export const mostContenders = 6;
 
 /** Two to six contenders, each once. */
 export function contenderCount(tree: Block): Trouble[] {

@@ -1,3 +1,4 @@
+import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
 import { ask, comment } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
 import type { FoundName } from './understood.ts';
@@ -13,8 +14,14 @@ export function draftContenders(found: readonly FoundName[]): readonly string[] 
     ...comment(
       'What was compared, two to six. "label" is the name for readers, "match" the name in the session file.',
     ),
-    ...comment(found.length < 2 ? 'The files name fewer than two; add what this one is compared with.' : ''),
-    ...comment(found.length > 6 ? `The files name ${found.length}; split them into several reports.` : ''),
+    ...comment(
+      found.length < fewestContenders
+        ? 'The files name fewer than two; add what this one is compared with.'
+        : '',
+    ),
+    ...comment(
+      found.length > mostContenders ? `The files name ${found.length}; split them into several reports.` : '',
+    ),
     'contenders:',
     ...found.flatMap((each, index) => contender(ids[index] ?? '', each, index === 0)),
   ];

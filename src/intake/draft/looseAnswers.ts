@@ -11,18 +11,21 @@ export interface LooseAnswers {
   /** Empty where the report does not name its files. */
   readonly session: readonly string[];
   readonly options: ShotFileOptions;
+  /** How many hitters the report lists. */
+  readonly hitters: number;
 }
 
 /** As much of the front matter as can be used by itself; whatever else is wrong with it is not looked at. */
 export function looseAnswers(file: string, text: string): LooseAnswers {
   const { yaml } = splitReport(file, text);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
-  if (tree === null) return { session: [], options: {} };
+  if (tree === null) return { session: [], options: {}, hitters: 0 };
   const session = readWith(sessionFiles, tree['session']);
   const stated = readWith(columns, withoutEmpty(tree['columns'] ?? {}));
-  const { varied } = tree;
+  const { varied, hitters } = tree;
   return {
     session: 'value' in session ? session.value : [],
+    hitters: isBlock(hitters) ? Object.keys(hitters).length : 0,
     options: {
       ...('value' in stated ? { columns: stated.value } : {}),
       ...(typeof varied === 'string' && !isUnanswered(varied) ? { varied } : {}),

@@ -1,6 +1,7 @@
 import { visible } from '../../problems/visible.ts';
 import type { OrderClass } from '../../stats/orderClass.ts';
 import { metrics } from '../../trade/metrics.ts';
+import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
 import type { FoundName, Understood } from './understood.ts';
 
 /** One thing that was understood, in words for the fitter. */
@@ -14,9 +15,10 @@ const counted = (count: number, noun: string): string => `${count} ${noun}${coun
 /** What was understood, a line each, in the order in which a fitter would check it. */
 export function understoodLines(understood: Understood): readonly UnderstoodLine[] {
   const { columns, ignoredHeadings, days } = understood;
+  if (understood.shots + understood.warmUps === 0) return [{ label: 'shots', text: 'none could be read' }];
   const lines: readonly (readonly [label: string, text: string])[] = [
     ['shots', shots(understood)],
-    ['compared', understood.contenders.map(named).join(', ') || 'nothing is named'],
+    ['compared', compared(understood)],
     ['columns', columns.map(column).join(', ') || 'none of the trade'],
     ...(ignoredHeadings.length === 0 ? [] : [['not used', ignoredHeadings.join(', ')] as const]),
     ['hitters', hitters(understood)],
@@ -32,6 +34,15 @@ function shots({ shots: all, markedExcluded, warmUps }: Understood): string {
     ...(warmUps === 0 ? [] : [`${counted(warmUps, 'warm-up swing')} not counted`]),
   ];
   return apart.length === 0 ? String(all) : `${all} (${apart.join('; ')})`;
+}
+
+function compared({ contenders }: Understood): string {
+  const listed = contenders.map(named).join(', ');
+  if (contenders.length < fewestContenders)
+    return `${listed} (a report needs two: add the file of the other, or a column that names them)`;
+  if (contenders.length > mostContenders)
+    return `${listed} (${contenders.length}; a report compares ${mostContenders} at most: split the file)`;
+  return listed;
 }
 
 const named = ({ name, shots: own }: FoundName): string => `${name} ${own}`;
