@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/findings/analyse.ts';
 import type { Findings, OverlayId, PairFindings } from '../../src/findings/findings.ts';
+import { onlyLeans } from '../../src/findings/holds.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 import { power } from '../../src/stats/power.ts';
 import { inputFor, inTurn, inVisits, tenthYard, yd, type Swing } from './sessions.ts';
@@ -240,18 +241,42 @@ describe('shots of one visit resemble each other', () => {
 });
 
 describe('leans', () => {
+  // When a is far up, b is far down in the same round: over rounds the gap swells and shrinks.
+  const seesaw = {
+    a: [202, 208, 202, 206, 210, 200, 202, 205],
+    b: [202, 195, 203, 199, 195, 205, 204, 198],
+  };
+
   test('where two of three other ways fail', () => {
-    // The gap comes from two wild shots of b: trimmed it is gone, and by rounds they swell the error.
-    const steady = [0, 2, -2, 1, -1, 3, -3, 0, 1, -1, 2, -2];
-    const pair = pairIn(
-      inTurn({
-        a: steady.map((value) => 204 + value),
-        b: steady.map((value, index) => (index === 3 || index === 8 ? 186 : 203 + value)),
-      }),
-      { matters: { carry: yd(1) } },
-    );
-    const failed = pair.holds.filter(({ state }) => state === 'fails').length;
-    expect(pair.overlays.includes('leans')).toBe(failed >= 2 || (failed === 1 && pair.holds.length === 1));
+    const pair = pairIn(inTurn(seesaw), { matters: { carry: yd(1) } });
+    expect(pair.verdict).toBe('size-unsure');
+    expect(pair.holds).toEqual([
+      { check: 'usual-strikes', state: 'fails' },
+      { check: 'by-rounds', state: 'fails' },
+      { check: 'drift-taken-out', state: 'agrees' },
+    ]);
+    expect(pair.overlays).toContain('leans');
+  });
+
+  test('not where they hold, and puts nobody behind', () => {
+    expect(pairIn(inTurn(twelve)).overlays).not.toContain('leans');
+    const leading = (carries: Readonly<Record<string, readonly number[]>>): unknown =>
+      analyse(inputFor(inTurn(carries), { matters: { carry: yd(1) } }), []).metrics[0]?.leading;
+    expect(leading(twelve)).toEqual(['a']);
+    expect(leading(seesaw)).toEqual(['a', 'b']);
+  });
+
+  test.each([
+    [['fails'], true],
+    [['agrees'], false],
+    [['fails', 'agrees'], false],
+    [['fails', 'narrow'], false],
+    [['fails', 'fails'], true],
+    [['fails', 'agrees', 'narrow'], false],
+    [['fails', 'agrees', 'fails'], true],
+    [[], false],
+  ] as const)('%j: %s', (states, leaning) => {
+    expect(onlyLeans(states.map((state) => ({ check: 'by-rounds', state })))).toBe(leaning);
   });
 });
 
