@@ -6,6 +6,7 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { metrics } from '../trade/metrics.ts';
 import { claimedSize, whatTheShotsBear } from './claimSentence.ts';
+import { saysSomethingElse } from './linterComparatives.ts';
 import { unmeasuredOutcome, type Outcome } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
@@ -24,6 +25,8 @@ export function claimProblems(
     const outcome = unmeasuredOutcome(claim.say);
     if (outcome !== null) return [outcomeNotMeasured(claim, outcome, place)];
     if (standing === undefined) return [];
+    const other = saysSomethingElse(standing, telling);
+    if (other !== null) return [saysOther(standing, other, place, telling)];
     if (standing.standing === 'contradicted') return [contradicted(standing, place, telling)];
     return standing.standing === 'not-shown' && !claim.allowUnproven
       ? [notShown(standing, place, telling)]
@@ -48,6 +51,17 @@ function outcomeNotMeasured({ say }: Claim, { name, was }: Outcome, place: Claim
     expected: 'a claim about what the shots show',
     found: `"${say}", and ${name} ${was} not measured`,
     cure: `Say what was measured, or leave it out: no shot in the file tells of ${name}.`,
+  });
+}
+
+/** What a reader would take from the words is not what was held against the shots. */
+function saysOther(standing: ClaimStanding, word: string, place: ClaimPlace, telling: Telling): Problem {
+  const { direction, metric, of, than, say } = standing;
+  const keys = direction === 'straighter' ? `straighter: ${of}` : `metric: ${metric}, ${direction}: ${of}`;
+  return makeProblem('claim-says-other', place, {
+    expected: `words that say what the claim says: ${keys}, than: ${than}`,
+    found: `"${word}" in "${say}"`,
+    cure: `Reword it, or make another claim of it. The shots bear: ${whatTheShotsBear(standing, telling)}.`,
   });
 }
 

@@ -1,13 +1,19 @@
 import type { Front } from '../intake/authored/front.ts';
+import type { PlaceOf } from '../intake/authored/places.ts';
+import type { Path } from '../intake/authored/tree.ts';
+import type { Quantity } from '../intake/authored/quantity.ts';
+import type { ProblemKind } from '../problems/kinds.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
-import type { Problem, Severity } from '../problems/problem.ts';
+import type { Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
-import { isKnown, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
+import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
 import { placeAt, sentencesOf, type ProseSentence } from './linterText.ts';
-import { carefulWords, flightWords, isDenied } from './linterWords.ts';
+import { carefulWords, flightWords, isDenied, type CarefulWord } from './linterWords.ts';
 import type { NarrativeSource } from './narrative.ts';
 import type { Telling } from './telling.ts';
+
+type Place = Partial<WholePlace> & { readonly file: string };
 
 interface LinterContext {
   readonly telling: Telling;
@@ -18,49 +24,95 @@ interface LinterContext {
 
 /**
  * Reads the fitter's paragraphs for what the shots do not bear: comparisons without a claim, numbers from nowhere,
- * absolutes, promises, words of contest, outcomes never measured, independence where there is an interest.
+ * absolutes, promises, words of contest, outcomes never measured, independence where there is an interest. Only a
+ * comparison that the shots speak against is an error by itself.
  */
 export function lintNarrative(source: NarrativeSource, context: LinterContext): readonly Problem[] {
-  const sentences = sentencesOf(source.text);
-  const severity: Severity = context.strict ? 'error' : 'warning';
-  const words = carefulWords({ interest: hasInterest(context.front) });
-  const known = [...valuesFound(context.telling.findings), ...valuesWritten(context.front)];
-  const at = ({ start }: ProseSentence, offset: number): { file: string; line: number; column: number } => ({
-    file: source.file,
-    ...placeAt(source.text, start + offset, source.firstLine),
-  });
-  return sentences.flatMap((sentence): Problem[] => [
-    ...words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, onlyOfShots }) => {
-      const found = pattern.exec(sentence.text);
-      if (found === null || (mayBeDenied && isDenied(sentence.text, found.index))) return [];
-      if (
-        onlyOfShots &&
-        !(flightWords.test(sentence.text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(sentence.text))
-      )
-        return [];
-      return [
-        makeProblem(kind, at(sentence, found.index), {
-          expected,
-          found: quoted(sentence.text, found[0]),
-          cure,
-          severity,
-        }),
-      ];
-    }),
-    ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, context.telling)).map((comparison) =>
-      unclaimed(comparison, sentence, at(sentence, comparison.at), context.telling, severity),
+  const lint = linterFor(context);
+  return sentencesOf(source.text).flatMap((sentence) =>
+    lint(sentence, (offset) => ({
+      file: source.file,
+      ...placeAt(source.text, sentence.start + offset, source.firstLine),
+    })),
+  );
+}
+
+/** Reads the title, the summary and the words of the claims in the same way; they stand on pages and in lists. */
+export function lintAnswers(placeOf: PlaceOf, context: LinterContext): readonly Problem[] {
+  const { title, summary, claims } = context.front;
+  const lint = linterFor(context);
+  const read = (
+    text: string,
+    path: Path,
+    unread: readonly ProblemKind[],
+    ownSize?: Quantity | null,
+  ): Problem[] =>
+    sentencesOf(text)
+      .flatMap((sentence) => lint(sentence, () => placeOf(path), ownSize))
+      .filter(({ kind }) => !unread.includes(kind));
+  return [
+    // A title may name a distance that is a purpose, not a result: "Two clubs for the 200-yard gap".
+    ...read(title, ['title'], ['number-unmatched']),
+    ...(summary === null ? [] : read(summary, ['summary'], [])),
+    ...claims.flatMap(({ say, byAtLeast }, index) =>
+      read(say, ['claims', index, 'say'], checkedAsClaims, byAtLeast),
     ),
-    ...writtenNumbers(sentence.text)
-      .filter((number) => !isKnown(number, known))
-      .map((number) =>
-        makeProblem('number-unmatched', at(sentence, number.at), {
-          expected: 'a number that the shots or the front matter give',
-          found: quoted(sentence.text, number.text.replace(/ °$/, '°')),
-          cure: 'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
-          severity,
-        }),
+  ];
+}
+
+/** A claim is the place for its own comparison; what it is about is checked with the claims. */
+const checkedAsClaims: readonly ProblemKind[] = [
+  'comparative-unclaimed',
+  'comparative-contradicted',
+  'outcome-unmeasured',
+];
+
+type Lint = (
+  sentence: ProseSentence,
+  placeAt: (offset: number) => Place,
+  ownSize?: Quantity | null,
+) => Problem[];
+
+function linterFor({ telling, front, strict }: LinterContext): Lint {
+  const severity: Severity = strict ? 'error' : 'warning';
+  const words = carefulWords({ interest: hasInterest(front) });
+  const known = [...valuesFound(telling.findings), ...valuesWritten(front)];
+  return (sentence, placeOf, ownSize = null) => {
+    const own = ownSize === null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
+    return [
+      ...carefulProblems(sentence, words, placeOf, severity),
+      ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, telling)).map((comparison) =>
+        unclaimed(comparison, sentence, placeOf(comparison.at), telling, severity),
       ),
-  ]);
+      ...writtenNumbers(sentence.text)
+        .filter((number) => !isKnown(number, [...known, ...own]))
+        .map((number) =>
+          makeProblem('number-unmatched', placeOf(number.at), {
+            expected: 'a number that the shots or the front matter give',
+            found: quoted(sentence.text, number.text.replace(/ °$/, '°')),
+            cure: 'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
+            severity,
+          }),
+        ),
+    ];
+  };
+}
+
+function carefulProblems(
+  { text }: ProseSentence,
+  words: readonly CarefulWord[],
+  placeOf: (offset: number) => Place,
+  severity: Severity,
+): Problem[] {
+  const aboutShots = flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text);
+  return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, onlyOfShots }) => {
+    const found = pattern.exec(text);
+    if (found === null || (mayBeDenied && isDenied(text, found.index)) || (onlyOfShots && !aboutShots))
+      return [];
+    return [
+      makeProblem(kind, placeOf(found.index), { expected, found: quoted(text, found[0]), cure, severity }),
+    ];
+  });
 }
 
 /** Whether the shop sells, borrows or is paid for anything it compares. */
@@ -74,19 +126,27 @@ export function hasInterest({ contenders, interests }: Pick<Front, 'contenders' 
 }
 
 function unclaimed(
-  { word, claim, answer }: UnclaimedComparison,
+  { word, claim, contradicted, answer }: UnclaimedComparison,
   { text }: ProseSentence,
-  place: { readonly file: string; readonly line: number; readonly column: number },
+  place: Place,
   telling: Telling,
   severity: Severity,
 ): Problem {
+  const found = quoted(text, word);
+  if (contradicted !== null) {
+    return makeProblem('comparative-contradicted', place, {
+      expected: 'a comparison that the shots do not speak against',
+      found,
+      cure: `The shots bear: ${whatTheShotsBear(contradicted, telling)}.`,
+    });
+  }
   const instead =
     answer === null
       ? ''
       : `, or let the findings say it: {{ answer ${answer.metric} ${answer.a} ${answer.b} }}`;
   return makeProblem('comparative-unclaimed', place, {
     expected: 'a comparison that a claim of the report bears out, or one from the findings',
-    found: quoted(text, word),
+    found,
     cure:
       claim === null
         ? `Add it to "claims"${instead}.`

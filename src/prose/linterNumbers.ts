@@ -163,9 +163,12 @@ function numbersIn(tree: unknown): number[] {
 /** All values that the shop wrote elsewhere in the report; what it claims or corrects is no source for prose. */
 export function valuesWritten(front: Front): readonly KnownValue[] {
   const { claims, corrections, replies, summary, title, ...sources } = front;
-  return textsIn(sources)
-    .flatMap(writtenNumbers)
-    .map(({ value, unit: id }) => ({ kind: kindOf(id), value: toCanonical(value, id) }));
+  return textsIn(sources).flatMap(writtenNumbers).map(valueOfNumber);
+}
+
+/** A written number as a value that prose may repeat. */
+export function valueOfNumber({ value, unit: id }: WrittenNumber): KnownValue {
+  return { kind: kindOf(id), value: toCanonical(value, id) };
 }
 
 function textsIn(tree: unknown): string[] {

@@ -14,7 +14,7 @@ import { chartQuestions } from '../charts/chartQuestions.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import { claimProblems } from '../prose/claimProblems.ts';
-import { lintNarrative } from '../prose/linter.ts';
+import { lintAnswers, lintNarrative } from '../prose/linter.ts';
 import { renderNarrative, type NarrativeSource } from '../prose/narrative.ts';
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
@@ -77,9 +77,11 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
 /** What the shop says beyond what the shots bear; a withdrawn report says nothing any more. */
 function saidAndShown(source: Source, body: NarrativeSource, telling: Telling): readonly Problem[] {
   const { front, shop, placeOf } = source;
+  const words = { telling, front, strict: shop?.strict ?? false };
   return [
     ...claimProblems(front.claims, telling, placeOf),
-    ...lintNarrative(body, { telling, front, strict: shop?.strict ?? false }),
+    ...lintAnswers(placeOf, words),
+    ...lintNarrative(body, words),
   ];
 }
 

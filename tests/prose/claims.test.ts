@@ -210,6 +210,37 @@ describe('a claim that stops the build', () => {
     );
   });
 
+  test.each([
+    ['Alder is straighter than Cedar', 'straighter'],
+    ['Alder spins less than Cedar', 'spins less'],
+    ['Alder carries farther and is more consistent than Cedar', 'more consistent'],
+    ['Alder is better than Cedar', 'better than'],
+    ['Cedar carries farther than Alder', 'farther'],
+    ['Alder is shorter than Cedar', 'shorter'],
+  ])('in words that are not what it claims: %s', (say, word) => {
+    const found = problemsOf({
+      front: { claims: claims(`say: ${say}, metric: carry, more: alder, than: cedar`) },
+    });
+    expect(found).toEqual([
+      `error claim-says-other 14:11 | words that say what the claim says: metric: carry, more: alder, than: cedar | "${word}" in "${say}" | ` +
+        'Reword it, or make another claim of it. The shots bear: farther, 7 to 17 yards.',
+    ]);
+  });
+
+  test.each([
+    'Alder carries farther than Cedar',
+    'Compared with Cedar, Alder carries farther',
+    'Cedar is shorter than Alder',
+    'Alder has more carry than either Birch or Cedar',
+    'With Alder the ball flew longer than with Cedar',
+    'Alder goes 7 yards past Cedar',
+    'Cedar does not carry farther than Alder',
+  ])('in words that are: %s', (say) => {
+    expect(
+      problemsOf({ front: { claims: claims(`say: "${say}", metric: carry, more: alder, than: cedar`) } }),
+    ).toEqual([]);
+  });
+
   test('a withdrawn report is not held to its claims any more', () => {
     const front = {
       status: 'withdrawn',

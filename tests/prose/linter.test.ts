@@ -69,7 +69,7 @@ const ordinary: readonly string[] = [
 const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['Birch carried farther than Cedar in almost every turn.', 'comparative-unclaimed'],
   ['Alder is farther than Birch, and that is that.', 'comparative-unclaimed'],
-  ['Cedar carried farther than Alder when it mattered.', 'comparative-unclaimed'],
+  ['Cedar carried farther than Alder when it mattered.', 'comparative-contradicted'],
   ['Alder went longer than Birch.', 'comparative-unclaimed'],
   ['Birch was the straightest of the three.', 'comparative-unclaimed'],
   ['Cedar gave a tighter group than we had seen all week.', 'comparative-unclaimed'],
@@ -210,6 +210,62 @@ describe('the messages of the linter', () => {
     expect(message).toContain(
       'found "crushes" in "On the whole, and after all that we have seen in these two l...".',
     );
+  });
+});
+
+describe('a narrative that says the opposite of its data', () => {
+  test.each([
+    ['Cedar carried farther than Alder.', 'farther', 'Alder farther than Cedar, 6 to 16 yards'],
+    ['Alder flew shorter than Cedar.', 'shorter', 'Cedar shorter than Alder, 6 to 16 yards'],
+    [
+      'The ball came off faster with Birch than with Alder.',
+      'faster',
+      'Alder faster off the face than Birch, 3.1 to 4.9 mph',
+    ],
+    ['Alder has more spin than Cedar.', 'more spin', 'Cedar higher in spin than Alder'],
+  ])('does not build: %s', (narrative, word, bears) => {
+    const { report, problems } = madeReport({ shots, front, narrative });
+    expect(report).toBeNull();
+    const [problem, ...others] = problems.filter(({ severity }) => severity === 'error');
+    expect(others).toEqual([]);
+    expect(problem?.kind).toBe('comparative-contradicted');
+    expect(problem?.found).toContain(`"${word}" in "`);
+    expect(problem?.cure).toContain(`The shots bear: ${bears}`);
+  });
+
+  test('what the shots leave open is a warning only', () => {
+    expect(
+      madeReport({ shots, front, narrative: 'Cedar carried farther than Birch.' }).report,
+    ).not.toBeNull();
+  });
+});
+
+describe('the answers that stand on pages', () => {
+  const at = (changes: Readonly<Record<string, string>>): string[] =>
+    problemsOf('', { front: changes }).map(({ kind, columnName }) => `${kind} ${columnName}`);
+
+  test('title and summary are read as the narrative is', () => {
+    expect(
+      at({
+        title: 'Alder beats Birch',
+        summary: 'Birch carries farther than Cedar. Alder averaged 251 yards.',
+      }),
+    ).toEqual(['contest-word title', 'comparative-unclaimed summary', 'number-unmatched summary']);
+    expect(
+      at({ title: 'Which head carries farther?', summary: 'Three heads, one shaft, one golfer.' }),
+    ).toEqual([]);
+  });
+
+  test('a claim may compare and name its own size, not another, and makes no contest of it', () => {
+    const say = (words: string, size = ''): Readonly<Record<string, string>> => ({
+      claims: `\n  - {say: "${words}", metric: carry, more: alder, than: cedar${size}}`,
+    });
+    expect(at(say('Alder carries at least 4 yards farther than Cedar', ', by_at_least: 4 yd'))).toEqual([]);
+    expect(at(say('Alder carries at least 27 yards farther than Cedar', ', by_at_least: 4 yd'))).toEqual([
+      'number-unmatched claims[1].say',
+    ]);
+    expect(at(say('Alder crushes Cedar'))).toEqual(['contest-word claims[1].say']);
+    expect(at(say('You will love Alder'))).toEqual(['promise-made claims[1].say']);
   });
 });
 

@@ -1,0 +1,126 @@
+import type { MetricId } from '../trade/metrics.ts';
+
+/** How a word compares: what it is about, and whether its subject has more of it or less. */
+export interface Comparison {
+  readonly pattern: RegExp;
+  readonly about: readonly MetricId[] | 'straighter' | 'tighter' | 'anything';
+  readonly towards: 'more' | 'less';
+  /** Counts by itself; other words are common elsewhere and need what is compared and what it does beside them. */
+  readonly strong: boolean;
+}
+
+const distances: readonly MetricId[] = ['carry', 'total'];
+const speeds: readonly MetricId[] = ['ball_speed', 'club_speed', 'smash'];
+const spins: readonly MetricId[] = ['spin_rate', 'back_spin', 'side_spin'];
+const heights: readonly MetricId[] = [
+  'launch_angle',
+  'apex',
+  'descent_angle',
+  'hang_time',
+  ...spins,
+  'dynamic_loft',
+  ...speeds,
+];
+
+/** The words that compare. */
+export const comparisons: readonly Comparison[] = [
+  {
+    pattern: /\bfarther\b|\bfarthest\b|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
+    about: distances,
+    towards: 'more',
+    strong: true,
+  },
+  {
+    pattern: /\bout(?:drive|drove|driven|carr|distance)\w*/gi,
+    about: distances,
+    towards: 'more',
+    strong: true,
+  },
+  {
+    pattern: /\bmore (?:carry|distance|yards|metres|length)\b/gi,
+    about: distances,
+    towards: 'more',
+    strong: true,
+  },
+  {
+    pattern: /\b(?:less|fewer) (?:carry|distance|yards|metres)\b/gi,
+    about: distances,
+    towards: 'less',
+    strong: true,
+  },
+  { pattern: /\bmore (?:ball |club )?speed\b/gi, about: speeds, towards: 'more', strong: true },
+  { pattern: /\bless (?:ball |club )?speed\b/gi, about: speeds, towards: 'less', strong: true },
+  {
+    pattern: /\bmore (?:back)?spin\b|\bspins? more\b|\bspun more\b/gi,
+    about: spins,
+    towards: 'more',
+    strong: true,
+  },
+  {
+    pattern: /\bless (?:back)?spin\b|\bspins? less\b|\bspun less\b/gi,
+    about: spins,
+    towards: 'less',
+    strong: true,
+  },
+  {
+    pattern: /\bstraight(?:er|est)\b|\bmore accurate\b|\b(?:nearer|closer) (?:to )?the (?:target )?line\b/gi,
+    about: 'straighter',
+    towards: 'more',
+    strong: true,
+  },
+  { pattern: /\bless accurate\b|\bmore crooked\b/gi, about: 'straighter', towards: 'less', strong: true },
+  {
+    pattern:
+      /\btight(?:er|est) (?:group|spread|pattern|dispersion|circle)\w*|\bsteadi(?:er|est)\b|\bmore consistent\b/gi,
+    about: 'tighter',
+    towards: 'more',
+    strong: true,
+  },
+  { pattern: /\bless consistent\b/gi, about: 'tighter', towards: 'less', strong: true },
+  {
+    pattern: /\btighter\b(?! (?:group|spread|pattern|dispersion|circle))/gi,
+    about: 'tighter',
+    towards: 'more',
+    strong: false,
+  },
+  {
+    pattern:
+      /\b(?:gain(?:s|ed)?|add(?:s|ed)?|pick(?:s|ed)? up)\b[^.;:]*\b(?:yards?|metres?|mph|distance|speed)\b/gi,
+    about: [...distances, ...speeds],
+    towards: 'more',
+    strong: false,
+  },
+  {
+    pattern:
+      /\b(?:los(?:es|t)|drop(?:s|ped)|g(?:i|a)ve(?:s|n)? (?:up|away))\b[^.;:]*\b(?:yards?|metres?|mph|distance|speed)\b/gi,
+    about: [...distances, ...speeds],
+    towards: 'less',
+    strong: false,
+  },
+  {
+    pattern:
+      /(?<!\b(?:no|any|much) )\blonger\b|\bfurther\b|\blongest\b(?! (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b)/gi,
+    about: distances,
+    towards: 'more',
+    strong: false,
+  },
+  { pattern: /\bshorter\b|\bshortest\b/gi, about: distances, towards: 'less', strong: false },
+  { pattern: /\b(?:fast|quick|hott)(?:er|est)\b/gi, about: speeds, towards: 'more', strong: false },
+  { pattern: /\bslow(?:er|est)\b/gi, about: speeds, towards: 'less', strong: false },
+  { pattern: /\bhigh(?:er|est)\b/gi, about: heights, towards: 'more', strong: false },
+  { pattern: /\blow(?:er|est)\b|\bflatter\b/gi, about: heights, towards: 'less', strong: false },
+  {
+    pattern: /\bbetter than\b|\bthe best\b|\bthe better (?:ball|head|shaft|club|driver|iron|wedge|one)\b/gi,
+    about: 'anything',
+    towards: 'more',
+    strong: false,
+  },
+  { pattern: /\bworse than\b|\bthe worst\b/gi, about: 'anything', towards: 'less', strong: false },
+];
+
+/** What these words are about when they are not about shots. */
+export const otherThings =
+  /^(?: than)? (?:session|day|break|warm-?up|test|time|tee|shaft|club|grip|look|list|story|paragraph|section|greens?|fairways?|swingers?|swings?|golfers?|price|prices|handicap|handicaps|number|shelf|temperature|light|weather|(?:we|it|usual|planned|expected|i|they)\b)/i;
+/** Verbs before a word that make it one of time, price or tee. */
+export const otherVerbs =
+  /\b(?:took|takes|take|lasted|last|wait(?:ed)?|stayed?|talked?|read|tees?|teed|priced?|costs?|sells?|sold)\b[^,;:]{0,25}$/i;
