@@ -6,21 +6,22 @@ import { printAt } from '../prose/numbers.ts';
 import { gapNumbers, mattersText, pairSentence, printedLimits } from '../prose/pairSentence.ts';
 import { shortUnit, toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import { toldGap, type Telling } from '../prose/telling.ts';
-import { countWord } from '../prose/words.ts';
+import { capitalised, countWord } from '../prose/words.ts';
 import { apartChart } from './apart.ts';
 import type { ApartPair } from './apartInput.ts';
 import { contenderName } from './contenderName.ts';
 import type { Figure, Table } from './figure.ts';
+import type { FigurePlace } from './figurePlace.ts';
 
 /** *How far apart?*: every pair of one metric with its gap, interval and answer. */
-export function apartFigure(metric: MetricFindings, telling: Telling, id = 'apart'): Figure {
+export function apartFigure(metric: MetricFindings, telling: Telling, { id, named }: FigurePlace): Figure {
   const { name } = metrics[metric.id];
   const unit = unitFor(metric.id, telling.system);
   const matters = toReader(metric.matters, metric.id, telling.system);
   const axis = `${unitWord(unit)} ${comparativeOf(metric.id).more}`.trim();
   return apartChart({
     id,
-    question: 'How far apart?',
+    question: named ? `How far apart? ${capitalised(name)}` : 'How far apart?',
     subject: `The gaps in ${name} between each two of the ${telling.nouns}`,
     finding: caption(metric, telling),
     description: description(metric, telling),

@@ -30,8 +30,8 @@ export function makeFigures(
   const lead = primaries.flatMap((metric, index) => {
     const suffix = index === 0 ? '' : `-${metric.id.replace(/_/g, '-')}`;
     return [
-      apartFigure(metric, telling, `apart${suffix}`),
-      shotsFigure(metric, session, telling, `shots${suffix}`),
+      apartFigure(metric, telling, { id: `apart${suffix}`, named: primaries.length > 1 }),
+      shotsFigure(metric, session, telling, { id: `shots${suffix}`, named: primaries.length > 1 }),
     ];
   });
   if (first === undefined) return lead;

@@ -8,20 +8,21 @@ import { capitalised, counted, sentence } from '../prose/words.ts';
 import { allShotsChart } from './allShots.ts';
 import type { Average, ShotsStrip } from './allShotsInput.ts';
 import type { Figure, Table } from './figure.ts';
+import type { FigurePlace } from './figurePlace.ts';
 
 /** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average. */
 export function shotsFigure(
   metric: MetricFindings,
   session: Session,
   telling: Telling,
-  id = 'shots',
+  { id, named }: FigurePlace,
 ): Figure {
   const { name } = metrics[metric.id];
   const unit = unitFor(metric.id, telling.system);
   const strips = metric.byContender.map((_, index) => strip(index, metric, session, telling));
   return allShotsChart({
     id,
-    question: 'All the shots',
+    question: named ? `All the shots: ${name}` : 'All the shots',
     subject: `${capitalised(name)} of every shot with each ${telling.noun}`,
     finding: caption(metric, session, telling),
     description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
@@ -80,10 +81,11 @@ function caption(metric: MetricFindings, session: Session, telling: Telling): st
       : `${capitalised(counted(leftOut, 'shot'))} left out, drawn hollow with a stroke through; the reasons are listed below.`;
   const missing =
     without === 0 ? '' : ` ${capitalised(counted(without, 'shot'))} had no reading and cannot be drawn.`;
-  return (
-    `One mark is one shot. The ring is the average with each ${telling.noun}; ` +
-    `the bar shows which averages would fit its shots (95 %, each ${telling.noun} by itself). ${out}${missing}`
-  );
+  const bar =
+    session.hitters.length === 1
+      ? `; the bar shows which averages would fit its shots (95 %, each ${telling.noun} by itself)`
+      : ', all golfers together, who differ among themselves';
+  return `One mark is one shot. The ring is the average with each ${telling.noun}${bar}. ${out}${missing}`;
 }
 
 function inBrackets(sign: string): string {

@@ -46,7 +46,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     sequences: sequencesOf(session),
     powerAtMatters: reach?.powerAtMatters ?? null,
   };
-  const byContender = samples.map(contenderSummary);
+  const byContender = samples.map((sample) => contenderSummary(sample, byHitter.length === 1));
   const pairs = pairsOf(samples.length).map(([a, b]) =>
     pairFindings(samples[a]?.contender ?? '', samples[b]?.contender ?? '', facts),
   );
