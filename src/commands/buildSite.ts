@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { countProblems } from '../problems/countProblems.ts';
+import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
@@ -29,7 +29,10 @@ const projectFolder = resolve(import.meta.dirname, '../..');
 export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
   recover(outDir);
   const site = loadSite(contentDir);
-  const table = problemTable(site.problems, {
+  const unfinished = site.blocked.filter((report) => report.unfinished);
+  const waiting = new Set(unfinished.flatMap(({ problems }) => problems));
+  const problems = site.problems.filter((problem) => !waiting.has(problem));
+  const table = problemTable(problems, {
     colour: terminal.colour,
     width: terminal.width,
     howToSeeAll: 'npm run check -- --json prints them all.',
@@ -40,17 +43,36 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
       `Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
     );
   }
-  if (countProblems(site.problems).errors > 0) {
-    terminal.writeError(`Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`);
+  for (const { slug, problems: open } of unfinished) {
+    const count = countInWords(countProblems(open));
+    terminal.writeError(
+      `${slug}: a draft with answers still to be given (${count}); see npm run check -- ${slug}\n`,
+    );
+  }
+  if (countProblems(problems).errors > 0) {
+    terminal.writeError(asItWas(outDir));
     return { built: false, problems: site.problems };
   }
-  await buildAside(site, contentDir, outDir);
+  try {
+    await buildAside(site, contentDir, outDir);
+  } catch (error) {
+    // Not the content's fault: say so shortly; the whole trail is for those who look for it.
+    const what = error instanceof Error ? error.message : String(error);
+    terminal.writeError(`The pages could not be built: ${what}\n${asItWas(outDir)}`);
+    if (process.env['DEBUG'] !== undefined && error instanceof Error)
+      terminal.writeError(`${error.stack ?? ''}\n`);
+    return { built: false, problems: site.problems };
+  }
   for (const report of site.reports) {
     const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
     terminal.write(`${report.source.slug}: ${report.session.shots.length} shots, ${state}\n`);
   }
   terminal.write(`Built into ${outDir}\n`);
   return { built: true, problems: site.problems };
+}
+
+function asItWas(outDir: string): string {
+  return `Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`;
 }
 
 async function buildAside(site: SiteContent, contentDir: string, outDir: string): Promise<void> {

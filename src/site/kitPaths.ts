@@ -1,4 +1,6 @@
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
+import { contenderRecords, type ContenderRecord } from '../kit/contenderRecords.ts';
+import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { shownReports, siteContent } from './siteContent.ts';
 
@@ -22,4 +24,14 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
       props: { report, item },
     })),
   );
+}
+
+/** Every pair that met in a report that is shown, by its slug. */
+export function knownPairs({ dev }: { readonly dev: boolean }): ReadonlyMap<string, PairRecord> {
+  return pairRecords(givingReports({ dev }));
+}
+
+/** Every contender with a recorded build in a report that is shown, by its id. */
+export function knownContenders({ dev }: { readonly dev: boolean }): ReadonlyMap<string, ContenderRecord> {
+  return contenderRecords(givingReports({ dev }));
 }

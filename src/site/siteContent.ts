@@ -12,6 +12,8 @@ import { readContent } from './sources.ts';
 /** A report that cannot be shown yet, with what stands in the way. */
 export interface BlockedReport {
   readonly slug: string;
+  /** A draft with answers still to be given: it does not keep the others from being published. */
+  readonly unfinished: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -34,13 +36,19 @@ export function loadSite(root: string, only: readonly string[] = []): SiteConten
   const folder = openContentFolder(root);
   const content = readContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
-  const made = content.reports.map((written) => ({ slug: written.slug, ...makeReport(written, ledger) }));
+  const made = content.reports.map((written) => ({
+    slug: written.slug,
+    unfinished: written.unfinished,
+    ...makeReport(written, ledger),
+  }));
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
   return {
     shop: content.shop,
     publisher: content.shop?.name ?? 'Publisher not recorded',
     reports: [...reports].sort(newestFirst),
-    blocked: made.flatMap(({ slug, report, problems }) => (report === null ? [{ slug, problems }] : [])),
+    blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
+      report === null ? [{ slug, unfinished, problems }] : [],
+    ),
     problems: [...content.problems, ...ledgerProblems, ...made.flatMap(({ problems }) => problems)],
     waiting: content.waiting,
     ledger,

@@ -5,6 +5,7 @@ import type { Contender } from '../intake/authored/contender.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
+import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { readShotFile } from '../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
@@ -17,6 +18,8 @@ export interface WrittenReport {
   readonly file: string;
   readonly source: Source | null;
   readonly shotFiles: readonly ShotFile[];
+  /** A draft with answers still to be given. */
+  readonly unfinished: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -134,7 +137,7 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
         cure: 'Write report.md, or move the folder out of reports/.',
       },
     );
-    return { slug, file, source: null, shotFiles: [], problems: [problem] };
+    return { slug, file, source: null, shotFiles: [], unfinished: false, problems: [problem] };
   }
   const first = defineSource({ slug, file, text, files: [], ...shared });
   const { source } = first;
@@ -143,7 +146,8 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
     const { hitters } = looseAnswers(file, text);
     const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
     const problems = [...first.problems, ...ofSession.filter((problem) => !isAnswered(problem, hitters))];
-    return { slug, file, source, shotFiles: [], problems };
+    const unfinished = isUnfinished(file, text, shared);
+    return { slug, file, source, shotFiles: [], unfinished, problems };
   }
   const read = source.front.session.map((name) => ({ name, bytes: folder.bytes(`reports/${slug}/${name}`) }));
   const absent = read.flatMap(({ name, bytes }, index) =>
@@ -161,6 +165,7 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
     file,
     source: { ...source, files: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })) },
     shotFiles,
+    unfinished: false,
     problems: [
       ...first.problems,
       ...absent,

@@ -90,6 +90,7 @@ export function writtenReport(invented: Invented): WrittenReport {
     slug: 'invented',
     file: reportFile,
     source,
+    unfinished: false,
     shotFiles: [file],
     problems: [...problems, ...file.problems],
   };

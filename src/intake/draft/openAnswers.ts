@@ -12,8 +12,10 @@ export interface OpenAnswer {
   readonly file: string;
   readonly line: number;
   readonly question: string;
-  /** Whether the build stops while it is open. */
+  /** Whether a report cannot be published while it is open. */
   readonly must: boolean;
+  /** Whether the question stands in the report, with nothing behind it. */
+  readonly asked: boolean;
 }
 
 /** The answers left empty in a report, in the order of the file; also those that must be given and have no line yet. */
@@ -35,12 +37,12 @@ export function openAnswers(
   const empty = emptyPaths(tree, []).map((path): OpenAnswer => {
     const key = dotted(path);
     const line = placeOf(path, 'key').line ?? 1;
-    const asked =
+    const words =
       questionAt(lines, line, String(path.at(-1))) ??
       commentAbove(lines, placeOf(path.slice(0, -1), 'key').line ?? 1) ??
       missing.get(key)?.expected ??
       '';
-    return { key, file, line, question: asked, must: missing.has(key) || isOpenUnit(path) };
+    return { key, file, line, question: words, must: missing.has(key) || isOpenUnit(path), asked: true };
   });
   const shown = new Set(empty.map(({ key }) => key));
   const elsewhere = [...missing.values()]
@@ -51,8 +53,20 @@ export function openAnswers(
       line: line ?? 1,
       question: expected,
       must: true,
+      asked: false,
     }));
   return [...empty, ...elsewhere].sort((a, b) => a.line - b.line);
+}
+
+/**
+ * Whether a report is a draft with a question that must be answered still open: what else is wrong with it can wait,
+ * and must not keep other reports from being published. A question that is not there at all is an error of any report.
+ */
+export function isUnfinished(file: string, text: string, shared: Shared = nothingShared): boolean {
+  const { yaml } = splitReport(file, text);
+  const tree = yaml === null ? null : readYaml(file, yaml).tree;
+  if (tree === null || tree['status'] !== 'draft') return false;
+  return openAnswers(file, text, shared).some(({ must, asked }) => must && asked);
 }
 
 /** A draft asks for a unit only where the file cannot be used without it. */
