@@ -24,7 +24,8 @@ export function dataPackage(report: Report): string {
   const head = csv.slice(0, csv.indexOf('\r\n'));
   const described = {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
-    name: slug,
+    // Names of packages are lower case without spaces.
+    name: slug.toLowerCase().replaceAll(/[^a-z0-9._-]/g, '-'),
     title: front.title,
     description:
       `${front.question} ${front.inventedData ? 'Invented data. ' : ''}` +

@@ -10,7 +10,7 @@ import type { Report } from './report.ts';
 
 /** A node of linked data in the words of schema.org. */
 export type Node = { readonly [property: string]: Value };
-type Value = string | number | Node | readonly (string | Node)[];
+type Value = string | number | boolean | Node | readonly (string | Node)[];
 
 /**
  * What a report is, for machines: an Article on a Dataset (schema.org), with the shop's interest, its corrections, what
@@ -27,6 +27,7 @@ export function structuredData(report: Report): Node {
       .map(({ date }) => date)
       .toSorted()
       .at(-1) ?? null;
+  const invented = front.inventedData ? 'Invented data. ' : '';
   const publisher: Node = {
     '@type': 'Organization',
     name: publisherOf(report),
@@ -39,12 +40,12 @@ export function structuredData(report: Report): Node {
     '@type': 'Dataset',
     ...(page === null ? {} : { '@id': `${page}#data`, url: page }),
     name: `Shots of “${front.title}”`,
-    description: `Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${forWhom(source, session, telling).join(' ')}`,
+    description: `${invented}Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${forWhom(source, session, telling).join(' ')}`,
     creator: publisher,
     datePublished: published,
     temporalCoverage: front.date,
     version: findings.seed,
-    isAccessibleForFree: 'true',
+    isAccessibleForFree: true,
     ...(shop?.reuse.terms === undefined ? {} : { usageInfo: shop.reuse.terms }),
     measurementTechnique: front.conditions.monitor?.kind ?? 'launch monitor, kind not recorded',
     variableMeasured: findings.metrics.map(({ id, class: kind }) => ({
@@ -69,7 +70,7 @@ export function structuredData(report: Report): Node {
         '@type': 'Article',
         ...(page === null ? {} : { '@id': `${page}#report`, url: page, mainEntityOfPage: page }),
         headline: front.title,
-        abstract: answerInShort(telling),
+        abstract: `${invented}${answerInShort(telling)}`,
         ...(absolute === null ? {} : { image: absolute(`/reports/${slug}/charts/apart.png`) }),
         datePublished: published,
         ...(latest === null ? {} : { dateModified: latest }),

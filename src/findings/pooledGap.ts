@@ -1,0 +1,97 @@
+import { meanInterval, nextValueInterval } from '../stats/meanInterval.ts';
+import type { Interval } from './findings.ts';
+
+/** The judged gap of one report with credit to the contenders, `a` minus `b`, SI. */
+export interface ReportGap {
+  /** Day of the session, `2026-04-11`. */
+  readonly date: string;
+  readonly estimate: number;
+  /** Ids of who hit; the same id in two reports is the same golfer. */
+  readonly hitters: readonly string[];
+}
+
+/** What several reports of one pair say together, SI. */
+export type PooledGap =
+  | {
+      /** Each golfer, or group of golfers that hit together, counts alike. */
+      readonly kind: 'golfers';
+      readonly golfers: number;
+      readonly reports: number;
+      readonly estimate: number;
+      readonly ci: Interval;
+      /** Where another golfer's own gap would lie; from six golfers. */
+      readonly newGolfer: Interval | null;
+      /** The same without the report that came first: the others may have been hit because it looked good. */
+      readonly withoutFirst: { readonly estimate: number; readonly ci: Interval } | null;
+    }
+  | {
+      /** One golfer on several days. */
+      readonly kind: 'one-golfer';
+      readonly days: number;
+      readonly estimate: number;
+      readonly ci: Interval;
+    }
+  | { readonly kind: 'none'; readonly why: 'too-few' | 'no-spread'; readonly golfers: number };
+
+const fewest = 3;
+const fewestForNewGolfer = 6;
+const level = 0.95;
+
+/**
+ * Reports put together: the unweighted mean of their gaps with t(k - 1), each counting alike, from three reports by
+ * distinct golfers; several reports of one golfer are averaged first. Unweighted because with reports of unequal size
+ * weighted pooling (Hartung & Knapp 2001) finds gaps that are not there far too often.
+ *
+ * @param gaps those of one pair of builds in one primary metric, with credit to the contenders
+ */
+export function pooledGap(gaps: readonly ReportGap[]): PooledGap {
+  const groups = byGolfer(gaps);
+  const golfers = groups.length;
+  if (golfers === 1 && gaps.length >= fewest) {
+    const own = interval(gaps.map(({ estimate }) => estimate));
+    return own === null
+      ? { kind: 'none', why: 'no-spread', golfers }
+      : { kind: 'one-golfer', days: gaps.length, ...own };
+  }
+  if (golfers < fewest) return { kind: 'none', why: 'too-few', golfers };
+  const means = groups.map(meanOf);
+  const own = interval(means);
+  if (own === null) return { kind: 'none', why: 'no-spread', golfers };
+  return {
+    kind: 'golfers',
+    golfers,
+    reports: gaps.length,
+    ...own,
+    newGolfer: golfers >= fewestForNewGolfer ? nextValueInterval(means, level) : null,
+    withoutFirst: withoutFirst(gaps),
+  };
+}
+
+function withoutFirst(gaps: readonly ReportGap[]): { estimate: number; ci: Interval } | null {
+  const [first] = gaps.toSorted((x, y) => (x.date < y.date ? -1 : x.date > y.date ? 1 : 0));
+  const groups = byGolfer(gaps.filter((gap) => gap !== first));
+  return groups.length < fewest ? null : interval(groups.map(meanOf));
+}
+
+/** Null when all values are equal: then nothing says how far they may be off. */
+function interval(values: readonly number[]): { estimate: number; ci: Interval } | null {
+  if (values.every((value) => value === values[0])) return null;
+  const { estimate, ci } = meanInterval(values, level);
+  return { estimate, ci };
+}
+
+function meanOf(gaps: readonly ReportGap[]): number {
+  return gaps.reduce((sum, { estimate }) => sum + estimate, 0) / gaps.length;
+}
+
+/** Reports that share a golfer, directly or through a third, belong together. */
+function byGolfer(gaps: readonly ReportGap[]): readonly (readonly ReportGap[])[] {
+  let groups: ReportGap[][] = [];
+  for (const gap of gaps) {
+    const shares = (group: readonly ReportGap[]): boolean =>
+      group.some(({ hitters }) => hitters.some((hitter) => gap.hitters.includes(hitter)));
+    const joined = groups.filter(shares);
+    groups = [...groups.filter((group) => !shares(group)), [...joined.flat(), gap]];
+  }
+  return groups;
+}

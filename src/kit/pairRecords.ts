@@ -1,0 +1,102 @@
+import { buildKey } from '../findings/buildKey.ts';
+import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import { pooledGap, type PooledGap } from '../findings/pooledGap.ts';
+import type { MetricId } from '../trade/metrics.ts';
+import { primaryMetrics } from '../prose/answer.ts';
+import type { Report } from './report.ts';
+
+/** One report in which both of a pair were hit; the pair is turned so that its first id is `a`. */
+export interface Meeting {
+  readonly report: Report;
+  readonly metric: MetricFindings;
+  readonly pair: PairFindings;
+}
+
+/** Reports that hit the same two builds for the same main metric, newest first, and what they say together. */
+export interface MeetingsOfBuilds {
+  readonly metric: MetricId;
+  readonly meetings: readonly Meeting[];
+  readonly pooled: PooledGap;
+}
+
+/** All that is known of two contenders that met. */
+export interface PairRecord {
+  readonly a: string;
+  readonly b: string;
+  /** Different builds, and different metrics, apart; most reports first. */
+  readonly groups: readonly MeetingsOfBuilds[];
+}
+
+/** `alder-and-birch`, in the order of the alphabet. */
+export const pairSlug = (x: string, y: string): string => [x, y].toSorted().join('-and-');
+
+/** Every pair whose builds are recorded and that met in a report, by its slug. `reports` stand newest first. */
+export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, PairRecord> {
+  const groups = new Map<string, Map<string, Meeting[]>>();
+  for (const report of reports.filter(({ source }) => source.front.status !== 'withdrawn')) {
+    const { front } = report.source;
+    const keys = new Map(front.contenders.map((one) => [one.id, buildKey(one, front)]));
+    for (const metric of primaryMetrics(report.findings)) {
+      for (const pair of metric.pairs.map(inOrder)) {
+        const [first, second] = [keys.get(pair.a) ?? null, keys.get(pair.b) ?? null];
+        if (first === null || second === null) continue;
+        const slug = pairSlug(pair.a, pair.b);
+        const byBuild = groups.get(slug) ?? new Map<string, Meeting[]>();
+        groups.set(slug, byBuild);
+        const key = `${metric.id} ${first} ${second}`;
+        byBuild.set(key, [...(byBuild.get(key) ?? []), { report, metric, pair }]);
+      }
+    }
+  }
+  return new Map([...groups].map(([slug, byBuild]) => [slug, recordOf([...byBuild.values()])]));
+}
+
+function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
+  const pair = groups[0]?.[0]?.pair;
+  return {
+    a: pair?.a ?? '',
+    b: pair?.b ?? '',
+    groups: groups
+      .map((meetings) => ({
+        metric: meetings[0]?.metric.id ?? 'carry',
+        meetings,
+        pooled: pooledGap(meetings.flatMap(poolable)),
+      }))
+      .toSorted((x, y) => y.meetings.length - x.meetings.length),
+  };
+}
+
+/** What may be put together: judged, to the credit of the contenders, and not replaced by a newer report. */
+function poolable({ report, pair }: Meeting): Parameters<typeof pooledGap>[0] {
+  const { front } = report.source;
+  if (pair.estimate === null || pair.ci === null || pair.verdict === 'not-judged') return [];
+  if (pair.credit !== 'contender' || front.status === 'superseded') return [];
+  return [{ date: front.date, estimate: pair.estimate, hitters: report.session.hitters }];
+}
+
+/** Whether a meeting counts in what its group says together. */
+export const counts = (meeting: Meeting): boolean => poolable(meeting).length > 0;
+
+function inOrder(pair: PairFindings): PairFindings {
+  if (pair.a < pair.b) return pair;
+  const turned = (ci: PairFindings['ci']): PairFindings['ci'] => (ci === null ? null : [-ci[1], -ci[0]]);
+  return {
+    ...pair,
+    a: pair.b,
+    b: pair.a,
+    estimate: pair.estimate === null ? null : -pair.estimate,
+    ci: turned(pair.ci),
+    leaveOneOut: turned(pair.leaveOneOut),
+    newHitter: turned(pair.newHitter),
+    withLeftOut:
+      pair.withLeftOut === null
+        ? null
+        : {
+            ...pair.withLeftOut,
+            estimate: -pair.withLeftOut.estimate,
+            ci: turned(pair.withLeftOut.ci) ?? [0, 0],
+          },
+    byHitter: pair.byHitter.map((own) => ({ ...own, estimate: -own.estimate, ci: turned(own.ci) })),
+    whoGained: null,
+  };
+}

@@ -1,0 +1,191 @@
+import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
+import { verdictOf } from '../findings/verdict.ts';
+import { gapRow } from '../charts/gapRow.ts';
+import { hittersChart } from '../charts/hitters.ts';
+import type { Figure, Table } from '../charts/figure.ts';
+import { comparativeOf } from '../prose/comparatives.ts';
+import { dateInWords } from '../prose/date.ts';
+import { gapNumbers, mattersText, pairSentence } from '../prose/pairSentence.ts';
+import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { capitalised, counted, countWord } from '../prose/words.ts';
+import { metrics } from '../trade/metrics.ts';
+import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
+import { golfersAndShots, readingWords } from './whoAndHow.ts';
+
+/** A gap that no single report has, in the words and units of the newest report. */
+interface Together {
+  readonly pair: PairFindings;
+  readonly metric: MetricFindings;
+}
+
+function together({ report: _, pair, metric }: Meeting, gap: { estimate: number; ci: Interval }): Together {
+  return {
+    metric,
+    pair: {
+      ...pair,
+      ...gap,
+      level: 0.95,
+      p: null,
+      method: null,
+      verdict: verdictOf(gap.estimate, gap.ci, metric.matters),
+      credit: 'contender',
+      overlays: [],
+      holds: [],
+    },
+  };
+}
+
+/** What the reports of one group say together, in sentences; why they cannot be put together, where they cannot. */
+export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonly string[] {
+  const [newest] = meetings;
+  if (newest === undefined) return [];
+  const { telling } = newest.report;
+  if (pooled.kind === 'none') return [whyNot(meetings, pooled)];
+  const { pair, metric } = together(newest, pooled);
+  const whom =
+    pooled.kind === 'one-golfer'
+      ? `This golfer, ${counted(pooled.days, 'day')}`
+      : pooled.newGolfer === null
+        ? `These ${countWord(pooled.golfers)} golfers together, each counting alike`
+        : `All ${countWord(pooled.golfers)} golfers together, each counting alike`;
+  const told = `${whom}: ${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`;
+  if (pooled.kind === 'one-golfer') return [told, 'What holds for this golfer need not hold for you.'];
+  const another =
+    pooled.newGolfer === null
+      ? 'Other golfers cannot be judged from so few.'
+      : `For another golfer: ${gapNumbers({ ...pair, ci: pooled.newGolfer }, metric, telling)}`;
+  const first =
+    pooled.withoutFirst === null
+      ? 'Without the first report there would be too few to put together.'
+      : `Without the first report: ${gapNumbers(together(newest, pooled.withoutFirst).pair, metric, telling)}`;
+  return [told, another, first];
+}
+
+function whyNot(
+  meetings: readonly Meeting[],
+  { why, golfers }: Extract<MeetingsOfBuilds['pooled'], { kind: 'none' }>,
+): string {
+  if (why === 'no-spread')
+    return 'The reports show one and the same gap, so nothing says how far it may be off.';
+  if (meetings.length === 1) return 'One report; nothing to put together yet.';
+  const used = meetings.filter(counts).length;
+  const open =
+    used < meetings.length
+      ? ` ${capitalised(counted(meetings.length - used, 'report'))} cannot count, for the reason beside it.`
+      : '';
+  return `Not put together: that takes reports by three different golfers, and there are ${countWord(golfers)}.${open}`;
+}
+
+/** Each report on one scale, then all together, then another golfer; words alone for a single report. */
+export function meetingsFigure({ metric: id, meetings, pooled }: MeetingsOfBuilds, figureId: string): Figure {
+  const [newest] = meetings;
+  const question = `How far apart, report by report?`;
+  if (newest === undefined || meetings.length < 2)
+    return { kind: 'absent', id: figureId, question, why: 'One report; its page has the chart.' };
+  const { telling } = newest.report;
+  const { pair, metric } = newest;
+  const unit = unitFor(id, telling.system);
+  const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
+  const matters = toReader(metric.matters, id, telling.system);
+  const rows = meetings.map((meeting) =>
+    gapRow(rowName(meeting), meeting.pair, meeting.pair, meeting.metric, meeting.report.telling),
+  );
+  const all =
+    pooled.kind === 'none'
+      ? null
+      : gapRow(
+          pooled.kind === 'one-golfer'
+            ? `This golfer, ${counted(pooled.days, 'day')}`
+            : `All ${countWord(pooled.golfers)} golfers`,
+          pooled,
+          together(newest, pooled).pair,
+          metric,
+          telling,
+        );
+  const another =
+    pooled.kind === 'golfers' && pooled.newGolfer !== null
+      ? {
+          ...gapRow(
+            'Another golfer',
+            { estimate: pooled.estimate, ci: pooled.newGolfer },
+            pair,
+            metric,
+            telling,
+          ),
+          estimate: null,
+          figure: '',
+        }
+      : null;
+  const told = [...rows, ...(all === null ? [] : [all]), ...(another === null ? [] : [another])];
+  return hittersChart({
+    id: figureId,
+    question,
+    subject: `The gap in ${metrics[id].name} between ${a} and ${b} in each report`,
+    finding: `One row is one report: ${a} at the left end, ${b} at the right. Bar: every gap that would fit its shots, thick where it would matter.`,
+    description: told.map(({ name, words }) => `${name}: ${words}`).join(' '),
+    table: {
+      caption: `${a} and ${b}, report by report`,
+      head: ['Report', 'Gap that would fit'],
+      rows: told.map(({ name, words }) => [name, words]),
+    },
+    a: { label: a, index: 0 },
+    b: { label: b, index: 1 },
+    hitters: rows,
+    pooled: all,
+    another,
+    matters,
+    axis: `${unitWord(unit)} ${comparativeOf(id).more}`.trim(),
+    legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
+  });
+}
+
+/** One report's own answer: "Hit 10 June 2026. Alder clearly farther than Birch. About 9 yards; 6 to 12 would fit." */
+export function meetingWords({ report, pair, metric }: Meeting): string {
+  const { front } = report.source;
+  return [
+    `Hit ${dateInWords(front.date)}.`,
+    front.inventedData ? 'Invented data.' : '',
+    pairSentence(pair, metric, report.telling),
+    gapNumbers(pair, metric, report.telling),
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
+}
+
+function nameOf({ report }: Meeting): string {
+  return dateInWords(report.source.front.date);
+}
+
+// A bar whose gap may have another cause looks like any other, so its name says so.
+function rowName(meeting: Meeting): string {
+  return `${nameOf(meeting)}${counts(meeting) ? '' : ', not counted'}`;
+}
+
+/** One row a report: who hit, where, in front of what, and whether it counts. */
+export function meetingsTable({ meetings }: MeetingsOfBuilds): Table {
+  return {
+    caption: 'The reports and their conditions',
+    head: ['Hit on', 'Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Counts together'],
+    rows: meetings.map((meeting) => {
+      const { report } = meeting;
+      const { front } = report.source;
+      const monitor = capitalised(front.conditions.monitor?.kind ?? 'not recorded');
+      return [
+        nameOf(meeting),
+        front.title,
+        `${golfersAndShots(report)}${report.findings.design.hitters === 1 ? ' (one golfer only)' : ''}`,
+        front.conditions.place ?? 'not recorded',
+        `${monitor}. ${readingWords(report)}`,
+        front.conditions.monitor?.normalisedTo ?? 'not recorded',
+        countsWords(meeting),
+      ];
+    }),
+  };
+}
+
+function countsWords(meeting: Meeting): string {
+  if (counts(meeting)) return 'yes';
+  if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
+  if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
+  return 'no, the order they were hit in leaves the cause open';
+}

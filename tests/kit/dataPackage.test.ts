@@ -1,0 +1,191 @@
+import { createHash } from 'node:crypto';
+import { Ajv } from 'ajv';
+import { parse } from 'csv-parse/sync';
+import { describe, expect, test } from 'vitest';
+import { dataPackage } from '../../src/kit/dataPackage.ts';
+import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { shotsCsv } from '../../src/kit/shotsCsv.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { reports } from './content.ts';
+import { manyReports } from './manyReports.ts';
+
+/**
+ * What the Data Package standard, version 2 (datapackage.org, sections Data Package, Data Resource and Table Schema),
+ * requires of a package such as ours, put down here as a JSON Schema of our own: its published profile is not in the
+ * project. Stricter where the standard leaves a choice: every property named, none besides.
+ */
+const profile = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['$schema', 'name', 'title', 'description', 'version', 'created', 'contributors', 'resources'],
+  properties: {
+    $schema: { const: 'https://datapackage.org/profiles/2.0/datapackage.json' },
+    name: { type: 'string', pattern: '^[a-z0-9._-]+$' },
+    title: { type: 'string', minLength: 1 },
+    description: { type: 'string', minLength: 1 },
+    homepage: { type: 'string', pattern: '^https?://' },
+    version: { type: 'string', pattern: '^\\d+\\.\\d+\\.\\d+$' },
+    created: { type: 'string', pattern: '^\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\dZ$' },
+    contributors: {
+      type: 'array',
+      minItems: 1,
+      items: {
+        type: 'object',
+        additionalProperties: false,
+        required: ['title'],
+        properties: {
+          title: { type: 'string' },
+          roles: { type: 'array', minItems: 1, items: { type: 'string' } },
+        },
+      },
+    },
+    sources: {
+      type: 'array',
+      minItems: 1,
+      items: {
+        type: 'object',
+        additionalProperties: false,
+        minProperties: 1,
+        properties: { title: { type: 'string' } },
+      },
+    },
+    resources: {
+      type: 'array',
+      minItems: 1,
+      items: {
+        type: 'object',
+        additionalProperties: false,
+        required: ['name', 'path', 'format', 'mediatype', 'encoding', 'bytes', 'hash'],
+        properties: {
+          name: { type: 'string', pattern: '^[a-z0-9._-]+$' },
+          type: { const: 'table' },
+          // No absolute and no parent path (Data Resource, "path").
+          path: { type: 'string', pattern: '^(?!/)(?!.*\\.\\.)[^~]+$' },
+          title: { type: 'string' },
+          format: { type: 'string' },
+          mediatype: { type: 'string', pattern: '^(.+)/(.+)$' },
+          encoding: { const: 'utf-8' },
+          bytes: { type: 'integer', minimum: 1 },
+          hash: { type: 'string', pattern: '^[^:]+:[a-fA-F0-9]+$' },
+          schema: {
+            type: 'object',
+            additionalProperties: false,
+            required: ['fields'],
+            properties: {
+              $schema: { const: 'https://datapackage.org/profiles/2.0/tableschema.json' },
+              missingValues: { type: 'array', items: { type: 'string' } },
+              fields: {
+                type: 'array',
+                minItems: 1,
+                items: {
+                  type: 'object',
+                  additionalProperties: false,
+                  required: ['name', 'type', 'description'],
+                  properties: {
+                    name: { type: 'string', minLength: 1 },
+                    type: { enum: ['string', 'number', 'integer'] },
+                    description: { type: 'string', minLength: 5 },
+                    constraints: {
+                      type: 'object',
+                      additionalProperties: false,
+                      properties: {
+                        required: { type: 'boolean' },
+                        enum: { type: 'array', minItems: 1, uniqueItems: true, items: { type: 'string' } },
+                      },
+                    },
+                  },
+                },
+              },
+            },
+          },
+        },
+      },
+    },
+  },
+} as const;
+
+interface Field {
+  readonly name: string;
+  readonly type: string;
+  readonly constraints?: { readonly required?: boolean; readonly enum?: readonly string[] };
+}
+
+interface Package {
+  readonly homepage?: string;
+  readonly resources: readonly {
+    readonly path: string;
+    readonly bytes: number;
+    readonly hash: string;
+    readonly schema?: { readonly fields: readonly Field[]; readonly missingValues: readonly string[] };
+  }[];
+}
+
+const validate = new Ajv({ strict: true, allErrors: true }).compile<Package>(profile);
+const all = [...reports, ...loadSite(manyReports()).reports];
+
+describe.each(all.map((report) => [report.source.slug, report] as const))('%s', (_slug, report) => {
+  const described: unknown = JSON.parse(dataPackage(report));
+
+  test('has what a Data Package, version 2, must have', () => {
+    validate(described);
+    expect(validate.errors ?? []).toEqual([]);
+  });
+
+  test('bytes and hashes are those of the files', () => {
+    if (!validate(described)) throw new Error('not valid');
+    const files = new Map([
+      ['shots.csv', shotsCsv(report)],
+      ['findings.json', findingsJson(report.findings)],
+    ]);
+    expect(described.resources.map(({ path }) => path)).toEqual([...files.keys()]);
+    for (const { path, bytes, hash } of described.resources) {
+      const content = Buffer.from(files.get(path) ?? '', 'utf8');
+      expect(bytes).toBe(content.length);
+      expect(hash).toBe(`sha256:${createHash('sha256').update(content).digest('hex')}`);
+    }
+  });
+
+  test('every cell of shots.csv reads as its field says, and keeps its constraints (Table Schema)', () => {
+    if (!validate(described)) throw new Error('not valid');
+    const schema = described.resources[0]?.schema;
+    const fields = schema?.fields ?? [];
+    const [head = [], ...rows] = parse(shotsCsv(report), { relax_column_count: false }) as string[][];
+    expect(head).toEqual(fields.map(({ name }) => name));
+    expect(new Set(head).size).toBe(head.length);
+    expect(rows).toHaveLength(report.session.shots.length);
+    for (const row of rows) {
+      fields.forEach(({ name, type, constraints }, column) => {
+        const cell = row[column] ?? '';
+        if ((schema?.missingValues ?? []).includes(cell)) {
+          expect(constraints?.required ?? false, name).toBe(false);
+          return;
+        }
+        if (type === 'number') expect(cell, name).toMatch(/^-?\d+(\.\d+)?(e-?\d+)?$/);
+        if (constraints?.enum !== undefined) expect(constraints.enum, name).toContain(cell);
+      });
+    }
+  });
+});
+
+test('a homepage is given only where the shop has an address', () => {
+  const [without] = loadSite(manyReports('name: Shop\n')).reports;
+  const [within] = loadSite(manyReports()).reports;
+  if (without === undefined || within === undefined) throw new Error('no report');
+  expect(JSON.parse(dataPackage(without))).not.toHaveProperty('homepage');
+  expect(JSON.parse(dataPackage(within))).toHaveProperty(
+    'homepage',
+    `https://golf.example/tests/reports/${within.source.slug}/`,
+  );
+});
+
+test('the schema refuses what the standard forbids', () => {
+  const [report] = reports;
+  if (report === undefined) throw new Error('no report');
+  const good = JSON.parse(dataPackage(report)) as Record<string, unknown>;
+  for (const bad of [
+    { ...good, resources: [] },
+    { ...good, name: 'Three Balls' },
+    { ...good, created: '18 April 2026' },
+  ])
+    expect(validate(bad)).toBe(false);
+});

@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { contenderRecords } from '../../src/kit/contenderRecords.ts';
+import { counts, pairRecords, pairSlug } from '../../src/kit/pairRecords.ts';
+import { meetingsFigure, meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { manyReports } from './manyReports.ts';
+
+const { reports, problems } = loadSite(manyReports());
+const records = pairRecords(reports);
+const record = records.get('alder-and-birch');
+const [same, other] = record?.groups ?? [];
+
+test('the invented reports have no error', () => {
+  expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+  expect([...records.keys()]).toEqual(['alder-and-birch']);
+  expect(pairSlug('birch', 'alder')).toBe('alder-and-birch');
+});
+
+describe('put together', () => {
+  test('are reports of one build only: another shaft stands in a group of its own', () => {
+    expect(same?.meetings.map(({ report }) => report.source.slug)).toEqual([
+      'in-blocks',
+      'fourth',
+      'third',
+      'second',
+      'first',
+    ]);
+    expect(other?.meetings.map(({ report }) => report.source.slug)).toEqual(['other-shaft']);
+    expect(other?.pooled).toEqual({ kind: 'none', why: 'too-few', golfers: 1 });
+  });
+
+  test('are those with credit to the heads, none that was withdrawn', () => {
+    expect(same?.meetings.filter(counts).map(({ report }) => report.source.slug)).toEqual([
+      'fourth',
+      'third',
+      'second',
+      'first',
+    ]);
+  });
+
+  test('is the plain mean of their gaps with t(3) (by the formula, judging of several reports)', () => {
+    const gaps = (same?.meetings ?? []).filter(counts).map(({ pair }) => pair.estimate ?? NaN);
+    const mean = gaps.reduce((sum, gap) => sum + gap, 0) / 4;
+    const sd = Math.sqrt(gaps.reduce((sum, gap) => sum + (gap - mean) ** 2, 0) / 3);
+    // qt(0.975, 3) of R.
+    const half = (3.182446305284263 * sd) / 2;
+    if (same?.pooled.kind !== 'golfers') throw new Error('not pooled');
+    expect(Math.abs(same.pooled.estimate - mean)).toBeLessThan(1e-8);
+    expect(Math.abs(same.pooled.ci[0] - (mean - half))).toBeLessThan(1e-8);
+    expect(Math.abs(same.pooled.ci[1] - (mean + half))).toBeLessThan(1e-8);
+    expect(same.pooled.newGolfer).toBeNull();
+    // a minus b with a = alder, though the reports list birch first.
+    expect(mean).toBeGreaterThan(0);
+  });
+
+  test('is said for these golfers only, with and without the first report, and why one does not count', () => {
+    if (same === undefined) throw new Error('no group');
+    const [told = '', others = '', without = ''] = pooledSentences(same);
+    expect(told).toMatch(/^These four golfers together, each counting alike: Alder .* Birch/);
+    expect(others).toBe('Other golfers cannot be judged from so few.');
+    expect(without).toMatch(/^Without the first report: /);
+    expect(meetingsTable(same).rows[0]?.at(-1)).toBe('no, the order they were hit in leaves the cause open');
+    expect(meetingsTable(same).rows.map((row) => row[2])).toEqual(
+      Array(5).fill('One golfer, 10 shots each (one golfer only)'),
+    );
+  });
+
+  test('has a chart with a row a report and one together', () => {
+    if (same === undefined || other === undefined) throw new Error('no group');
+    const figure = meetingsFigure(same, 'meetings-1');
+    if (figure.kind !== 'drawn') throw new Error(figure.why);
+    expect(figure.drawn).toBe(5);
+    expect(figure.table.rows.map(([name]) => name)).toEqual([
+      '10 June 2026, not counted',
+      '10 April 2026',
+      '10 March 2026',
+      '10 February 2026',
+      '10 January 2026',
+      'All four golfers',
+    ]);
+    expect(meetingsFigure(other, 'meetings-2').kind).toBe('absent');
+  });
+});
+
+test('a contender has one record a build, with what it met', () => {
+  const alder = contenderRecords(reports).get('alder');
+  expect(alder?.builds.map(({ entries }) => entries.length)).toEqual([5, 1]);
+  expect(alder?.met).toEqual([{ label: 'Birch', pair: 'alder-and-birch' }]);
+  expect(alder?.builds[0]?.sheet).toEqual([
+    ['Head', 'Alder head'],
+    ['Loft, stated', '9°'],
+  ]);
+});

@@ -1,0 +1,173 @@
+import { Ajv } from 'ajv';
+import { describe, expect, test } from 'vitest';
+import { answerInShort } from '../../src/prose/answer.ts';
+import { scriptJson, structuredData } from '../../src/kit/structuredData.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { reports } from './content.ts';
+import { manyReports } from './manyReports.ts';
+
+const day = { type: 'string', pattern: '^\\d{4}-\\d\\d-\\d\\d$' } as const;
+const absolute = { type: 'string', pattern: '^https?://[^/]+/' } as const;
+const organization = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['@type', 'name', 'ownershipFundingInfo'],
+  properties: {
+    '@type': { const: 'Organization' },
+    name: { type: 'string' },
+    url: absolute,
+    correctionsPolicy: absolute,
+    ownershipFundingInfo: { type: 'string', minLength: 10 },
+  },
+} as const;
+
+/**
+ * The properties of schema.org's Article, Dataset, Organization, PropertyValue, DataDownload and CorrectionComment that
+ * we use, with the types those pages give (from memory), and the bounds that a large search engine states for a
+ * description of a data set, 50 to 5,000 characters (from memory). Nothing besides, so no rating.
+ */
+const schema = {
+  type: 'object',
+  additionalProperties: false,
+  required: ['@context', '@graph'],
+  properties: {
+    '@context': { const: 'https://schema.org' },
+    '@graph': {
+      type: 'array',
+      minItems: 2,
+      maxItems: 2,
+      items: [
+        {
+          type: 'object',
+          additionalProperties: false,
+          required: ['@type', 'headline', 'abstract', 'datePublished', 'author', 'publisher', 'isBasedOn'],
+          properties: {
+            '@type': { const: 'Article' },
+            '@id': absolute,
+            url: absolute,
+            mainEntityOfPage: absolute,
+            headline: { type: 'string', minLength: 1 },
+            abstract: { type: 'string' },
+            image: absolute,
+            datePublished: day,
+            dateModified: day,
+            author: organization,
+            publisher: organization,
+            isBasedOn: {},
+            correction: {
+              type: 'array',
+              minItems: 1,
+              items: {
+                type: 'object',
+                additionalProperties: false,
+                required: ['@type', 'datePublished', 'text'],
+                properties: {
+                  '@type': { const: 'CorrectionComment' },
+                  datePublished: day,
+                  text: { type: 'string' },
+                },
+              },
+            },
+          },
+        },
+        {
+          type: 'object',
+          additionalProperties: false,
+          required: [
+            '@type',
+            'name',
+            'description',
+            'creator',
+            'datePublished',
+            'variableMeasured',
+            'measurementTechnique',
+          ],
+          properties: {
+            '@type': { const: 'Dataset' },
+            '@id': absolute,
+            url: absolute,
+            name: { type: 'string' },
+            description: { type: 'string', minLength: 50, maxLength: 5000 },
+            creator: organization,
+            datePublished: day,
+            temporalCoverage: day,
+            version: { type: 'string' },
+            isAccessibleForFree: { const: true },
+            usageInfo: { type: 'string' },
+            measurementTechnique: { type: 'string' },
+            variableMeasured: {
+              type: 'array',
+              minItems: 1,
+              items: {
+                type: 'object',
+                additionalProperties: false,
+                required: ['@type', 'name', 'unitText', 'measurementMethod'],
+                properties: {
+                  '@type': { const: 'PropertyValue' },
+                  name: { type: 'string' },
+                  unitText: { type: 'string' },
+                  measurementMethod: { enum: ['measured', 'derived', 'modelled', 'estimated'] },
+                },
+              },
+            },
+            distribution: {
+              type: 'array',
+              minItems: 1,
+              items: {
+                type: 'object',
+                additionalProperties: false,
+                required: ['@type', 'contentUrl', 'encodingFormat'],
+                properties: {
+                  '@type': { const: 'DataDownload' },
+                  contentUrl: absolute,
+                  encodingFormat: { enum: ['text/csv', 'application/json'] },
+                },
+              },
+            },
+          },
+        },
+      ],
+      additionalItems: false,
+    },
+  },
+} as const;
+
+const validate = new Ajv({ strictTuples: false, allErrors: true }).compile(schema);
+
+describe.each(reports.map((report) => [report.source.slug, report] as const))('%s', (_slug, report) => {
+  const data = structuredData(report);
+
+  test('is an Article on a Dataset in the words of schema.org', () => {
+    validate(data);
+    expect(validate.errors ?? []).toEqual([]);
+  });
+
+  test('says what the page says, made-up data included', () => {
+    const text = JSON.stringify(data);
+    expect(text).toContain(JSON.stringify(answerInShort(report.telling)).slice(1, -1));
+    expect(text.includes('Invented data.')).toBe(report.source.front.inventedData);
+    expect(text).not.toMatch(/rating|review|offer/i);
+  });
+});
+
+test('corrections are in it, and markup in them ends no script element', () => {
+  const corrected = loadSite(manyReports()).reports.find(({ source }) => source.slug === 'third');
+  if (corrected === undefined) throw new Error('no report');
+  const data = structuredData(corrected);
+  validate(data);
+  expect(validate.errors ?? []).toEqual([]);
+  const script = scriptJson(data);
+  expect(script).toContain('"dateModified":"2026-04-01"');
+  expect(script).toContain('A typing error & its \\u003ccure>. It said: 7 yd. It now says: 6 yd.');
+  expect(script).not.toContain('<');
+  expect(JSON.parse(script)).toEqual(data);
+});
+
+test('without an address of the site no address is made up', () => {
+  const [report] = loadSite(manyReports('name: Shop\n')).reports;
+  if (report === undefined) throw new Error('no report');
+  const data = structuredData(report);
+  validate(data);
+  expect(validate.errors ?? []).toEqual([]);
+  expect(JSON.stringify(data).replace('https://schema.org', '')).not.toMatch(/https?:/);
+});
