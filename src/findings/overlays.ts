@@ -21,7 +21,8 @@ interface OverlayFacts {
   readonly visitsAlike: boolean;
   readonly holds: readonly Hold[];
   readonly restsOnOneShot: boolean;
-  readonly verdictWithLeftOut: VerdictId | null;
+  /** Whether the answer is another one with the left-out shots counted. */
+  readonly dependsOnLeftOut: boolean;
   readonly nearDevice: boolean;
   readonly powerAtMatters: number | null;
 }
@@ -42,7 +43,7 @@ export function pairOverlays(facts: OverlayFacts): readonly OverlayId[] {
   const when = (holds: boolean, overlay: OverlayId): readonly OverlayId[] => (holds ? [overlay] : []);
   return [
     ...(openBecause === null ? [] : [openOverlay[openBecause]]),
-    ...when(facts.verdictWithLeftOut !== null && facts.verdictWithLeftOut !== verdict, 'depends-on-left-out'),
+    ...when(facts.dependsOnLeftOut, 'depends-on-left-out'),
     ...when(facts.visitsAlike, 'visits-alike'),
     ...when(judged && onlyLeans(facts.holds), 'leans'),
     ...when(facts.restsOnOneShot, 'rests-on-one-shot'),

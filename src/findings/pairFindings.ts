@@ -95,7 +95,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
       visitsAlike,
       holds,
       restsOnOneShot: without?.restsOnOneShot ?? false,
-      verdictWithLeftOut: withLeftOut?.verdict ?? null,
+      dependsOnLeftOut: withLeftOut !== null && isAnother(withLeftOut, verdict, gap?.estimate ?? 0),
       nearDevice: device?.near ?? false,
       powerAtMatters: facts.powerAtMatters,
     }),
@@ -116,6 +116,15 @@ function findGap(gaps: readonly Gap[], a: string, b: string): Gap | null {
 
 function countOf(samples: readonly Sample[], id: string): number {
   return samples.find(({ contender }) => contender === id)?.values.length ?? 0;
+}
+
+/** Whether an answer is another one: another verdict, or a gap the other way. */
+function isAnother(
+  { verdict, estimate }: NonNullable<PairFindings['withLeftOut']>,
+  without: VerdictId,
+  gap: number,
+): boolean {
+  return verdict !== without || (isGap(verdict) && Math.sign(estimate) !== Math.sign(gap));
 }
 
 /** The verdict of a gap, which in mini-blocks must also survive visits as the unit. */

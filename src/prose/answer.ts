@@ -44,7 +44,7 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
   }
   const pairs = surestFirst(metric);
   const told = pairs.slice(0, mostPairs).map((pair, index) => {
-    const clause = answerClause(pair, metric, telling);
+    const clause = index > 0 ? answerClause(pair, metric, telling) : firstClause(pair, metric, telling);
     return index > 0 || pair.verdict === 'not-judged'
       ? sentence(clause)
       : sentence(`${forWhomShort(telling.findings)}${comma(clause)} ${clause}`);
@@ -52,6 +52,17 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
   const rest = pairs.length - mostPairs;
   // A contender that was not judged says so in each of its pairs.
   return [...new Set(told), ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : [])];
+}
+
+/** The clause that opens the answer: "these shots cannot tell whether Birch or Cedar carried farther". */
+function firstClause(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
+  const gap = toldGap(pair, metric, telling);
+  const clause = answerClause(pair, metric, telling);
+  if (gap === null || pair.verdict !== 'too-close' || pair.credit === 'open') return clause;
+  const whether = `these shots cannot tell whether ${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)} ${gap.verb} ${gap.more}`;
+  return pair.overlays.includes('visits-alike')
+    ? `${whether}; shots of one turn resemble each other`
+    : whether;
 }
 
 /** "For this golfer Alder carried ...", but "For this golfer, Birch or Cedar: ...". */

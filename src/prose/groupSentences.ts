@@ -1,27 +1,31 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { isGap } from '../findings/verdict.ts';
 import { metrics } from '../trade/metrics.ts';
-import { firstLookShots } from './pairSentence.ts';
+import { firstLookShots, mattersText, openCause } from './pairSentence.ts';
+import { toReader, unitFor } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
-import { listed } from './words.ts';
+import { countWord, listed } from './words.ts';
 
 /** With this many contenders or fewer every pair gets a sentence of its own. */
 const mostTold = 3;
 
 /**
  * Who is ahead and who behind among more than three contenders: "ahead in carry: Alder and Elm.", "Clearly behind
- * them: Cedar and Dogwood.", "Birch: cannot tell." The first is the end of a sentence. Null where pairs are told one
- * by one: few contenders, no better side, open credit, or nobody clearly behind.
+ * them: Cedar and Dogwood.", "Birch: cannot tell." The first is the end of a sentence that begins
+ * with for whom. Null where pairs are told one by one: few contenders, no better side, or gaps that put nobody ahead.
  */
 export function groupSentences(metric: MetricFindings, telling: Telling): readonly string[] | null {
   const { leading, byContender, pairs, better } = metric;
-  if (byContender.length <= mostTold || leading === null) return null;
+  if (byContender.length <= mostTold) return null;
+  const open = pairs.find(({ credit }) => credit === 'open');
+  if (open !== undefined) return [openSentence(open, metric, telling)];
+  if (leading === null) return null;
   const names = (ids: readonly string[]): string => listed(ids.map(telling.nameOf));
   const judged = byContender
     .map(({ id }) => id)
     .filter((id) => pairs.some(({ a, b, verdict }) => (a === id || b === id) && verdict !== 'not-judged'));
   const behind = judged.filter((id) => !leading.includes(id));
-  if (behind.length === 0) return null;
+  if (behind.length === 0) return noneBehind(judged, metric, telling);
   const ahead = leading.filter((id) =>
     behind.every((other) => isAhead(id, pairOf(pairs, id, other), better)),
   );
@@ -40,6 +44,30 @@ export function groupSentences(metric: MetricFindings, telling: Telling): readon
     ...(level.length === 0 ? [] : [`${names(level)}: cannot tell.`]),
     ...(unjudged.length === 0 ? [] : [`${names(unjudged)}: not judged.`]),
   ];
+}
+
+/** Gaps seen or not, with what keeps their cause open in the same sentence. */
+function openSentence(open: PairFindings, { pairs }: MetricFindings, telling: Telling): string {
+  const cause = openCause(open, telling);
+  return pairs.some(({ verdict }) => isGap(verdict))
+    ? `gaps were seen between ${telling.nouns}; ${cause}, so the cause is open.`
+    : `no gap was seen between ${telling.nouns}; ${cause}, and that could hide one.`;
+}
+
+function noneBehind(
+  judged: readonly string[],
+  metric: MetricFindings,
+  telling: Telling,
+): readonly string[] | null {
+  const told = metric.pairs.filter(({ verdict }) => verdict !== 'not-judged');
+  if (told.some(({ verdict }) => isGap(verdict))) return null;
+  const all = `the ${countWord(judged.length)} ${telling.nouns}`;
+  const { name } = metrics[metric.id];
+  const matters = toReader(metric.matters, metric.id, telling.system);
+  const unit = unitFor(metric.id, telling.system);
+  return told.every(({ verdict }) => verdict === 'level')
+    ? [`${all} showed no gap in ${name} that matters: any gap is under ${mattersText({ matters, unit })}.`]
+    : [`these shots cannot tell ${all} apart in ${name}.`];
 }
 
 /** From the surest to the least sure. */

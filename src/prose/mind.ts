@@ -34,7 +34,7 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
     case 'order-drift':
       return 'Results drifted during the test by enough to move a gap.';
     case 'order-lever':
-      return `Some ${nouns} were hit later than others on the whole, so warming up or tiring may be part of a gap.`;
+      return `Some ${nouns} were mostly hit later than others, so warming up or tiring may be part of a gap.`;
     case 'order-few-visits':
       return `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
     case 'modelled-reading':
@@ -50,9 +50,9 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
     case 'visits-alike':
       return 'Shots of one turn resemble each other; counted by turns, the gap is no longer clear.';
     case 'mixed-with-swing':
-      return `The swing differed from one ${noun} to another by enough to make a gap; these shots cannot part the two.`;
+      return `The swing differed from one ${noun} to another by enough to make a gap; these shots cannot tell the ${noun} from the swing.`;
     case 'leans':
-      return 'Worked out in other ways from the same shots, the gap mostly does not hold.';
+      return 'Worked out in other ways from the same shots, the answer mostly does not hold.';
     case 'one-hitter':
     case 'few-hitters':
     case 'one-example':

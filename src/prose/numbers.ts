@@ -110,8 +110,11 @@ function clean(value: number): number {
   return Number(value.toFixed(mostDecimals));
 }
 
-/** A number as it was stated: as many decimals as it takes, three at most. */
+/** A number as it was stated; one that was stated in another unit, and comes out crooked, to two digits. */
 export function printStated(value: number): string {
-  const decimals = [0, 1, 2].find((places) => Math.abs(value - Number(value.toFixed(places))) < 0.0005) ?? 3;
-  return formatNumber(value, decimals);
+  const isWhole = (places: number): boolean => Math.abs(value - Number(value.toFixed(places))) < 1e-9;
+  const places = [0, 1, 2, 3].find(isWhole);
+  if (places !== undefined) return formatNumber(value, places);
+  const rounded = Number(value.toPrecision(2));
+  return formatNumber(rounded, String(rounded).split('.')[1]?.length ?? 0);
 }

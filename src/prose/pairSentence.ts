@@ -60,7 +60,7 @@ export function answerClause(pair: PairFindings, metric: MetricFindings, telling
     case 'maybe-small':
       return `${gap.ahead} ${gap.verb} ${gap.more} than ${gap.behind}, though perhaps too little to matter`;
     case 'small':
-      return `${both} showed no gap that matters: a real one, about ${withUnit(printAt(gap.gap, gap.step), gap.unit)}`;
+      return `${both} showed no gap that matters: there is one, but only about ${withUnit(printAt(gap.gap, gap.step), gap.unit)}`;
     case 'level':
       return `${both} showed no gap that matters: any gap is under ${mattersText(gap)}`;
     case 'too-close':
@@ -86,7 +86,9 @@ export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: 
     // Counted by turns nothing is sure, though shot by shot it looks so.
     return pair.overlays.includes('visits-alike') ? `Shot by shot, ${about}` : `A${about.slice(1)}`;
   }
-  return `${gap.ahead} ${upper} ${gap.more} to ${gap.behind} ${lower} ${gap.more} would fit.`;
+  // A row stands under the name of its metric: "faster" will do for "faster off the face".
+  const more = gap.more.replace(/ (?:in|off|at) .*$/, '');
+  return `${gap.ahead} ${upper} ${more} to ${gap.behind} ${lower} ${more} would fit.`;
 }
 
 /** Limits of a told gap as printed, signs dropped: which side they lie on is said in words. */
@@ -98,8 +100,7 @@ export function printedLimits(gap: ToldGap): { readonly lower: string; readonly 
 
 /** The smallest gap that matters, with its unit. */
 export function mattersText({ matters, unit }: Pick<ToldGap, 'matters' | 'unit'>): string {
-  // Five yards need not be 4.572 metres to a reader.
-  return withUnit(printStated(unit === 'm' ? Number(matters.toFixed(1)) : matters), unit);
+  return withUnit(printStated(matters), unit);
 }
 
 function namesOf(
@@ -154,15 +155,15 @@ function openGap(pair: PairFindings, gap: ToldGap, telling: Telling): string {
 
 function couldHide(pair: PairFindings, telling: Telling): string {
   const it = pair.verdict === 'level' ? 'one' : 'a gap';
-  return `${openCause(pair, telling)}, which could hide ${it}`;
+  return `${openCause(pair, telling)}, and that could hide ${it}`;
 }
 
 /** What keeps the cause of a pair's gap open, in words. */
-function openCause({ overlays }: PairFindings, { findings }: Telling): string {
+export function openCause({ overlays }: PairFindings, { findings }: Telling): string {
   const is = (overlay: OverlayId): boolean => overlays.includes(overlay);
   if (is('order-unknown')) return 'the order of the shots is not known';
   if (is('order-drift')) return 'results drifted during the test';
-  if (is('order-lever')) return 'one was hit later than the other on the whole';
+  if (is('order-lever')) return 'one was mostly hit later than the other';
   if (is('order-few-visits')) {
     return findings.design.order === 'stated-mini-blocks'
       ? 'they were hit a few shots at a time'

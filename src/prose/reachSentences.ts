@@ -15,7 +15,8 @@ export function luckSentence(metric: MetricFindings, telling: Telling): string |
   const average = toReader(metric.luck.average, metric.id, telling.system);
   const upTo = toReader(metric.luck.upTo, metric.id, telling.system);
   const step = stepFor(unit, average);
-  return `${capitalised(countWord(judged))} equal ${telling.nouns} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
+  const equal = telling.noun.startsWith('set of ') ? telling.noun.replace('set', 'sets') : telling.nouns;
+  return `${capitalised(countWord(judged))} equal ${equal} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
 }
 
 /** What the test could see: least gap, shots it would take, whether *level* was in reach. Empty where it cannot be said. */

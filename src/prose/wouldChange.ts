@@ -13,9 +13,9 @@ export interface ChangeLines {
 }
 
 const checkWords: Readonly<Record<Hold['check'], string>> = {
-  'usual-strikes': 'without the extreme strikes of either side',
-  'by-rounds': 'counted by turns',
-  'drift-taken-out': 'with a steady drift taken out',
+  'usual-strikes': 'when the most extreme shots are set aside',
+  'by-rounds': 'when counted by turns',
+  'drift-taken-out': 'when a steady drift is taken out',
 };
 
 /** Every judged pair of a metric, with one line a check. */
@@ -36,18 +36,16 @@ export function wouldChange(metric: MetricFindings, telling: Telling): readonly 
 function holdLine({ holds }: PairFindings): readonly string[] {
   if (holds.length === 0) return [];
   const failed = holds.filter(({ state }) => state === 'fails');
+  const words = (of: readonly Hold[], joiner: string): string =>
+    listed(
+      of.map(({ check }) => checkWords[check]),
+      joiner,
+    );
   const ways = `${countWord(holds.length)} other ${holds.length === 1 ? 'way' : 'ways'}`;
-  if (failed.length === 0)
-    return [
-      `The answer holds when worked out in ${ways}: ${listed(holds.map(({ check }) => checkWords[check]))}.`,
-    ];
-  const held = failed.length === holds.length ? 'none' : countWord(holds.length - failed.length);
-  return [
-    `It holds in ${held} of ${ways}; not ${listed(
-      failed.map(({ check }) => checkWords[check]),
-      'or',
-    )}.`,
-  ];
+  if (failed.length === 0) return [`The answer holds in ${ways} of working it out: ${words(holds, 'and')}.`];
+  if (failed.length === holds.length) return [`The answer does not hold ${words(holds, 'or')}.`];
+  const held = countWord(holds.length - failed.length);
+  return [`The answer holds in ${held} of ${ways} of working it out; not ${words(failed, 'or')}.`];
 }
 
 function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
@@ -73,7 +71,7 @@ function leftOutLine(pair: PairFindings, metric: MetricFindings, telling: Tellin
   // The order is what it was; how the gap holds was worked out without those shots.
   const overlays = pair.overlays.filter((overlay) => overlay !== 'leans' && overlay !== 'visits-alike');
   const all: PairFindings = { ...pair, ...pair.withLeftOut, overlays };
-  const changed = pair.withLeftOut.verdict !== pair.verdict;
+  const changed = pair.overlays.includes('depends-on-left-out');
   return [
     changed
       ? `With every shot counted the answer changes: ${pairSentence(all, metric, telling)}`
@@ -90,7 +88,7 @@ function deviceLine(pair: PairFindings, metric: MetricFindings, telling: Telling
   const print = (value: number): string => printLimit(value, gap.step, gap.unit, thresholds).replace('−', '');
   const from = low < 0 ? `${withUnit(print(low), gap.unit)} the other way` : print(low);
   return [
-    `The monitor is stated to read within ${withUnit(printStated(Number(accuracy.toFixed(2))), gap.unit)}. If that error differs from one ${telling.noun} to another, gaps from ${from} to ${withUnit(print(high), gap.unit)} would fit.`,
+    `The monitor is stated to read within ${withUnit(printStated(accuracy), gap.unit)}. If that error differs from one ${telling.noun} to another, gaps from ${from} to ${withUnit(print(high), gap.unit)} would fit.`,
   ];
 }
 
