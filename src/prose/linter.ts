@@ -8,6 +8,8 @@ import type { Place as WholePlace, Problem, Severity } from '../problems/problem
 import { whatTheShotsBear } from './claimSentence.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
 import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
+import { unshownEquality } from './linterEqualities.ts';
+import { isAboutCompared } from './linterNames.ts';
 import { placeAt, sentencesOf, type ProseSentence } from './linterText.ts';
 import { carefulWords, flightWords, isDenied, type CarefulWord } from './linterWords.ts';
 import type { NarrativeSource } from './narrative.ts';
@@ -80,10 +82,11 @@ function linterFor({ telling, front, strict }: LinterContext): Lint {
   return (sentence, placeOf, ownSize = null) => {
     const own = ownSize === null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
     return [
-      ...carefulProblems(sentence, words, placeOf, severity),
+      ...carefulProblems(sentence, words, telling, placeOf, severity),
       ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, telling)).map((comparison) =>
         unclaimed(comparison, sentence, placeOf(comparison.at), telling, severity),
       ),
+      ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity)),
       ...writtenNumbers(sentence.text)
         .filter((number) => !isKnown(number, [...known, ...own]))
         .map((number) =>
@@ -98,17 +101,39 @@ function linterFor({ telling, front, strict }: LinterContext): Lint {
   };
 }
 
-function carefulProblems(
+function alikeProblems(
   { text }: ProseSentence,
-  words: readonly CarefulWord[],
+  telling: Telling,
   placeOf: (offset: number) => Place,
   severity: Severity,
 ): Problem[] {
-  const aboutShots = flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text);
-  return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, onlyOfShots }) => {
+  const equality = unshownEquality(text, telling);
+  if (equality === null) return [];
+  return [
+    makeProblem('comparative-unclaimed', placeOf(equality.at), {
+      expected: 'an equality that the shots show: not to see a gap is not to see that there is none',
+      found: quoted(text, equality.word),
+      cure: `The shots say: ${equality.says}`,
+      severity,
+    }),
+  ];
+}
+
+function carefulProblems(
+  { text }: ProseSentence,
+  words: readonly CarefulWord[],
+  telling: Telling,
+  placeOf: (offset: number) => Place,
+  severity: Severity,
+): Problem[] {
+  const beside = {
+    anywhere: true,
+    'of shots': flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text),
+    'of what is compared': isAboutCompared(text, telling),
+  };
+  return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, counts }) => {
     const found = pattern.exec(text);
-    if (found === null || (mayBeDenied && isDenied(text, found.index)) || (onlyOfShots && !aboutShots))
-      return [];
+    if (found === null || !beside[counts] || (mayBeDenied && isDenied(text, found.index))) return [];
     return [
       makeProblem(kind, placeOf(found.index), { expected, found: quoted(text, found[0]), cure, severity }),
     ];

@@ -3,8 +3,8 @@ import type { ClaimStanding } from '../findings/findings.ts';
 import type { Claim } from '../intake/authored/claims.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { comparisons, otherThings, otherVerbs, type Comparison } from './linterComparisons.ts';
-import { escaped, named } from './linterNames.ts';
-import { flightWords, isDenied, isSupposed } from './linterWords.ts';
+import { escaped, isAboutCompared, named } from './linterNames.ts';
+import { flightWords, isDenied, isPartial, isSupposed } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
 /** One comparison in prose that no claim of the report bears out. */
@@ -25,8 +25,8 @@ export function unclaimedComparisons(sentence: string, telling: Telling): readon
     [...sentence.matchAll(comparison.pattern)].flatMap((found): UnclaimedComparison[] => {
       const { index: at } = found;
       const [word] = found;
-      if (isDenied(sentence, at) || isSupposed(sentence, at)) return [];
-      if (!comparison.strong && !isAboutShots(sentence, at, word, comparison, telling)) return [];
+      if (isDenied(sentence, at) || isSupposed(sentence, at) || isPartial(sentence, at)) return [];
+      if (!isAboutShots(sentence, at, word, comparison, telling)) return [];
       const sides = sidesNamed(sentence, at, word, telling);
       const claims = telling.findings.claims.filter((claim) => fits(claim, comparison, sides));
       if (claims.some(({ standing }) => standing === 'borne-out')) return [];
@@ -130,20 +130,25 @@ function answerFor(sentence: string, { about }: Comparison, telling: Telling): U
   return metric === undefined || a === undefined || b === undefined ? null : { metric: metric.id, a, b };
 }
 
+/** Whether a word that compares is about what the shots did. */
 function isAboutShots(
   sentence: string,
   at: number,
   word: string,
-  { about }: Comparison,
+  { beside }: Comparison,
   telling: Telling,
 ): boolean {
-  if (otherThings.test(sentence.slice(at + word.length)) || otherVerbs.test(sentence.slice(0, at)))
-    return false;
-  const thing = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(telling.noun)}s?(?![\\p{L}\\p{N}])`, 'iu');
-  const compared = named(sentence, telling).length > 0 || thing.test(sentence);
-  if (about === 'anything')
-    return compared && (named(sentence, telling).length > 0 || flightWords.test(sentence));
-  return compared && flightWords.test(sentence);
+  if (beside === 'nothing') return true;
+  const [before, after] = [sentence.slice(0, at), sentence.slice(at + word.length)];
+  if (!isAboutCompared(sentence, telling) || otherVerbs.test(before)) return false;
+  if (beside === 'what is compared') return true;
+  if (otherThings.test(after)) return false;
+  const another = isAboutCompared(after, telling) || /\bone\b/i.test(after);
+  const thanAnother = isAboutCompared(before, telling) && /^ than\b/i.test(after) && another;
+  const ofIt =
+    /^ (?:one|of)\b/i.test(after) || new RegExp(`^ ${escaped(telling.noun)}s?\\b`, 'i').test(after);
+  const itself = /est$/i.test(word) && /^\s*(?:[.,;:!]|$)/.test(after) && /\bthe $/i.test(before);
+  return flightWords.test(sentence) || thanAnother || itself || (ofIt && isAboutCompared(before, telling));
 }
 
 /** Whether a claim is about what a comparison says, with the contenders the same way round as far as they are named. */
@@ -163,9 +168,10 @@ interface Sides {
 function sidesNamed(sentence: string, at: number, word: string, telling: Telling): Sides {
   const after = sentence.slice(at + word.length);
   const than = after.search(/\bthan\b/i);
-  const between = than < 0 ? after : after.slice(0, than);
-  const subject = named(sentence.slice(0, at), telling).at(-1) ?? named(between, telling)[0];
-  const object = than < 0 ? undefined : named(after.slice(than), telling)[0];
+  // "outdrove Birch" and "fell short of Birch" name it without "than".
+  const other = than >= 0 ? than : /^out|\b(?:of|over)$/i.test(word) ? 0 : after.length;
+  const subject = named(sentence.slice(0, at), telling).at(-1) ?? named(after.slice(0, other), telling)[0];
+  const object = named(after.slice(other), telling)[0];
   return { subject: subject?.id ?? null, object: object?.id ?? null };
 }
 

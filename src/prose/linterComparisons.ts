@@ -5,8 +5,11 @@ export interface Comparison {
   readonly pattern: RegExp;
   readonly about: readonly MetricId[] | 'straighter' | 'tighter' | 'anything';
   readonly towards: 'more' | 'less';
-  /** Counts by itself; other words are common elsewhere and need what is compared and what it does beside them. */
-  readonly strong: boolean;
+  /**
+   * What must stand beside the word: nothing; a contender or what was varied; or, for words that are common
+   * elsewhere, also what shots do, or whom it is compared with.
+   */
+  readonly beside: 'nothing' | 'what is compared' | 'what shots do';
 }
 
 const distances: readonly MetricId[] = ['carry', 'total'];
@@ -28,94 +31,111 @@ export const comparisons: readonly Comparison[] = [
     pattern: /\bfarther\b|\bfarthest\b|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
     about: distances,
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
   {
     pattern: /\bout(?:drive|drove|driven|carr|distance)\w*/gi,
     about: distances,
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
   {
     pattern: /\bmore (?:carry|distance|yards|metres|length)\b/gi,
     about: distances,
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
   {
     pattern: /\b(?:less|fewer) (?:carry|distance|yards|metres)\b/gi,
     about: distances,
     towards: 'less',
-    strong: true,
+    beside: 'nothing',
   },
-  { pattern: /\bmore (?:ball |club )?speed\b/gi, about: speeds, towards: 'more', strong: true },
-  { pattern: /\bless (?:ball |club )?speed\b/gi, about: speeds, towards: 'less', strong: true },
+  { pattern: /\bmore (?:ball |club )?speed\b/gi, about: speeds, towards: 'more', beside: 'nothing' },
+  { pattern: /\bless (?:ball |club )?speed\b/gi, about: speeds, towards: 'less', beside: 'nothing' },
   {
     pattern: /\bmore (?:back)?spin\b|\bspins? more\b|\bspun more\b/gi,
     about: spins,
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
   {
     pattern: /\bless (?:back)?spin\b|\bspins? less\b|\bspun less\b/gi,
     about: spins,
     towards: 'less',
-    strong: true,
+    beside: 'nothing',
   },
   {
     pattern: /\bstraight(?:er|est)\b|\bmore accurate\b|\b(?:nearer|closer) (?:to )?the (?:target )?line\b/gi,
     about: 'straighter',
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
-  { pattern: /\bless accurate\b|\bmore crooked\b/gi, about: 'straighter', towards: 'less', strong: true },
+  {
+    pattern: /\bless accurate\b|\bmore crooked\b/gi,
+    about: 'straighter',
+    towards: 'less',
+    beside: 'nothing',
+  },
   {
     pattern:
       /\btight(?:er|est) (?:group|spread|pattern|dispersion|circle)\w*|\bsteadi(?:er|est)\b|\bmore consistent\b/gi,
     about: 'tighter',
     towards: 'more',
-    strong: true,
+    beside: 'nothing',
   },
-  { pattern: /\bless consistent\b/gi, about: 'tighter', towards: 'less', strong: true },
+  { pattern: /\bless consistent\b/gi, about: 'tighter', towards: 'less', beside: 'nothing' },
   {
     pattern: /\btighter\b(?! (?:group|spread|pattern|dispersion|circle))/gi,
     about: 'tighter',
     towards: 'more',
-    strong: false,
+    beside: 'what shots do',
   },
   {
     pattern:
       /\b(?:gain(?:s|ed)?|add(?:s|ed)?|pick(?:s|ed)? up)\b[^.;:]*\b(?:yards?|metres?|mph|distance|speed)\b/gi,
     about: [...distances, ...speeds],
     towards: 'more',
-    strong: false,
+    beside: 'what is compared',
   },
   {
     pattern:
       /\b(?:los(?:es|t)|drop(?:s|ped)|g(?:i|a)ve(?:s|n)? (?:up|away))\b[^.;:]*\b(?:yards?|metres?|mph|distance|speed)\b/gi,
     about: [...distances, ...speeds],
     towards: 'less',
-    strong: false,
+    beside: 'what is compared',
   },
   {
     pattern:
       /(?<!\b(?:no|any|much) )\blonger\b|\bfurther\b|\blongest\b(?! (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b)/gi,
     about: distances,
     towards: 'more',
-    strong: false,
+    beside: 'what shots do',
   },
-  { pattern: /\bshorter\b|\bshortest\b/gi, about: distances, towards: 'less', strong: false },
-  { pattern: /\b(?:fast|quick|hott)(?:er|est)\b/gi, about: speeds, towards: 'more', strong: false },
-  { pattern: /\bslow(?:er|est)\b/gi, about: speeds, towards: 'less', strong: false },
-  { pattern: /\bhigh(?:er|est)\b/gi, about: heights, towards: 'more', strong: false },
-  { pattern: /\blow(?:er|est)\b|\bflatter\b/gi, about: heights, towards: 'less', strong: false },
   {
-    pattern: /\bbetter than\b|\bthe best\b|\bthe better (?:ball|head|shaft|club|driver|iron|wedge|one)\b/gi,
+    pattern: /\b(?:fell|falls|fall) short of\b/gi,
+    about: distances,
+    towards: 'less',
+    beside: 'what is compared',
+  },
+  { pattern: /\bshorter\b|\bshortest\b/gi, about: distances, towards: 'less', beside: 'what shots do' },
+  { pattern: /\b(?:fast|quick|hott)(?:er|est)\b/gi, about: speeds, towards: 'more', beside: 'what shots do' },
+  { pattern: /\bslow(?:er|est)\b/gi, about: speeds, towards: 'less', beside: 'what shots do' },
+  { pattern: /\bhigh(?:er|est)\b/gi, about: heights, towards: 'more', beside: 'what shots do' },
+  { pattern: /\blow(?:er|est)\b|\bflatter\b/gi, about: heights, towards: 'less', beside: 'what shots do' },
+  {
+    pattern:
+      /\bbetter than\b|\bthe best\b|\bthe better (?:ball|head|shaft|club|driver|iron|wedge|one)\b|\b(?:edge|improvement|advantage) over\b/gi,
     about: 'anything',
     towards: 'more',
-    strong: false,
+    beside: 'what is compared',
   },
-  { pattern: /\bworse than\b|\bthe worst\b/gi, about: 'anything', towards: 'less', strong: false },
+  {
+    pattern: /\bworse than\b|\bthe worst\b/gi,
+    about: 'anything',
+    towards: 'less',
+    beside: 'what is compared',
+  },
 ];
 
 /** What these words are about when they are not about shots. */

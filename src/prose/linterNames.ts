@@ -24,6 +24,12 @@ export function named(sentence: string, telling: Telling): readonly NamedContend
     .toSorted((x, y) => x.at - y.at);
 }
 
+/** Whether a sentence names a contender, or the thing that was varied. */
+export function isAboutCompared(sentence: string, telling: Telling): boolean {
+  const thing = new RegExp(`(?<![\\p{L}\\p{N}])${escaped(telling.noun)}s?(?![\\p{L}\\p{N}])`, 'iu');
+  return named(sentence, telling).length > 0 || thing.test(sentence);
+}
+
 /** Text as a regular expression that matches it and nothing else. */
 export function escaped(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');

@@ -8,17 +8,19 @@ export interface CarefulWord {
   readonly cure: string;
   /** Passes in a sentence that denies it: "we do not say that it will last longer". */
   readonly mayBeDenied: boolean;
-  /** Counts only beside what shots do or who hits them: "always" is no fault in "we always use one mat". */
-  readonly onlyOfShots: boolean;
+  /**
+   * Beside what it counts: "always" is no fault in "we always use one mat", nor "won" in "he won a cup last year".
+   */
+  readonly counts: 'anywhere' | 'of shots' | 'of what is compared';
 }
 
-const absolute = (pattern: RegExp, onlyOfShots: boolean): CarefulWord => ({
+const absolute = (pattern: RegExp, counts: CarefulWord['counts']): CarefulWord => ({
   kind: 'absolute-word',
   pattern,
   expected: 'words that leave room for doubt, as any test of some shots does',
   cure: 'Say what these shots showed: "in this test", "for this golfer".',
   mayBeDenied: true,
-  onlyOfShots,
+  counts,
 });
 
 const promise = (pattern: RegExp): CarefulWord => ({
@@ -27,16 +29,16 @@ const promise = (pattern: RegExp): CarefulWord => ({
   expected: 'what this golfer saw, not what a reader will see',
   cure: 'Say what happened in the test: "this golfer carried it ...". Another golfer may differ.',
   mayBeDenied: false,
-  onlyOfShots: false,
+  counts: 'anywhere',
 });
 
-const contest = (pattern: RegExp): CarefulWord => ({
+const contest = (pattern: RegExp, counts: CarefulWord['counts']): CarefulWord => ({
   kind: 'contest-word',
   pattern,
   expected: 'plain words for a comparison',
   cure: 'Say by how much and in what, for example with {{ answer carry ... }}.',
   mayBeDenied: false,
-  onlyOfShots: false,
+  counts,
 });
 
 /** Something that no monitor measures, as a message names it. */
@@ -80,7 +82,7 @@ const outcomeWords = outcomes.map(({ name, was, pattern }): CarefulWord => ({
   expected: 'what the shots can show',
   cure: `Leave it out, or say that ${name} ${was} not part of the test.`,
   mayBeDenied: true,
-  onlyOfShots: false,
+  counts: 'anywhere',
 }));
 
 const independence: CarefulWord = {
@@ -90,7 +92,7 @@ const independence: CarefulWord = {
   expected: 'no word for independence from a shop that sells, borrows or is paid for what it tests',
   cure: 'Take the word out: the report prints the interest itself.',
   mayBeDenied: true,
-  onlyOfShots: false,
+  counts: 'anywhere',
 };
 
 /** All words to be careful with; those on independence only where the shop has an interest. */
@@ -103,25 +105,33 @@ const afterWill =
 
 const alwaysCareful: readonly CarefulWord[] = [
   absolute(
-    /\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b/i,
-    false,
+    /\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b|\bsignificant(?:ly)?\b/i,
+    'anywhere',
   ),
   {
-    ...absolute(/\bno (?:doubt|question) (?:that|about|which)\b|\bthere is no (?:doubt|question)\b/i, false),
+    ...absolute(
+      /\bno (?:doubt|question) (?:that|about|which)\b|\bthere is no (?:doubt|question)\b/i,
+      'anywhere',
+    ),
     mayBeDenied: false,
   },
   absolute(
     /\balways\b|\bnever\b|\bevery (?:time|golfer|player)\b|\ball (?:golfers|players)\b|\bany (?:golfer|player)\b|\bevery(?:one|body)\b|\bany(?:one|body)\b/i,
-    true,
+    'of shots',
   ),
   promise(new RegExp(`\\byou(?:['’]ll| will| are going to|['’]re going to) ${afterWill}\\w+`, 'i')),
   promise(/\byour (?:\w+ )?(?:drives?|shots?|game|scores?|handicap|carry|distance|ball) will\b/i),
   promise(
-    /\b(?:will|going to) (?:gain|give you|help you|improve your|lower your|fix your|change your|transform)\b/i,
+    /\b(?:will|going to) (?:gain|give you|help you|improve your|lower your|fix your|change your|transform)\b|\b(?:corrects|fixes|cures|straightens) (?:your|a|any|the) (?:slice|hook|swing)\b/i,
   ),
-  promise(/\b(?:you can|can) expect to gain\b|\bpromises? you\b/i),
+  { ...promise(/\b(?:you can|can) expect to gain\b|\bpromises? you\b/i), mayBeDenied: true },
   contest(
-    /\bbeat(?:s|en|ing)?\b|\bcrush(?:es|ed|ing)?\b|\bwinners?\b|\bwins?\b|\bwon\b(?!['’]t)|\blosers?\b|\bbomb(?:s|ed|er)?\b|\bdestroy(?:s|ed)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bblow[sn]? \w+ away\b|\bblew \w+ away\b|\bking of\b|\bchampions?\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\bmonster\b|\bknock(?:s|ed)? \w+ out\b/i,
+    /\bcrush(?:es|ed|ing)?\b|\bwinners?\b|\blosers?\b|\bbomb(?:s|ed|er)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bbl[oe]w[sn]? \w+ away\b|\bking of\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\b(?:our|top) pick\b/i,
+    'anywhere',
+  ),
+  contest(
+    /\bbeat(?:s|en|ing)?\b|\bwins?\b|\bwon\b(?!['’]t)|\bdestroy(?:s|ed)?\b|\bchampions?\b|\bmonster\b|\bupgrades?\b|\bknock(?:s|ed)? \w+ out\b/i,
+    'of what is compared',
   ),
   ...outcomeWords,
 ];
@@ -132,7 +142,7 @@ const denial =
 
 /** Words for what was only expected, felt or thought possible. */
 const supposed =
-  /\b(?:expect(?:ed|s)?|hop(?:e|ed|ing)|want(?:ed|s)?|wonder(?:ed)?|ask(?:ed|s)?|thought|think|felt|feels?|believed?|may|might|could|would|should|claim(?:s|ed)?|said to|meant to)\b/i;
+  /\b(?:(?:we|he|she|they|i) expect|expect(?:ed|s)|hop(?:e|ed|ing)|want(?:ed|s)?|wonder(?:ed)?|ask(?:ed|s)?|thought|think|felt|feels?|believed?|may|might|could|would|should|claim(?:s|ed)?|said to|meant to)\b/i;
 
 /** Whether the clause before a word denies it, or the sentence only asks. */
 export function isDenied(sentence: string, at: number): boolean {
@@ -142,6 +152,16 @@ export function isDenied(sentence: string, at: number): boolean {
 /** Whether the clause before a word says that it was only supposed. */
 export function isSupposed(sentence: string, at: number): boolean {
   return supposed.test(clauseBefore(sentence, at));
+}
+
+/** Words for some shots or turns only, which say nothing of the averages. */
+const partial =
+  /\b(?:once|twice|sometimes|now and then|at times|occasionally)\b|\b(?:on|in) (?:one|two|three|four|five|six|some|a few|several|\d+) (?:of|turns?|shots?|swings?)\b|\b(?:first|last|one|single|best|worst|longest|shortest) (?:turn|shot|swing)\b|\b(?:best|worst) with\b/i;
+const inCaseOf = /\b(?:where|when|whenever)\b/i;
+
+/** Whether a sentence is about some of the shots only. */
+export function isPartial(sentence: string, at: number): boolean {
+  return partial.test(sentence) || inCaseOf.test(clauseBefore(sentence, at));
 }
 
 function clauseBefore(sentence: string, at: number): string {
@@ -155,4 +175,4 @@ function clauseBefore(sentence: string, at: number): string {
 
 /** Verbs of what a ball or club does, and nouns of what is measured. */
 export const flightWords =
-  /\bcarr(?:y|ies|ied|ying)\b|\bwent\b|\bgo(?:es)?\b|\bfl(?:y|ies|ew|own|ying)\b|\bflights?\b|\blaunch(?:es|ed|ing)?\b|\bland(?:s|ed|ing)?\b|\broll(?:s|ed)?\b|\bsp(?:i|u)n(?:s|ning)?\b|\bc[ao]mes? off\b|\bstart(?:s|ed)? (?:left|right|higher|lower)\b|\bfinish(?:es|ed)?\b|\btravel(?:s|led|ed)?\b|\bcurv(?:e|es|ed)\b|\bdistance\b|\bball speed\b|\bclub speed\b|\bapex\b|\btrajectory\b|\bhit(?:s)? (?:it|the ball) \w+er\b|\bdrives?\b/i;
+  /\bcarr(?:y|ies|ied|ying)\b|\bwent\b|\bgo(?:es)?\b|\bfl(?:y|ies|ew|own|ying)\b|\bflights?\b|\blaunch(?:es|ed|ing)?\b|\bland(?:s|ed|ing)?\b|\broll(?:s|ed)?\b|\bsp(?:i|u)n(?:s|ning)?\b|\bc[ao]mes? off\b|\bstart(?:s|ed)? (?:left|right|higher|lower)\b|\bfinish(?:es|ed)?\b|\btravel(?:s|led|ed)?\b|\bcurv(?:e|es|ed)\b|\bdistance\b|\bball speed\b|\bclub speed\b|\boff the face\b|\bdispersion\b|\bspread\b|\bgroup(?:ing|s)?\b|\bpattern\b|\bscatter\b|\bapex\b|\btrajectory\b|\bhit(?:s)? (?:it|the ball) \w+er\b|\bdrives?\b/i;

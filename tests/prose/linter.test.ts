@@ -63,6 +63,12 @@ const ordinary: readonly string[] = [
   "We no longer stock the older sleeve. The price on the shelf is lower than the one on the maker's list.",
   'Run `npm run check` to see `Birch is longer than Alder by 90 yards` refused.\n\n```\nAlder beats Birch, guaranteed.\n```',
   'Alder was faster than Birch off the face on nearly every turn.',
+  'Cedar carried farther than Alder on two of twelve turns.',
+  'Where Cedar flew farther than Alder, the strike was nearer the middle.',
+  'The best shot with Cedar went farther than the worst with Alder.',
+  'The golfer won a cup last year. The monitor beat us at first: it wanted a new battery.',
+  'Nobody can promise you more from twelve shots.',
+  'The longest part of the day was setting up the net.',
 ];
 
 /** Paragraphs that say more than the shots bear, each with what is to be remarked on. */
@@ -82,6 +88,22 @@ const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['Of the three heads Birch flew the best.', 'comparative-unclaimed'],
   ['Birch was more consistent than the other two.', 'comparative-unclaimed'],
   ['The longest head by some way was Birch.', 'comparative-unclaimed'],
+  ['Birch is a longer head than Cedar.', 'comparative-unclaimed'],
+  ['Birch is longer than Cedar.', 'comparative-unclaimed'],
+  ['The new heads are longer than the old one.', 'comparative-unclaimed'],
+  ['Birch is the longest.', 'comparative-unclaimed'],
+  ['Expect more distance from Birch.', 'comparative-unclaimed'],
+  ['Birch picks up 12 yards on Cedar.', 'comparative-unclaimed'],
+  ['Dispersion was tighter with Birch.', 'comparative-unclaimed'],
+  ['Simply the best head we have hit.', 'comparative-unclaimed'],
+  ['Birch clearly has the edge over Cedar.', 'comparative-unclaimed'],
+  ['Cedar fell short of Birch on average.', 'comparative-unclaimed'],
+  ['There was no difference between Birch and Cedar.', 'comparative-unclaimed'],
+  ['Birch and Cedar are equal.', 'comparative-unclaimed'],
+  ['The results are significant.', 'absolute-word'],
+  ['Birch corrects your slice.', 'promise-made'],
+  ['Birch is an upgrade for anyone with an older head.', 'contest-word'],
+  ['Our pick: Birch.', 'contest-word'],
   ['Alder averaged 251 yards.', 'number-unmatched'],
   ['The gap was a good 20 yards on average.', 'number-unmatched'],
   ['Ball speed rose to 155.3 mph with Alder.', 'number-unmatched'],
@@ -168,6 +190,13 @@ describe('the messages of the linter', () => {
         'found "farther" in "Birch carried farther than Cedar.". ' +
         'The claim "Birch carries farther than Cedar" does not stand. The shots bear: no gap that they can tell, ' +
         'anything from 2 yards shorter to 8 yards farther would fit.',
+    ]);
+  });
+
+  test('two called alike that the shots cannot tell apart', () => {
+    expect(inWords('There was no difference between Birch and Cedar.')).toEqual([
+      'expected an equality that the shots show: not to see a gap is not to see that there is none; ' +
+        'found "no difference" in "There was no difference between Birch and Cedar.". The shots say: Birch or Cedar: cannot tell.',
     ]);
   });
 
