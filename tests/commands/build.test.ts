@@ -24,7 +24,9 @@ function build(contentDir: string, outDir: string): Run {
 const freshFolder = (): string => join(mkdtempSync(join(tmpdir(), 'straightface-out-')), 'site');
 
 function hashes(folder: string): Readonly<Record<string, string>> {
-  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
+    entry.isFile(),
+  );
   return Object.fromEntries(
     files
       .map((entry) => join(entry.parentPath, entry.name))
@@ -76,7 +78,9 @@ describe('content with faults', () => {
     'reports/no-interests/shots.csv': twoHeadsCsv,
     'reports/no-unit/report.md': twoHeads(),
     'reports/no-unit/shots.csv': twoHeadsCsv.replace('Carry (yd)', 'Carry'),
-    'reports/no-column/report.md': twoHeads((front) => front.replace('primary: carry', 'primary: ball_speed')),
+    'reports/no-column/report.md': twoHeads((front) =>
+      front.replace('primary: carry', 'primary: ball_speed'),
+    ),
     'reports/no-column/shots.csv': twoHeadsCsv,
     'reports/stranger/report.md': twoHeads(),
     'reports/stranger/shots.csv': twoHeadsCsv.replaceAll('Birch', 'Cedar'),
@@ -93,12 +97,20 @@ describe('content with faults', () => {
   });
 
   test.each([
-    ['an unknown key, with what was meant', 'reports/unknown-key/report.md:4:1  quesion', 'Did you mean "question"?'],
+    [
+      'an unknown key, with what was meant',
+      'reports/unknown-key/report.md:4:1  quesion',
+      'Did you mean "question"?',
+    ],
     ['missing interests', 'reports/no-interests/report.md:', '(interests-missing)'],
     ['a distance without unit', 'reports/no-unit/shots.csv:1:3  Carry', '(unit-missing)'],
     ['a missing column', 'reports/no-column/report.md:9:10  primary', '(primary-column-missing)'],
     ['a contender that only the CSV has', 'reports/stranger/shots.csv:3', 'Cedar (6 shots)'],
-    ['a contender that only the report has', 'reports/stranger/report.md:8:3  contenders.birch', '(contender-not-in-csv)'],
+    [
+      'a contender that only the report has',
+      'reports/stranger/report.md:8:3  contenders.birch',
+      '(contender-not-in-csv)',
+    ],
   ])('names %s with its place', (_what, place, words) => {
     const block = run.said.split('\n\n').filter((text) => text.includes(place) && text.includes(words));
     expect(block, run.said).toHaveLength(1);
