@@ -90,7 +90,7 @@ const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['The longest head by some way was Birch.', 'comparative-unclaimed'],
   ['Birch is a longer head than Cedar.', 'comparative-unclaimed'],
   ['Birch is longer than Cedar.', 'comparative-unclaimed'],
-  ['The new heads are longer than the old one.', 'comparative-unclaimed'],
+  ['The new heads are steadier than the old one.', 'comparative-unclaimed'],
   ['Birch is the longest.', 'comparative-unclaimed'],
   ['Expect more distance from Birch.', 'comparative-unclaimed'],
   ['Birch picks up 12 yards on Cedar.', 'comparative-unclaimed'],
