@@ -46,8 +46,8 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
   const told = pairs.slice(0, mostPairs).map((pair, index) => {
     const clause = index > 0 ? answerClause(pair, metric, telling) : firstClause(pair, metric, telling);
     return index > 0 || pair.verdict === 'not-judged'
-      ? sentence(clause)
-      : sentence(`${forWhomShort(telling.findings)}${comma(clause)} ${clause}`);
+      ? asSentence(clause)
+      : asSentence(`${forWhomShort(telling.findings)}${comma(clause)} ${clause}`);
   });
   const rest = pairs.length - mostPairs;
   // A contender that was not judged says so in each of its pairs.
@@ -63,6 +63,11 @@ function firstClause(pair: PairFindings, metric: MetricFindings, telling: Tellin
   return pair.overlays.includes('visits-alike')
     ? `${whether}; shots of one turn resemble each other`
     : whether;
+}
+
+/** A clause as a sentence; a name it begins with keeps its letters. */
+function asSentence(clause: string): string {
+  return clause.startsWith('these ') ? sentence(clause) : `${clause}.`;
 }
 
 /** "For this golfer Alder carried ...", but "For this golfer, Birch or Cedar: ...". */

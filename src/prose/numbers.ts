@@ -113,7 +113,7 @@ function clean(value: number): number {
 /** A number as it was stated; one that was stated in another unit, and comes out crooked, to two digits. */
 export function printStated(value: number): string {
   const isWhole = (places: number): boolean => Math.abs(value - Number(value.toFixed(places))) < 1e-9;
-  const places = [0, 1, 2, 3].find(isWhole);
+  const places = [0, 1, 2].find(isWhole);
   if (places !== undefined) return formatNumber(value, places);
   const rounded = Number(value.toPrecision(2));
   return formatNumber(rounded, String(rounded).split('.')[1]?.length ?? 0);
