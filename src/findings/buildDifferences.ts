@@ -16,13 +16,16 @@ export interface BuildComparison {
   readonly alike: number;
 }
 
-/** Items that describe the varied thing itself, by its noun; every other item should be the same for all. */
+/**
+ * Items that describe the varied thing itself, by its noun; every other item should be the same for all. Grooves are
+ * compared for their wear, which is what the condition tells.
+ */
 const ownItems: readonly (readonly [noun: RegExp, items: readonly SheetItem[]])[] = [
   [/\bballs?\b/i, ['ball', 'ball_model', 'construction', 'cover', 'compression', 'model']],
   [/\bshafts?\b/i, ['shaft', 'shaft_model', 'shaft_flex', 'flex', 'shaft_weight', 'tip', 'model']],
   [/\blofts?\b/i, ['loft', 'loft_measured', 'settings']],
   [/\blies?\b/i, ['lie', 'lie_measured', 'settings']],
-  [/\bgrooves?\b/i, ['grooves']],
+  [/\bgrooves?\b/i, ['grooves', 'condition', 'age', 'rounds_played']],
   [/\bgrips?\b/i, ['grip', 'grip_size']],
   [/\blengths?\b/i, ['length', 'length_measured', 'shaft_length']],
   [/\bweights?\b/i, ['weights', 'head_weight', 'shaft_weight', 'swing_weight', 'total_weight']],

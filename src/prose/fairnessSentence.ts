@@ -11,7 +11,7 @@ import { plannedInWords } from './plannedInWords.ts';
 import { printLimit, stepFor } from './numbers.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
-import { counted, countWord, listed, sentence } from './words.ts';
+import { capitalised, counted, countWord, listed, sentence } from './words.ts';
 
 /** One line of "How fair was this test?". */
 export interface FairnessLine {
@@ -110,7 +110,7 @@ function foundWords(check: FairnessCheck, told: Told): string {
 function whatElseDiffers({ source, telling }: Told): string {
   const { differing, partly, alike } = buildDifferences(source.front);
   const valuesOf = ({ item, values }: BuildDifference): string =>
-    `${item} (${values.map(({ contender, value }) => `${telling.nameOf(contender)} ${value}`).join(', ')})`;
+    `${item} (${values.map(({ contender, value }) => `${telling.nameOf(contender)}: ${value}`).join('; ')})`;
   const differs =
     differing.length === 0
       ? alike === 0
@@ -140,6 +140,7 @@ function enoughWords({ telling }: Told): string {
       if (widest === null) return `the shots are too few to judge ${name}`;
       return `in ${name} the true gap may lie ${print(widest)} to either side of the one seen; ${matters} would matter`;
     })
+    .map(capitalised)
     .join('. ');
 }
 
@@ -195,10 +196,11 @@ function readingWords({ state }: FairnessCheck, { telling }: Told): string {
   const named = (own: readonly MetricFindings[]): string => listed(own.map(({ id }) => metrics[id].name));
   const own = primaryMetrics(telling.findings);
   const calculated = own.filter(({ class: kind }) => kind === 'modelled' || kind === 'estimated');
-  if (state === 'not-met') return `${named(calculated)} was calculated, not seen`;
+  if (state === 'not-met')
+    return `${named(calculated)} ${calculated.length === 1 ? 'was' : 'were'} calculated, not seen`;
   return state === 'met'
-    ? `${named(own)} was measured, as the shop states`
-    : `nothing is said of how ${named(own)} was read`;
+    ? `${named(own)} ${own.length === 1 ? 'was' : 'were'} measured, as the shop states`
+    : `nothing is said of how ${named(own)} ${own.length === 1 ? 'was' : 'were'} read`;
 }
 
 function blindWords({ source }: Told): string {
@@ -219,6 +221,7 @@ function accuracyWords({ state }: FairnessCheck, { telling, source }: Told): str
       const gap = mattersText({ matters: toReader(matters, id, telling.system), unit });
       return `${metrics[id].name} is stated to be right to ±${stated[id]?.typed ?? ''}; ${gap} would matter`;
     })
+    .map(capitalised)
     .concat(state === 'not-met' ? ['That is too near to the gap'] : [])
     .join('. ');
 }

@@ -37,7 +37,7 @@ describe('how fair a test was, in words', () => {
           '{head: H3, condition: used}',
         ),
       }),
-      'Only the head changed: not met. Also different: measured loft (Alder 9.5°, Birch 10.2°); condition is written down for Cedar only.',
+      'Only the head changed: not met. Also different: measured loft (Alder: 9.5°; Birch: 10.2°); condition is written down for Cedar only.',
     ],
     ['order', {}, 'Hit in a fair order: met. They were hit in turn, in the same order every time.'],
     [
@@ -60,6 +60,18 @@ describe('how fair a test was, in words', () => {
       'enough-shots',
       {},
       'Enough shots: not met. In carry a test like this finds a gap of 6 yards four times in five; 5 yards would matter.',
+    ],
+    [
+      'enough-shots',
+      {
+        shots: {
+          ...threeHeads,
+          'Ball Speed (mph)': { alder: around(150), birch: around(150), cedar: around(150) },
+        },
+        front: { primary: '[carry, ball_speed]' },
+      },
+      'Enough shots: not met. In carry a test like this finds a gap of 7 yards four times in five; 5 yards would matter. ' +
+        'In ball speed a test like this finds a gap of 7 mph four times in five; 2 mph would matter.',
     ],
     ['plan-first', {}, 'Planned before hitting: not recorded. No day is given for a plan.'],
     [
