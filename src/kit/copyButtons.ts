@@ -1,7 +1,7 @@
 /** What the button says and what is said when it worked, or when the browser will not let it. */
 const words = { copy: 'Copy', copied: 'Copied.', refused: 'Not copied: select the text instead.' } as const;
 
-/** For a browser: a button after every element marked `data-copy`, named after its `aria-label`. */
+/** For a browser: a button after every element marked `data-copy`, whose value says what it copies. */
 export function addCopyButtons(page: Document): void {
   const status = page.getElementById('copied');
   for (const text of page.querySelectorAll<HTMLElement>('[data-copy]')) {
@@ -13,7 +13,7 @@ export function addCopyButtons(page: Document): void {
         if (status !== null) status.textContent = outcome;
       };
       navigator.clipboard
-        .writeText(text.textContent ?? '')
+        .writeText((text.textContent ?? '').trim())
         .then(() => say(words.copied))
         .catch(() => say(words.refused));
     });

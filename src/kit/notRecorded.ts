@@ -1,28 +1,32 @@
-import { disclosure, recorded } from '../prose/disclosure.ts';
+import { disclosure } from '../prose/disclosure.ts';
 import type { Report } from './report.ts';
 
-/** What was not recorded, on one line of at most `longest` characters; the rest is counted, never dropped. */
+/** What was not recorded, in about `longest` characters, group by group; the rest is counted, never dropped. */
 export function notRecordedInShort(
   { source, session, telling }: Report,
   version: string,
   longest: number,
 ): string {
-  const { answered, all, missing } = recorded(disclosure({ source, session, telling, version }));
-  const none = all - answered;
-  if (none === 0) return `All ${all} conditions of the list are recorded.`;
-  const labels = missing.flatMap((group) => {
-    const [title = '', items = ''] = group.split(/: (.*)/s);
-    return items
-      .split(', ')
-      .map((label) => (/^What was the same/.test(title) ? label : `${label} (${title})`));
-  });
+  const groups = disclosure({ source, session, telling, version });
+  const all = groups.flatMap(({ items }) => items).length;
+  const missing = groups.flatMap(({ title, items }) =>
+    items.flatMap(({ label, value }) => (value === null ? [{ title, label: lowerFirst(label) }] : [])),
+  );
+  if (missing.length === 0) return `All ${all} conditions of the list are recorded.`;
   let told = '';
+  let last = '';
   let count = 0;
-  for (const label of labels) {
-    if (told.length + label.length + 2 > longest) break;
-    told += `${count === 0 ? '' : ', '}${label}`;
+  for (const { title, label } of missing) {
+    const next = title === last ? `, ${label}` : `${told === '' ? '' : '; '}${title}: ${label}`;
+    if (told.length + next.length > longest) break;
+    told += next;
+    last = title;
     count += 1;
   }
-  const rest = none - count;
-  return `Not recorded, ${none} of ${all}: ${told}${rest > 0 ? `, and ${rest} more` : ''}.`;
+  const rest = missing.length - count;
+  return `Not recorded, ${missing.length} of ${all}. ${told}${rest > 0 ? `; and ${rest} more` : ''}.`;
+}
+
+function lowerFirst(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
 }

@@ -161,10 +161,10 @@ function rowName(meeting: Meeting): string {
   return `${nameOf(meeting)}${counts(meeting) ? '' : ', not counted'}`;
 }
 
-/** One row a report: who hit, where, in front of what, and whether it counts. */
-export function meetingsTable({ meetings }: MeetingsOfBuilds): Table {
+/** One row a report: who hit, where, in front of what, and whether it counts; `group` tells tables of a page apart. */
+export function meetingsTable({ meetings }: MeetingsOfBuilds, group: string): Table {
   return {
-    caption: 'The reports and their conditions',
+    caption: `The reports and their conditions: ${group}`,
     head: ['Hit on', 'Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Counts together'],
     rows: meetings.map((meeting) => {
       const { report } = meeting;

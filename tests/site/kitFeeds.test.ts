@@ -1,0 +1,171 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { manyReports } from '../kit/manyReports.ts';
+import { launch } from './browser.ts';
+import { builtUnder } from './kitFolder.ts';
+import { editionFiles, htmlFiles } from './pages.ts';
+
+let browser: Browser;
+let page: Page;
+let root = '';
+let site = '';
+
+beforeAll(async () => {
+  browser = await launch();
+  page = await browser.newPage();
+  root = await builtUnder(manyReports(), 'tests', 'many');
+  site = join(root, 'tests');
+});
+
+afterAll(() => browser.close());
+
+interface Element {
+  readonly name: string;
+  readonly text: string;
+  readonly namespace: string | null;
+  readonly children: readonly Element[];
+}
+
+/** The XML as Chromium's own parser reads it; throws where it is not well formed. */
+async function parsed(file: string): Promise<Element> {
+  const text = readFileSync(join(site, file), 'utf8');
+  const read = await page.evaluate((xml) => {
+    interface Read {
+      name: string;
+      text: string;
+      namespace: string | null;
+      children: Read[];
+    }
+    const walk = (element: globalThis.Element): Read => ({
+      name: element.localName,
+      text: element.textContent ?? '',
+      namespace: element.namespaceURI,
+      children: [...element.children].map(walk),
+    });
+    const document = new DOMParser().parseFromString(xml, 'application/xml');
+    return document.querySelector('parsererror') === null ? walk(document.documentElement) : null;
+  }, text);
+  if (read === null) throw new Error(`${file} is not well formed`);
+  return read;
+}
+
+const child = (element: Element, name: string): string =>
+  element.children.find((one) => one.name === name)?.text ?? '';
+
+/** Required elements of RSS 2.0 (rssboard.org specification): channel with title, link, description; items with a title or description. */
+describe.each(['feed.xml', 'corrections.xml'])('%s', (file) => {
+  test('is RSS 2.0 with dates of RFC 822 and addresses of the published site', async () => {
+    const rss = await parsed(file);
+    expect(rss.name).toBe('rss');
+    const [channel] = rss.children;
+    if (channel === undefined) throw new Error('no channel');
+    for (const name of ['title', 'link', 'description']) expect(child(channel, name)).not.toBe('');
+    const items = channel.children.filter(({ name }) => name === 'item');
+    expect(items.length).toBeGreaterThan(1);
+    expect(new Set(items.map((item) => child(item, 'guid'))).size).toBe(items.length);
+    const dates = items.map((item) => child(item, 'pubDate'));
+    for (const date of dates)
+      expect(date).toMatch(
+        /^(Mon|Tue|Wed|Thu|Fri|Sat|Sun), \d\d (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) \d{4} 00:00:00 GMT$/,
+      );
+    const times = dates.map((date) => Date.parse(date));
+    expect(times).toEqual(times.toSorted((x, y) => y - x));
+    for (const item of items) {
+      const link = child(item, 'link');
+      expect(link).toMatch(/^https:\/\/golf\.example\/tests\/reports\//);
+      expect(existsSync(join(root, new URL(link).pathname, 'index.html'))).toBe(true);
+    }
+  });
+});
+
+test('the feed says the interest before the answer, and of a withdrawn report why', async () => {
+  const [channel] = (await parsed('feed.xml')).children;
+  const items = channel?.children.filter(({ name }) => name === 'item') ?? [];
+  expect(items).toHaveLength(7);
+  const withdrawn = items.find((item) => child(item, 'title').includes('gone'));
+  expect(withdrawn === undefined ? '' : child(withdrawn, 'description')).toBe(
+    'Withdrawn. the monitor was out of order',
+  );
+  for (const item of items.filter((one) => one !== withdrawn)) {
+    const words = child(item, 'description');
+    expect(words).toMatch(/^Our interest: We sell both new\. .* For this golfer.* Invented data\.$/s);
+  }
+});
+
+test('the feed of corrections has what it said and what it says now', async () => {
+  const [channel] = (await parsed('corrections.xml')).children;
+  const items = channel?.children.filter(({ name }) => name === 'item') ?? [];
+  expect(items.map((item) => child(item, 'title'))).toEqual([
+    'Withdrawn: Two heads: gone',
+    'Corrected: Two heads: third',
+  ]);
+  expect(items.map((item) => child(item, 'description'))[1]).toBe(
+    'A typing error & its <cure>. It said: 7 yd. It now says: 6 yd.',
+  );
+});
+
+/** sitemaps.org protocol 0.9. */
+test('the sitemap names every page that searches should find, and those only', async () => {
+  const index = await parsed('sitemap-index.xml');
+  expect([index.name, index.namespace]).toEqual([
+    'sitemapindex',
+    'http://www.sitemaps.org/schemas/sitemap/0.9',
+  ]);
+  const parts = index.children.map((one) => child(one, 'loc'));
+  expect(parts).toEqual(['https://golf.example/tests/sitemap-0.xml']);
+  const urls = (await parsed('sitemap-0.xml')).children.map((one) => child(one, 'loc'));
+  const pages = htmlFiles(site)
+    .filter((file) => file !== '404.html' && !file.includes('/embed/'))
+    .map((file) => `https://golf.example/tests/${file.replace(/index\.html$/, '')}`);
+  expect(urls).toEqual(pages.toSorted());
+  expect(readFileSync(join(site, 'robots.txt'), 'utf8')).toBe(
+    'User-agent: *\nAllow: /\nSitemap: https://golf.example/tests/sitemap-index.xml\n',
+  );
+});
+
+test('every absolute address in pages and mails leads to a file of the site', () => {
+  const files = [...htmlFiles(site), ...editionFiles(site)];
+  const addresses = files.flatMap((file) =>
+    [...readFileSync(join(site, file), 'utf8').matchAll(/https:\/\/golf\.example(\/[^"\s<,#]*)/g)].map(
+      ([, path = '']) => path,
+    ),
+  );
+  expect(addresses.length).toBeGreaterThan(50);
+  const missing = addresses.filter((path) => {
+    const at = join(root, path.replace(/[.]$/, ''));
+    return !existsSync(path.endsWith('/') ? join(at, 'index.html') : at);
+  });
+  expect(missing).toEqual([]);
+});
+
+test('a withdrawn report gives nothing away, a corrected chart says so', () => {
+  expect(htmlFiles(site).filter((file) => file.startsWith('reports/gone/'))).toEqual([
+    'reports/gone/index.html',
+  ]);
+  expect(existsSync(join(site, 'reports/gone/charts'))).toBe(false);
+  expect(existsSync(join(site, 'reports/gone/report.html'))).toBe(false);
+  expect(readFileSync(join(site, 'reports/third/charts/apart.svg'), 'utf8')).toContain(
+    'Corrected 1 April 2026.',
+  );
+  expect(readFileSync(join(site, 'reports/first/charts/apart.svg'), 'utf8')).not.toContain('Corrected');
+});
+
+test('without an address there is no mail, feed or sitemap, the rest is there, and no address is made up', async () => {
+  const folder = await builtUnder(manyReports('name: Shop & Sons\n'), 'tests', 'without');
+  const without = join(folder, 'tests');
+  expect(editionFiles(without).filter((file) => file.includes('email'))).toEqual([]);
+  for (const file of ['feed.xml', 'corrections.xml', 'sitemap-index.xml'])
+    expect(existsSync(join(without, file))).toBe(false);
+  expect(readFileSync(join(without, 'robots.txt'), 'utf8')).toBe('User-agent: *\nAllow: /\n');
+  const kit = readFileSync(join(without, 'reports/first/kit/index.html'), 'utf8');
+  expect(kit).toContain('The address of this site is not recorded');
+  for (const file of [...htmlFiles(without), ...editionFiles(without)]) {
+    const text = readFileSync(join(without, file), 'utf8')
+      .replaceAll('http://www.w3.org/2000/svg', '')
+      .replaceAll('https://schema.org', '');
+    expect(text, file).not.toMatch(/https?:\/\//);
+  }
+  expect(existsSync(join(without, 'reports/first/charts/apart.png'))).toBe(true);
+});

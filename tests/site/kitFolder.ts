@@ -1,0 +1,22 @@
+import { cpSync, mkdirSync, rmSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { buildSite } from '../../src/commands/buildSite.ts';
+
+/** Builds a content folder and lays the site where it would stand under `base` of a host; returns that host's folder. */
+export async function builtUnder(contentDir: string, base: string, name: string): Promise<string> {
+  const outDir = resolve(`.cache/test-kit/${name}`);
+  const root = resolve(`.cache/test-kit/${name}-root`);
+  const said: string[] = [];
+  const write = (text: string): void => void said.push(text);
+  const outcome = await buildSite({
+    contentDir,
+    outDir,
+    terminal: { write, writeError: write, colour: false, width: 110 },
+  });
+  if (!outcome.built) throw new Error(said.join(''));
+  rmSync(root, { recursive: true, force: true });
+  const place = join(root, base);
+  mkdirSync(dirname(place), { recursive: true });
+  cpSync(outDir, place, { recursive: true });
+  return root;
+}
