@@ -15,6 +15,7 @@ export function named(sentence: string, telling: Telling): readonly NamedContend
       const first = firsts[index] ?? label;
       const own = firsts.filter((other) => other === first).length === 1 && first.length > 2 ? [first] : [];
       const names = [label, telling.nameOf(id), id, ...own].filter((name) => name.length > 1);
+      if (names.length === 0) return [];
       const pattern = new RegExp(
         `(?<![\\p{L}\\p{N}])(?:${names.map(escaped).join('|')})(?![\\p{L}\\p{N}])`,
         'giu',
@@ -32,5 +33,5 @@ export function isAboutCompared(sentence: string, telling: Telling): boolean {
 
 /** Text as a regular expression that matches it and nothing else. */
 export function escaped(text: string): string {
-  return text.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
+  return text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 }
