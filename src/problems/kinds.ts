@@ -25,6 +25,14 @@ export const problemKinds = {
   'report-missing': { severity: 'error', title: 'There is no such report' },
   'no-reports': { severity: 'error', title: 'There is no report' },
   'session-file-missing': { severity: 'error', title: 'The session file is not there' },
+  'order-sheet-missing': { severity: 'error', title: 'The order sheet is not there' },
+  'order-sheet-invalid': { severity: 'error', title: 'The order sheet cannot be read' },
+  'order-sheet-mismatch': { severity: 'error', title: 'The order sheet lists other shots than the session' },
+  'order-sheet-differs': {
+    severity: 'warning',
+    title: 'The order sheet and the session name different contenders',
+  },
+  'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },

@@ -4,8 +4,12 @@ import { readShop } from '../intake/authored/readShop.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import type { Shared } from '../intake/authored/shared.ts';
+import { contenderMatcher } from '../intake/contenderNames.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
+import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
+import { readOrderSheet } from '../intake/plan/readOrderSheet.ts';
+import { privacyProblems } from '../intake/privacy/privacyProblems.ts';
 import { readShotFile } from '../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
@@ -160,26 +164,65 @@ function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): 
       varied: source.front.varied,
     }),
   );
+  const joined = withOrderSheet(folder, source, shotFiles);
   return {
     slug,
     file,
-    source: { ...source, files: files.map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })) },
-    shotFiles,
+    source: {
+      ...source,
+      files: [...files, ...joined.sheet].map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })),
+    },
+    shotFiles: joined.shotFiles,
     unfinished: false,
     problems: [
       ...first.problems,
       ...absent,
-      ...shotFiles
+      ...joined.problems,
+      ...privacyProblems(
+        file,
+        text,
+        [...files, ...joined.sheet].map(({ name, bytes }) => ({ file: `reports/${slug}/${name}`, bytes })),
+      ),
+      ...joined.shotFiles
         .flatMap(({ problems }) => problems)
         .filter((problem) => !isAnswered(problem, source.front.hitters.length)),
     ],
   };
 }
 
+interface WithSheet {
+  readonly shotFiles: readonly ShotFile[];
+  /** The order sheet itself, where there is one. */
+  readonly sheet: readonly { readonly name: string; readonly bytes: Uint8Array }[];
+  readonly problems: readonly Problem[];
+}
+
+/** The shots with what the order sheet says of them, where the report names one. */
+function withOrderSheet(folder: ContentFolder, source: Source, shotFiles: readonly ShotFile[]): WithSheet {
+  const { front, slug, placeOf } = source;
+  const name = front.orderSheet;
+  if (name === null) return { shotFiles, sheet: [], problems: [] };
+  const bytes = folder.bytes(`reports/${slug}/${name}`);
+  if (bytes === null) {
+    const problem = makeProblem('order-sheet-missing', placeOf(['order_sheet']), {
+      expected: `a file ${name} beside report.md`,
+      found: null,
+      cure: 'Copy the order sheet into the folder of the report, or take the line out if the session file names what was hit.',
+    });
+    return { shotFiles, sheet: [], problems: [problem] };
+  }
+  const sheet = readOrderSheet(`reports/${slug}/${name}`, bytes);
+  const contenderOf = contenderMatcher(front.contenders);
+  const joined = joinOrderSheet(shotFiles, sheet, contenderOf, front.rowsInHitOrder);
+  return { ...joined, sheet: [{ name, bytes }] };
+}
+
 /** The session files of a report whose answers are not complete; all CSV files beside it where it names none. */
 export function readLooseSession(folder: ContentFolder, slug: string, text: string): readonly ShotFile[] {
-  const { session, options } = looseAnswers(`reports/${slug}/report.md`, text);
-  const beside = folder.files(`reports/${slug}`).filter((name) => /\.csv$/i.test(name));
+  const { session, orderSheet, options } = looseAnswers(`reports/${slug}/report.md`, text);
+  const beside = folder
+    .files(`reports/${slug}`)
+    .filter((name) => /\.csv$/i.test(name) && name !== orderSheet);
   return (session.length > 0 ? session : beside).flatMap((name) => {
     const path = `reports/${slug}/${name}`;
     const bytes = folder.bytes(path);

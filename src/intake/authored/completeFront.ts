@@ -32,6 +32,7 @@ export function completeFront(
     held: answers.held ?? {},
     plan: answers.plan ?? null,
     rowsInHitOrder: answers.rows === undefined,
+    orderSheet: answers.orderSheet ?? null,
     columns: answers.columns ?? {},
     exclusions: answers.exclusions ?? [],
     claims: answers.claims ?? [],

@@ -14,7 +14,7 @@ import { plainId } from './plainId.ts';
 import { plan, type Plan } from './plan.ts';
 import { better, matters, primary, type Better } from './primary.ts';
 import type { Quantity } from './quantity.ts';
-import { sessionFiles } from './sessionFiles.ts';
+import { fileInside, sessionFiles } from './sessionFiles.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
 import { readWith, schemaOf, type Schema, type Understood } from './trouble.ts';
@@ -47,6 +47,8 @@ interface Common {
   readonly primary: readonly MetricId[];
   readonly plan?: Plan;
   readonly rows?: 'not-in-hit-order';
+  /** The file that tells what was hit with each shot, where the monitor does not record it. */
+  readonly orderSheet?: string;
   readonly columns?: Keyed<MetricId, ColumnOverride>;
   readonly exclusions?: readonly ExclusionEntry[];
   readonly claims?: readonly Claim[];
@@ -68,7 +70,7 @@ export interface FrontAnswers extends Common {
 /** The front matter with build sheets and the shop's defaults filled in: all that a report stands on. */
 export interface Front extends Omit<
   Required<Common>,
-  'published' | 'summary' | 'withdrawn' | 'supersededBy' | 'held' | 'plan' | 'rows'
+  'published' | 'summary' | 'withdrawn' | 'supersededBy' | 'held' | 'plan' | 'rows' | 'orderSheet'
 > {
   readonly published: string | null;
   readonly summary: string | null;
@@ -78,6 +80,7 @@ export interface Front extends Omit<
   readonly plan: Plan | null;
   /** Whether the rows of the file stand in the order of hitting. */
   readonly rowsInHitOrder: boolean;
+  readonly orderSheet: string | null;
   /** In the order of the front matter. */
   readonly contenders: readonly Contender[];
   readonly hitters: readonly Hitter[];
@@ -116,6 +119,7 @@ export const frontAnswers: Schema<FrontAnswers> = strict({
   plan: plan.exactOptional(),
   session: sessionFiles,
   rows: oneOf(['not-in-hit-order']).exactOptional(),
+  order_sheet: fileInside.exactOptional(),
   columns: columns.exactOptional(),
   hitters: entriesOf(plainId, hitterAnswers, 'who hit, each under an id of its own'),
   conditions: conditions.exactOptional(),

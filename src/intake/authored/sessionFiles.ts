@@ -5,7 +5,7 @@ import { refused, unanswered, schemaOf, understood, type Schema, type Understood
 const expected = 'a file in the folder of the report, such as shots.csv';
 
 /** A path inside the folder of the report, with forward slashes. */
-const fileInside: Schema<string> = schemaOf((typed): Understood<string> => {
+export const fileInside: Schema<string> = schemaOf((typed): Understood<string> => {
   if (typed === undefined || typed === '') {
     return unanswered(expected);
   }

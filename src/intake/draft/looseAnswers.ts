@@ -1,6 +1,6 @@
 import { columns } from '../authored/columns.ts';
 import { splitReport } from '../authored/frontMatter.ts';
-import { sessionFiles } from '../authored/sessionFiles.ts';
+import { fileInside, sessionFiles } from '../authored/sessionFiles.ts';
 import { isBlock, isUnanswered, type Tree } from '../authored/tree.ts';
 import { readWith } from '../authored/trouble.ts';
 import { readYaml } from '../authored/yamlText.ts';
@@ -10,6 +10,7 @@ import type { ShotFileOptions } from '../shots/shotFile.ts';
 export interface LooseAnswers {
   /** Empty where the report does not name its files. */
   readonly session: readonly string[];
+  readonly orderSheet: string | null;
   readonly options: ShotFileOptions;
   /** How many hitters the report lists. */
   readonly hitters: number;
@@ -19,12 +20,14 @@ export interface LooseAnswers {
 export function looseAnswers(file: string, text: string): LooseAnswers {
   const { yaml } = splitReport(file, text);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
-  if (tree === null) return { session: [], options: {}, hitters: 0 };
+  if (tree === null) return { session: [], orderSheet: null, options: {}, hitters: 0 };
   const session = readWith(sessionFiles, tree['session']);
   const stated = readWith(columns, withoutEmpty(tree['columns'] ?? {}));
+  const orderSheet = readWith(fileInside, tree['order_sheet']);
   const { varied, hitters } = tree;
   return {
     session: 'value' in session ? session.value : [],
+    orderSheet: 'value' in orderSheet ? orderSheet.value : null,
     hitters: isBlock(hitters) ? Object.keys(hitters).length : 0,
     options: {
       ...('value' in stated ? { columns: stated.value } : {}),
