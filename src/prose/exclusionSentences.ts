@@ -16,7 +16,8 @@ export function withAndWithout(pair: PairFindings, metric: MetricFindings, telli
   const whole: PairFindings = {
     ...pair,
     ...withLeftOut,
-    overlays: pair.overlays.filter((id) => id !== 'leans'),
+    // The order is what it was; how the gap holds was worked out without those shots.
+    overlays: pair.overlays.filter((id) => id !== 'leans' && id !== 'visits-alike'),
   };
   const counted = `With all shots counted: ${said(whole, metric, telling)}`;
   // In three or more contenders, a shot left out of one narrows or widens the intervals of the others' gaps too.

@@ -1,7 +1,7 @@
 import type { Hold, Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { surestFirst } from './answer.ts';
+import { withAndWithout } from './exclusionSentences.ts';
 import { printAt, printLimit, printStated } from './numbers.ts';
-import { pairSentence } from './pairSentence.ts';
 import { toReader, withUnit } from './readerUnits.ts';
 import { toldGap, type Telling } from './telling.ts';
 import { countWord, listed } from './words.ts';
@@ -67,16 +67,8 @@ function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Te
 }
 
 function leftOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
-  if (pair.withLeftOut === null) return [];
-  // The order is what it was; how the gap holds was worked out without those shots.
-  const overlays = pair.overlays.filter((overlay) => overlay !== 'leans' && overlay !== 'visits-alike');
-  const all: PairFindings = { ...pair, ...pair.withLeftOut, overlays };
-  const changed = pair.overlays.includes('depends-on-left-out');
-  return [
-    changed
-      ? `With every shot counted the answer changes: ${pairSentence(all, metric, telling)}`
-      : 'With every shot counted, the left-out ones too, the answer stays the same.',
-  ];
+  const line = withAndWithout(pair, metric, telling);
+  return line === null ? [] : [line];
 }
 
 function deviceLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
