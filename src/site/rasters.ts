@@ -14,7 +14,7 @@ const fontFiles = [
 ];
 
 /** Goes up whenever `encodePng` writes other bytes. */
-const encoding = 1;
+const encoding = 2;
 
 /** What decides over the bytes of a raster besides the SVG. */
 interface Renderer {
