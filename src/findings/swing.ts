@@ -51,8 +51,9 @@ export function swingOf(input: AnalysisInput): SwingFindings | null {
 }
 
 function swingPair(gap: Gap, perUnit: Interval, margin: number): SwingPair {
-  const ends = gap.ci.flatMap((end) => perUnit.map((price) => price * end));
-  const worth = (gap.estimate * (perUnit[0] + perUnit[1])) / 2;
+  // Adding 0 turns a minus zero, from a price of nothing, into a plain one.
+  const ends = gap.ci.flatMap((end) => perUnit.map((price) => price * end + 0));
+  const worth = (gap.estimate * (perUnit[0] + perUnit[1])) / 2 + 0;
   const [low, high] = [Math.min(...ends), Math.max(...ends)];
   const off = (low > 0 || high < 0) && (gap.ci[0] > 0 || gap.ci[1] < 0);
   const inside = -margin < low && high < margin;
