@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
 import { interestSentences } from '../prose/interest.ts';
 import { shortUnit } from '../prose/readerUnits.ts';
-import { metricIds, metrics } from '../trade/metrics.ts';
+import { metrics } from '../trade/metrics.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { findingsJson } from './findingsJson.ts';
 import { publisherOf } from './interestInShort.ts';
+import { publishedColumns } from './publishedColumns.ts';
 import type { Report } from './report.ts';
 import { shotsCsv } from './shotsCsv.ts';
 
@@ -73,7 +74,7 @@ function size(text: string): { readonly bytes: number; readonly hash: string } {
 
 /** One field a column of `shots.csv`, named by its heading. */
 function fields({ session, source, findings }: Report, head: string): readonly Field[] {
-  const columns = metricIds.flatMap((id) => session.columns[id] ?? []);
+  const columns = publishedColumns(session);
   const meanings: readonly Omit<Field, 'name'>[] = [
     { type: 'string', description: 'Who hit, without a name.', constraints: { required: true } },
     {

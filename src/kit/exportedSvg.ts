@@ -20,11 +20,28 @@ const mostHeadLines = 3;
 /** Literata at weight 600 beside Source Sans 3: no text of ours is set wider than this. */
 const literataFactor = 1.24;
 
+interface Export {
+  readonly report: Report;
+  readonly version: string;
+  readonly svg: string;
+}
+
+// The file, its raster and the pages that name its height all ask for the same one.
+const drawn = new WeakMap<DrawnFigure, Export>();
+
 /**
  * A chart as one SVG that may leave its page: headline above, caveat strip below, colours of the light theme as values,
  * attributes that every renderer knows. Fonts by name: Literata and Source Sans 3.
  */
 export function exportedSvg(report: Report, figure: DrawnFigure, version: string): string {
+  const before = drawn.get(figure);
+  if (before?.version === version && before.report === report) return before.svg;
+  const svg = draw(report, figure, version);
+  drawn.set(figure, { report, version, svg });
+  return svg;
+}
+
+function draw(report: Report, figure: DrawnFigure, version: string): string {
   const light = {
     paper: palette.paper.light,
     ink: palette.ink.light,

@@ -29,8 +29,17 @@ export interface Kit {
   readonly notOffered: readonly NotOffered[];
 }
 
+// Every page and file of a kit asks for it, and a report never changes.
+const made = new WeakMap<Report, Kit>();
+
 /** The kit of a report; a withdrawn one gives nothing away. */
 export function kitOf(report: Report): Kit {
+  const known = made.get(report) ?? makeKit(report);
+  made.set(report, known);
+  return known;
+}
+
+function makeKit(report: Report): Kit {
   if (report.source.front.status === 'withdrawn') return { offered: [], notOffered: [] };
   const notOffered: NotOffered[] = [];
   const offered: KitItem[] = [];

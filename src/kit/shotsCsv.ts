@@ -1,7 +1,8 @@
-import { metricIds, metrics } from '../trade/metrics.ts';
+import { metrics } from '../trade/metrics.ts';
 import { fromCanonical } from '../trade/units.ts';
 import { shortUnit } from '../prose/readerUnits.ts';
 import { capitalised } from '../prose/words.ts';
+import { publishedColumns } from './publishedColumns.ts';
 import type { Report } from './report.ts';
 
 /**
@@ -9,7 +10,7 @@ import type { Report } from './report.ts';
  * CRLF (RFC 4180); text that a spreadsheet would run as a formula gets an apostrophe in front.
  */
 export function shotsCsv({ session, telling, source }: Report): string {
-  const columns = metricIds.flatMap((id) => session.columns[id] ?? []);
+  const columns = publishedColumns(session);
   const head = [
     'Hitter',
     'Shot',

@@ -4,6 +4,12 @@ import { textWidth } from '../../src/charts/textWidth.ts';
 import { encodePng } from '../../src/kit/encodePng.ts';
 import { exportedSvg, exportWidth, rasterWidth } from '../../src/kit/exportedSvg.ts';
 import { drawPixels, drawPng } from '../../src/site/rasters.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
+import { emailBlock, emailHtml } from '../../src/kit/emailHtml.ts';
+import { emailParts } from '../../src/kit/emailParts.ts';
+import { emailText } from '../../src/kit/emailText.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { contentFolder, twoHeads, twoHeadsCsv } from '../commands/contentFolder.ts';
 import { offered } from './content.ts';
 
 interface TextBox {
@@ -145,23 +151,37 @@ test('PNG: signature, chunks with their checksums, rows that come back (ISO/IEC 
     chunks.set(png.toString('latin1', at + 4, at + 8), png.subarray(at + 8, at + 8 + length));
     at += 12 + length;
   }
-  expect([...chunks.keys()]).toEqual(['IHDR', 'PLTE', 'IDAT', 'IEND']);
-  const palette = [...(chunks.get('PLTE') ?? [])];
-  const rows = [...inflateSync(chunks.get('IDAT') ?? Buffer.alloc(0))];
-  const colour = (place: number): number[] => palette.slice(3 * place, 3 * place + 3);
-  expect(rows).toHaveLength(6);
-  expect([1, 2, 4, 5].map((at) => colour(rows[at] ?? -1))).toEqual([
-    [255, 0, 0],
-    [0, 255, 0],
-    [0, 0, 255],
-    [1, 2, 3],
+  expect([...chunks.keys()]).toEqual(['IHDR', 'IDAT', 'IEND']);
+  expect([...(chunks.get('IHDR') ?? [])]).toEqual([0, 0, 0, 2, 0, 0, 0, 2, 8, 2, 0, 0, 0]);
+  expect([...inflateSync(chunks.get('IDAT') ?? Buffer.alloc(0))]).toEqual([
+    ...[0, 255, 0, 0, 0, 255, 0],
+    ...[0, 0, 0, 255, 1, 2, 3],
   ]);
+});
 
-  // More than 256 colours are kept as they are.
-  const many = Uint8Array.from(
-    Array.from({ length: 300 }, (_, place) => [place & 255, place >> 8, 0, 255]).flat(),
-  );
-  const drawn = Buffer.from(encodePng({ width: 300, height: 1, rgba: many }));
-  expect(drawn[25]).toBe(2);
-  expect(drawn.includes('PLTE')).toBe(false);
+test('names with markup and quotes stay text in image, mail and code', () => {
+  const label = `<b>&"1"' 9°`;
+  const folder = contentFolder({
+    'shop.yaml': 'name: "A <i> & B"\naddress: https://golf.example/\n',
+    'reports/odd/report.md': twoHeads((front) =>
+      front
+        .replace('label: Alder,', `label: '${label.replaceAll("'", "''")}', match: Alder,`)
+        .replace('title: Two heads', 'title: "Two <script> heads & more"'),
+    ),
+    'reports/odd/shots.csv': twoHeadsCsv,
+  });
+  const [report] = loadSite(folder).reports;
+  if (report === undefined) throw new Error('no report');
+  for (const { figure } of kitOf(report).offered) {
+    const svg = exportedSvg(report, figure, '1.2.3');
+    // The renderer's parser throws on what is not well formed.
+    expect(drawPixels(svg, 600).width).toBe(600);
+    expect(svg).not.toMatch(/<b>|<i>|<script/);
+  }
+  const parts = emailParts(report, (path) => `https://golf.example${path}`, '1.2.3');
+  for (const html of [emailHtml(parts), emailBlock(parts)]) {
+    expect(html).not.toMatch(/<script|<i>|<b>&"/);
+    expect(html).toContain('A &lt;i&gt; &amp; B');
+  }
+  expect(emailText(parts)).toContain('Two <script> heads & more');
 });
