@@ -236,6 +236,8 @@ export interface MetricFindings {
   readonly id: MetricId;
   readonly unit: UnitId;
   readonly class: MetricClass;
+  /** Whether the files hold the readings, or our flight model stands in for them. */
+  readonly readBy: 'monitor' | 'flight-model';
   readonly role: 'primary' | 'exploratory';
   readonly better: 'more' | 'less' | 'neither';
   /** The smallest gap that matters, SI. */

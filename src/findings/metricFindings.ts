@@ -2,6 +2,7 @@ import { pairsOf } from '../stats/gapInterval.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { canonicalUnit } from '../trade/units.ts';
 import type { Session } from '../intake/session.ts';
+import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { contenderSummary } from './contenderSummary.ts';
@@ -54,6 +55,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     id,
     unit: canonicalUnit[metrics[id].dimension],
     class: column.class,
+    readBy: column.heading === flightModelHeading ? 'flight-model' : 'monitor',
     role: primary ? 'primary' : 'exploratory',
     better,
     matters,

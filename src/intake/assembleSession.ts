@@ -198,7 +198,7 @@ function missingPrimaries(
 ): Problem[] {
   const headings = files.flatMap(({ columns: own }) => Object.values(own).map(({ heading }) => heading));
   return front.primary
-    .filter((metric) => columns[metric] === undefined)
+    .filter((metric) => columns[metric] === undefined && !canBeModelled(metric, columns, front.modelled))
     .map((metric) =>
       makeProblem('primary-column-missing', placeOf(['primary']), {
         expected: `a column for ${metrics[metric].name} in ${front.session.join(', ')}`,
@@ -207,6 +207,14 @@ function missingPrimaries(
         cure: `Add the column, name its heading under "columns: {${metric}: {heading: ...}}", or choose another primary metric.`,
       }),
     );
+}
+
+/** Whether the report lets the flight model stand in for a metric, and the files have the launches for it. */
+function canBeModelled(metric: MetricId, columns: Session['columns'], allowed: readonly MetricId[]): boolean {
+  const spin = columns.spin_rate ?? (columns.side_spin === undefined ? undefined : columns.back_spin);
+  const launched =
+    columns.ball_speed !== undefined && columns.launch_angle !== undefined && spin !== undefined;
+  return allowed.includes(metric) && launched;
 }
 
 /** One column a metric for all files: the coarsest step holds, and the report's word on how it was read. */

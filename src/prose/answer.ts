@@ -1,3 +1,4 @@
+import { toCanonical } from '../trade/units.ts';
 import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { isGap, type VerdictId } from '../findings/verdict.ts';
 import { groupSentences } from './groupSentences.ts';
@@ -40,18 +41,39 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
   const group = groupSentences(metric, telling);
   if (group !== null) {
     const [first = '', ...others] = group;
-    return [`${forWhomShort(telling.findings)}, ${first}`, ...others];
+    return [`${forWhomShort(telling.findings)},${calculatedBy(metric)} ${first}`, ...others];
   }
   const pairs = surestFirst(metric);
   const told = pairs.slice(0, mostPairs).map((pair, index) => {
     const clause = index > 0 ? answerClause(pair, metric, telling) : firstClause(pair, metric, telling);
     return index > 0 || pair.verdict === 'not-judged'
       ? asSentence(clause)
-      : asSentence(`${forWhomShort(telling.findings)}${comma(clause)} ${clause}`);
+      : asSentence(`${forWhomShort(telling.findings)}${opening(metric, clause)} ${clause}`);
   });
   const rest = pairs.length - mostPairs;
   // A contender that was not judged says so in each of its pairs.
   return [...new Set(told), ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : [])];
+}
+
+/** From this gap on a calculated distance may head a page without saying so in the same breath. */
+const surelyMoreM = toCanonical(5, 'yd');
+
+/**
+ * Who worked the readings out, where the headline has to say so: our flight model always, a monitor's own calculation of
+ * a distance where a gap is under 5 yards.
+ */
+function calculatedBy(metric: MetricFindings): string {
+  if (metric.readBy === 'flight-model') return ' by our own flight model,';
+  const small = metric.pairs.some(
+    ({ verdict, estimate }) => isGap(verdict) && Math.abs(estimate ?? 0) < surelyMoreM,
+  );
+  const distance = metric.id === 'carry' || metric.id === 'total';
+  return metric.class === 'modelled' && distance && small ? " by the monitor's own calculation," : '';
+}
+
+function opening(metric: MetricFindings, clause: string): string {
+  const by = calculatedBy(metric);
+  return by === '' ? comma(clause) : `,${by}`;
 }
 
 /** The clause that opens the answer: "these shots cannot tell whether Birch or Cedar carried farther". */
@@ -59,10 +81,10 @@ function firstClause(pair: PairFindings, metric: MetricFindings, telling: Tellin
   const gap = toldGap(pair, metric, telling);
   const clause = answerClause(pair, metric, telling);
   if (gap === null || pair.verdict !== 'too-close' || pair.credit === 'open') return clause;
-  const whether = `these shots cannot tell whether ${telling.nameOf(pair.a)} or ${telling.nameOf(pair.b)} ${gap.verb} ${gap.more}`;
+  const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
   return pair.overlays.includes('visits-alike')
-    ? `${whether}; shots of one turn resemble each other`
-    : whether;
+    ? `these shots cannot tell ${a} and ${b} apart; shots of one turn are alike`
+    : `these shots cannot tell whether ${a} or ${b} ${gap.verb} ${gap.more}`;
 }
 
 /** A clause as a sentence; a name it begins with keeps its letters. */

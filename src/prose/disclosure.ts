@@ -2,6 +2,7 @@ import type { Contender } from '../intake/authored/contender.ts';
 import type { Hitter } from '../intake/authored/hitter.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { sheetItems, type SheetItem } from '../intake/authored/sheet.ts';
+import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { orderInWords } from './forWhom.ts';
@@ -175,7 +176,9 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
       : Object.entries(accuracy.byMetric)
           .map(([metric, value]) => `${metric.replace(/_/g, ' ')} ±${value.typed.replace(/^±\s*/, '')}`)
           .join(', '));
-  const classes = Map.groupBy(Object.values(session.columns), (column) => column.class);
+  const classes = Map.groupBy(Object.values(session.columns), (column) =>
+    column.heading === flightModelHeading ? 'worked out by our flight model, within some 6 %' : column.class,
+  );
   const columns = [...classes].map(
     ([kind, own]) => `${kind}: ${listed(own.map(({ metric }) => metrics[metric].name))}`,
   );

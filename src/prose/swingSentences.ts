@@ -70,5 +70,7 @@ export function equalSpeedSentence(
   const read = (value: number): number => toReader(value, metric, telling.system);
   const step = stepFor(unit, read(((high ?? 0) - (low ?? 0)) / 2));
   const about = formatNumber(read(equal.estimate * flip), step.decimals);
-  return `At equal club speed the gap would be about ${withUnit(about, unit)}; ${printAt(read(low ?? 0), step)} to ${printAt(read(high ?? 0), step)} would fit. Club speed is partly the ${telling.noun}'s own doing.`;
+  // A ball waits where it lies and has no part in how fast the club comes.
+  const ownDoing = /ball/i.test(telling.noun) ? '' : ` Club speed is partly the ${telling.noun}'s own doing.`;
+  return `At equal club speed the gap would be about ${withUnit(about, unit)}; ${printAt(read(low ?? 0), step)} to ${printAt(read(high ?? 0), step)} would fit.${ownDoing}`;
 }

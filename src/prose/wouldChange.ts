@@ -3,6 +3,7 @@ import { surestFirst } from './answer.ts';
 import { withAndWithout } from './exclusionSentences.ts';
 import { printAt, printLimit, printStated } from './numbers.ts';
 import { toReader, withUnit } from './readerUnits.ts';
+import { equalSpeedSentence } from './swingSentences.ts';
 import { toldGap, type Telling } from './telling.ts';
 import { countWord, listed } from './words.ts';
 
@@ -13,7 +14,7 @@ export interface ChangeLines {
 }
 
 const checkWords: Readonly<Record<Hold['check'], string>> = {
-  'usual-strikes': 'when the most extreme shots are set aside',
+  'usual-strikes': 'when the wildest shots are set aside',
   'by-rounds': 'when counted by turns',
   'drift-taken-out': 'when a steady drift is taken out',
 };
@@ -26,6 +27,7 @@ export function wouldChange(metric: MetricFindings, telling: Telling): readonly 
       ...leaveOneOutLine(pair, metric, telling),
       ...leftOutLine(pair, metric, telling),
       ...deviceLine(pair, metric, telling),
+      ...equalSpeedLine(pair, metric, telling),
     ];
     return lines.length === 0
       ? []
@@ -42,10 +44,10 @@ function holdLine({ holds }: PairFindings): readonly string[] {
       joiner,
     );
   const ways = `${countWord(holds.length)} other ${holds.length === 1 ? 'way' : 'ways'}`;
-  if (failed.length === 0) return [`The answer holds in ${ways} of working it out: ${words(holds, 'and')}.`];
+  if (failed.length === 0) return [`The answer holds in ${ways}: ${words(holds, 'and')}.`];
   if (failed.length === holds.length) return [`The answer does not hold ${words(holds, 'or')}.`];
   const held = countWord(holds.length - failed.length);
-  return [`The answer holds in ${held} of ${ways} of working it out; not ${words(failed, 'or')}.`];
+  return [`The answer holds in ${held} of ${ways}; not ${words(failed, 'or')}.`];
 }
 
 function leaveOneOutLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
@@ -96,4 +98,9 @@ function told(
   return (pair.estimate ?? 0) >= 0
     ? { low: read(low), high: read(high) }
     : { low: read(-high), high: read(-low) };
+}
+
+function equalSpeedLine(pair: PairFindings, metric: MetricFindings, telling: Telling): readonly string[] {
+  if (pair.atEqualSpeed === null || pair.estimate === null) return [];
+  return [equalSpeedSentence(pair.atEqualSpeed, pair.estimate >= 0 ? 1 : -1, metric.id, telling)];
 }

@@ -4,6 +4,7 @@ import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
 import { checkPlannedOrder } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
+import { withModelledColumns } from '../intake/modelledColumns.ts';
 import { checkPlannedShots } from '../intake/planChecks.ts';
 import type { Session } from '../intake/session.ts';
 import { checkSession } from '../intake/shots/checkSession.ts';
@@ -46,7 +47,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   }
   const { session: recorded, problems } = assembleSession(source, shotFiles);
   const checked = hasErrors(problems) ? [] : checksOf(source, recorded);
-  const session = withDerivedColumns(recorded);
+  const session = withModelledColumns(withDerivedColumns(recorded), source.front.conditions);
   const soFar = [...written.problems, ...problems, ...checked];
   if (hasErrors(soFar)) return { examined: null, problems: soFar };
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);

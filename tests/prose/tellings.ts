@@ -83,6 +83,7 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
     id: metric,
     unit: canonicalUnit[dimension],
     class: usualClass,
+    readBy: 'monitor',
     role: 'primary',
     better: told.better ?? better,
     matters,

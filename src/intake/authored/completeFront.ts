@@ -34,6 +34,7 @@ export function completeFront(
     rowsInHitOrder: answers.rows === undefined,
     orderSheet: answers.orderSheet ?? null,
     columns: answers.columns ?? {},
+    modelled: answers.modelled ?? [],
     exclusions: answers.exclusions ?? [],
     claims: answers.claims ?? [],
     corrections: answers.corrections ?? [],

@@ -2,7 +2,7 @@ import type { MetricId } from '../../trade/metrics.ts';
 import type { ColumnOverride } from '../shots/shotFile.ts';
 import { isoDate, oneOf, text, yesOrNo } from './answers.ts';
 import { claims, type Claim } from './claims.ts';
-import { entriesOf, listOf, type Keyed } from './collections.ts';
+import { entriesOf, listOf, oneOrMore, type Keyed } from './collections.ts';
 import { columns } from './columns.ts';
 import { conditions, type Conditions } from './conditions.ts';
 import { contenderAnswers, type Contender, type ContenderAnswers } from './contender.ts';
@@ -20,6 +20,9 @@ import { strict } from './strict.ts';
 import { readWith, schemaOf, type Schema, type Understood } from './trouble.ts';
 
 export type Status = 'draft' | 'published' | 'withdrawn' | 'superseded';
+
+/** What the flight model can stand in for. */
+export type ModelledAnswer = 'carry' | 'apex' | 'descent_angle';
 
 export interface Withdrawal {
   readonly date: string;
@@ -50,6 +53,8 @@ interface Common {
   /** The file that tells what was hit with each shot, where the monitor does not record it. */
   readonly orderSheet?: string;
   readonly columns?: Keyed<MetricId, ColumnOverride>;
+  /** Metrics that our flight model may stand in for as a primary one, where the files have no column. */
+  readonly modelled?: readonly ModelledAnswer[];
   readonly exclusions?: readonly ExclusionEntry[];
   readonly claims?: readonly Claim[];
   readonly corrections?: readonly Correction[];
@@ -121,6 +126,10 @@ export const frontAnswers: Schema<FrontAnswers> = strict({
   rows: oneOf(['not-in-hit-order']).exactOptional(),
   order_sheet: fileInside.exactOptional(),
   columns: columns.exactOptional(),
+  modelled: oneOrMore(
+    oneOf(['carry', 'apex', 'descent_angle']),
+    'carry, apex or descent_angle',
+  ).exactOptional(),
   hitters: entriesOf(plainId, hitterAnswers, 'who hit, each under an id of its own'),
   conditions: conditions.exactOptional(),
   exclusions: exclusions.exactOptional(),

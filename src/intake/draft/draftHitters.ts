@@ -1,25 +1,32 @@
 import { ask, comment } from './ask.ts';
 import { hitterIds } from './contenderIds.ts';
 import type { FoundName } from './understood.ts';
-import { yamlList } from './yamlScalar.ts';
+import { yamlList, yamlScalar } from './yamlScalar.ts';
 
 /** The block `hitters`; questions stand at the first one. */
-export function draftHitters(found: readonly FoundName[]): readonly string[] {
+export function draftHitters(found: readonly FoundName[], role: string | null = null): readonly string[] {
   const ids = hitterIds(found.map(({ name }) => name));
   return [
     ...comment('Who hit. Names are never printed: "match" is the name in the session file and stays here.'),
     'hitters:',
-    ...ids.flatMap((id, index) => hitter(id, found[index]?.spellings ?? [], index === 0)),
+    ...ids.flatMap((id, index) => hitter(id, found[index]?.spellings ?? [], role, index === 0)),
   ];
 }
 
-function hitter(id: string, spellings: readonly string[], first: boolean): readonly string[] {
+function hitter(
+  id: string,
+  spellings: readonly string[],
+  role: string | null,
+  first: boolean,
+): readonly string[] {
   const line = (key: string, question: string, must = false): readonly string[] =>
     ask({ key, question: first ? question : null, must, indent: 4 });
   return [
     `  ${id}:`,
     ...(spellings.length === 0 ? [] : [`    match: ${yamlList(spellings)}`]),
-    ...line('role', 'Who is it, as a role: staff fitter, customer, professional?', true),
+    ...(role === null
+      ? line('role', 'Who is it, as a role: staff fitter, customer, professional?', true)
+      : [`    role: ${yamlScalar(role)}`]),
     ...line('consent', 'Did the hitter agree to be shown here: yes, or yes and the day?', true),
     ...line('hand', 'Right- or left-handed: right or left?'),
     ...line('handicap_band', 'In which band of handicaps, such as 6-10?'),

@@ -9,6 +9,7 @@ import { contenderIds } from './contenderIds.ts';
 import { draftConditions } from './draftConditions.ts';
 import { draftContenders } from './draftContenders.ts';
 import { draftHitters } from './draftHitters.ts';
+import { decidedPlan, openPlan, type DecidedPlan } from './draftPlan.ts';
 import type { OpenColumn } from './openColumns.ts';
 import type { Understood } from './understood.ts';
 import { yamlList, yamlScalar } from './yamlScalar.ts';
@@ -27,6 +28,20 @@ export interface DraftFacts {
   /** Columns whose unit must be stated. */
   readonly openColumns: readonly OpenColumn[];
   readonly shop: Shop | null;
+  /** What was decided before hitting, where the draft is made before the session. */
+  readonly planned?: Planned;
+}
+
+/** Answers that a plan gives before there is a session. */
+export interface Planned {
+  readonly plan: DecidedPlan;
+  readonly question: string | null;
+  readonly primary: MetricId;
+  /** The smallest gap in it that matters, as typed with its unit. */
+  readonly matters: string;
+  /** Name of the order sheet beside the report. */
+  readonly orderSheet: string;
+  readonly hitterRole: string | null;
 }
 
 /**
@@ -34,13 +49,14 @@ export interface DraftFacts {
  * rest left empty.
  */
 export function draftReport(facts: DraftFacts): string {
-  const { slug, title, varied, session, understood, shop } = facts;
-  const primary = primaryOf(facts);
+  const { slug, title, varied, session, understood, shop, planned } = facts;
+  const primary = planned?.primary ?? primaryOf(facts);
   const [first = 'a', second = 'b'] = contenderIds(understood.contenders.map(({ name }) => name));
   const names = understood.columns.map(({ metric }) => metric).join(', ');
   const sections: readonly (readonly string[])[] = [
     comment(
-      `A draft made from ${session.map(yamlScalar).join(', ')}. Write each answer behind its colon. ` +
+      `${planned === undefined ? `A draft made from ${session.map(yamlScalar).join(', ')}` : 'A draft made before hitting'}. ` +
+        'Write each answer behind its colon. ' +
         `"${mustBeAnswered.replace('.', '')}": nothing is published without it. Whatever else stays empty is printed ` +
         `as "not recorded". What is still open: npm run check -- ${slug}`,
     ),
@@ -49,7 +65,8 @@ export function draftReport(facts: DraftFacts): string {
     ask({
       key: 'question',
       question: 'What did the test set out to answer, in one sentence?',
-      must: true,
+      answer: planned?.question == null ? '' : yamlScalar(planned.question),
+      must: planned?.question == null,
     }),
     ask({
       key: 'varied',
@@ -65,8 +82,9 @@ export function draftReport(facts: DraftFacts): string {
       answer: primary ?? '',
       must: primary === null,
     }),
-    matters(primary, shop),
-    ask({
+    planned === undefined ? matters(primary, shop) : plannedMatters(planned),
+    planned === undefined ? [] : afterHitting(planned),
+    planned !== undefined ? [] : ask({
       key: 'session',
       question: 'The session files beside this one. They are never edited.',
       answer: session.length === 1 ? yamlScalar(session[0] ?? '') : yamlList(session),
@@ -76,9 +94,9 @@ export function draftReport(facts: DraftFacts): string {
       key: 'rows',
       question: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
     }),
-    draftHitters(understood.hitters),
+    draftHitters(understood.hitters, planned?.hitterRole ?? null),
     draftConditions({ columns: understood.columns, byShop: shop?.defaults.conditions ?? {}, varied }),
-    plan(),
+    planned === undefined ? openPlan() : decidedPlan(planned.plan),
     ask({
       key: 'exclusions',
       question: `Shots to leave out, such as [{contender: ${first}, shot: 7, rule: the rule, reason: what happened}]? Those marked in the file are left out already.`,
@@ -175,18 +193,27 @@ function columns(open: readonly OpenColumn[]): readonly string[] {
   ];
 }
 
-function plan(): readonly string[] {
-  const line = (key: string, question: string): readonly string[] => ask({ key, question, indent: 2 });
+function plannedMatters({ primary, matters: gap }: Planned): readonly string[] {
   return [
-    ...comment('What was decided before hitting. Leave it empty if nothing was.'),
-    'plan:',
-    ...line('date', 'On which day, as year-month-day?'),
-    ...line('shots_per_contender', 'How many shots with each?'),
-    ...line('order', 'In which order, such as random rotation?'),
-    ...line('exclusion_rule', 'By which rule would a shot be left out?'),
-    ...line('stopping_rule', 'When would hitting end?'),
-    ...line('expectation', 'What was expected?'),
-    ...line('warm_up', 'How did the hitter warm up?'),
+    ...comment(`The smallest gap in ${metrics[primary].name} that a customer should care about, as planned.`),
+    'matters:',
+    `  ${primary}: ${yamlScalar(gap)}`,
+  ];
+}
+
+function afterHitting({ orderSheet }: Planned): readonly string[] {
+  return [
+    ...ask({
+      key: 'session',
+      question: 'After hitting: the session file, put beside this one, such as shots.csv?',
+      must: true,
+    }),
+    ...ask({
+      key: 'order_sheet',
+      question:
+        'Tells what was hit with each shot, by its number. Take the line out if the session file names what was hit.',
+      answer: yamlScalar(orderSheet),
+    }),
   ];
 }
 

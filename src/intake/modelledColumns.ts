@@ -1,0 +1,67 @@
+import { calibrate } from '../flight/calibration.ts';
+import { flightModel, type FlightModel } from '../flight/flightModel.ts';
+import type { FlownShot } from '../flight/flownShot.ts';
+import type { Launch } from '../flight/launch.ts';
+import { launchesOf } from '../flight/launchesOf.ts';
+import { modelledReadings } from '../flight/modelledReadings.ts';
+import { metrics, type MetricId } from '../trade/metrics.ts';
+import { canonicalUnit } from '../trade/units.ts';
+import { airOfConditions } from './airOfConditions.ts';
+import type { Conditions } from './authored/conditions.ts';
+import type { Session } from './session.ts';
+import type { ShotColumn } from './shots/shotFile.ts';
+
+/** What our flight model may fill in where a session has no reading of it. */
+export const modelledMetrics = ['carry', 'apex', 'descent_angle'] as const satisfies readonly MetricId[];
+export type ModelledMetric = (typeof modelledMetrics)[number];
+
+/** The heading of a column that no file has. */
+export const flightModelHeading = 'flight model';
+
+/**
+ * The session with carry, apex and descent angle worked out by our flight model where the files have no such column and
+ * do have ball speed, launch angle and spin. Tuned to the carries that were read, where there are any.
+ */
+export function withModelledColumns(session: Session, conditions: Conditions): Session {
+  const missing = modelledMetrics.filter((metric) => session.columns[metric] === undefined);
+  const launches = launchesOf(session.shots.map(({ values }) => values));
+  if (missing.length === 0 || launches.every((launch) => launch === null)) return session;
+  const model = modelFor(session, launches, conditions);
+  const columns: Partial<Record<MetricId, ShotColumn>> = { ...session.columns };
+  for (const metric of missing) columns[metric] = modelledColumn(metric);
+  const shots = session.shots.map((shot, index) => {
+    const launch = launches[index] ?? null;
+    const readings = launch === null ? null : modelledReadings(launch, model);
+    const added = Object.fromEntries(missing.map((metric) => [metric, readings?.[metric] ?? null]));
+    return { ...shot, values: { ...shot.values, ...added } };
+  });
+  return { ...session, columns, shots };
+}
+
+function modelFor(
+  session: Session,
+  launches: readonly (Launch | null)[],
+  conditions: Conditions,
+): FlightModel {
+  const model = flightModel({ air: airOfConditions(conditions) });
+  const flown = session.shots.flatMap(({ values, excluded }, index): FlownShot[] => {
+    const launch = launches[index] ?? null;
+    return launch !== null && excluded === null && typeof values.carry === 'number'
+      ? [{ launch, carry: values.carry }]
+      : [];
+  });
+  const tuned = calibrate(flown, model);
+  return tuned.state === 'not-possible' ? model : { ...model, dragScale: tuned.dragScale };
+}
+
+function modelledColumn(metric: ModelledMetric): ShotColumn {
+  return {
+    metric,
+    heading: flightModelHeading,
+    column: 0,
+    unit: canonicalUnit[metrics[metric].dimension],
+    // A centimetre or a hundredth of a degree: finer than the model is good to.
+    step: 0.01,
+    class: 'modelled',
+  };
+}
