@@ -88,6 +88,9 @@ const metricFindings = z.strictObject({
   id: metric,
   unit: z.enum(Object.values(units).map(({ id: unit }) => unit)),
   class: z.enum(['measured', 'derived', 'modelled', 'estimated']),
+  readBy: z
+    .enum(['monitor', 'flight-model'])
+    .describe('our flight model stands in where the files have no column'),
   role: z.enum(['primary', 'exploratory']),
   better: z.enum(['more', 'less', 'neither']),
   matters: z.number().positive(),
