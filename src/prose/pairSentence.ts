@@ -36,7 +36,7 @@ export function pairSentence(pair: PairFindings, metric: MetricFindings, telling
       return `${both}: no gap that matters.`;
     case 'too-close':
       return pair.overlays.includes('visits-alike')
-        ? `${either}: cannot tell; shots of one turn resemble each other.`
+        ? `${either}: cannot tell; shots of one turn are alike.`
         : `${either}: cannot tell.`;
   }
 }
@@ -72,7 +72,7 @@ export function answerClause(pair: PairFindings, metric: MetricFindings, telling
 function cannotTell(pair: PairFindings, gap: ToldGap, { findings }: Telling): string {
   const several = findings.metrics.filter(({ role }) => role === 'primary').length > 1;
   const which = several ? ` which ${gap.verb} ${gap.more}` : '';
-  const alike = pair.overlays.includes('visits-alike') ? '; shots of one turn resemble each other' : '';
+  const alike = pair.overlays.includes('visits-alike') ? '; shots of one turn are alike' : '';
   return `these shots cannot tell${which}${alike}`;
 }
 
@@ -146,10 +146,9 @@ function openGap(pair: PairFindings, gap: ToldGap, telling: Telling): string {
   };
   const verb = gap.verb === 'carried' ? 'went' : gap.verb;
   const aheadTurn = turn(gap.aheadId);
-  const little = pair.verdict === 'small' ? ', by too little to matter' : '';
   return (
     `${gap.ahead}${aheadTurn}${aheadTurn === '' ? '' : ','} ${verb} ${gap.more} than ` +
-    `${gap.behind}${turn(gap.behindId)}${little}; ${aheadTurn === '' ? `${openCause(pair, telling)}, so ` : ''}the cause is open.`
+    `${gap.behind}${turn(gap.behindId)}; ${aheadTurn === '' ? `${openCause(pair, telling)}, so ` : ''}the cause is open.`
   );
 }
 
@@ -163,7 +162,7 @@ export function openCause({ overlays }: PairFindings, { findings }: Telling): st
   const is = (overlay: OverlayId): boolean => overlays.includes(overlay);
   if (is('order-unknown')) return 'the order of the shots is not known';
   if (is('order-drift')) return 'results drifted during the test';
-  if (is('order-lever')) return 'one was mostly hit later than the other';
+  if (is('order-lever')) return 'one was mostly hit later';
   if (is('order-few-visits')) {
     return findings.design.order === 'stated-mini-blocks'
       ? 'they were hit a few shots at a time'

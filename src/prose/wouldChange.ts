@@ -16,7 +16,7 @@ export interface ChangeLines {
 const checkWords: Readonly<Record<Hold['check'], string>> = {
   'usual-strikes': 'when the wildest shots are set aside',
   'by-rounds': 'when counted by turns',
-  'drift-taken-out': 'when a steady drift is taken out',
+  'drift-taken-out': 'when drift is taken out',
 };
 
 /** Every judged pair of a metric, with one line a check. */

@@ -1,0 +1,108 @@
+import { resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { apartFigure } from '../../src/charts/apartFigure.ts';
+import { shotTable } from '../../src/charts/shotsFigure.ts';
+import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { howMuch, primaryMetrics } from '../../src/prose/answer.ts';
+import { gapNumbers } from '../../src/prose/pairSentence.ts';
+import { resolveReference } from '../../src/prose/references.ts';
+import type { Telling } from '../../src/prose/telling.ts';
+
+/** Metres in a yard (NIST SP 811, appendix B.8): converted here by hand, not by the code under test. */
+const yard = 0.9144;
+const numbersIn = (text: string): readonly number[] =>
+  [...text.replaceAll('−', '-').matchAll(/-?\d[\d,]*(?:\.\d+)?/g)].map(([digits]) =>
+    Number(digits.replaceAll(',', '')),
+  );
+const decimalsOf = (printed: string): number => printed.split('.')[1]?.length ?? 0;
+
+interface PairJson {
+  readonly a: string;
+  readonly b: string;
+  readonly estimate: number;
+  readonly ci: readonly [number, number];
+  readonly p: number;
+}
+interface MetricJson {
+  readonly id: string;
+  readonly pairs: readonly PairJson[];
+  readonly byContender: readonly {
+    readonly id: string;
+    readonly n: number;
+    readonly mean: number;
+    readonly sd: number;
+  }[];
+}
+
+const reports = ['robot-balls', 'ten-golfers'].map((name) => {
+  const [report] = loadSite(resolve('tests/cases', name, 'content')).reports;
+  if (report === undefined) throw new Error(`tests/cases/${name} has no report`);
+  return [name, report] as const;
+});
+
+/** A printed number is the true one rounded to its last digit. */
+function expectPrinted(printed: string, truth: number): void {
+  const half = 0.5 * 10 ** -decimalsOf(printed) + 1e-9;
+  expect(
+    Math.abs(Number(printed.replaceAll(',', '').replace('−', '-')) - truth),
+    `${printed} for ${truth}`,
+  ).toBeLessThanOrEqual(half);
+}
+
+describe.each(reports)('%s: sentences, tables and findings.json hold the same numbers', (_name, report) => {
+  // what a reader downloads, parsed anew
+  const json: { readonly metrics: readonly MetricJson[] } = JSON.parse(findingsJson(report.findings));
+  const [carry] = primaryMetrics(report.findings);
+  const [carryJson] = json.metrics;
+  if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');
+  const telling: Telling = report.telling;
+  const figure = apartFigure(carry, telling, { id: 'apart', named: false });
+  if (figure.kind !== 'drawn') throw new Error('not drawn');
+
+  test.each(carryJson.pairs)('$a and $b', ({ a, b, estimate, ci }) => {
+    const index = carryJson.pairs.findIndex((pair) => pair.a === a && pair.b === b);
+    const pair = carry.pairs[index];
+    const row = figure.table.rows[index] ?? [];
+    if (pair === undefined) throw new Error('no pair');
+    const flip = estimate >= 0 ? 1 : -1;
+    const [low = NaN, high = NaN] = ci.map((limit) => (limit * flip) / yard).toSorted((x, y) => x - y);
+    const [, gap = '', from = '', to = ''] = row;
+    expectPrinted(gap, Math.abs(estimate) / yard);
+    expectPrinted(from, low);
+    expectPrinted(to, high);
+    // the sentence: gap and both limits where 0 is left out, else the limits only, without their signs
+    const printed = [gap, from, to].map((text) => Math.abs(numbersIn(text)[0] ?? NaN));
+    const told = numbersIn(gapNumbers(pair, carry, telling)).map(Math.abs);
+    expect(told).toEqual(low > 0 ? printed : [printed[2], printed[1]]);
+    // and so the reference in the fitter's narrative
+    const reference = resolveReference(['apart', 'carry', a, b], telling, []);
+    expect(reference.kind).toBe('text');
+    if (reference.kind === 'text') expect(numbersIn(reference.text).map(Math.abs)).toEqual(told);
+    expect(figure.description).toContain(gapNumbers(pair, carry, telling));
+  });
+
+  test('how much, on the first screen, repeats rows of the table', () => {
+    const known = new Set(
+      figure.table.rows
+        .flatMap((row) => row.slice(1, 4))
+        .flatMap(numbersIn)
+        .map(Math.abs),
+    );
+    const told = howMuch(carry, telling).flatMap(numbersIn);
+    expect(told.length).toBeGreaterThan(2);
+    for (const number of told) expect(known).toContain(Math.abs(number));
+  });
+
+  test.each(carryJson.byContender)('average, spread and count of $id', ({ id, n, mean, sd }) => {
+    const table = shotTable(carry, report.session, telling);
+    const row = table.rows.find(([name]) => name === telling.nameOf(id)) ?? [];
+    const cell = (heading: RegExp): string => row[table.head.findIndex((head) => heading.test(head))] ?? '';
+    expect(cell(/shots/i)).toBe(String(n));
+    expectPrinted(cell(/average|mean/i), mean / yard);
+    expectPrinted(cell(/standard deviation|spread/i), sd / yard);
+    const reference = resolveReference(['mean', 'carry', id], telling, []);
+    if (reference.kind === 'text') expectPrinted(reference.text.split(' ')[0] ?? '', mean / yard);
+    expect(reference.kind).toBe('text');
+  });
+});
