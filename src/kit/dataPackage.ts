@@ -75,6 +75,9 @@ function size(text: string): { readonly bytes: number; readonly hash: string } {
 /** One field a column of `shots.csv`, named by its heading. */
 function fields({ session, source, findings }: Report, head: string): readonly Field[] {
   const columns = publishedColumns(session);
+  const byModel = new Set(
+    findings.metrics.filter(({ readBy }) => readBy === 'flight-model').map(({ id }) => id),
+  );
   const meanings: readonly Omit<Field, 'name'>[] = [
     { type: 'string', description: 'Who hit, without a name.', constraints: { required: true } },
     {
@@ -92,7 +95,8 @@ function fields({ session, source, findings }: Report, head: string): readonly F
       const { name, positive } = metrics[metric];
       const sign = positive === null ? '' : ` Positive: ${positive}.`;
       const inUnit = shortUnit(unit) === '' ? 'no unit' : unit === 'deg' ? 'degrees' : shortUnit(unit);
-      return { type: 'number', description: `${name}, ${inUnit}, ${kind}.${sign}` };
+      const ours = byModel.has(metric) ? ' Calculated by our flight model from the launch.' : '';
+      return { type: 'number', description: `${name}, ${inUnit}, ${kind}.${sign}${ours}` };
     }),
     {
       type: 'string',

@@ -20,28 +20,11 @@ const mostHeadLines = 3;
 /** Literata at weight 600 beside Source Sans 3: no text of ours is set wider than this. */
 const literataFactor = 1.24;
 
-interface Export {
-  readonly report: Report;
-  readonly version: string;
-  readonly svg: string;
-}
-
-// The file, its raster and the pages that name its height all ask for the same one.
-const drawn = new WeakMap<DrawnFigure, Export>();
-
 /**
  * A chart as one SVG that may leave its page: headline above, caveat strip below, colours of the light theme as values,
  * attributes that every renderer knows. Fonts by name: Literata and Source Sans 3.
  */
 export function exportedSvg(report: Report, figure: DrawnFigure, version: string): string {
-  const before = drawn.get(figure);
-  if (before?.version === version && before.report === report) return before.svg;
-  const svg = draw(report, figure, version);
-  drawn.set(figure, { report, version, svg });
-  return svg;
-}
-
-function draw(report: Report, figure: DrawnFigure, version: string): string {
   const light = {
     paper: palette.paper.light,
     ink: palette.ink.light,
@@ -70,7 +53,10 @@ function draw(report: Report, figure: DrawnFigure, version: string): string {
     `<path d="M${margin},${stripTop}H${exportWidth - margin}" stroke="${light.rule}" stroke-width="1"/>` +
     `<g font-family="'Source Sans 3', system-ui, sans-serif" font-size="${stripText.size}" font-weight="${stripText.weight}" fill="${light.second}">${text(stripLines, stripTop + 10 + stripText.size, strip.leading)}</g>` +
     `</svg>\n`;
-  return literalColours(svg, 'light').replaceAll('currentColor', light.ink);
+  // In tags only: a name may read like a colour.
+  return svg.replaceAll(/<[^>]*>/g, (tag) =>
+    literalColours(tag, 'light').replaceAll('currentColor', light.ink),
+  );
 }
 
 /** Lines of the headline; whole sentences give way where it would need a fourth line, and the last line says so. */
@@ -99,9 +85,15 @@ function chartInside(svg: string): {
   return { height, at: (x, y) => bare.replace('<svg', `<svg x="${x}" y="${y}"`) + body };
 }
 
+// Asked for by every page that shows the image; the image itself would be too large to keep.
+const heights = new WeakMap<DrawnFigure, number>();
+
 /** Height in px of an exported chart at its own width. */
 export function exportedHeight(report: Report, figure: DrawnFigure, version: string): number {
-  return Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, version))?.[1] ?? 0);
+  const known =
+    heights.get(figure) ?? Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, version))?.[1] ?? 0);
+  heights.set(figure, known);
+  return known;
 }
 
 /** Height in px of its raster. */

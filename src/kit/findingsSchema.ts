@@ -103,6 +103,7 @@ const metricFindings = z.strictObject({
       p: chance,
     })
     .nullable(),
+  cellsLeftOut: count,
   pairs: z.array(pair),
   spread: z
     .strictObject({

@@ -7,6 +7,8 @@ import type { Telling } from '../prose/telling.ts';
 
 /** A report analysed and ready to be shown: all that pages and downloads are made from. */
 export interface Report {
+  /** Changes with anything the report is made from; null where that is not known. */
+  readonly key: string | null;
   readonly source: Source;
   readonly session: Session;
   readonly findings: Findings;

@@ -43,13 +43,16 @@ const classWords: Readonly<Record<MetricClass, string>> = {
 
 /** How the main readings came about: "Carry was calculated, not seen." */
 export function readingWords({ findings }: Report): string {
-  const byClass = Map.groupBy(primaryMetrics(findings), (metric: MetricFindings) => metric.class);
-  return [...byClass]
-    .map(([kind, own]) => {
-      const words = own.length > 1 ? classWords[kind].replace(/^was/, 'were') : classWords[kind];
+  return [...Map.groupBy(primaryMetrics(findings), cameAbout)]
+    .map(([how, own]) => {
+      const words = own.length > 1 ? how.replace(/^was/, 'were') : how;
       return `${capitalised(listed(own.map(({ id }) => metrics[id].name)))} ${words}.`;
     })
     .join(' ');
+}
+
+function cameAbout({ class: kind, readBy }: MetricFindings): string {
+  return readBy === 'flight-model' ? 'was calculated by our flight model, not measured' : classWords[kind];
 }
 
 /** What must stand with anything cut out of a report that is not as it was; empty otherwise. */

@@ -160,7 +160,7 @@ test('PNG: signature, chunks with their checksums, rows that come back (ISO/IEC 
 });
 
 test('names with markup and quotes stay text in image, mail and code', () => {
-  const label = `<b>&"1"' 9°`;
+  const label = `<b>&"1"' var(--x) currentColor`;
   const folder = contentFolder({
     'shop.yaml': 'name: "A <i> & B"\naddress: https://golf.example/\n',
     'reports/odd/report.md': twoHeads((front) =>
@@ -177,6 +177,7 @@ test('names with markup and quotes stay text in image, mail and code', () => {
     // The renderer's parser throws on what is not well formed.
     expect(drawPixels(svg, 600).width).toBe(600);
     expect(svg).not.toMatch(/<b>|<i>|<script/);
+    expect(svg).toContain('var(--x) currentColor');
   }
   const parts = emailParts(report, (path) => `https://golf.example${path}`, '1.2.3');
   for (const html of [emailHtml(parts), emailBlock(parts)]) {

@@ -1,0 +1,141 @@
+import { createHash } from 'node:crypto';
+import { dateInWords } from '../prose/date.ts';
+import { nounOf } from '../prose/noun.ts';
+import { capitalised } from '../prose/words.ts';
+import { escapeXml } from './escapeXml.ts';
+import { hittingSheetStyle } from './hittingSheetStyle.ts';
+
+/** What a hitting sheet is printed from. */
+export interface HittingPlan {
+  readonly title: string;
+  /** The day of the plan, ISO. */
+  readonly date: string;
+  /** The noun of what differs. */
+  readonly varied: string;
+  /** The metric that was chosen, in words. */
+  readonly metric: string;
+  readonly matters: string;
+  readonly shotsEach: number;
+  /** The order in words. */
+  readonly turns: string;
+  readonly seed: string;
+  readonly warmUp: string;
+  readonly exclusionRule: string;
+  readonly stoppingRule: string;
+  /** In the order of hitting. */
+  readonly order: readonly { readonly shot: number; readonly round: number; readonly label: string }[];
+}
+
+const warmUpBoxes = 15;
+const spareRows = 4;
+
+/** General words only: what a place demands, and whom pain sends to whom, is not for a sheet to say. */
+const before = [
+  'Grips, heads, shafts, net and mat looked over; nothing loose or cracked',
+  'Nobody near the swing or the net; the rules of the place kept',
+  'Monitor set up and checked with a shot of a club outside the test',
+  'The same ball, tee and target for every shot',
+  'Settings, lofts and lengths written down as they are',
+  'The hitter does not hear the numbers between shots',
+] as const;
+
+const conditions = [
+  'Day and time',
+  'Place, surface, tee',
+  'Ball: model, new or used',
+  'Temperature, wind',
+  'Monitor and its settings',
+  'Hitter: hand, handicap band (no name)',
+] as const;
+
+/**
+ * The sheet to hit by, as one HTML file that needs no other and prints on A4 or Letter: what to look over, warm-up,
+ * the order with boxes to tick, room for outside events, shots hit again and notes.
+ */
+export function hittingSheet(plan: HittingPlan): string {
+  const style = hittingSheetStyle;
+  const hash = createHash('sha256').update(style).digest('base64');
+  const noun = nounOf(plan.varied);
+  const title = escapeXml(plan.title);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-${hash}'">
+<title>Hitting sheet: ${title}</title>
+<style>${style}</style>
+</head>
+<body>
+<header>
+<h1>${title}</h1>
+<p>Hitting sheet. Planned on ${dateInWords(plan.date)}: ${plan.shotsEach} shots with each of ${new Set(plan.order.map(({ label }) => label)).size} ${escapeXml(noun.many)}, ${escapeXml(plan.turns)}, drawn from seed <code>${escapeXml(plan.seed)}</code>. Judged on ${escapeXml(plan.metric)}; a gap of ${escapeXml(plan.matters)} matters.</p>
+</header>
+<main>
+<div class="beside">
+<section>
+<h2>Before</h2>
+<ul class="boxes">
+${before.map((text, index) => `<li>${box(`before-${index + 1}`)} <label for="before-${index + 1}">${text}</label></li>`).join('\n')}
+</ul>
+</section>
+<section>
+<h2>Write down</h2>
+<dl class="lines">
+${conditions.map((text) => `<div><dt>${text}</dt><dd></dd></div>`).join('\n')}
+</dl>
+</section>
+</div>
+<section>
+<h2>Warm-up</h2>
+<p>${escapeXml(capitalised(plan.warmUp))}. These swings count in no figure. Stop if anything hurts, and rest whenever you like.</p>
+<p class="warm-up">${Array.from({ length: warmUpBoxes }, (_, index) => box(`warm-up-${index + 1}`, `Warm-up swing ${index + 1}`)).join(' ')}</p>
+</section>
+<section>
+<h2>The order</h2>
+<p>One row a shot, from the top. Tick it when it is hit. No shot is left out for where it went: ${escapeXml(plan.exclusionRule)}. Write an outside event (a ball that split, a noise, a reading that failed) beside the shot at once, and hit that ${escapeXml(noun.one)} again at the end of its round, in a spare row.</p>
+<table>
+<thead><tr><th scope="col">Round</th><th scope="col">Shot</th><th scope="col">${escapeXml(capitalised(noun.one))}</th><th scope="col">Hit</th><th scope="col">Outside event, note</th></tr></thead>
+${rounds(plan).map(roundRows).join('\n')}
+</table>
+<h3>Hit again</h3>
+<table>
+<thead><tr><th scope="col">After shot</th><th scope="col">Number</th><th scope="col">${escapeXml(capitalised(noun.one))}</th><th scope="col">Hit</th><th scope="col">Why</th></tr></thead>
+<tbody>
+${Array.from({ length: spareRows }, (_, index) => `<tr><td></td><td></td><td></td><td class="tick">${box(`again-${index + 1}`, `Spare row ${index + 1} hit`)}</td><td></td></tr>`).join('\n')}
+</tbody>
+</table>
+</section>
+<section>
+<h2>The end</h2>
+<p>${escapeXml(capitalised(plan.stoppingRule))}. Nobody adds shots because of how it looks.</p>
+</section>
+<section class="notes">
+<h2>Notes</h2>
+<p>Breaks, what the hitter felt, anything that was not as planned.</p>
+</section>
+</main>
+</body>
+</html>
+`;
+}
+
+type Planned = HittingPlan['order'][number];
+
+function rounds({ order }: HittingPlan): readonly (readonly Planned[])[] {
+  return [...Map.groupBy(order, ({ round }) => round).values()];
+}
+
+function roundRows(shots: readonly Planned[]): string {
+  const rows = shots.map(({ shot, round, label }, index) => {
+    const head = index === 0 ? `<th scope="rowgroup" rowspan="${shots.length}">${round}</th>` : '';
+    const tick = box(`shot-${shot}`, `Shot ${shot}, ${label}, hit`);
+    return `<tr>${head}<td>${shot}</td><td>${escapeXml(label)}</td><td class="tick">${tick}</td><td></td></tr>`;
+  });
+  return `<tbody>\n${rows.join('\n')}\n</tbody>`;
+}
+
+/** A box to tick with a pen or on a screen; it needs a name where no label stands beside it. */
+function box(id: string, name?: string): string {
+  return `<input type="checkbox" id="${id}"${name === undefined ? '' : ` aria-label="${escapeXml(name)}"`}>`;
+}
