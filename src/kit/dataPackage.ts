@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import type { Source } from '../intake/authored/source.ts';
 import { interestSentences } from '../prose/interest.ts';
 import { shortUnit } from '../prose/readerUnits.ts';
 import { metrics } from '../trade/metrics.ts';
@@ -73,11 +74,8 @@ function size(text: string): { readonly bytes: number; readonly hash: string } {
 }
 
 /** One field a column of `shots.csv`, named by its heading. */
-function fields({ session, source, findings }: Report, head: string): readonly Field[] {
+function fields({ session, source }: Report, head: string): readonly Field[] {
   const columns = publishedColumns(session);
-  const byModel = new Set(
-    findings.metrics.filter(({ readBy }) => readBy === 'flight-model').map(({ id }) => id),
-  );
   const meanings: readonly Omit<Field, 'name'>[] = [
     { type: 'string', description: 'Who hit, without a name.', constraints: { required: true } },
     {
@@ -89,14 +87,13 @@ function fields({ session, source, findings }: Report, head: string): readonly F
     {
       type: 'string',
       description: `The ${source.front.varied} hit.`,
-      constraints: { required: true, enum: names({ session, source, findings }) },
+      constraints: { required: true, enum: names(source) },
     },
     ...columns.map(({ metric, unit, class: kind }): Omit<Field, 'name'> => {
       const { name, positive } = metrics[metric];
       const sign = positive === null ? '' : ` Positive: ${positive}.`;
       const inUnit = shortUnit(unit) === '' ? 'no unit' : unit === 'deg' ? 'degrees' : shortUnit(unit);
-      const ours = byModel.has(metric) ? ' Calculated by our flight model from the launch.' : '';
-      return { type: 'number', description: `${name}, ${inUnit}, ${kind}.${sign}${ours}` };
+      return { type: 'number', description: `${name}, ${inUnit}, ${kind}.${sign}` };
     }),
     {
       type: 'string',
@@ -110,8 +107,8 @@ function fields({ session, source, findings }: Report, head: string): readonly F
   return meanings.map((meaning, index) => ({ name: headings[index] ?? '', ...meaning }));
 }
 
-function names({ source }: Pick<Report, 'session' | 'source' | 'findings'>): readonly string[] {
-  return source.front.contenders.map(({ short, label }) => short ?? label);
+function names({ front }: Source): readonly string[] {
+  return front.contenders.map(({ short, label }) => short ?? label);
 }
 
 /** Cells of the heading row; ours are quoted only where they hold a comma or a quote. */

@@ -93,7 +93,7 @@ ${conditions.map((text) => `<div><dt>${text}</dt><dd></dd></div>`).join('\n')}
 </section>
 <section>
 <h2>The order</h2>
-<p>One row a shot, from the top. Tick it when it is hit. No shot is left out for where it went: ${escapeXml(plan.exclusionRule)}. Write an outside event (a ball that split, a noise, a reading that failed) beside the shot at once, and hit that ${escapeXml(noun.one)} again at the end of its round, in a spare row.</p>
+<p>One row a shot, from the top. Tick it when it is hit. A shot is left out by one rule: ${escapeXml(plan.exclusionRule)}. Write an outside event (a ball that split, a noise, a reading that failed) beside the shot at once, and hit that ${escapeXml(noun.one)} again at the end of its round, in a spare row.</p>
 <table>
 <thead><tr><th scope="col">Round</th><th scope="col">Shot</th><th scope="col">${escapeXml(capitalised(noun.one))}</th><th scope="col">Hit</th><th scope="col">Outside event, note</th></tr></thead>
 ${rounds(plan).map(roundRows).join('\n')}

@@ -17,7 +17,7 @@ p { margin: 0 0 8px; }
 input { flex: none; appearance: none; width: 17px; height: 17px; margin: 0; border: 1.5px solid #000; border-radius: 0; background: #fff; vertical-align: -3px; }
 input:checked { background: linear-gradient(45deg, transparent 44%, #000 44% 56%, transparent 56%), linear-gradient(-45deg, transparent 44%, #000 44% 56%, transparent 56%); }
 input:focus-visible { outline: 3px solid #22508a; outline-offset: 2px; }
-table { width: 100%; border-collapse: collapse; }
+table { width: calc(100% - 2px); margin: 0 1px; border-collapse: collapse; }
 th, td { padding: 3px 8px; border: 1px solid #767676; text-align: left; vertical-align: middle; height: 22px; }
 thead th { border-color: #000; font-weight: 600; }
 tbody { border-bottom: 2px solid #000; }

@@ -48,12 +48,14 @@ export function structuredData(report: Report): Node {
     isAccessibleForFree: true,
     ...(shop?.reuse.terms === undefined ? {} : { usageInfo: shop.reuse.terms }),
     measurementTechnique: front.conditions.monitor?.kind ?? 'launch monitor, kind not recorded',
-    variableMeasured: findings.metrics.map(({ id, class: kind }) => ({
-      '@type': 'PropertyValue',
-      name: capitalised(metrics[id].name),
-      unitText: session.columns[id]?.unit ?? unitFor(id, telling.system),
-      measurementMethod: kind,
-    })),
+    variableMeasured: findings.metrics
+      .filter(({ readBy }) => readBy === 'monitor')
+      .map(({ id, class: kind }) => ({
+        '@type': 'PropertyValue',
+        name: capitalised(metrics[id].name),
+        unitText: session.columns[id]?.unit ?? unitFor(id, telling.system),
+        measurementMethod: kind,
+      })),
     ...(absolute === null
       ? {}
       : {
