@@ -3,10 +3,17 @@ import { join, resolve } from 'node:path';
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
+import { codeHash } from '../site/codeHash.ts';
+import { whileGiven } from '../site/givenSite.ts';
+import { openContent } from '../site/openContent.ts';
+import { diskCache } from '../site/reportCache.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
 import { inBuildEnvironment } from './buildEnvironment.ts';
+import { markBuild, unmarkBuild } from './buildMark.ts';
+import { stageTimes, type StageTimes } from './stageTimes.ts';
 import { recover, swap } from './swap.ts';
+import { fewReports, workOutReports } from './workOutReports.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface BuildRequest {
@@ -21,6 +28,13 @@ export interface BuildOutcome {
 }
 
 const projectFolder = resolve(import.meta.dirname, '../..');
+const cacheFolder = join(projectFolder, '.cache');
+const reportFolder = join(cacheFolder, 'reports');
+const rasterFolder = join(cacheFolder, 'rasters');
+const markFile = join(cacheFolder, 'building');
+
+/** From so many on, the command says how far it is instead of naming each. */
+const manyReports = 20;
 
 /**
  * The main job: checks everything and prints the table; with an error nothing is written. Else the site is built in
@@ -28,7 +42,8 @@ const projectFolder = resolve(import.meta.dirname, '../..');
  */
 export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
   recover(outDir);
-  const site = loadSite(contentDir);
+  const times = stageTimes(() => performance.now());
+  const site = await readSite(contentDir, terminal, times);
   const unfinished = site.blocked.filter((report) => report.unfinished);
   const waiting = new Set(unfinished.flatMap(({ problems }) => problems));
   const problems = site.problems.filter((problem) => !waiting.has(problem));
@@ -54,7 +69,7 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
     return { built: false, problems: site.problems };
   }
   try {
-    await buildAside(site, contentDir, outDir);
+    await buildAside(site, contentDir, outDir, times);
   } catch (error) {
     // Not the content's fault: say so shortly; the whole trail is for those who look for it.
     const what = error instanceof Error ? error.message : String(error);
@@ -63,10 +78,12 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
       terminal.writeError(`${error.stack ?? ''}\n`);
     return { built: false, problems: site.problems };
   }
-  for (const report of site.reports) {
+  const many = site.reports.length > manyReports;
+  for (const report of many ? [] : site.reports) {
     const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
     terminal.write(`${report.source.slug}: ${report.session.shots.length} shots, ${state}\n`);
   }
+  if (many) terminal.write(`${site.reports.length} reports: ${times.inWords()}\n`);
   terminal.write(`Built into ${outDir}\n`);
   return { built: true, problems: site.problems };
 }
@@ -75,23 +92,67 @@ function asItWas(outDir: string): string {
   return `Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`;
 }
 
-async function buildAside(site: SiteContent, contentDir: string, outDir: string): Promise<void> {
-  const cache = join(projectFolder, '.cache');
-  mkdirSync(cache, { recursive: true });
-  const aside = mkdtempSync(join(cache, 'new-'));
+/** Reads and analyses everything; what is not in the cache is worked out beforehand where that is much. */
+async function readSite(contentDir: string, terminal: Terminal, times: StageTimes): Promise<SiteContent> {
+  const code = codeHash(projectFolder);
+  if (code === null) return loadSite(contentDir);
+  const cached = { cache: diskCache(reportFolder), code };
+  const missing = await times.time('looking for changes', () => {
+    const content = openContent(contentDir, [], cached);
+    return content.slugs.filter((slug) => !content.isKnown(slug));
+  });
+  if (missing.length > fewReports) {
+    const tell = missing.length > manyReports ? progress(missing.length, terminal) : () => {};
+    await times.time('analysis, charts and their rasters', () =>
+      workOutReports({ contentDir, slugs: missing, reportFolder, rasterFolder, code }, tell),
+    );
+  }
+  return times.time('reading', () => loadSite(contentDir, [], cached));
+}
+
+/** Says how far the work is, ten times. */
+function progress(all: number, terminal: Terminal): () => void {
+  let done = 0;
+  const step = Math.ceil(all / 10);
+  return () => {
+    done += 1;
+    if (done % step === 0) terminal.write(`${done} of ${all} reports analysed\n`);
+  };
+}
+
+async function buildAside(
+  site: SiteContent,
+  contentDir: string,
+  outDir: string,
+  times: StageTimes,
+): Promise<void> {
+  mkdirSync(cacheFolder, { recursive: true });
+  const aside = mkdtempSync(join(cacheFolder, 'new-'));
+  const found = markBuild(markFile, Date.now());
+  // While another build is at work on the copies of pages, this one keeps its own.
+  const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder, 'astro');
   try {
     await inBuildEnvironment(contentDir, async () => {
       const { build } = await import('astro');
-      await build({
-        root: projectFolder,
-        outDir: aside,
-        cacheDir: join(cache, 'astro'),
-        logLevel: 'warn',
-        ...(site.shop?.address == null ? {} : { site: site.shop.address.site, base: site.shop.address.base }),
-      });
+      await times.time('pages', () =>
+        whileGiven(contentDir, site, () =>
+          build({
+            root: projectFolder,
+            outDir: aside,
+            cacheDir,
+            force: found === 'left-behind',
+            logLevel: 'warn',
+            ...(site.shop?.address == null
+              ? {}
+              : { site: site.shop.address.site, base: site.shop.address.base }),
+          }),
+        ),
+      );
     });
     swap(aside, outDir);
+    if (found !== 'in-use') unmarkBuild(markFile);
   } finally {
     rmSync(aside, { recursive: true, force: true });
+    if (found === 'in-use') rmSync(cacheDir, { recursive: true, force: true });
   }
 }

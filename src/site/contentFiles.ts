@@ -14,6 +14,8 @@ export interface ContentFolder {
   readonly folders: (path: string) => readonly string[];
   /** Names of the files in a folder, sorted. */
   readonly files: (path: string) => readonly string[];
+  /** Paths of all that is no folder anywhere in a folder, hidden files and links too, sorted. */
+  readonly everything: (path: string) => readonly string[];
 }
 
 export function openContentFolder(root: string): ContentFolder {
@@ -43,6 +45,14 @@ export function openContentFolder(root: string): ContentFolder {
     bytes,
     folders: (path) => list(path, 'folder'),
     files: (path) => list(path, 'file'),
+    everything: (path) => {
+      const folder = join(root, path);
+      if (!existsSync(folder)) return [];
+      return readdirSync(folder, { recursive: true, withFileTypes: true })
+        .filter((entry) => !entry.isDirectory())
+        .map((entry) => relative(root, join(entry.parentPath, entry.name)).replaceAll(sep, '/'))
+        .sort();
+    },
   };
 }
 

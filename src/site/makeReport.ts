@@ -15,11 +15,16 @@ export interface MadeReport {
  * From what was written and recorded to all that can be shown. Pure: no disk, no clock.
  *
  * @param ledger what the shop has on record, where it keeps a ledger
+ * @param key the report's key, where it is known
  */
-export function makeReport(written: WrittenReport, ledger: Ledger | null = null): MadeReport {
+export function makeReport(
+  written: WrittenReport,
+  ledger: Ledger | null = null,
+  key: string | null = null,
+): MadeReport {
   const { examined, problems } = examineReport(written, ledger);
   if (examined === null) return { report: null, problems };
   const { source, session, telling } = examined;
   const figures = makeFigures(telling, session, source.front.contenders);
-  return { report: { ...examined, figures, problems }, problems };
+  return { report: { ...examined, key, figures, problems }, problems };
 }

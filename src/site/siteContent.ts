@@ -2,12 +2,10 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { openContentFolder } from './contentFiles.ts';
 import { contentFolder } from './folders.ts';
-import { ledgerOf } from './ledger.ts';
-import { makeReport } from './makeReport.ts';
+import { givenSite } from './givenSite.ts';
+import { openContent, type Cached } from './openContent.ts';
 import { isShown } from './shown.ts';
-import { readContent } from './sources.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
 export interface BlockedReport {
@@ -31,27 +29,30 @@ export interface SiteContent {
   readonly ledger: Ledger | null;
 }
 
-/** Reads and analyses a content folder; `only` keeps to some reports. */
-export function loadSite(root: string, only: readonly string[] = []): SiteContent {
-  const folder = openContentFolder(root);
-  const content = readContent(folder, only);
-  const { ledger, problems: ledgerProblems } = ledgerOf(folder);
-  const made = content.reports.map((written) => ({
-    slug: written.slug,
-    unfinished: written.unfinished,
-    ...makeReport(written, ledger),
-  }));
+/**
+ * Reads and analyses a content folder; `only` keeps to some reports.
+ *
+ * @param cached where reports are taken from that were worked out before
+ */
+export function loadSite(
+  root: string,
+  only: readonly string[] = [],
+  cached: Cached | null = null,
+): SiteContent {
+  const content = openContent(root, only, cached);
+  const made = content.slugs.map(content.load);
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
+  const { shop } = content.shared;
   return {
-    shop: content.shop,
-    publisher: content.shop?.name ?? 'Publisher not recorded',
+    shop,
+    publisher: shop?.name ?? 'Publisher not recorded',
     reports: [...reports].sort(newestFirst),
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
-    problems: [...content.problems, ...ledgerProblems, ...made.flatMap(({ problems }) => problems)],
+    problems: [...content.problems, ...made.flatMap(({ problems }) => problems)],
     waiting: content.waiting,
-    ledger,
+    ledger: content.ledger,
   };
 }
 
@@ -64,7 +65,7 @@ let loaded: SiteContent | null = null;
 
 /** The content of this build, read once for all its pages; in `dev` read anew for each page. */
 export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent {
-  if (loaded === null || fresh) loaded = loadSite(contentFolder());
+  if (loaded === null || fresh) loaded = givenSite(contentFolder()) ?? loadSite(contentFolder());
   return loaded;
 }
 

@@ -37,13 +37,24 @@ export interface Content {
   readonly waiting: readonly string[];
 }
 
-const shopFile = 'shop.yaml';
+export const shopFile = 'shop.yaml';
 
 /** Reads a content folder; `only` keeps to some reports. */
 export function readContent(folder: ContentFolder, only: readonly string[] = []): Content {
+  const { shared, slugs, ...rest } = listContent(folder, only);
+  return { ...rest, shop: shared.shop, reports: slugs.map((slug) => readWritten(folder, slug, shared)) };
+}
+
+/** What lies in a content folder, reports by name only. */
+export interface ContentList extends Omit<Content, 'shop' | 'reports'> {
+  readonly shared: Shared;
+  readonly slugs: readonly string[];
+}
+
+/** Looks at a content folder without reading its reports; `only` keeps to some of them. */
+export function listContent(folder: ContentFolder, only: readonly string[] = []): ContentList {
   const { shared, problems } = readShared(folder);
   const slugs = folder.folders('reports').filter((slug) => only.length === 0 || only.includes(slug));
-  const reports = slugs.map((slug) => readReportFolder(folder, slug, shared));
   const missing = only
     .filter((slug) => !slugs.includes(slug))
     .map((slug) =>
@@ -59,8 +70,8 @@ export function readContent(folder: ContentFolder, only: readonly string[] = [])
     );
   const empty = slugs.length === 0 && only.length === 0 ? [noReports(folder)] : [];
   return {
-    shop: shared.shop,
-    reports,
+    shared,
+    slugs,
     problems: [...problems, ...missing, ...empty],
     waiting: waitingFiles(folder),
   };
@@ -128,7 +139,8 @@ function readSheets(folder: ContentFolder): {
   };
 }
 
-function readReportFolder(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
+/** Reads one report of a content folder. */
+export function readWritten(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
   const file = `reports/${slug}/report.md`;
   const text = folder.text(file);
   if (text === null) {

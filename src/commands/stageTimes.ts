@@ -1,0 +1,22 @@
+/** How long each stage of a build took, in the order in which they began. */
+export interface StageTimes {
+  readonly time: <Result>(stage: string, work: () => Result | Promise<Result>) => Promise<Result>;
+  /** `read 0.4 s, pages 12.0 s` */
+  readonly inWords: () => string;
+}
+
+/** @param now a clock in milliseconds */
+export function stageTimes(now: () => number): StageTimes {
+  const stages: (readonly [stage: string, milliseconds: number])[] = [];
+  return {
+    time: async (stage, work) => {
+      const start = now();
+      try {
+        return await work();
+      } finally {
+        stages.push([stage, now() - start]);
+      }
+    },
+    inWords: () => stages.map(([stage, time]) => `${stage} ${(time / 1000).toFixed(1)} s`).join(', '),
+  };
+}

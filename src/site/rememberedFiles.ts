@@ -1,0 +1,32 @@
+import type { ContentFolder } from './contentFiles.ts';
+
+/**
+ * A content folder of which every file and list is read once: what was hashed is then surely what is worked with, even
+ * if somebody saves a file meanwhile.
+ */
+export function rememberedFiles(folder: ContentFolder): ContentFolder {
+  const bytes = remembered(folder.bytes);
+  return {
+    root: folder.root,
+    exists: folder.exists,
+    bytes,
+    text: (path) => {
+      const found = bytes(path);
+      return found === null ? null : new TextDecoder().decode(found);
+    },
+    folders: remembered(folder.folders),
+    files: remembered(folder.files),
+    everything: remembered(folder.everything),
+  };
+}
+
+function remembered<Value>(read: (path: string) => Value): (path: string) => Value {
+  const known = new Map<string, Value>();
+  return (path) => {
+    const found = known.get(path);
+    if (found !== undefined) return found;
+    const value = read(path);
+    known.set(path, value);
+    return value;
+  };
+}

@@ -1,0 +1,129 @@
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import type { DrawnFigure, Figure } from '../charts/figure.ts';
+import type { Source } from '../intake/authored/source.ts';
+import type { Report } from '../kit/report.ts';
+import { tellingOf } from '../prose/tellingOf.ts';
+import { sha256 } from './contentFiles.ts';
+
+type Svg = DrawnFigure['svg'];
+
+/** What of a report lies in the cache; the rest is worked out of it, or is the same for all reports. */
+interface StoredReport extends Omit<Report, 'key' | 'source' | 'telling' | 'figures'> {
+  readonly source: Omit<Source, 'shop' | 'placeOf'>;
+  readonly figures: readonly (Exclude<Figure, DrawnFigure> | Omit<DrawnFigure, 'svg'>)[];
+}
+
+/** Reports that were worked out before, by `reportKey`. */
+export interface ReportCache {
+  /** Null for a report that is not there, or not whole. */
+  readonly read: (key: string, around: Pick<Source, 'shop' | 'placeOf'>) => Report | null;
+  /** Whether it is there; it may still turn out not to be whole. */
+  readonly has: (key: string) => boolean;
+  readonly write: (key: string, report: Report) => void;
+}
+
+/** Reports whose drawings are held: pages of one report come after one another. */
+const drawingsHeld = 4;
+
+/**
+ * A cache in a folder that may be deleted at any time. Drawings lie apart and are read when a page asks for them: they
+ * are nine tenths of a report, and an unchanged page needs none.
+ */
+export function diskCache(folder: string): ReportCache {
+  const held = new Map<string, Readonly<Record<string, Svg>>>();
+  const drawingsOf = (key: string): Readonly<Record<string, Svg>> => {
+    const known = held.get(key);
+    if (known !== undefined) return known;
+    const read = readWhole<Record<string, Svg>>(drawingsFile(folder, key));
+    if (read === null) throw new Error(`The cache of drawings was deleted during the build. Build again.`);
+    const [oldest] = held.keys();
+    if (held.size >= drawingsHeld && oldest !== undefined) held.delete(oldest);
+    held.set(key, read);
+    return read;
+  };
+  const has = (key: string): boolean =>
+    existsSync(reportFile(folder, key)) && existsSync(drawingsFile(folder, key));
+  return {
+    has,
+    read: (key, around) => {
+      const stored = has(key) ? readWhole<StoredReport>(reportFile(folder, key)) : null;
+      if (stored === null) return null;
+      const source: Source = { ...stored.source, ...around };
+      const figures = stored.figures.map((figure): Figure => {
+        if (figure.kind === 'absent') return figure;
+        const drawing = (): Svg => drawingsOf(key)[figure.id] ?? { wide: '', narrow: '' };
+        return {
+          ...figure,
+          svg: {
+            get wide() {
+              return drawing().wide;
+            },
+            get narrow() {
+              return drawing().narrow;
+            },
+          },
+        };
+      });
+      return { ...stored, key, source, telling: tellingOf(stored.findings, source), figures };
+    },
+    write: (key, { key: _key, source, telling: _telling, figures, ...rest }) => {
+      const { shop: _shop, placeOf: _placeOf, ...written } = source;
+      const drawings = Object.fromEntries(
+        figures.flatMap((figure) => (figure.kind === 'drawn' ? [[figure.id, figure.svg]] : [])),
+      );
+      const stored: StoredReport = {
+        ...rest,
+        source: written,
+        figures: figures.map((figure) => {
+          if (figure.kind === 'absent') return figure;
+          const { svg: _svg, ...words } = figure;
+          return words;
+        }),
+      };
+      mkdirSync(folder, { recursive: true });
+      writeWhole(drawingsFile(folder, key), drawings);
+      writeWhole(reportFile(folder, key), stored);
+    },
+  };
+}
+
+const reportFile = (folder: string, key: string): string => join(folder, `${key}.json`);
+const drawingsFile = (folder: string, key: string): string => join(folder, `${key}.svg.json`);
+
+/** A value with its hash before it; null for a file that is missing, cut short or changed. */
+function readWhole<Value>(file: string): Value | null {
+  if (!existsSync(file)) return null;
+  const text = readFileSync(file, 'utf8');
+  const json = text.slice(65);
+  if (text.slice(0, 65) !== `${hashOf(json)}\n`) return null;
+  return JSON.parse(json);
+}
+
+/** A reader sees the whole file or none; a process killed meanwhile leaves a name that nobody reads. */
+function writeWhole(file: string, value: unknown): void {
+  const json = JSON.stringify(value);
+  const unfinished = `${file}.${process.pid}`;
+  writeFileSync(unfinished, `${hashOf(json)}\n${json}`);
+  renameSync(unfinished, file);
+}
+
+const hashOf = (text: string): string => sha256(new TextEncoder().encode(text));
+
+/** Deletes what is neither among the keys nor young. */
+export function pruneCache(folder: string, keys: ReadonlySet<string>, before: Date): void {
+  if (!existsSync(folder)) return;
+  for (const name of readdirSync(folder)) {
+    const file = join(folder, name);
+    if (!keys.has(name.split('.')[0] ?? '') && statSync(file).mtime < before) rmSync(file, { force: true });
+  }
+}
