@@ -28,7 +28,7 @@ export function fewHitterGaps(byHitter: readonly (readonly Sample[])[], level: n
       ...meanGap(a, b, level, judged.length),
     };
   });
-  return { gaps, omnibus: null };
+  return { ...noGaps, gaps };
 }
 
 function meanGap(

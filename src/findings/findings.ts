@@ -244,6 +244,8 @@ export interface MetricFindings {
   readonly matters: number;
   readonly byContender: readonly ContenderSummary[];
   readonly omnibus: Omnibus | null;
+  /** Averages of a hitter with a contender on far fewer shots than usual, left out where the hitter is the unit. */
+  readonly cellsLeftOut: number;
   readonly pairs: readonly PairFindings[];
   readonly spread: SpreadFindings | null;
   /** A straight drift over the one hitter's shots, SI per shot, contenders' own levels taken out. */

@@ -12,6 +12,8 @@ export interface Gap extends GapInterval {
 export interface Gaps {
   readonly gaps: readonly Gap[];
   readonly omnibus: Omnibus | null;
+  /** Averages of a hitter with a contender that stand on far fewer shots than usual, and do not count. */
+  readonly cellsLeftOut: number;
 }
 
-export const noGaps: Gaps = { gaps: [], omnibus: null };
+export const noGaps: Gaps = { gaps: [], omnibus: null, cellsLeftOut: 0 };

@@ -13,18 +13,13 @@ export const fewestHittersAsUnit = 6;
 const fewestInCell = 3;
 const usualCell = 6;
 
-export interface HitterModel extends Gaps {
-  /** Cells that were left out because they are far smaller than the usual one. */
-  readonly cellsLeftOut: number;
-}
-
 /**
  * The gaps for six or more hitters with the hitter's mean as the unit, so that they speak of golfers like these:
  * additive model of hitter and contender on unweighted means, half-width never under the pair's own paired t.
  *
  * @param byHitter a hitter each: the samples of all contenders, in one order
  */
-export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level: number): HitterModel {
+export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level: number): Gaps {
   const contenders = byHitter[0]?.map(({ contender }) => contender) ?? [];
   const sizes = byHitter
     .flatMap((samples) => samples.map(({ values }) => values.length))

@@ -30,7 +30,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const better = input.better[id] ?? metrics[id].better;
   const samples = samplesOf(session, id);
   const byHitter = samplesByHitter(session, id);
-  const { gaps, omnibus } = gapsOf(samples, byHitter, level, column.step);
+  const { gaps, omnibus, cellsLeftOut } = gapsOf(samples, byHitter, level, column.step);
   const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
   const facts: PairFacts = {
     input,
@@ -61,6 +61,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     matters,
     byContender,
     omnibus,
+    cellsLeftOut,
     pairs,
     drift: driftOf(facts.drifts),
     spread: byHitter.length === 1 ? spreadOf(samples) : null,

@@ -31,6 +31,7 @@ export function shotGaps(samples: readonly Sample[], level: number, step: number
     return {
       gaps: [{ ...welchT(first, second, level), a: idOf(0), b: idOf(1), method: 'welch' }],
       omnibus: null,
+      cellsLeftOut: 0,
     };
   }
   return {
@@ -41,6 +42,7 @@ export function shotGaps(samples: readonly Sample[], level: number, step: number
       method: 'games-howell',
     })),
     omnibus: { method: 'welch-anova', ...welchAnova(floored) },
+    cellsLeftOut: 0,
   };
 }
 

@@ -1,5 +1,7 @@
 import type { OverlayId } from '../findings/findings.ts';
+import { metrics } from '../trade/metrics.ts';
 import type { Telling } from './telling.ts';
+import { capitalised, listed } from './words.ts';
 
 /** Cautions in the order of their weight; only the gravest stands beside the answer. */
 const gravity: readonly OverlayId[] = [
@@ -38,7 +40,7 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
     case 'order-few-visits':
       return `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
     case 'modelled-reading':
-      return 'The readings behind the answer were calculated, not seen.';
+      return calculated(telling);
     case 'few-shots':
       return 'So few shots are a first look only.';
     case 'depends-on-left-out':
@@ -60,4 +62,13 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
     case 'found-too-big':
       return '';
   }
+}
+
+/** "Carry was calculated, not seen." */
+function calculated({ findings }: Telling): string {
+  const own = findings.metrics.filter(
+    ({ role, class: kind }) => role === 'primary' && (kind === 'modelled' || kind === 'estimated'),
+  );
+  const names = listed(own.map(({ id }) => metrics[id].name));
+  return `${capitalised(names)} ${own.length === 1 ? 'was' : 'were'} calculated, not seen.`;
 }

@@ -19,9 +19,17 @@ export function luckSentence(metric: MetricFindings, telling: Telling): string |
   return `${capitalised(countWord(judged))} equal ${equal} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
 }
 
+/** Averages that do not count because they stand on far fewer shots than the others. */
+function cellsSentence({ cellsLeftOut }: MetricFindings, { noun }: Telling): readonly string[] {
+  if (cellsLeftOut === 0) return [];
+  return cellsLeftOut === 1
+    ? [`One golfer hit too few shots with one ${noun} for them to count.`]
+    : [`In ${countWord(cellsLeftOut)} cases a golfer hit too few shots with one ${noun} for them to count.`];
+}
+
 /** What the test could see: least gap, shots it would take, whether *level* was in reach. Empty where it cannot be said. */
 export function reachSentences(metric: MetricFindings, telling: Telling): readonly string[] {
-  if (metric.detectable === null || metric.shotsNeeded === null) return [];
+  if (metric.detectable === null || metric.shotsNeeded === null) return cellsSentence(metric, telling);
   const unit = unitFor(metric.id, telling.system);
   const least = toReader(metric.detectable, metric.id, telling.system);
   const matters = toReader(metric.matters, metric.id, telling.system);

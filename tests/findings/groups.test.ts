@@ -108,6 +108,17 @@ describe('the hitter as the unit', () => {
     expect([small(2).cellsLeftOut, small(3).cellsLeftOut]).toEqual([1, 0]);
   });
 
+  test('how many dropped out stands in the findings', () => {
+    const swings = Array.from({ length: 7 }, (_, hitter) =>
+      inTurn({ a: normal(6, 215, 4), b: normal(hitter === 3 ? 2 : 6, 200, 4) }, `h${hitter}`),
+    ).flat();
+    const [carry] = analyse(inputFor(swings), []).metrics;
+    expect(carry?.cellsLeftOut).toBe(1);
+    expect(
+      analyse(inputFor(swings.filter(({ hitter }) => hitter === 'h0')), []).metrics[0]?.cellsLeftOut,
+    ).toBe(0);
+  });
+
   test('cells under three shots stay where the usual cell is as small', () => {
     const { cellsLeftOut, gaps } = hitterModelGaps(
       table(8, (hitter, id) => usual(hitter, id).slice(0, hitter === 0 ? 1 : 5)),

@@ -263,6 +263,27 @@ describe('more than three contenders', () => {
   });
 });
 
+describe('what is said of readings and averages that do not count', () => {
+  test('calculated readings are named', () => {
+    const total = metricOf({ metric: 'total', verdict: 'clear', overlays: ['modelled-reading'] });
+    expect(cautions(tellingFor([total]))).toEqual(['Total distance was calculated, not seen.']);
+  });
+
+  test.each([
+    [0, []],
+    [1, ['One golfer hit too few shots with one head for them to count.']],
+    [3, ['In three cases a golfer hit too few shots with one head for them to count.']],
+  ])('%i averages on too few shots', (cellsLeftOut, words) => {
+    const metric = metricOf(
+      { metric: 'carry', verdict: 'clear' },
+      { detectable: null, shotsNeeded: null, cellsLeftOut },
+    );
+    expect(reachSentences(metric, tellingFor([metric], { design: { hitters: 8, unit: 'hitter' } }))).toEqual(
+      words,
+    );
+  });
+});
+
 describe('words of each metric', () => {
   test('more and less differ, and so do the metrics where they stand side by side', () => {
     for (const id of metricIds) {

@@ -82,7 +82,7 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
   return {
     id: metric,
     unit: canonicalUnit[dimension],
-    class: usualClass,
+    class: told.overlays?.includes('modelled-reading') === true ? 'modelled' : usualClass,
     readBy: 'monitor',
     role: 'primary',
     better: told.better ?? better,
@@ -99,6 +99,7 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
       sdCi: [matters, 2.5 * matters],
     })),
     omnibus: null,
+    cellsLeftOut: 0,
     pairs: [pairOf(told)],
     spread: null,
     drift: null,
