@@ -1,3 +1,4 @@
+import type { Front } from '../intake/authored/front.ts';
 import { answerInShort } from '../prose/answer.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
@@ -48,6 +49,12 @@ export function correctionItems(reports: readonly Report[], absolute: Absolute):
         date,
         description: `${what}. It said: ${was}. It now says: ${now}.`,
       })),
+      ...replacement(front, reports).map(({ date, title }) => ({
+        title: `Replaced: ${front.title}`,
+        link: absolute(`/reports/${slug}/#replaced`),
+        date,
+        description: `A newer report replaces it: ${title}.`,
+      })),
       ...(front.status === 'withdrawn' && front.withdrawn !== null
         ? [
             {
@@ -60,6 +67,17 @@ export function correctionItems(reports: readonly Report[], absolute: Absolute):
         : []),
     ]),
   );
+}
+
+/** The report that replaces another, where it is shown itself. */
+function replacement(
+  { status, supersededBy }: Front,
+  reports: readonly Report[],
+): readonly { readonly date: string; readonly title: string }[] {
+  if (status !== 'superseded') return [];
+  return reports
+    .filter(({ source }) => source.slug === supersededBy)
+    .map(({ source: { front } }) => ({ date: front.published ?? front.date, title: front.title }));
 }
 
 function newestFirst(items: readonly FeedItem[]): readonly FeedItem[] {
