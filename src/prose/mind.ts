@@ -28,9 +28,10 @@ export function cautions(telling: Telling): readonly string[] {
 
 function cautionSentence(id: OverlayId, telling: Telling): string {
   const { noun, nouns } = telling;
+  const { design } = telling.findings;
   switch (id) {
     case 'one-after-another':
-      return `The ${nouns} were hit one after another. By the last one the golfer was warmer, or more tired, and that may be all there is to a gap.`;
+      return `The ${nouns} were hit one after another. By the last one ${design.hitters === 1 ? 'the golfer was' : 'golfers were'} warmer, or more tired, and that may be all there is to a gap.`;
     case 'order-unknown':
       return 'The order of the shots is not known, so warming up or tiring may be all there is to a gap.';
     case 'order-drift':
@@ -38,7 +39,9 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
     case 'order-lever':
       return `Some ${nouns} were mostly hit later than others, so warming up or tiring may be part of a gap.`;
     case 'order-few-visits':
-      return `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
+      return design.order === 'stated-mini-blocks'
+        ? `How often each ${noun} had its turn is not known, so one good or bad spell may be part of a gap.`
+        : `Each ${noun} had few turns, so one good or bad spell may be part of a gap.`;
     case 'modelled-reading':
       return calculated(telling);
     case 'few-shots':
