@@ -25,5 +25,7 @@ export default defineConfig({
       ],
     },
   },
+  // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
+  experimental: { incrementalBuild: true },
   integrations: [contentWatch(), finishedSite()],
 });

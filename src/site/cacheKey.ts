@@ -1,4 +1,5 @@
 import type { Ledger } from '../intake/ledger.ts';
+import type { Report } from '../kit/report.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
 
 /** What all reports of a content folder hang on, besides their own files. */
@@ -39,9 +40,15 @@ function sheetsOf(text: string, sheets: ReadonlyMap<string, string>): readonly (
   return [...sheets].filter(([id]) => text.includes('\\') || text.includes(id));
 }
 
-/** The key of a page that shows more than its report: other reports, the ledger. Null where one of them has none. */
-export function pageKey(keys: readonly (string | null)[], ...more: readonly string[]): string | undefined {
-  return keys.includes(null) ? undefined : hashOf([keys, more]);
+/** By this a build knows whether a page is as it was; absent where that cannot be told. */
+export interface PageKey {
+  readonly cacheKey?: string;
+}
+
+/** The key of a page from those of all reports that it shows, and whatever else it prints. */
+export function pageKey(reports: readonly Pick<Report, 'key'>[], ...more: readonly string[]): PageKey {
+  const keys = reports.map(({ key }) => key);
+  return keys.includes(null) ? {} : { cacheKey: hashOf([keys, more]) };
 }
 
 function hashOf(value: unknown): string {

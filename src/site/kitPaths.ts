@@ -2,6 +2,7 @@ import { kitOf, type KitItem } from '../kit/kitOf.ts';
 import { contenderRecords, type ContenderRecord } from '../kit/contenderRecords.ts';
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
+import { pageKey, type PageKey } from './cacheKey.ts';
 import { shownReports, siteContent } from './siteContent.ts';
 
 /** Reports that give anything away: all that are shown and not withdrawn. */
@@ -11,17 +12,41 @@ export function givingReports({ dev }: { readonly dev: boolean }): readonly Repo
   );
 }
 
-export interface ChartPath {
+export interface ReportPath extends PageKey {
+  readonly params: { readonly slug: string };
+  readonly props: { readonly report: Report };
+}
+
+/** Paths of what each of these reports has one of. */
+export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
+  return givingReports({ dev }).map((report) => ({
+    params: { slug: report.source.slug },
+    props: { report },
+    ...pageKey([report]),
+  }));
+}
+
+export interface ChartPath extends PageKey {
   readonly params: { readonly slug: string; readonly chart: string };
   readonly props: { readonly report: Report; readonly item: KitItem };
+}
+
+/** Three kinds of page ask for the same charts. */
+const offeredBy = new WeakMap<Report, readonly KitItem[]>();
+
+function offered(report: Report): readonly KitItem[] {
+  const items = offeredBy.get(report) ?? kitOf(report).offered;
+  offeredBy.set(report, items);
+  return items;
 }
 
 /** Paths of every chart that is offered. */
 export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
   return givingReports({ dev }).flatMap((report) =>
-    kitOf(report).offered.map((item) => ({
+    offered(report).map((item) => ({
       params: { slug: report.source.slug, chart: item.figure.id },
       props: { report, item },
+      ...pageKey([report]),
     })),
   );
 }
