@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
@@ -16,25 +16,29 @@ export function finishedSite(): AstroIntegration {
         origin = config.site === undefined ? null : new URL(config.site).origin;
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
-      'astro:build:done': ({ dir, pages }) => {
+      'astro:build:done': ({ dir }) => {
         const folder = fileURLToPath(dir);
         writeOneFileEditions(folder, base, origin);
         if (origin === null) return;
         const root = `${origin}${base}`;
-        const addresses = pages.map(({ pathname }) => pathname).filter(isForSearch);
-        for (const { name, xml } of sitemap(
-          addresses.map((path) => `${root}${path}`),
-          (name) => `${root}${name}`,
-        ))
+        const addresses = pagesForSearch(folder).map((path) => `${root}${path}`);
+        for (const { name, xml } of sitemap(addresses, (file) => `${root}${file}`))
           writeFileSync(join(folder, name), xml);
       },
     },
   };
 }
 
-/** Frames and error pages are found through the pages they belong to. */
-function isForSearch(path: string): boolean {
-  return !/(^|\/)404(\/|\.html)?$/.test(path) && !/\/embed\//.test(path);
+/**
+ * Paths of the pages that searches should find; frames and error pages are found through others. Read from the disk: the
+ * list that a build hands over may lack pages that it took from its cache.
+ */
+function pagesForSearch(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name === 'index.html')
+    .map(({ parentPath }) => relative(folder, parentPath).split(sep).join('/'))
+    .filter((path) => !/^404$|(^|\/)embed\//.test(path))
+    .map((path) => (path === '' ? '' : `${path}/`));
 }
 
 function writeOneFileEditions(folder: string, base: string, origin: string | null): void {
