@@ -13,11 +13,11 @@ import type { GapRow } from './hittersInput.ts';
 import { yardsChart } from './yards.ts';
 
 const id = 'yards';
-const question = 'Where do the yards come from?';
 
 /** *Where the yards come from*: the surest gap in carry, split over what differed at launch. */
 export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
   const { yards } = telling.findings;
+  const question = `Where do the ${unitWord(unitFor('carry', telling.system))} come from?`;
   const absent = (why: string): Figure => ({ kind: 'absent', id, question, why });
   if (metric.id !== 'carry') return absent('Not drawn: it explains gaps in carry only.');
   const [largest] = [...yards].sort((x, y) => Math.abs(gapOf(y, metric)) - Math.abs(gapOf(x, metric)));

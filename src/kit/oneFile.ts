@@ -31,6 +31,8 @@ function assembled(page: string, css: string, origin: string | null): string {
     .replace(/(<meta http-equiv="content-security-policy" content=")[^"]*(")/i, `$1${policy}$2`)
     .replaceAll(/<link rel="(?:stylesheet|icon|alternate)"[^>]*>/g, '')
     .replaceAll(/<script type="module"[\s\S]*?<\/script>/g, '')
+    // Without script nobody could ask for the other units.
+    .replaceAll(/<!--other units-->[\s\S]*?<!--\/other units-->/g, '')
     .replace('</head>', () => `<style>${css}</style></head>`);
   return inside.replaceAll(
     /<a\b([^>]*?)\shref="(\/[^"]*)"([^>]*)>([\s\S]*?)<\/a>/g,

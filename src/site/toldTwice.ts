@@ -1,0 +1,75 @@
+import { chartQuestions } from '../charts/chartQuestions.ts';
+import type { DrawnFigure, Figure } from '../charts/figure.ts';
+import { makeFigures } from '../charts/makeFigures.ts';
+import type { Report } from '../kit/report.ts';
+import { renderNarrative } from '../prose/narrative.ts';
+import type { UnitSystem } from '../prose/readerUnits.ts';
+import type { Telling } from '../prose/telling.ts';
+
+/** A report's words and charts in one system of units. */
+export interface ToldReport {
+  readonly system: UnitSystem;
+  readonly telling: Telling;
+  readonly figures: readonly Figure[];
+  readonly narrativeHtml: string;
+}
+
+/** The shop's own units first, then the others. */
+export type ToldTwice = readonly [shop: ToldReport, other: ToldReport];
+
+/** One of the copies of something that a page shows in both systems of units. */
+export interface InUnits<Thing> {
+  readonly system: UnitSystem;
+  readonly of: Thing;
+}
+
+const otherSystem: Readonly<Record<UnitSystem, UnitSystem>> = { yards: 'metres', metres: 'yards' };
+
+/**
+ * A report in both systems of units, each rounded for itself: nobody reads converted roundings. The second is worked
+ * out only here, when a page is made, so that checking and downloads do not wait for it.
+ */
+export function toldTwice(report: Report): ToldTwice {
+  const { source, session, telling, figures, narrativeHtml } = report;
+  const system = otherSystem[telling.system];
+  const other = { ...telling, system };
+  const { html } = renderNarrative({ ...source.body, file: '' }, other, chartQuestions);
+  return [
+    { system: telling.system, telling, figures, narrativeHtml },
+    {
+      system,
+      telling: other,
+      figures: makeFigures(other, session, source.front.contenders).map((figure) =>
+        figure.kind === 'drawn' ? withOwnIds(figure, system) : figure,
+      ),
+      narrativeHtml: narrativeHtml === '' ? '' : html,
+    },
+  ];
+}
+
+/** Ids inside a chart begin with its variant's; the second copy on a page needs others. */
+function withOwnIds(figure: DrawnFigure, system: UnitSystem): DrawnFigure {
+  const renamed = (svg: string, variant: 'wide' | 'narrow'): string =>
+    svg.replaceAll(new RegExp(`(["#])${figure.id}-${variant}-`, 'g'), `$1${figure.id}-${variant}-${system}-`);
+  return {
+    ...figure,
+    svg: { wide: renamed(figure.svg.wide, 'wide'), narrow: renamed(figure.svg.narrow, 'narrow') },
+  };
+}
+
+/** Copies of a whole report, for words that need all of it. */
+export const copies = (told: ToldTwice): readonly InUnits<ToldReport>[] =>
+  told.map((one) => ({ system: one.system, of: one }));
+
+/** Copies of one of its charts, in the order of `told`; none where it was not drawn. */
+export const figureCopies = (told: ToldTwice, id: string): readonly InUnits<DrawnFigure>[] =>
+  told.flatMap(({ system, figures }) =>
+    figures.flatMap((figure) =>
+      figure.kind === 'drawn' && figure.id === id ? [{ system, of: figure }] : [],
+    ),
+  );
+
+/** Whether two copies of a chart differ in more than their ids. */
+export function sameChart(one: string, other: string): boolean {
+  return one === other.replaceAll(/(-(?:wide|narrow))-(?:yards|metres)-/g, '$1-');
+}

@@ -1,0 +1,56 @@
+type System = 'yards' | 'metres';
+
+const key = 'units';
+const labels: Readonly<Record<System, string>> = { yards: 'In yards', metres: 'In metres' };
+const said: Readonly<Record<System, string>> = {
+  yards: 'Now in yards and miles an hour.',
+  metres: 'Now in metres and kilometres an hour.',
+};
+
+/**
+ * For a browser: a button in `place` that shows either the shop's units or the others. Everything that differs stands
+ * on the page twice, marked `data-units`; without this script the shop's alone are seen.
+ *
+ * @param own the units that the page is written in
+ */
+export function addUnitsSwitch(page: Document, place: Element, own: System): void {
+  const other: System = own === 'yards' ? 'metres' : 'yards';
+  const button = page.createElement('button');
+  button.type = 'button';
+  button.textContent = labels[other];
+  const status = page.createElement('p');
+  status.className = 'visually-hidden';
+  status.setAttribute('role', 'status');
+  place.append(button, status);
+
+  const show = (system: System): void => {
+    for (const copy of page.querySelectorAll<HTMLElement>('[data-units]'))
+      copy.hidden = copy.dataset['units'] !== system;
+    button.setAttribute('aria-pressed', String(system === other));
+  };
+  button.addEventListener('click', () => {
+    const system = button.getAttribute('aria-pressed') === 'true' ? own : other;
+    show(system);
+    status.textContent = said[system];
+    remember(system);
+  });
+  show(remembered() ?? own);
+}
+
+/** What the reader chose last; nothing where the browser keeps no storage for us. */
+function remembered(): System | null {
+  try {
+    const kept = localStorage.getItem(key);
+    return kept === 'yards' || kept === 'metres' ? kept : null;
+  } catch {
+    return null;
+  }
+}
+
+function remember(system: System): void {
+  try {
+    localStorage.setItem(key, system);
+  } catch {
+    // The choice then lasts as long as the page.
+  }
+}

@@ -1,0 +1,21 @@
+import type { Browser, Page } from 'puppeteer-core';
+
+/** How a page is looked at. */
+export interface Screen {
+  readonly width: number;
+  readonly height?: number;
+  readonly script?: boolean;
+}
+
+/** A page of the site in a tab of its own, loaded; the caller closes it. */
+export async function openPage(
+  browser: Browser,
+  address: string,
+  { width, height = 900, script = true }: Screen,
+): Promise<Page> {
+  const page = await browser.newPage();
+  await page.setJavaScriptEnabled(script);
+  await page.setViewport({ width, height });
+  await page.goto(address, { waitUntil: 'load' });
+  return page;
+}
