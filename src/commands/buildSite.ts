@@ -4,6 +4,7 @@ import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
 import { codeHash } from '../site/codeHash.ts';
+import { cacheFolder } from '../site/folders.ts';
 import { whileGiven } from '../site/givenSite.ts';
 import { openContent } from '../site/openContent.ts';
 import { diskCache } from '../site/reportCache.ts';
@@ -11,7 +12,7 @@ import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
 import { inBuildEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
-import { stageTimes, type StageTimes } from './stageTimes.ts';
+import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { recover, swap } from './swap.ts';
 import { fewReports, workOutReports } from './workOutReports.ts';
 import type { Terminal } from './terminal.ts';
@@ -25,13 +26,10 @@ export interface BuildRequest {
 export interface BuildOutcome {
   readonly built: boolean;
   readonly problems: readonly Problem[];
+  readonly stages: readonly StageTime[];
 }
 
 const projectFolder = resolve(import.meta.dirname, '../..');
-const cacheFolder = join(projectFolder, '.cache');
-const reportFolder = join(cacheFolder, 'reports');
-const rasterFolder = join(cacheFolder, 'rasters');
-const markFile = join(cacheFolder, 'building');
 
 /** From so many on, the command says how far it is instead of naming each. */
 const manyReports = 20;
@@ -66,7 +64,7 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   }
   if (countProblems(problems).errors > 0) {
     terminal.writeError(asItWas(outDir));
-    return { built: false, problems: site.problems };
+    return { built: false, problems: site.problems, stages: times.stages() };
   }
   try {
     await buildAside(site, contentDir, outDir, times);
@@ -76,16 +74,16 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
     terminal.writeError(`The pages could not be built: ${what}\n${asItWas(outDir)}`);
     if (process.env['DEBUG'] !== undefined && error instanceof Error)
       terminal.writeError(`${error.stack ?? ''}\n`);
-    return { built: false, problems: site.problems };
+    return { built: false, problems: site.problems, stages: times.stages() };
   }
   const many = site.reports.length > manyReports;
   for (const report of many ? [] : site.reports) {
     const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
     terminal.write(`${report.source.slug}: ${report.session.shots.length} shots, ${state}\n`);
   }
-  if (many) terminal.write(`${site.reports.length} reports: ${times.inWords()}\n`);
+  if (many) terminal.write(`${site.reports.length} reports: ${stagesInWords(times.stages())}\n`);
   terminal.write(`Built into ${outDir}\n`);
-  return { built: true, problems: site.problems };
+  return { built: true, problems: site.problems, stages: times.stages() };
 }
 
 function asItWas(outDir: string): string {
@@ -96,6 +94,7 @@ function asItWas(outDir: string): string {
 async function readSite(contentDir: string, terminal: Terminal, times: StageTimes): Promise<SiteContent> {
   const code = codeHash(projectFolder);
   if (code === null) return loadSite(contentDir);
+  const reportFolder = join(cacheFolder(), 'reports');
   const cached = { cache: diskCache(reportFolder), code };
   const missing = await times.time('looking for changes', () => {
     const content = openContent(contentDir, [], cached);
@@ -104,7 +103,7 @@ async function readSite(contentDir: string, terminal: Terminal, times: StageTime
   if (missing.length > fewReports) {
     const tell = missing.length > manyReports ? progress(missing.length, terminal) : () => {};
     await times.time('analysis, charts and their rasters', () =>
-      workOutReports({ contentDir, slugs: missing, reportFolder, rasterFolder, code }, tell),
+      workOutReports({ contentDir, slugs: missing, reportFolder, code }, tell),
     );
   }
   return times.time('reading', () => loadSite(contentDir, [], cached));
@@ -126,11 +125,14 @@ async function buildAside(
   outDir: string,
   times: StageTimes,
 ): Promise<void> {
-  mkdirSync(cacheFolder, { recursive: true });
-  const aside = mkdtempSync(join(cacheFolder, 'new-'));
+  // Astro puts its bundle into a folder that all builds share unless the site is built inside the project.
+  const inside = join(projectFolder, '.cache');
+  mkdirSync(inside, { recursive: true });
+  const aside = mkdtempSync(join(inside, 'new-'));
+  const markFile = join(cacheFolder(), 'building');
   const found = markBuild(markFile, Date.now());
   // While another build is at work on the copies of pages, this one keeps its own.
-  const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder, 'astro');
+  const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder(), 'astro');
   try {
     await inBuildEnvironment(contentDir, async () => {
       const { build } = await import('astro');

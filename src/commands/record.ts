@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { contentFolder } from '../site/folders.ts';
+import { localDate } from './localDate.ts';
 import { recordLedger } from './recordLedger.ts';
 import { processTerminal } from './terminal.ts';
 
@@ -20,10 +21,4 @@ if ((slug === undefined) !== (reason.trim() === '')) {
     ...(slug === undefined ? {} : { drop: { slug, reason: reason.trim() } }),
   });
   process.exitCode = recorded ? 0 : 1;
-}
-
-/** The day where the shop is, ISO 8601. */
-function localDate(now: Date): string {
-  const two = (part: number): string => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -12,7 +12,6 @@ export interface ReportWork {
   readonly contentDir: string;
   readonly slugs: readonly string[];
   readonly reportFolder: string;
-  readonly rasterFolder: string;
   readonly code: string;
 }
 
@@ -22,7 +21,7 @@ export interface ReportDone {
   readonly rasters: number;
 }
 
-async function workOut({ contentDir, slugs, reportFolder, rasterFolder, code }: ReportWork): Promise<void> {
+async function workOut({ contentDir, slugs, reportFolder, code }: ReportWork): Promise<void> {
   const content = openContent(contentDir, slugs, { cache: diskCache(reportFolder), code });
   for (const slug of content.slugs) {
     const start = performance.now();
@@ -30,8 +29,7 @@ async function workOut({ contentDir, slugs, reportFolder, rasterFolder, code }: 
     const analysed = performance.now();
     const offered = report === null || !isShown(report) ? [] : kitOf(report).offered;
     if (report !== null) {
-      for (const { figure } of offered)
-        await cachedPng(exportedSvg(report, figure, version), rasterWidth, rasterFolder);
+      for (const { figure } of offered) await cachedPng(exportedSvg(report, figure, version), rasterWidth);
     }
     const done: ReportDone = { analysis: analysed - start, rasters: performance.now() - analysed };
     parentPort?.postMessage(done);

@@ -57,7 +57,7 @@ export function hittingSheet(plan: HittingPlan): string {
   const hash = createHash('sha256').update(style).digest('base64');
   const noun = nounOf(plan.varied);
   const title = escapeXml(plan.title);
-  return `<!doctype html>
+  return `<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">

@@ -84,11 +84,13 @@ export function draftReport(facts: DraftFacts): string {
     }),
     planned === undefined ? matters(primary, shop) : plannedMatters(planned),
     planned === undefined ? [] : afterHitting(planned),
-    planned !== undefined ? [] : ask({
-      key: 'session',
-      question: 'The session files beside this one. They are never edited.',
-      answer: session.length === 1 ? yamlScalar(session[0] ?? '') : yamlList(session),
-    }),
+    planned !== undefined
+      ? []
+      : ask({
+          key: 'session',
+          question: 'The session files beside this one. They are never edited.',
+          answer: session.length === 1 ? yamlScalar(session[0] ?? '') : yamlList(session),
+        }),
     columns(facts.openColumns),
     ask({
       key: 'rows',

@@ -1,0 +1,4 @@
+import { helpText } from './helpText.ts';
+import { processTerminal } from './terminal.ts';
+
+processTerminal().write(helpText());

@@ -1,0 +1,32 @@
+/** What each `npm run` command does, in the order in which a shop meets them. */
+export const commandHelp: Readonly<Record<string, { readonly takes?: string; readonly does: string }>> = {
+  build: { does: 'checks content/, works everything out and writes the site into dist/' },
+  plan: {
+    takes: '[--contender NAME ...]',
+    does: 'before hitting: how many shots, a random order, a sheet to hit by, a draft report on record',
+  },
+  draft: {
+    takes: '[FILE.csv ...]',
+    does: 'makes a draft report of session files, or of all that waits in the inbox',
+  },
+  check: { takes: '[NAME ...] [--json]', does: 'shows every problem of every report, builds nothing' },
+  dev: { does: 'shows the site with drafts and reloads on every change' },
+  preview: { does: 'serves dist/ as a plain host would' },
+  record: {
+    takes: '[--drop NAME --reason TEXT]',
+    does: 'puts plans and published reports on record in ledger.json',
+  },
+  test: { does: 'tests everything' },
+  format: { does: 'formats the source' },
+  help: { does: 'prints this list' },
+};
+
+export function helpText(): string {
+  const lines = Object.entries(commandHelp).map(([name, { takes, does }]) => ({
+    typed: `npm run ${name}${takes === undefined ? '' : ` -- ${takes}`}`,
+    does,
+  }));
+  const widest = Math.max(...lines.map(({ typed }) => typed.length));
+  const list = lines.map(({ typed, does }) => `${typed.padEnd(widest)}  ${does}`).join('\n');
+  return `${list}\n\nEvery command works on content/ and dist/, or on the folders in CONTENT_DIR and OUT_DIR.\n`;
+}
