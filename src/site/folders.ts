@@ -5,6 +5,11 @@ export function contentFolder(): string {
   return resolve(process.env['CONTENT_DIR'] ?? 'content');
 }
 
+/** What may be deleted at any time and is then worked out anew: `CACHE_DIR`, else `.cache` in the working directory. */
+export function cacheFolder(): string {
+  return resolve(process.env['CACHE_DIR'] ?? '.cache');
+}
+
 /** Where the built site goes: `OUT_DIR`, else `dist` in the working directory. */
 export function outFolder(): string {
   return resolve(process.env['OUT_DIR'] ?? 'dist');

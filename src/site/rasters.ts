@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
+import { cacheFolder } from './folders.ts';
 import type * as Resvg from '@resvg/resvg-js';
 
 const fontFiles = [
@@ -66,7 +67,7 @@ export async function drawPng(svg: string, width: number): Promise<Uint8Array> {
 export async function cachedPng(
   svg: string,
   width: number,
-  folder = resolve('.cache/rasters'),
+  folder = join(cacheFolder(), 'rasters'),
 ): Promise<Uint8Array> {
   const name = createHash('sha256')
     .update(`${rendererOf().version} ${encoding}\n${width}\n${svg}`)
