@@ -1,6 +1,6 @@
 import { interestSentences } from '../prose/interest.ts';
 import type { Contender } from '../intake/authored/contender.ts';
-import { listed } from '../prose/words.ts';
+import { countWord, listed } from '../prose/words.ts';
 import type { Report } from './report.ts';
 
 /** Name of who publishes a report, or that it is not recorded. */
@@ -25,17 +25,27 @@ export function interestInShort({ source }: Report, shop = source.shop?.name ?? 
   ].join(' ');
 }
 
+/** More sources than these are not told one by one. */
+const mostSources = 2;
+
 /** What came from elsewhere than the shop's own stock: "Heron was lent by its distributor." */
 function fromOutside(contenders: readonly Contender[]): readonly string[] {
   const outside = contenders.filter(({ suppliedBy }) => !/\b(our|own|the shop's)\b/i.test(suppliedBy));
-  return [...Map.groupBy(outside, ({ suppliedBy }) => withoutStop(suppliedBy))].map(([source, own]) => {
-    const names = listed(own.map(({ short, label }) => short ?? label));
+  const bySource = [...Map.groupBy(outside, ({ suppliedBy }) => withoutStop(suppliedBy))];
+  if (bySource.length > mostSources) {
+    const who =
+      outside.length === contenders.length ? `All ${countWord(outside.length)}` : listed(outside.map(nameOf));
+    return [`${who} came from outside the shop.`];
+  }
+  return bySource.map(([source, own]) => {
     const verb = own.length === 1 ? 'was' : 'were';
     return /^(lent|bought|given|donated|supplied|provided|borrowed)\b/i.test(source)
-      ? `${names} ${verb} ${source}.`
-      : `${names} came from: ${source}.`;
+      ? `${listed(own.map(nameOf))} ${verb} ${source}.`
+      : `${listed(own.map(nameOf))} came from: ${source}.`;
   });
 }
+
+const nameOf = ({ short, label }: Contender): string => short ?? label;
 
 function withoutStop(text: string): string {
   return text.trim().replace(/\.$/, '');

@@ -2,7 +2,9 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { sixHeads, sixHeadsSlug } from '../kit/sixHeads.ts';
 import { launch } from './browser.ts';
+import { builtUnder } from './kitFolder.ts';
 import { editionFiles, htmlFiles, pathOf } from './pages.ts';
 import { serveFolder } from './staticServer.ts';
 
@@ -149,14 +151,22 @@ describe.each(oneFiles)('%s', (file) => {
     await page.close();
   });
 
-  test('says what its page says', async () => {
+  test('says what its page says without script', async () => {
     const page = await browser.newPage();
+    await page.setJavaScriptEnabled(false);
+    await page.setViewport({ width: 800, height: 900 });
     const words: string[] = [];
     for (const address of [`/${file}`, pathOf(file.replace(/report\.html$/, 'index.html'))]) {
       await page.goto(inject('siteAddress') + address, { waitUntil: 'load' });
-      words.push(await page.$eval('main', (main) => main.textContent ?? ''));
+      words.push(
+        await page.evaluate(() => {
+          for (const details of document.querySelectorAll('details')) details.open = true;
+          return document.querySelector('main')?.innerText ?? '';
+        }),
+      );
     }
-    expect(words[0]).toBe(words[1]);
+    expect(words[0]?.length).toBeGreaterThan(2000);
+    expect(words[0] === words[1], 'the same words').toBe(true);
     await page.close();
   });
 
@@ -195,6 +205,26 @@ test('a chart can be shown in a frame of another site', async () => {
   expect(await frame?.$eval('.chart-narrow svg', (svg) => svg.getBoundingClientRect().width)).toBeGreaterThan(
     280,
   );
+  await page.close();
+  await server.close();
+});
+
+test('the fullest report still fits one printed side and four lines under its charts', async () => {
+  const root = await builtUnder(sixHeads(), 'a-long-folder', 'six');
+  const server = await serveFolder(root);
+  const report = `/a-long-folder/reports/${sixHeadsSlug}`;
+  const page = await browser.newPage();
+  for (const format of ['A4', 'Letter'] as const) {
+    const response = await page.goto(`${server.address}${report}/sheet/`, { waitUntil: 'load' });
+    expect(response?.status()).toBe(200);
+    expect(pagesOf(await page.pdf({ format }))).toBe(1);
+  }
+  const svg = readFileSync(join(root, `${report}/charts/apart.svg`), 'utf8');
+  const strip =
+    /<g font-family="'Source Sans 3'[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g><\/svg>\s*$/.exec(svg)?.[1] ??
+    '';
+  expect(strip.match(/<text/g)?.length).toBe(4);
+  expect(strip).toContain('All six came from outside the shop.');
   await page.close();
   await server.close();
 });
