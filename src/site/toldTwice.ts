@@ -31,8 +31,8 @@ const otherSystem: Readonly<Record<UnitSystem, UnitSystem>> = { yards: 'metres',
  */
 export function toldTwice(report: Report): ToldTwice {
   const { source, session, telling, figures, narrativeHtml } = report;
-  const system = otherSystem[telling.system];
-  const other = { ...telling, system };
+  const other = inOtherUnits(telling);
+  const { system } = other;
   const { html } = renderNarrative({ ...source.body, file: '' }, other, chartQuestions);
   return [
     { system: telling.system, telling, figures, narrativeHtml },
@@ -45,6 +45,11 @@ export function toldTwice(report: Report): ToldTwice {
       narrativeHtml: narrativeHtml === '' ? '' : html,
     },
   ];
+}
+
+/** The same told in the units that the shop does not use. */
+export function inOtherUnits(telling: Telling): Telling {
+  return { ...telling, system: otherSystem[telling.system] };
 }
 
 /** Ids inside a chart begin with its variant's; the second copy on a page needs others. */
