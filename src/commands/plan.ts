@@ -10,6 +10,7 @@ import { processTerminal } from './terminal.ts';
 const terminal = processTerminal();
 const read = readArguments(process.argv.slice(2), planFlags, planUsage, terminal);
 if (read === null) process.exitCode = 1;
+else if (read.values.help === true) terminal.write(`${planUsage}\n`);
 else if (read.positionals.length > 0) {
   terminal.writeError(`Not understood: ${read.positionals.join(' ')}\nUse: ${planUsage}\n`);
   process.exitCode = 1;

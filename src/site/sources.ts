@@ -161,7 +161,11 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     // What is wrong with the session is shown in the same go as what is wrong with the report.
     const { hitters } = looseAnswers(file, text);
     const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
-    const problems = [...first.problems, ...ofSession.filter((problem) => !isAnswered(problem, hitters))];
+    const problems = [
+      ...first.problems,
+      ...ofSession.filter((problem) => !isAnswered(problem, hitters)),
+      ...privacyProblems(file, text, csvBeside(folder, slug)),
+    ];
     const unfinished = isUnfinished(file, text, shared);
     return { slug, file, source, shotFiles: [], unfinished, problems };
   }
@@ -239,6 +243,14 @@ export function readLooseSession(folder: ContentFolder, slug: string, text: stri
     const path = `reports/${slug}/${name}`;
     const bytes = folder.bytes(path);
     return bytes === null ? [] : [readShotFile(path, bytes, options)];
+  });
+}
+
+function csvBeside(folder: ContentFolder, slug: string): { file: string; bytes: Uint8Array }[] {
+  return folder.files(`reports/${slug}`).flatMap((name) => {
+    const path = `reports/${slug}/${name}`;
+    const bytes = /\.csv$/i.test(name) ? folder.bytes(path) : null;
+    return bytes === null ? [] : [{ file: path, bytes }];
   });
 }
 
