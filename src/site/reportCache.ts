@@ -9,6 +9,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
+import { makeFigures } from '../charts/makeFigures.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Report } from '../kit/report.ts';
@@ -16,6 +17,9 @@ import { tellingOf } from '../prose/tellingOf.ts';
 import { sha256 } from './contentFiles.ts';
 
 type Svg = DrawnFigure['svg'];
+
+/** The drawings of a report by figure. */
+type Drawings = Readonly<Record<string, Svg>>;
 
 /** What of a report lies in the cache; the rest is worked out of it, or is the same for all reports. */
 interface StoredReport extends Omit<Report, 'key' | 'source' | 'telling' | 'figures'> {
@@ -40,12 +44,11 @@ const drawingsHeld = 4;
  * are nine tenths of a report, and an unchanged page needs none.
  */
 export function diskCache(folder: string): ReportCache {
-  const held = new Map<string, Readonly<Record<string, Svg>>>();
-  const drawingsOf = (key: string): Readonly<Record<string, Svg>> => {
+  const held = new Map<string, Drawings>();
+  const drawingsOf = (key: string, drawAgain: () => Drawings): Drawings => {
     const known = held.get(key);
     if (known !== undefined) return known;
-    const read = readWhole<Record<string, Svg>>(drawingsFile(folder, key));
-    if (read === null) throw new Error(`The cache of drawings was deleted during the build. Build again.`);
+    const read = readWhole<Drawings>(drawingsFile(folder, key)) ?? drawAgain();
     const [oldest] = held.keys();
     if (held.size >= drawingsHeld && oldest !== undefined) held.delete(oldest);
     held.set(key, read);
@@ -59,9 +62,12 @@ export function diskCache(folder: string): ReportCache {
       const stored = has(key) ? readWhole<StoredReport>(reportFile(folder, key)) : null;
       if (stored === null) return null;
       const source: Source = { ...stored.source, ...around };
+      const telling = tellingOf(stored.findings, source);
+      const drawAgain = (): Drawings =>
+        drawingsIn(makeFigures(telling, stored.session, source.front.contenders));
       const figures = stored.figures.map((figure): Figure => {
         if (figure.kind === 'absent') return figure;
-        const drawing = (): Svg => drawingsOf(key)[figure.id] ?? { wide: '', narrow: '' };
+        const drawing = (): Svg => drawingsOf(key, drawAgain)[figure.id] ?? { wide: '', narrow: '' };
         return {
           ...figure,
           svg: {
@@ -74,13 +80,10 @@ export function diskCache(folder: string): ReportCache {
           },
         };
       });
-      return { ...stored, key, source, telling: tellingOf(stored.findings, source), figures };
+      return { ...stored, key, source, telling, figures };
     },
     write: (key, { key: _key, source, telling: _telling, figures, ...rest }) => {
       const { shop: _shop, placeOf: _placeOf, ...written } = source;
-      const drawings = Object.fromEntries(
-        figures.flatMap((figure) => (figure.kind === 'drawn' ? [[figure.id, figure.svg]] : [])),
-      );
       const stored: StoredReport = {
         ...rest,
         source: written,
@@ -91,11 +94,14 @@ export function diskCache(folder: string): ReportCache {
         }),
       };
       mkdirSync(folder, { recursive: true });
-      writeWhole(drawingsFile(folder, key), drawings);
+      writeWhole(drawingsFile(folder, key), drawingsIn(figures));
       writeWhole(reportFile(folder, key), stored);
     },
   };
 }
+
+const drawingsIn = (figures: readonly Figure[]): Drawings =>
+  Object.fromEntries(figures.flatMap((figure) => (figure.kind === 'drawn' ? [[figure.id, figure.svg]] : [])));
 
 const reportFile = (folder: string, key: string): string => join(folder, `${key}.json`);
 const drawingsFile = (folder: string, key: string): string => join(folder, `${key}.svg.json`);

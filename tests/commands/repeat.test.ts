@@ -1,0 +1,100 @@
+import { readdirSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { homedir, hostname, tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { benchShots, writeBenchContent, writeBenchReport } from '../bench/content.ts';
+import { build, foldersFor, hashes, newFolder } from './builds.ts';
+
+function benchContent(count: number): string {
+  const folder = newFolder('content');
+  writeBenchContent(folder, count);
+  return folder;
+}
+
+/** What a cold build of the same content gives: nothing of an earlier build is at hand. */
+function coldHashes(content: string): Readonly<Record<string, string>> {
+  const folders = foldersFor(content);
+  expect(build(folders)).toMatchObject({ status: 0 });
+  return hashes(folders.out);
+}
+
+const shotsOfFirst = (content: string): string => join(content, 'reports/four-heads-0001/shots.csv');
+
+describe('building again', () => {
+  const content = benchContent(5);
+  const folders = foldersFor(content);
+  const first = build(folders);
+  const built = hashes(folders.out);
+
+  test('the first build is whole', () => {
+    expect(first, first.said).toMatchObject({ status: 0 });
+    expect(Object.keys(built).filter((path) => path.endsWith('.png')).length).toBeGreaterThan(30);
+  });
+
+  test('nothing changed: the same bytes', () => {
+    expect(build(folders).status).toBe(0);
+    expect(hashes(folders.out)).toEqual(built);
+  });
+
+  test('in another time zone and another language: the same bytes', () => {
+    const elsewhere = foldersFor(content);
+    const run = build(elsewhere, { TZ: 'Pacific/Auckland', LANG: 'de_DE.UTF-8', LC_ALL: 'tr_TR.UTF-8' });
+    expect(run.status, run.said).toBe(0);
+    expect(hashes(elsewhere.out)).toEqual(built);
+  });
+
+  test('the cache cut short or overwritten: the same bytes', () => {
+    const kept = join(folders.cache, 'reports');
+    for (const [index, name] of readdirSync(kept).sort().entries()) {
+      if (index % 3 === 0) truncateSync(join(kept, name), 1000);
+      if (index % 3 === 1) writeFileSync(join(kept, name), '{"version": 1}');
+    }
+    // Without its copies of pages the build must ask the cache of reports.
+    rmSync(join(folders.cache, 'astro'), { recursive: true });
+    const run = build(folders);
+    expect(run.status, run.said).toBe(0);
+    expect(hashes(folders.out)).toEqual(built);
+  });
+
+  test('one report changed: what a build from nothing gives; then put back', () => {
+    const before = readFileSync(shotsOfFirst(content));
+    writeFileSync(shotsOfFirst(content), benchShots('another morning'));
+    expect(build(folders).status).toBe(0);
+    const changed = hashes(folders.out);
+    expect(changed).toEqual(coldHashes(content));
+    expect(changed['reports/four-heads-0001/index.html']).not.toBe(
+      built['reports/four-heads-0001/index.html'],
+    );
+    writeFileSync(shotsOfFirst(content), before);
+    expect(build(folders).status).toBe(0);
+    expect(hashes(folders.out)).toEqual(built);
+  });
+
+  test('a report added: no page of another report changes', () => {
+    writeBenchReport(content, 5);
+    expect(build(folders).status).toBe(0);
+    const now = hashes(folders.out);
+    const ofReports = Object.entries(built).filter(([path]) => path.startsWith('reports/'));
+    expect(ofReports.length).toBeGreaterThan(150);
+    expect(ofReports.filter(([path, hash]) => now[path] !== hash)).toEqual([]);
+    expect(now).toEqual(coldHashes(content));
+  });
+
+  test('a report taken out: nothing of it stays', () => {
+    rmSync(join(content, 'reports/four-heads-0006'), { recursive: true });
+    expect(build(folders).status).toBe(0);
+    expect(hashes(folders.out)).toEqual(built);
+  });
+
+  test('no file names a folder or the machine it was built on', () => {
+    const paths = [resolve('.'), content, folders.out, folders.cache, tmpdir(), homedir(), hostname()].filter(
+      (path) => path.length > 4,
+    );
+    expect(paths).toContain(resolve('.'));
+    const naming = Object.keys(built).filter((path) => {
+      const text = readFileSync(join(folders.out, path), 'latin1');
+      return paths.some((folder) => text.includes(folder));
+    });
+    expect(naming).toEqual([]);
+  });
+});
