@@ -8,6 +8,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/commands/**'],
+          // Properties run many cases, and the machine may be slow.
+          testTimeout: 120_000,
         },
       },
       {
