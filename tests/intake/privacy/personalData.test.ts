@@ -102,3 +102,34 @@ describe('gives no alarm', () => {
     expect(found(text)).toEqual([]);
   });
 });
+
+// A quadratic search of such a text would take minutes; the limit leaves a slow machine room.
+test.each([
+  'a',
+  '1',
+  '0 ',
+  '01 ',
+  '1 ',
+  '1, ',
+  '+1',
+  '0-1 ',
+  '(',
+  'a.',
+  'a@',
+  'a@a.',
+  '1:',
+  'S/N ',
+  'tel 1',
+  '2026-',
+  '$1 ',
+])(
+  'half a million characters of %j are read without delay',
+  (part) => {
+    const text = part.repeat(500_000 / part.length);
+    const start = process.cpuUsage().user;
+    personalDataIn(text);
+    personalDataIn(`${text}x`);
+    expect((process.cpuUsage().user - start) / 1e6).toBeLessThan(8);
+  },
+  60_000,
+);
