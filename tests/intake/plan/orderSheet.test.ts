@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { joinOrderSheet } from '../../../src/intake/plan/joinOrderSheet.ts';
 import { orderSheetCsv } from '../../../src/intake/plan/orderSheetCsv.ts';
@@ -148,4 +149,43 @@ test('what the session says of a shot holds; where the sheet says otherwise, tha
   const { clubs, problems } = join(csv);
   expect(clubs).toEqual(['A', 'A', 'B', 'A', 'A', 'B']);
   expect(said(problems)).toEqual(['order-sheet-differs 3:null: A']);
+});
+
+test('messages say what was expected and what to do', () => {
+  const told = (problems: ReturnType<typeof sheetOf>['problems']) =>
+    problems.map(({ expected, cure }) => `${expected} | ${cure}`);
+  expect(told(join(session([1, 2, 4, 5, 6])).problems)).toEqual([
+    'the shots of the session, one row each; the order sheet lists 6 | Add a row for each shot hit beyond the plan, with what was hit; take out rows that were not hit; mark warm-up swings in the session, or list them with warm-up as contender.',
+  ]);
+  expect(told(join(session([1, 2, 3, 5, 6, 7])).problems)).toEqual([
+    'the shots of the session, one row each; the order sheet lists 6 | Give each row of the order sheet the number under which the session has the shot.',
+  ]);
+  expect(told(sheetOf('Shot,Contender\none,B\n3,\n').problems)).toEqual([
+    'the number of the shot | Write the number under which the monitor has the shot.',
+    'a contender, or warm-up | Write what was hit with this shot, or take the row out if it was not hit.',
+  ]);
+  const differing = [
+    'Shot,Club,Carry (yd)',
+    '1,B,230',
+    ...[2, 3, 4, 5, 6].map((n) => `${n},${letters[n - 1]},231`),
+  ];
+  expect(told(join(differing.join('\n')).problems)).toEqual([
+    'A, as line 2 of the order sheet has it | What the session file says holds. Correct the order sheet if the order was changed while hitting.',
+  ]);
+});
+
+// Whatever a spreadsheet does to the file, the reader gives entries or problems with a place, and never throws.
+test('any text is read or refused', () => {
+  fc.assert(
+    fc.property(fc.array(fc.array(fc.string({ maxLength: 6 }), { maxLength: 6 })), (rows) => {
+      const text = ['Shot;Contender', ...rows.map((cells) => cells.join(';'))].join('\n');
+      const { entries, problems } = sheetOf(text);
+      const numbers = entries.map(({ shot }) => shot);
+      return (
+        new Set(numbers).size === numbers.length &&
+        problems.every(({ kind, file }) => kind.length > 0 && file === 'reports/test/order.csv')
+      );
+    }),
+    { numRuns: 300, seed: 7 },
+  );
 });
