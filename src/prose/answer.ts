@@ -5,7 +5,7 @@ import { groupSentences } from './groupSentences.ts';
 import { answerClause, gapNumbers, printedLimits } from './pairSentence.ts';
 import { withUnit } from './readerUnits.ts';
 import { toldGap, type Telling } from './telling.ts';
-import { counted, countWord, sentence } from './words.ts';
+import { counted, countWord, listed, sentence } from './words.ts';
 
 /** More pairs than these, of more than three contenders, stand in the chart and its table. */
 const mostPairs = 3;
@@ -44,7 +44,8 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
     return [`${forWhomShort(telling.findings)},${calculatedBy(metric)} ${first}`, ...others];
   }
   const pairs = surestFirst(metric);
-  const told = pairs.slice(0, mostPairs).map((pair, index) => {
+  const open = allOpen(pairs.slice(0, mostPairs), metric, telling);
+  const told = pairs.slice(0, open === null ? mostPairs : 1).map((pair, index) => {
     const clause = index > 0 ? answerClause(pair, metric, telling) : firstClause(pair, metric, telling);
     return index > 0 || pair.verdict === 'not-judged'
       ? asSentence(clause)
@@ -52,7 +53,28 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
   });
   const rest = pairs.length - mostPairs;
   // A contender that was not judged says so in each of its pairs.
-  return [...new Set(told), ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : [])];
+  const same = open === null ? [] : [open];
+  return [
+    ...new Set(told),
+    ...same,
+    ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : []),
+  ];
+}
+
+/**
+ * Where every pair shows a gap whose cause is open for one reason, that is said once: "The same goes for Used over Worn
+ * and Fresh over Used." Null otherwise.
+ */
+function allOpen(pairs: readonly PairFindings[], metric: MetricFindings, telling: Telling): string | null {
+  const reasons = new Set(pairs.map((pair) => answerClause(pair, metric, telling).split(';')[1]));
+  const open = pairs.every(({ credit, verdict }) => credit === 'open' && isGap(verdict));
+  if (!open || reasons.size !== 1 || pairs.length < 2) return null;
+  const others = pairs.slice(1).flatMap((pair) => {
+    const gap = toldGap(pair, metric, telling);
+    if (gap === null) return [];
+    return [`${gap.ahead} ${metric.better === 'more' ? 'over' : `${gap.more} than`} ${gap.behind}`];
+  });
+  return `The same goes for ${listed(others)}.`;
 }
 
 /** From this gap on a calculated distance may head a page without saying so in the same breath. */

@@ -4,6 +4,10 @@ export interface GlossaryEntry {
   readonly id: string;
   readonly term: string;
   readonly meaning: string;
+  /** Further words for it that stand in heads and captions of tables. */
+  readonly inTables?: readonly string[];
+  /** What the abbreviation is short for: written out where a page uses it first. */
+  readonly writtenOut?: string;
 }
 
 /** Words that our pages use, in alphabetical order. */
@@ -77,6 +81,7 @@ export const glossary: readonly GlossaryEntry[] = [
   { id: 'hang-time', term: 'Hang time', meaning: 'How long the ball is in the air.' },
   {
     id: 'interval',
+    inTables: ['would fit', 'that would fit'],
     term: 'Interval, "would fit these shots"',
     meaning:
       'All the sizes of a gap that fit the shots that were hit. Made so that, over many tests, 95 of 100 such intervals hold the true size.',
@@ -97,7 +102,19 @@ export const glossary: readonly GlossaryEntry[] = [
     meaning:
       'What makes two averages differ although nothing else does: no golfer hits the same shot twice. The fewer the shots, the larger it is.',
   },
+  {
+    id: 'kmh',
+    term: 'km/h',
+    meaning: 'Kilometres an hour, a speed; 100 km/h are about 62 mph.',
+    writtenOut: 'kilometres an hour',
+  },
   { id: 'median', term: 'Median', meaning: 'The middle reading: as many are above it as below.' },
+  {
+    id: 'mph',
+    term: 'mph',
+    meaning: 'Miles an hour, a speed; 100 mph are about 161 km/h.',
+    writtenOut: 'miles an hour',
+  },
   {
     id: 'one-after-another',
     term: 'One after another',
@@ -122,7 +139,14 @@ export const glossary: readonly GlossaryEntry[] = [
     meaning: 'Hitting each club once before any is hit again, best in an order drawn by lot each time.',
   },
   {
+    id: 'rpm',
+    term: 'rpm',
+    meaning: 'Turns (revolutions) a minute: how fast a ball spins.',
+    writtenOut: 'turns a minute',
+  },
+  {
     id: 'sd',
+    inTables: ['standard deviation', 'spread (sd)'],
     term: 'Spread (sd)',
     meaning:
       'The standard deviation: how far single shots usually lie from the average. About two in three lie within one sd of it.',
@@ -152,6 +176,7 @@ export const glossary: readonly GlossaryEntry[] = [
   },
   {
     id: 'total',
+    inTables: ['total'],
     term: 'Total distance',
     meaning: 'Carry and roll together; it rests on a guess about the ground.',
   },
