@@ -32,6 +32,7 @@ export const problemKinds = {
     severity: 'warning',
     title: 'The order sheet and the session name different contenders',
   },
+  'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative

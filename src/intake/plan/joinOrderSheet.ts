@@ -56,6 +56,10 @@ export function joinOrderSheet(
       };
     }),
   }));
+  const filled = rows.filter(
+    ({ row, file }) => row.club === null && contenderOf(clubName(row, file)) === null,
+  );
+  if (filled.length > 0) problems.push(fromSheet(sheet, filled.length));
   return { shotFiles: joined, problems };
 }
 
@@ -112,6 +116,20 @@ function matchedEntries(
     );
   if (shifted || numbers.every((number) => number === null)) return { entries };
   return { found: `${shots}, under numbers that the sheet does not list`, line: null };
+}
+
+function fromSheet({ file }: OrderSheet, shots: number): Problem {
+  return makeProblem(
+    'club-from-order-sheet',
+    { file },
+    {
+      expected: 'a session file that says what was hit',
+      found: `${shots} ${shots === 1 ? 'shot' : 'shots'} without a name`,
+      cure: 'Be sure that the order sheet says what was hit with each of them.',
+      forReader:
+        'The session file does not say what was hit; that was taken from the order sheet, shot by shot.',
+    },
+  );
 }
 
 function mismatch(

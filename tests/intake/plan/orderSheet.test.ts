@@ -74,7 +74,10 @@ describe('joined with a session that does not say what was hit', () => {
     const { clubs, rounds, problems } = join(session([2, 1, 3, 4, 6, 5]));
     expect(clubs).toEqual(['B', 'A', 'B', 'A', 'B', 'A']);
     expect(rounds).toEqual([1, 1, 2, 2, 3, 3]);
-    expect(said(problems)).toEqual([]);
+    expect(said(problems)).toEqual(['club-from-order-sheet null:null: 6 shots without a name']);
+    expect(problems[0]?.forReader).toBe(
+      'The session file does not say what was hit; that was taken from the order sheet, shot by shot.',
+    );
   });
 
   test('by place where the monitor counts from another number', () => {
@@ -84,7 +87,7 @@ describe('joined with a session that does not say what was hit', () => {
   test('by place where the file has no numbers', () => {
     const { clubs, problems } = join(session([150, 151, 149, 150, 152, 148], 'Ball speed (mph)'));
     expect(clubs).toEqual(letters);
-    expect(said(problems)).toEqual([]);
+    expect(said(problems)).toEqual(['club-from-order-sheet null:null: 6 shots without a name']);
   });
 
   test('warm-up swings marked in the session are not on the sheet', () => {
