@@ -11,6 +11,8 @@ import { counted, countWord, listed, sentence } from './words.ts';
 const mostPairs = 3;
 /** More amounts than these stand in the chart and its table. */
 const mostAmounts = 3;
+/** Of more than three contenders, whose names take the room. */
+const mostAmountsOfMany = 2;
 
 /** From the surest finding to what could not be judged. */
 const sureness: readonly VerdictId[] = [
@@ -141,7 +143,8 @@ export function forWhomShort({ design }: Findings): string {
 export function howMuch(metric: MetricFindings, telling: Telling): readonly string[] {
   const surest = surestFirst(metric);
   const gaps = surest.filter(({ verdict }) => isGap(verdict));
-  return (gaps.length > 0 ? gaps : surest).slice(0, mostAmounts).flatMap((pair, index) => {
+  const most = metric.byContender.length > 3 ? mostAmountsOfMany : mostAmounts;
+  return (gaps.length > 0 ? gaps : surest).slice(0, most).flatMap((pair, index) => {
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
     const fit = index === 0 ? 'would fit these shots.' : 'would fit.';

@@ -1,0 +1,171 @@
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { toCanonical } from '../../src/trade/units.ts';
+import { flown } from '../demo/flown.ts';
+import { normal, shuffled, uniform } from '../demo/random.ts';
+
+/** Names as long as they may be: 16 characters each. */
+const names = [
+  'Hawthorn Long 90',
+  'Blackthorn Mid 8',
+  'Rowanberry Max 7',
+  'Whitebeam Pro 11',
+  'Goldenrod Tour 5',
+  'Honeysuckle Mk 2',
+] as const;
+
+/** How much faster than the first the ball leaves each, mph: one clearly behind, some alike. */
+const ballSpeeds = [0, -1, -1.2, -5, 1.5, -4.6];
+const sources = [
+  'our stock',
+  'lent by its distributor',
+  'our stock',
+  'lent by a customer',
+  'our stock',
+  'our stock',
+];
+
+interface Tried {
+  readonly slug: string;
+  readonly title: string;
+  readonly date: string;
+  readonly contenders: number;
+  readonly varied: string;
+  /** Further lines of the front matter. */
+  readonly extra: readonly string[];
+}
+
+/** What pages have to bear and the demo reports do not show. Every shot is invented; nothing here was measured. */
+const tried: readonly Tried[] = [
+  {
+    slug: 'two-heads',
+    title: 'Two driver heads, one shaft',
+    date: '2026-03-02',
+    contenders: 2,
+    varied: 'head',
+    extra: [
+      'status: published',
+      'corrections: [{date: 2026-03-09, what: the loft of the second head, was: 9 degrees, now: 10.5 degrees}]',
+      'replies: [{from: the distributor, date: 2026-03-12, text: "We would have used another shaft & say so."}]',
+    ],
+  },
+  {
+    slug: 'five-heads',
+    title: 'Five driver heads, one shaft',
+    date: '2026-04-02',
+    contenders: 5,
+    varied: 'head',
+    extra: [
+      'status: published',
+      'claims: [{say: The first carries at least 12 yards farther than the fourth., metric: carry, more: a, than: d, by_at_least: 12 yd, allow_unproven: yes}]',
+    ],
+  },
+  {
+    slug: 'six-shafts',
+    title: 'Six driver shafts, one head',
+    date: '2026-05-02',
+    contenders: 6,
+    varied: 'shaft',
+    extra: ['status: published'],
+  },
+  {
+    slug: 'two-heads-before',
+    title: 'Two driver heads, first look',
+    date: '2026-01-02',
+    contenders: 2,
+    varied: 'head',
+    extra: ['status: superseded', 'superseded_by: two-heads'],
+  },
+  {
+    slug: 'taken-back',
+    title: 'Two driver heads, another ball',
+    date: '2026-02-02',
+    contenders: 2,
+    varied: 'head',
+    extra: [
+      'status: withdrawn',
+      'withdrawn: {date: 2026-02-20, reason: the monitor had been set to another ball}',
+    ],
+  },
+];
+
+function front({ title, date, contenders, varied, extra }: Tried): string {
+  const each = names.slice(0, contenders).map((label, index) => {
+    const id = 'abcdef'.charAt(index);
+    return `  ${id}: {label: ${label}, supplied_by: ${sources[index] ?? ''}, sold_here: ${index % 3 === 2 ? 'used' : 'new'}}`;
+  });
+  return [
+    '---',
+    `title: ${title}`,
+    `date: ${date}`,
+    'invented_data: yes',
+    `question: Which of these ${varied}s carries farther for a middling swing?`,
+    `varied: ${varied}`,
+    'contenders:',
+    ...each,
+    'primary: carry',
+    'matters: {carry: 5 yd}',
+    'session: shots.csv',
+    'hitters: {one: {role: staff fitter, hand: right, link_to_shop: employed by the shop, consent: yes}}',
+    'interests: {paid_by: the shop, commission_or_gifts: none, seen_before: nobody outside the shop}',
+    ...extra,
+    '---',
+    '',
+    'Twelve turns in one morning, in an order drawn by lot.',
+    '',
+  ].join('\n');
+}
+
+function shots({ contenders }: Tried): string {
+  const next = uniform(20260102 + contenders);
+  const gauss = normal(next);
+  const rows: string[][] = [];
+  for (let turn = 1; turn <= 12; turn++) {
+    for (const index of shuffled(
+      names.slice(0, contenders).map((_, at) => at),
+      next,
+    )) {
+      const clubSpeed = 94 + gauss();
+      const ballSpeed = clubSpeed * (1.45 + 0.012 * gauss()) + (ballSpeeds[index] ?? 0);
+      const launch = {
+        launchDeg: 12.5 + gauss(),
+        directionDeg: 1.5 * gauss(),
+        spinRpm: 2600 + 220 * gauss(),
+      };
+      const axisDeg = 3 * gauss();
+      const { carryYd, sideYd } = flown({ ballSpeedMph: ballSpeed, ...launch, axisDeg });
+      rows.push([
+        String(rows.length + 1),
+        names[index] ?? '',
+        (toCanonical(clubSpeed, 'mph') * 3.6).toFixed(1),
+        (toCanonical(ballSpeed, 'mph') * 3.6).toFixed(1),
+        launch.launchDeg.toFixed(1),
+        launch.directionDeg.toFixed(1),
+        launch.spinRpm.toFixed(0),
+        axisDeg.toFixed(1),
+        toCanonical(carryYd, 'yd').toFixed(1),
+        toCanonical(sideYd, 'yd').toFixed(1),
+      ]);
+    }
+  }
+  const heading =
+    'Shot,Club,Club Speed (km/h),Ball Speed (km/h),Launch Angle (deg),Launch Direction (deg),Spin Rate (rpm),Spin Axis (deg),Carry (m),Side (m)';
+  return `${[heading, ...rows.map((row) => row.join(','))].join('\n')}\n`;
+}
+
+/** Writes a shop that thinks in metres, with these reports, into `root`; what was there before goes. */
+export function writeTriedContent(root: string): void {
+  rmSync(root, { recursive: true, force: true });
+  const write = (path: string, text: string): void => {
+    mkdirSync(dirname(join(root, path)), { recursive: true });
+    writeFileSync(join(root, path), text);
+  };
+  write(
+    'shop.yaml',
+    'name: Example Golf Workshop\ncontact: corrections@example.test\ndefaults: {units: metres}\n',
+  );
+  for (const one of tried) {
+    write(`reports/${one.slug}/report.md`, front(one));
+    write(`reports/${one.slug}/shots.csv`, shots(one));
+  }
+}
