@@ -22,7 +22,7 @@ import { yardsOf } from './yards.ts';
  */
 export function analyse(input: AnalysisInput, problems: readonly Problem[]): Findings {
   const { session } = input;
-  const order = hitOrder(session, input.statedOrder);
+  const order = hitOrder(session, input.statedOrder, input.orderReproduced);
   const swing = swingOf(input);
   const metrics = metricOrder(input).flatMap((id) => {
     const column = session.columns[id];

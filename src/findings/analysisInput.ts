@@ -22,6 +22,8 @@ export interface AnalysisInput {
   readonly accuracy: Readonly<Partial<Record<MetricId, number>>>;
   /** Null where the rows of the files stand in hit order. */
   readonly statedOrder: StatedOrder | null;
+  /** Whether the seed of the plan reproduces the order of the rows. */
+  readonly orderReproduced: boolean;
   readonly plan: PlanStanding;
   readonly claims: readonly Claim[];
   /** What the shop wrote of the test, for the list of what was fair about it. */

@@ -43,10 +43,13 @@ function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): Op
   if (order.kind === 'stated-mini-blocks') return 'few-visits';
   if (order.fewestVisits !== null && order.fewestVisits < fewestVisits) return 'few-visits';
   if (!order.rowsInHitOrder) return null;
-  const rotation = order.kind === 'rotation-same-order' || order.kind === 'rotation-order-changed';
+  const protectedOrder =
+    order.kind === 'rotation-same-order' ||
+    order.kind === 'rotation-order-changed' ||
+    order.kind === 'planned-random';
   const both = (sequence: readonly string[]): boolean => sequence.includes(a) && sequence.includes(b);
   const longLever = sequences.filter(both).some((sequence) => lever(sequence, a, b) >= leverTooLong);
-  if (longLever && !rotation) return 'lever';
+  if (longLever && !protectedOrder) return 'lever';
   const drifted = drifts
     .filter(({ sequence }) => both(sequence))
     .some((drift) => movesGap(drift, a, b, matters));

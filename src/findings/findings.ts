@@ -24,6 +24,7 @@ export type OrderKind =
   | 'rotation-same-order'
   | 'rotation-order-changed'
   | 'mixed'
+  | 'planned-random'
   | 'stated-random'
   | 'stated-rotation'
   | 'stated-mini-blocks'

@@ -61,8 +61,10 @@ const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
 /**
  * The order of a session. Read from the rows, each hitter apart, unless the shop says that they are not in hit
  * order: then what the shop states counts.
+ *
+ * @param reproduced whether the seed of the plan gives this very order
  */
-export function hitOrder(session: Session, stated: StatedOrder | null): HitOrder {
+export function hitOrder(session: Session, stated: StatedOrder | null, reproduced = false): HitOrder {
   if (stated !== null) return { ...nothingKnown, kind: statedKind[stated], rowsInHitOrder: false };
   const perHitter = session.hitters.map((hitter) => orderOf(hitter, shotsInOrder(session, hitter)));
   const [gravest] = [...perHitter].sort((x, y) => gravity.indexOf(x.kind) - gravity.indexOf(y.kind));
@@ -71,6 +73,7 @@ export function hitOrder(session: Session, stated: StatedOrder | null): HitOrder
   const visits = perHitter.flatMap(({ fewestVisits }) => (fewestVisits === null ? [] : [fewestVisits]));
   return {
     ...gravest,
+    ...(reproduced ? { kind: 'planned-random' as const } : {}),
     sequence: sequences.size === 1 ? gravest.sequence : null,
     fewestVisits: visits.length === 0 ? null : Math.min(...visits),
     turns: perHitter.flatMap(({ turns }) => turns),

@@ -2,6 +2,7 @@ import type { Source } from '../intake/authored/source.ts';
 import type { Quantity } from '../intake/authored/quantity.ts';
 import type { Session } from '../intake/session.ts';
 import { metricIds, type MetricId } from '../trade/metrics.ts';
+import { reproducesPlan } from './plannedSequence.ts';
 import type { AnalysisInput, StatedOrder } from './analysisInput.ts';
 import type { PlanStanding } from './findings.ts';
 
@@ -25,6 +26,7 @@ export function analysisInput(
     matters: canonicalValues(front.matters),
     accuracy: canonicalValues(front.conditions.monitor?.statedAccuracy?.byMetric ?? {}),
     statedOrder: front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? ''),
+    orderReproduced: front.rowsInHitOrder && reproducesPlan(front.plan, session),
     plan,
     claims: front.claims,
     written: front,

@@ -15,6 +15,7 @@ const orderWords: Readonly<Record<OrderKind, string>> = {
   'rotation-same-order': 'in turn, in the same order every time',
   'rotation-order-changed': 'in turn, in changing order',
   mixed: 'in mixed order',
+  'planned-random': 'in random order, drawn beforehand',
   'stated-random': 'in random order (the shop states this; it cannot be checked)',
   'stated-rotation': 'in turn (the shop states this; it cannot be checked)',
   'stated-mini-blocks': 'in turns of a few shots (the shop states this; it cannot be checked)',

@@ -81,6 +81,7 @@ export function inputFor(swings: readonly Swing[], options: Options = {}): Analy
     matters: options.matters ?? {},
     accuracy: options.accuracy ?? {},
     statedOrder: options.statedOrder ?? null,
+    orderReproduced: false,
     plan: options.plan ?? 'not-said',
     claims: options.claims ?? [],
     written: options.written ?? {

@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { reproducesPlan } from '../../src/findings/plannedSequence.ts';
+import { plannedOrder, type PlannedTurns } from '../../src/intake/plan/plannedOrder.ts';
+import { forWhom } from '../../src/prose/forWhom.ts';
+import { around, reportOf } from './reportOf.ts';
+
+const seed = 'spring test';
+const heads = ['alder', 'birch', 'cedar'];
+
+/** Invented carries in the order that the seed gives. */
+function csv(turns: PlannedTurns, change: (order: string[]) => string[] = (order) => order): string {
+  const planned = plannedOrder({ contenders: heads, shotsEach: 12, turns, seed }) ?? [];
+  const order = change(planned.map(({ contender }) => contender));
+  const carries = around(230);
+  const rows = order.map(
+    (head, index) => `${index + 1},${head},${((carries[index % 12] ?? 0) + heads.indexOf(head)).toFixed(1)}`,
+  );
+  return ['Shot,Head,Carry (yd)', ...rows, ''].join('\n');
+}
+
+const plan = `{shots_per_contender: 12, order: random rotation, seed: ${seed}}`;
+
+describe('the seed of the plan', () => {
+  test.each<PlannedTurns>([{ kind: 'rotation' }, { kind: 'mini-blocks', shotsAVisit: 2 }])(
+    'that reproduces the order makes it known as random ($kind)',
+    (turns) => {
+      const { findings, source, session, telling } = reportOf({ front: { plan }, csv: csv(turns) });
+      expect(findings.design.order).toBe('planned-random');
+      expect(findings.metrics[0]?.pairs.map(({ credit }) => credit)).toEqual(Array(3).fill('contender'));
+      expect(forWhom(source, session, telling).join(' ')).toContain('in random order, drawn beforehand');
+    },
+  );
+
+  test('says nothing where one shot stands elsewhere, or the seed is another', () => {
+    const swapped = csv({ kind: 'rotation' }, ([first = '', second = '', ...rest]) => [
+      second,
+      first,
+      ...rest,
+    ]);
+    expect(reportOf({ front: { plan }, csv: swapped }).findings.design.order).not.toBe('planned-random');
+    const other = reportOf({
+      front: { plan: plan.replace(seed, 'another') },
+      csv: csv({ kind: 'rotation' }),
+    });
+    expect(other.findings.design.order).not.toBe('planned-random');
+    expect(reproducesPlan(null, other.session)).toBe(false);
+  });
+});
