@@ -44,6 +44,6 @@ function plainNumber(value: number): string {
 }
 
 function cell(text: string): string {
-  const guarded = /^[=+\-@\t\r]/.test(text) && !/^[+-]?\d+(\.\d+)?$/.test(text) ? `'${text}` : text;
+  const guarded = /^[=+\-@＝＋－＠\t\r\n]/.test(text) && !/^[+-]?\d+(\.\d+)?$/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(guarded) ? `"${guarded.replace(/"/g, '""')}"` : guarded;
 }

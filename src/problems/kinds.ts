@@ -10,6 +10,9 @@ interface KindOfProblem {
 export const problemKinds = {
   // Authored files
   'yaml-syntax': { severity: 'error', title: 'The YAML cannot be read' },
+  'too-long': { severity: 'error', title: 'The answers are longer than any could be' },
+  'control-character': { severity: 'error', title: 'A character that cannot be seen' },
+  'folder-name': { severity: 'error', title: 'The name of the folder cannot be an address' },
   'comment-cuts-value': { severity: 'error', title: 'A # cuts the value short' },
   'front-matter-missing': { severity: 'error', title: 'The report has no front matter' },
   'unknown-key': { severity: 'error', title: 'Unknown key' },

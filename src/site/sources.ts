@@ -39,6 +39,8 @@ export interface Content {
 
 export const shopFile = 'shop.yaml';
 
+const canBeAddress = /^[\p{L}\p{N}_][\p{L}\p{M}\p{N}._-]*$/u;
+
 /** Reads a content folder; `only` keeps to some reports. */
 export function readContent(folder: ContentFolder, only: readonly string[] = []): Content {
   const { shared, slugs, ...rest } = listContent(folder, only);
@@ -142,6 +144,18 @@ function readSheets(folder: ContentFolder): {
 /** Reads one report of a content folder. */
 export function readWritten(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
   const file = `reports/${slug}/report.md`;
+  if (!canBeAddress.test(slug)) {
+    const problem = makeProblem(
+      'folder-name',
+      { file: `reports/${slug}` },
+      {
+        expected: 'letters, digits, hyphens, underscores and dots: the name becomes part of an address',
+        found: slug,
+        cure: 'Rename the folder, for example to three-heads-one-shaft.',
+      },
+    );
+    return { slug, file, source: null, shotFiles: [], unfinished: false, problems: [problem] };
+  }
   const text = folder.text(file);
   if (text === null) {
     const problem = makeProblem(
@@ -264,7 +278,11 @@ function sessionFileMissing(name: string, index: number, folder: ContentFolder, 
   const path = source.front.session.length === 1 ? ['session'] : ['session', index];
   return makeProblem('session-file-missing', source.placeOf(path), {
     expected: `a file ${name} beside report.md`,
-    found: there.length === 0 ? 'no other file in the folder' : `files there: ${there.join(', ')}`,
+    found: there.includes(name)
+      ? 'a folder, or a link that leads out of the content folder'
+      : there.length === 0
+        ? 'no other file in the folder'
+        : `files there: ${there.join(', ')}`,
     cure: 'Copy the session file into the folder of the report, or correct its name.',
   });
 }

@@ -15,6 +15,8 @@ import { benchShots, writeBenchContent } from './content.ts';
 
 interface Measured {
   readonly all: number;
+  /** Time of all processors together: it does not mind what else the machine does. */
+  readonly processor: number;
   readonly memory: number;
   readonly stages?: readonly (readonly [stage: string, milliseconds: number])[];
 }
@@ -31,9 +33,11 @@ function run(script: string, environment: Readonly<Record<string, string>>): Mea
   return JSON.parse(said.trim().split('\n').at(-1) ?? '');
 }
 
-function print(name: string, { all, memory, stages = [] }: Measured): void {
+function print(name: string, { all, processor, memory, stages = [] }: Measured): void {
   const parts = stages.map(([stage, time]) => `${stage} ${seconds(time)}`).join(', ');
-  console.log(`  ${name.padEnd(18)} ${seconds(all).padStart(8)} ${(memory / 1e9).toFixed(2)} GB   ${parts}`);
+  console.log(
+    `  ${name.padEnd(18)} ${seconds(all).padStart(8)} processor ${seconds(processor).padStart(8)} ${(memory / 1e9).toFixed(2)} GB   ${parts}`,
+  );
 }
 
 for (const count of process.argv.slice(2).map(Number)) {

@@ -12,6 +12,7 @@ import { nothingShared, type Shared } from './shared.ts';
 import type { Block } from './tree.ts';
 import { readWith, type Trouble } from './trouble.ts';
 import { troubleProblems } from './troubleProblems.ts';
+import { unseenProblems } from './unseenCharacters.ts';
 import { readYaml } from './yamlText.ts';
 
 export interface ReportReading {
@@ -38,13 +39,16 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
     ...interestChecks(tree, shared.shop?.interests ?? {}),
     ...sheetsMissing(tree, shared),
   ];
+  const unseen = unseenProblems(file, split.body.text, split.body.firstLine);
   const sound =
-    'value' in read && troubles.length === 0 && problems.every(({ severity }) => severity !== 'error');
+    'value' in read &&
+    troubles.length === 0 &&
+    [...problems, ...unseen].every(({ severity }) => severity !== 'error');
   return {
     front: sound ? completeFront(read.value, shared, keysInOrder) : null,
     body: split.body,
     placeOf,
-    problems: sortProblems([...problems, ...troubleProblems(troubles, tree, placeOf)]),
+    problems: sortProblems([...problems, ...troubleProblems(troubles, tree, placeOf), ...unseen]),
   };
 }
 

@@ -65,7 +65,15 @@ const languageTag: Schema<string> = answer(
   'Write a language and a country, such as en-GB or en-US.',
 );
 
+/** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
+const schemaVersion: Schema<1> = answer(
+  'schema: 1, the only version that this Straightface reads',
+  (typed) => (typed === '1' ? 1 : null),
+  'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
+);
+
 export interface ShopAnswers {
+  readonly schema?: 1;
   readonly name: string;
   readonly address?: Address;
   readonly contact?: string;
@@ -80,6 +88,7 @@ export interface ShopAnswers {
 }
 
 export const shopAnswers: Schema<ShopAnswers> = strict({
+  schema: schemaVersion.exactOptional(),
   name: text('the name of the shop'),
   address: webAddress.exactOptional(),
   contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),

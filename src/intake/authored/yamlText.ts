@@ -1,10 +1,14 @@
-import { LineCounter, isMap, isScalar, parseDocument } from 'yaml';
+import { LineCounter, isMap, isScalar, parseDocument, visit, type Document } from 'yaml';
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { firstLine, placesOf, type PlaceOf } from './places.ts';
 import { isBlock, type Block } from './tree.ts';
+import { unseenIn, unseenProblem } from './unseenCharacters.ts';
 import { yamlErrors } from './yamlErrors.ts';
 import { yamlTraps } from './yamlTraps.ts';
+
+/** Ten times what the longest report takes; the time to read it grows with the square. */
+const mostCharacters = 60_000;
 
 export interface YamlReading {
   /** The answers as typed; null when the text cannot be read as YAML. */
@@ -27,6 +31,19 @@ export function readYaml(file: string, typed: string): YamlReading {
     problems,
     keysInOrder: () => [],
   });
+  if (text.length > mostCharacters) {
+    return unreadable([
+      makeProblem(
+        'too-long',
+        { file, line: 1, column: 1 },
+        {
+          expected: `at most ${mostCharacters} characters of answers`,
+          found: `${text.length} characters`,
+          cure: 'Put what is long under the answers, into the narrative.',
+        },
+      ),
+    ]);
+  }
   const lines = new LineCounter();
   try {
     const document = parseDocument(text, {
@@ -44,6 +61,7 @@ export function readYaml(file: string, typed: string): YamlReading {
     const problems = troubles.map(({ kind, line, column, expected, found, cure }) =>
       makeProblem(kind, { file, line, column }, { expected, found, cure }),
     );
+    problems.push(...unseenValues(file, document, lines));
     if ([...traps, ...errors].some(({ fatal }) => fatal)) return unreadable(problems);
     const placeOf = placesOf(file, document, lines);
     if (document.contents === null || isBlank(document.contents))
@@ -78,6 +96,20 @@ export function readYaml(file: string, typed: string): YamlReading {
       ),
     ]);
   }
+}
+
+/** Values and keys with a character that cannot be seen, escapes in quotes included. */
+function unseenValues(file: string, document: Document, lines: LineCounter): readonly Problem[] {
+  const found: Problem[] = [];
+  visit(document, {
+    Scalar(_, node) {
+      const unseen = unseenIn(String(node.value ?? ''));
+      if (unseen === null) return;
+      const { line, col } = lines.linePos(node.range?.[0] ?? 0);
+      found.push(unseenProblem({ file, line: Math.max(line, 1), column: Math.max(col, 1) }, unseen.name));
+    },
+  });
+  return found;
 }
 
 const isBlank = (contents: unknown): boolean => isScalar(contents) && contents.value === '';

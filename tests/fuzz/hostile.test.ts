@@ -1,0 +1,145 @@
+import { rmSync, symlinkSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { kitOf } from '../../src/kit/kitOf.ts';
+import { exportedSvg } from '../../src/kit/exportedSvg.ts';
+import { shotsCsv } from '../../src/kit/shotsCsv.ts';
+import { drawPixels } from '../../src/site/rasters.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { contentFolder, shop, twoHeads, twoHeadsCsv } from '../commands/contentFolder.ts';
+
+type Files = Readonly<Record<string, string | Uint8Array>>;
+
+const usual: Files = {
+  'shop.yaml': shop,
+  'reports/two/report.md': twoHeads(),
+  'reports/two/shots.csv': twoHeadsCsv,
+};
+
+/** What is refused in a content folder with these files changed: kind, file and line. */
+function refused(files: Files): readonly string[] {
+  const { problems } = loadSite(contentFolder({ ...usual, ...files }));
+  return problems
+    .filter(({ severity }) => severity === 'error')
+    .map(({ kind, file, line }) => `${kind} ${file}:${line}`);
+}
+
+const labelled = (label: string): Files => ({
+  'reports/two/report.md': twoHeads((front) => front.replace('{label: Alder,', `{label: ${label},`)),
+  'reports/two/shots.csv': twoHeadsCsv.replaceAll('Alder', 'alder'),
+});
+
+const answered = (lines: string): Files => ({
+  'reports/two/report.md': twoHeads((front) => front.replace('title: Two heads', lines)),
+});
+
+describe('refused with its place', () => {
+  test.each<readonly [what: string, files: Files, error: string]>([
+    ['a bell in quotes', labelled('"Al\\u0007der"'), 'control-character reports/two/report.md:7'],
+    ['a raw control character', labelled('Al\u0001der'), 'control-character reports/two/report.md:7'],
+    ['text turned round', labelled('"\u202Eredla"'), 'control-character reports/two/report.md:7'],
+    ['half of a pair of surrogates', labelled('"Al\\uD800der"'), 'control-character reports/two/report.md:7'],
+    ['no character at all', labelled('"Al\\uFFFEder"'), 'control-character reports/two/report.md:7'],
+    [
+      'a control character in the narrative',
+      { 'reports/two/report.md': `${twoHeads()}\nSoft\u000Bware.\n` },
+      'control-character reports/two/report.md:20',
+    ],
+    ['answers without end', answered(`title: ${'x'.repeat(100_000)}`), 'too-long reports/two/report.md:1'],
+    [
+      'an alias bomb',
+      answered('a: &a [x, x]\nb: &b [*a, *a]\ntitle: *b'),
+      'yaml-syntax reports/two/report.md:2',
+    ],
+    ['brackets without end', answered(`title: ${'['.repeat(20_000)}`), 'yaml-syntax reports/two/report.md:2'],
+    [
+      'the prototype as a key',
+      answered('__proto__: {x: 1}\ntitle: T'),
+      'unknown-key reports/two/report.md:2',
+    ],
+    [
+      'a session file elsewhere',
+      { 'reports/two/report.md': twoHeads((front) => front.replace('shots.csv', '../../shop.yaml')) },
+      'path-outside-report reports/two/report.md:11',
+    ],
+    [
+      'a script as the address of a link',
+      { 'reports/two/report.md': `${twoHeads()}\n<javascript:alert(1)>\n` },
+      'link-refused reports/two/report.md:20',
+    ],
+    [
+      'bytes that are no text',
+      { 'reports/two/shots.csv': new Uint8Array(5000).map((_, i) => (i * 7919) % 256) },
+      'not-text reports/two/shots.csv:null',
+    ],
+    [
+      'a field without end',
+      { 'reports/two/shots.csv': `${twoHeadsCsv}13,"${'x'.repeat(2_000_000)}` },
+      'record-too-long reports/two/shots.csv:14',
+    ],
+    [
+      'a folder name with markup',
+      { 'reports/<img src=x>/report.md': twoHeads(), 'reports/<img src=x>/shots.csv': twoHeadsCsv },
+      'folder-name reports/<img src=x>:null',
+    ],
+    [
+      'a folder name that an address cannot hold',
+      { 'reports/a b#c/report.md': twoHeads(), 'reports/a b#c/shots.csv': twoHeadsCsv },
+      'folder-name reports/a b#c:null',
+    ],
+    ['content of another version', { 'shop.yaml': `schema: 2\n${shop}` }, 'value-invalid shop.yaml:1'],
+  ])('%s', (_what, files, error) => {
+    expect(refused(files)).toContain(error);
+  });
+
+  test('content of this version is read', () => {
+    expect(refused({ 'shop.yaml': `schema: 1\n${shop}` })).toEqual([]);
+  });
+
+  test.each([
+    ['reports/two/shots.csv', 'session-file-missing reports/two/report.md:11'],
+    ['reports/two/report.md', 'report-missing reports/two/report.md:null'],
+    ['shop.yaml', 'shop-missing shop.yaml:null'],
+  ])('%s as a link that leads out of the folder', (path, problem) => {
+    const root = contentFolder(usual);
+    const elsewhere = contentFolder(usual);
+    rmSync(join(root, path));
+    symlinkSync(join(elsewhere, path), join(root, path));
+    const found = loadSite(root).problems.map(({ kind, file, line }) => `${kind} ${file}:${line}`);
+    expect(found).toContain(problem);
+  });
+});
+
+describe('shown as text', () => {
+  const nasty = `<script>alert(1)</script>&amp;"'`;
+  const label = `'${nasty.replaceAll("'", "''")}'`;
+  const [report] = loadSite(
+    contentFolder({
+      ...usual,
+      ...labelled(label),
+      'shop.yaml': `name: ${label}\naddress: https://example.test/\n`,
+    }),
+  ).reports;
+
+  test('markup in a name: charts stay well-formed and hold no element of it', () => {
+    if (report === undefined) throw new Error('The report was refused.');
+    const { offered } = kitOf(report);
+    expect(offered.length).toBeGreaterThan(2);
+    for (const { figure } of offered) {
+      const svg = exportedSvg(report, figure, '0');
+      // The renderer's parser is strict: it throws on XML that is not well-formed.
+      expect(drawPixels(svg, 300).width).toBe(300);
+      expect(svg).not.toMatch(/<script/i);
+      expect(svg).toContain('&lt;script&gt;');
+    }
+  });
+
+  test.each(['=1+1', '+1-1', '-1+2', '@sum(a1)', '＝1+1'])(
+    'a name %s is no formula in the table of shots (OWASP, CSV injection)',
+    (name) => {
+      const [own] = loadSite(contentFolder({ ...usual, ...labelled(`'${name}'`) })).reports;
+      if (own === undefined) throw new Error('The report was refused.');
+      expect(shotsCsv(own).split('\r\n')[1]).toContain(`,'${name},`);
+    },
+  );
+});
