@@ -2,15 +2,12 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
-import { describe, expect, inject, test } from 'vitest';
-import { htmlFiles, pathOf } from './pages.ts';
+import { describe, expect, test } from 'vitest';
+import { pathOf } from './pages.ts';
+import { allPages, demoPages, reportPages } from './sites.ts';
 
-const folder = inject('siteFolder');
-const files = htmlFiles(folder);
-const read = (file: string): string => readFileSync(join(folder, file), 'utf8');
-
-describe.each(files)('%s', (file) => {
-  const page = read(file);
+describe.each(allPages)('$name', ({ folder, file }) => {
+  const page = readFileSync(join(folder, file), 'utf8');
 
   test('is valid HTML', async () => {
     const validator = new HtmlValidate({
@@ -99,10 +96,9 @@ describe.each(files)('%s', (file) => {
 });
 
 test('a report page with its charts and styles stays under 100 kB compressed, fonts under 120 kB', () => {
-  const reports = files.filter((file) => /^reports\/[^/]+\/index\.html$/.test(file));
-  expect(reports.length).toBeGreaterThan(0);
-  for (const file of reports) {
-    const page = read(file);
+  expect(reportPages.length).toBeGreaterThan(5);
+  for (const { folder, file } of reportPages) {
+    const page = readFileSync(join(folder, file), 'utf8');
     const sheets = [...page.matchAll(/href="(\/[^"]+\.css)"/g)].map((match) => match[1] ?? '');
     const scripts = [...page.matchAll(/<script type="module" src="(\/[^"]+)"/g)].map(
       (match) => match[1] ?? '',
@@ -123,5 +119,7 @@ test('a report page with its charts and styles stays under 100 kB compressed, fo
 });
 
 test('the site has its pages', () => {
-  expect(files.map(pathOf)).toEqual(expect.arrayContaining(['/', '/404.html', '/method/']));
+  expect(demoPages.map(({ file }) => pathOf(file))).toEqual(
+    expect.arrayContaining(['/', '/404.html', '/method/']),
+  );
 });

@@ -1,7 +1,8 @@
 import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { buildSite } from '../../src/commands/buildSite.ts';
-import { serveFolder } from './staticServer.ts';
+import { writeTriedContent } from '../specimen-pages/triedContent.ts';
+import { serveFolder, type StaticServer } from './staticServer.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -9,22 +10,38 @@ declare module 'vitest' {
     siteFolder: string;
     /** Where it is served. */
     siteAddress: string;
+    /** Content that tries the pages, the site built from it with the page components' examples, and where it is served. */
+    triedContent: string;
+    triedFolder: string;
+    triedAddress: string;
   }
 }
 
-/** Builds the site of `content/` once for all tests of built pages, and serves it. */
-export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const outDir = resolve('.cache/test-site');
+async function built(contentDir: string, outDir: string): Promise<StaticServer> {
   const said: string[] = [];
   const write = (text: string): void => void said.push(text);
   const outcome = await buildSite({
-    contentDir: resolve('content'),
+    contentDir,
     outDir,
     terminal: { write, writeError: write, colour: false, width: 110 },
   });
-  if (!outcome.built) throw new Error(`The site of content/ does not build:\n${said.join('')}`);
-  const server = await serveFolder(outDir);
-  project.provide('siteFolder', outDir);
-  project.provide('siteAddress', server.address);
-  return server.close;
+  if (!outcome.built) throw new Error(`The site of ${contentDir} does not build:\n${said.join('')}`);
+  return serveFolder(outDir);
+}
+
+/** Builds the site of `content/`, and the one that tries the pages, once for all tests of built pages, and serves both. */
+export default async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const [siteFolder, triedContent, triedFolder] = ['test-site', 'tried-content', 'tried-site'].map((name) =>
+    resolve('.cache', name),
+  ) as [string, string, string];
+  writeTriedContent(triedContent);
+  const site = await built(resolve('content'), siteFolder);
+  process.env['SPECIMENS'] = '1';
+  const tried = await built(triedContent, triedFolder).finally(() => delete process.env['SPECIMENS']);
+  project.provide('siteFolder', siteFolder);
+  project.provide('siteAddress', site.address);
+  project.provide('triedContent', triedContent);
+  project.provide('triedFolder', triedFolder);
+  project.provide('triedAddress', tried.address);
+  return async () => void (await Promise.all([site.close(), tried.close()]));
 }

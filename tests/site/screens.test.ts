@@ -1,10 +1,9 @@
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launch } from './browser.ts';
-import { htmlFiles, pathOf } from './pages.ts';
+import { openPage, type Screen } from './openPage.ts';
+import { allPages, reportPages, type BuiltPage } from './sites.ts';
 
-const files = htmlFiles(inject('siteFolder'));
-const reports = files.filter((file) => /^reports\/[^/]+\/index\.html$/.test(file));
 let browser: Browser;
 
 beforeAll(async () => {
@@ -13,23 +12,11 @@ beforeAll(async () => {
 
 afterAll(() => browser.close());
 
-interface Screen {
-  readonly width: number;
-  readonly height?: number;
-  readonly script?: boolean;
-}
-
-async function open(file: string, { width, height = 900, script = true }: Screen): Promise<Page> {
-  const page = await browser.newPage();
-  await page.setJavaScriptEnabled(script);
-  await page.setViewport({ width, height });
-  await page.goto(inject('siteAddress') + pathOf(file), { waitUntil: 'load' });
-  return page;
-}
+const open = ({ address }: BuiltPage, screen: Screen): Promise<Page> => openPage(browser, address, screen);
 
 describe.each([320, 768, 1280])('at %i px', (width) => {
-  test.each(files)('%s needs no scrolling sideways, also at twice the zoom', async (file) => {
-    const page = await open(file, { width });
+  test.each(allPages)('$name needs no scrolling sideways, also at twice the zoom', async (built) => {
+    const page = await open(built, { width });
     const overflow = (): Promise<number> =>
       page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(await overflow()).toBeLessThanOrEqual(0);
@@ -41,8 +28,8 @@ describe.each([320, 768, 1280])('at %i px', (width) => {
     await page.close();
   });
 
-  test.each(reports)('%s shows one variant of each chart, its text 12 px or more', async (file) => {
-    const page = await open(file, { width });
+  test.each(reportPages)('$name shows one variant of each chart, its text 12 px or more', async (built) => {
+    const page = await open(built, { width });
     const charts = await page.evaluate(() =>
       [...document.querySelectorAll('figure')].map((figure) => {
         const shown = [...figure.querySelectorAll('svg')].filter(
@@ -65,7 +52,9 @@ describe.each([320, 768, 1280])('at %i px', (width) => {
   });
 });
 
-describe.each(reports)('%s', (file) => {
+describe.each(reportPages)('$name', (built) => {
+  const { origin } = new URL(built.address);
+
   test('asks no other host for anything, and nothing fails', async () => {
     const page = await browser.newPage();
     const asked: string[] = [];
@@ -73,8 +62,8 @@ describe.each(reports)('%s', (file) => {
     page.on('request', (request) => asked.push(request.url()));
     page.on('requestfailed', (request) => failed.push(request.url()));
     page.on('console', (message) => failed.push(message.text()));
-    await page.goto(inject('siteAddress') + pathOf(file), { waitUntil: 'networkidle0' });
-    expect(asked.filter((url) => !url.startsWith(inject('siteAddress')))).toEqual([]);
+    await page.goto(built.address, { waitUntil: 'networkidle0' });
+    expect(asked.filter((url) => !url.startsWith(origin))).toEqual([]);
     expect(asked.length).toBeGreaterThan(3);
     expect(failed).toEqual([]);
     await page.close();
@@ -82,8 +71,8 @@ describe.each(reports)('%s', (file) => {
 
   test('reads the same without script', async () => {
     const [withScript, without] = await Promise.all([
-      open(file, { width: 768 }),
-      open(file, { width: 768, script: false }),
+      open(built, { width: 768 }),
+      open(built, { width: 768, script: false }),
     ]);
     const text = (page: Page): Promise<string> =>
       page.$eval('main', (main) => (main as HTMLElement).innerText);
@@ -92,14 +81,14 @@ describe.each(reports)('%s', (file) => {
   });
 
   test('says answer, how much, for whom and the interest within the first screen of a phone', async () => {
-    const page = await open(file, { width: 390, height: 664 });
+    const page = await open(built, { width: 390, height: 664 });
     const bottom = await page.$eval('.interest', (interest) => interest.getBoundingClientRect().bottom);
     expect(bottom).toBeLessThanOrEqual(664);
     await page.close();
   });
 
   test('prints without cutting a figure', async () => {
-    const page = await open(file, { width: 768 });
+    const page = await open(built, { width: 768 });
     await page.emulateMediaType('print');
     const tallest = await page.evaluate(() =>
       Math.max(
@@ -117,7 +106,7 @@ describe.each(reports)('%s', (file) => {
   });
 
   test('loses nothing under wider text spacing', async () => {
-    const page = await open(file, { width: 320 });
+    const page = await open(built, { width: 320 });
     // WCAG 2.2, 1.4.12: line height 1.5, paragraphs 2, letters 0.12, words 0.16 of the font size.
     await page.evaluate(() => {
       for (const element of document.querySelectorAll<HTMLElement>('main *:not(svg *)')) {

@@ -1,0 +1,40 @@
+import { inject } from 'vitest';
+import { htmlFiles, pathOf } from './pages.ts';
+
+/** One page of one of the sites built for these tests. */
+export interface BuiltPage {
+  /** For the test's name. */
+  readonly name: string;
+  readonly folder: string;
+  readonly file: string;
+  readonly address: string;
+}
+
+function pagesOf(name: string, folder: string, address: string): readonly BuiltPage[] {
+  return htmlFiles(folder).map((file) => ({
+    name: `${name}/${file}`,
+    folder,
+    file,
+    address: address + pathOf(file),
+  }));
+}
+
+export const demoPages = pagesOf('demo', inject('siteFolder'), inject('siteAddress'));
+
+const isReport = ({ file }: BuiltPage): boolean => /^reports\/[^/]+\/index\.html$/.test(file);
+const isSpecimen = ({ file }: BuiltPage): boolean => file.startsWith('specimens/');
+
+const tried = pagesOf('tried', inject('triedFolder'), inject('triedAddress'));
+
+/** Examples of page components, each on a page. */
+export const specimenPages = tried.filter(isSpecimen);
+
+/** Pages that have to bear what the demo reports do not show: their other pages differ in nothing. */
+export const triedPages = tried.filter((page) => isReport(page) || page.file === 'index.html');
+
+export const allPages = [...demoPages, ...triedPages, ...specimenPages];
+
+/** Reports that stand; a withdrawn one is only a note. */
+export const reportPages = [...demoPages, ...triedPages].filter(
+  (page) => isReport(page) && !page.file.includes('/taken-back/'),
+);

@@ -1,0 +1,44 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, inject, test } from 'vitest';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { placedExamples } from '../specimen-pages/examples.ts';
+
+const examples = placedExamples(loadSite(inject('triedContent')).reports);
+const page = (component: string, number: string): string =>
+  readFileSync(join(inject('triedFolder'), 'specimens', component, number, 'index.html'), 'utf8');
+
+/** Every named example of a page component holds what it promises; other tests take the same pages for the rest. */
+describe.each(examples)('$component: $name', ({ component, number, shows, hides = [] }) => {
+  const html = /<!--example-->([\s\S]*)<!--\/example-->/.exec(page(component, number))?.[1] ?? '';
+
+  test('shows what it must and nothing that it must not', () => {
+    for (const words of shows) expect(html).toContain(words);
+    for (const words of hides) expect(html).not.toContain(words);
+    expect(shows.length + hides.length).toBeGreaterThan(0);
+  });
+});
+
+/** These have examples in what holds them, or stand in no page by themselves. */
+const elsewhere: Readonly<Record<string, string>> = {
+  CopyButtons: 'tests of the kit',
+  DraftState: 'tests of dev: built sites never hold it',
+  FirstUse: 'tests/pages/firstUse.test.ts',
+  InBothUnits: 'the examples of Answer and FigureBody',
+  KitItem: 'tests of the kit',
+  ProblemList: 'tests of dev: built sites never hold it',
+  ReportHead: 'tests of the kit',
+  ReportSections: 'every report page',
+  UnitsSwitch: 'units.test.ts',
+};
+
+test('every page component has examples, or a reason why not', () => {
+  const components = readdirSync(resolve('src/components')).map((file) => file.replace('.astro', ''));
+  const shown = new Set(examples.map(({ component }) => component));
+  expect(components.filter((name) => !shown.has(name) && !(name in elsewhere))).toEqual([]);
+  expect(Object.keys(elsewhere).filter((name) => shown.has(name) || !components.includes(name))).toEqual([]);
+});
+
+test('a site that is built for readers holds no specimen', () => {
+  expect(readdirSync(inject('siteFolder'))).not.toContain('specimens');
+});

@@ -1,0 +1,166 @@
+import { figureCopies, toldTwice } from '../../../src/site/toldTwice.ts';
+import type { Report } from '../../../src/kit/report.ts';
+import type { DrawnFigure } from '../../../src/charts/figure.ts';
+import type { ComponentExamples } from '../example.ts';
+
+const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
+
+function drawn({ figures }: Report, id: string): DrawnFigure {
+  const figure = figures.find((one) => one.id === id);
+  if (figure?.kind !== 'drawn') throw new Error(`There is no chart ${id} to show.`);
+  return figure;
+}
+
+export const answer: ComponentExamples = {
+  component: 'Answer',
+  examples: (report) => [
+    {
+      name: 'two contenders in metres and yards',
+      props: withTold(report('two-heads')),
+      shows: ['The answer', 'For whom.', 'Our interest.', 'data-units="metres"', 'data-units="yards" hidden'],
+      hides: ['undefined'],
+    },
+    {
+      name: 'six contenders of long names, smaller type',
+      props: withTold(report('six-shafts')),
+      shows: ['answer-text long', 'ahead in carry', 'the others: our stock'],
+    },
+  ],
+};
+
+export const figure: ComponentExamples = {
+  component: 'Figure',
+  examples: (report) =>
+    (['section', 'part', 'folded'] as const).map((as) => {
+      const one = report('two-heads');
+      return {
+        name: `as a ${as}`,
+        props: { figure: drawn(one, 'shots'), told: toldTwice(one), as },
+        shows: ['All the shots', 'role="img"', 'The same in words and numbers', '<figcaption>'],
+      };
+    }),
+};
+
+export const figureBody: ComponentExamples = {
+  component: 'FigureBody',
+  examples: (report) => {
+    const one = report('two-heads');
+    return [
+      {
+        name: 'in one system of units',
+        props: { figure: drawn(one, 'apart') },
+        shows: ['chart-wide', 'chart-narrow'],
+        hides: ['data-units'],
+      },
+      {
+        name: 'in both',
+        props: { figure: drawn(one, 'apart'), copies: figureCopies(toldTwice(one), 'apart') },
+        shows: ['data-units="metres"', 'apart-wide-yards-name'],
+      },
+    ];
+  },
+};
+
+export const claims: ComponentExamples = {
+  component: 'Claims',
+  examples: (report) => [
+    {
+      name: 'said in yards, borne in the units of the page',
+      props: { told: toldTwice(report('five-heads')) },
+      shows: ['What we said, checked', 'at least 12 yards farther', 'The shots bear', 'metres'],
+    },
+    { name: 'none', props: { told: toldTwice(report('two-heads')) }, shows: [], hides: ['What we said'] },
+  ],
+};
+
+export const fairness: ComponentExamples = {
+  component: 'Fairness',
+  examples: (report) => [
+    {
+      name: 'of a report with little recorded',
+      props: withTold(report('two-heads')),
+      shows: ['How fair was this test?', 'not met', 'not recorded'],
+      hides: ['score'],
+    },
+  ],
+};
+
+export const wouldChange: ComponentExamples = {
+  component: 'WouldChange',
+  examples: (report) => {
+    const one = report('two-heads');
+    return [
+      {
+        name: 'checks in words, charts folded',
+        props: { told: toldTwice(one), figures: [drawn(one, 'luck')] },
+        shows: ['Would the answer change?', 'they are not a second test', '<details class="folded">'],
+      },
+    ];
+  },
+};
+
+export const howTested: ComponentExamples = {
+  component: 'HowTested',
+  examples: (report) => [
+    {
+      name: 'what is not recorded comes first',
+      props: withTold(report('two-heads')),
+      shows: ['conditions recorded', 'No ledger of plans is kept'],
+    },
+  ],
+};
+
+export const numbersAndData: ComponentExamples = {
+  component: 'NumbersAndData',
+  examples: (report) => [
+    {
+      name: 'tables, downloads, and charts that are not drawn',
+      props: withTold(report('two-heads')),
+      shows: ['shots.csv', 'findings.json', 'Every other measure', 'Charts not drawn, and why'],
+      hides: ['Not drawn: '],
+    },
+  ],
+};
+
+export const reportLine: ComponentExamples = {
+  component: 'ReportLine',
+  examples: (report) => [
+    {
+      name: 'published',
+      props: { report: report('two-heads'), level: 2, replacedBy: null },
+      shows: ['One golfer, 24 shots, 2 March 2026.', 'Invented data.', '<h2'],
+      hides: ['Withdrawn', 'Replaced'],
+    },
+    {
+      name: 'replaced',
+      props: { report: report('two-heads-before'), level: 2, replacedBy: 'Two driver heads, one shaft' },
+      shows: ['Replaced by a newer report, “Two driver heads, one shaft”. It said: '],
+    },
+    {
+      name: 'withdrawn, without its answer',
+      props: { report: report('taken-back'), level: 2, replacedBy: null },
+      shows: ['Withdrawn 20 February 2026.'],
+      hides: ['For this golfer'],
+    },
+  ],
+};
+
+export const corrections: ComponentExamples = {
+  component: 'Corrections',
+  examples: (report) => [
+    {
+      name: 'a correction with old and new, a reply whole, an address',
+      props: { front: report('two-heads').source.front, contact: 'corrections@example.test', moved: [] },
+      shows: ['It said: 9 degrees. It now says: 10.5 degrees.', 'another shaft &amp; say so', 'mailto:'],
+    },
+    {
+      name: 'none so far, nowhere to write to, an answer that moved',
+      props: {
+        front: report('five-heads').source.front,
+        contact: null,
+        moved: [{ since: '2026-04-05', then: 'Alder and Birch: no gap that matters.', now: null }],
+      },
+      shows: ['No corrections so far.', 'is not recorded', '5 April 2026', 'no longer asked.'],
+    },
+  ],
+};
