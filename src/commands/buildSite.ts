@@ -7,7 +7,7 @@ import { codeHash } from '../site/codeHash.ts';
 import { cacheFolder } from '../site/folders.ts';
 import { whileGiven } from '../site/givenSite.ts';
 import { openContent } from '../site/openContent.ts';
-import { diskCache } from '../site/reportCache.ts';
+import { diskCache, pruneCache } from '../site/reportCache.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
 import { inBuildEnvironment } from './buildEnvironment.ts';
@@ -30,6 +30,9 @@ export interface BuildOutcome {
 }
 
 const projectFolder = resolve(import.meta.dirname, '../..');
+
+/** What no build has used is deleted from the cache of reports once it is so old, milliseconds. */
+const keptFor = 7 * 24 * 60 * 60 * 1000;
 
 /** From so many on, the command says how far it is instead of naming each. */
 const manyReports = 20;
@@ -153,6 +156,8 @@ async function buildAside(
     });
     swap(aside, outDir);
     if (found !== 'in-use') unmarkBuild(markFile);
+    const keys = new Set(site.reports.flatMap(({ key }) => key ?? []));
+    pruneCache(join(cacheFolder(), 'reports'), keys, new Date(Date.now() - keptFor));
   } finally {
     rmSync(aside, { recursive: true, force: true });
     if (found === 'in-use') rmSync(cacheDir, { recursive: true, force: true });

@@ -16,5 +16,7 @@ export interface Report {
   /** The fitter's paragraphs as safe HTML; empty where nothing was written. */
   readonly narrativeHtml: string;
   readonly figures: readonly Figure[];
+  /** The same figures in the units that the shop does not use; they take as long to draw, and few ask for them. */
+  readonly figuresInOtherUnits: () => readonly Figure[];
   readonly problems: readonly Problem[];
 }

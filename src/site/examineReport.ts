@@ -24,7 +24,7 @@ import { changedWithoutCorrection, planStanding } from './ledger.ts';
 import type { WrittenReport } from './sources.ts';
 
 /** A report but for its figures. */
-export type Examined = Omit<Report, 'key' | 'figures' | 'problems'>;
+export type Examined = Omit<Report, 'key' | 'figures' | 'figuresInOtherUnits' | 'problems'>;
 
 export interface Examination {
   /** Null where errors stand in the way. */

@@ -1,9 +1,12 @@
+import type { Figure } from '../charts/figure.ts';
 import { makeFigures } from '../charts/makeFigures.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
+import type { Telling } from '../prose/telling.ts';
 import { examineReport } from './examineReport.ts';
 import type { WrittenReport } from './sources.ts';
+import { inOtherUnits } from './toldTwice.ts';
 
 /** A report analysed, or null where errors stand in the way; with all its problems either way. */
 export interface MadeReport {
@@ -25,6 +28,8 @@ export function makeReport(
   const { examined, problems } = examineReport(written, ledger);
   if (examined === null) return { report: null, problems };
   const { source, session, telling } = examined;
-  const figures = makeFigures(telling, session, source.front.contenders);
-  return { report: { ...examined, key, figures, problems }, problems };
+  const drawn = (told: Telling): readonly Figure[] => makeFigures(told, session, source.front.contenders);
+  let other: readonly Figure[] | null = null;
+  const figuresInOtherUnits = (): readonly Figure[] => (other ??= drawn(inOtherUnits(telling)));
+  return { report: { ...examined, key, figures: drawn(telling), figuresInOtherUnits, problems }, problems };
 }

@@ -3,6 +3,7 @@ import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from '
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
+import { threadId } from 'node:worker_threads';
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
 import { cacheFolder } from './folders.ts';
 import type * as Resvg from '@resvg/resvg-js';
@@ -77,7 +78,8 @@ export async function cachedPng(
   const png = await drawPng(svg, width);
   mkdirSync(folder, { recursive: true });
   // A build that is killed half way leaves no half picture under the name.
-  writeFileSync(`${file}.${process.pid}`, png);
-  renameSync(`${file}.${process.pid}`, file);
+  const unfinished = `${file}.${process.pid}.${threadId}`;
+  writeFileSync(unfinished, png);
+  renameSync(unfinished, file);
   return png;
 }

@@ -9,12 +9,15 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { join } from 'node:path';
+import { threadId } from 'node:worker_threads';
 import { makeFigures } from '../charts/makeFigures.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Report } from '../kit/report.ts';
+import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { sha256 } from './contentFiles.ts';
+import { inOtherUnits } from './toldTwice.ts';
 
 type Svg = DrawnFigure['svg'];
 
@@ -22,7 +25,10 @@ type Svg = DrawnFigure['svg'];
 type Drawings = Readonly<Record<string, Svg>>;
 
 /** What of a report lies in the cache; the rest is worked out of it, or is the same for all reports. */
-interface StoredReport extends Omit<Report, 'key' | 'source' | 'telling' | 'figures'> {
+interface StoredReport extends Omit<
+  Report,
+  'key' | 'source' | 'telling' | 'figures' | 'figuresInOtherUnits'
+> {
   readonly source: Omit<Source, 'shop' | 'placeOf'>;
   readonly figures: readonly (Exclude<Figure, DrawnFigure> | Omit<DrawnFigure, 'svg'>)[];
 }
@@ -63,8 +69,11 @@ export function diskCache(folder: string): ReportCache {
       if (stored === null) return null;
       const source: Source = { ...stored.source, ...around };
       const telling = tellingOf(stored.findings, source);
-      const drawAgain = (): Drawings =>
-        drawingsIn(makeFigures(telling, stored.session, source.front.contenders));
+      const drawn = (told: Telling): readonly Figure[] =>
+        makeFigures(told, stored.session, source.front.contenders);
+      const drawAgain = (): Drawings => drawingsIn(drawn(telling));
+      const figuresInOtherUnits = (): readonly Figure[] =>
+        readWhole<readonly Figure[]>(otherFile(folder, key)) ?? drawn(inOtherUnits(telling));
       const figures = stored.figures.map((figure): Figure => {
         if (figure.kind === 'absent') return figure;
         const drawing = (): Svg => drawingsOf(key, drawAgain)[figure.id] ?? { wide: '', narrow: '' };
@@ -80,9 +89,10 @@ export function diskCache(folder: string): ReportCache {
           },
         };
       });
-      return { ...stored, key, source, telling, figures };
+      return { ...stored, key, source, telling, figures, figuresInOtherUnits };
     },
-    write: (key, { key: _key, source, telling: _telling, figures, ...rest }) => {
+    write: (key, report) => {
+      const { key: _key, source, telling: _telling, figures, figuresInOtherUnits, ...rest } = report;
       const { shop: _shop, placeOf: _placeOf, ...written } = source;
       const stored: StoredReport = {
         ...rest,
@@ -95,6 +105,7 @@ export function diskCache(folder: string): ReportCache {
       };
       mkdirSync(folder, { recursive: true });
       writeWhole(drawingsFile(folder, key), drawingsIn(figures));
+      writeWhole(otherFile(folder, key), figuresInOtherUnits());
       writeWhole(reportFile(folder, key), stored);
     },
   };
@@ -105,6 +116,8 @@ const drawingsIn = (figures: readonly Figure[]): Drawings =>
 
 const reportFile = (folder: string, key: string): string => join(folder, `${key}.json`);
 const drawingsFile = (folder: string, key: string): string => join(folder, `${key}.svg.json`);
+
+const otherFile = (folder: string, key: string): string => join(folder, `${key}.other.json`);
 
 /** A value with its hash before it; null for a file that is missing, cut short or changed. */
 function readWhole<Value>(file: string): Value | null {
@@ -118,14 +131,14 @@ function readWhole<Value>(file: string): Value | null {
 /** A reader sees the whole file or none; a process killed meanwhile leaves a name that nobody reads. */
 function writeWhole(file: string, value: unknown): void {
   const json = JSON.stringify(value);
-  const unfinished = `${file}.${process.pid}`;
+  const unfinished = `${file}.${process.pid}.${threadId}`;
   writeFileSync(unfinished, `${hashOf(json)}\n${json}`);
   renameSync(unfinished, file);
 }
 
 const hashOf = (text: string): string => sha256(new TextEncoder().encode(text));
 
-/** Deletes what is neither among the keys nor young. */
+/** Deletes what is neither among the keys nor younger than `before`. */
 export function pruneCache(folder: string, keys: ReadonlySet<string>, before: Date): void {
   if (!existsSync(folder)) return;
   for (const name of readdirSync(folder)) {

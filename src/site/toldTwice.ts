@@ -1,6 +1,5 @@
 import { chartQuestions } from '../charts/chartQuestions.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
-import { makeFigures } from '../charts/makeFigures.ts';
 import type { Report } from '../kit/report.ts';
 import { renderNarrative } from '../prose/narrative.ts';
 import type { UnitSystem } from '../prose/readerUnits.ts';
@@ -26,11 +25,10 @@ export interface InUnits<Thing> {
 const otherSystem: Readonly<Record<UnitSystem, UnitSystem>> = { yards: 'metres', metres: 'yards' };
 
 /**
- * A report in both systems of units, each rounded for itself: nobody reads converted roundings. The second is worked
- * out only here, when a page is made, so that checking and downloads do not wait for it.
+ * A report in both systems of units, each rounded for itself: nobody reads converted roundings.
  */
 export function toldTwice(report: Report): ToldTwice {
-  const { source, session, telling, figures, narrativeHtml } = report;
+  const { source, telling, figures, narrativeHtml } = report;
   const other = inOtherUnits(telling);
   const { system } = other;
   const { html } = renderNarrative({ ...source.body, file: '' }, other, chartQuestions);
@@ -39,9 +37,9 @@ export function toldTwice(report: Report): ToldTwice {
     {
       system,
       telling: other,
-      figures: makeFigures(other, session, source.front.contenders).map((figure) =>
-        figure.kind === 'drawn' ? withOwnIds(figure, system) : figure,
-      ),
+      figures: report
+        .figuresInOtherUnits()
+        .map((figure) => (figure.kind === 'drawn' ? withOwnIds(figure, system) : figure)),
       narrativeHtml: narrativeHtml === '' ? '' : html,
     },
   ];
