@@ -20,18 +20,30 @@ const leastOnTop = 1;
 /** Marks that may be drawn smaller than the rest: one in so many. */
 const rest = 5;
 
-/** Whether a point lies in a mark of that radius, by the even-odd rule. */
+/** Whether a point lies in a mark of that radius, by the even-odd rule. Asked a million times a report: no iterators. */
 const holds = ({ x, y, mark: { corners } }: PlacedMark, radius: number, at: Spot): boolean => {
-  const [across, along] = [at.x - x, at.y - y];
-  if (corners.length === 0) return Math.hypot(across, along) <= radius;
+  const across = at.x - x;
+  const along = at.y - y;
+  if (corners.length === 0) return across * across + along * along <= radius * radius;
   let within = false;
-  for (const [index, [startX, startY]] of corners.entries()) {
-    const [endX, endY] = corners[(index + 1) % corners.length] ?? [0, 0];
-    const [ax, ay, bx, by] = [startX * radius, startY * radius, endX * radius, endY * radius];
-    if (ay > along !== by > along && across < ax + ((along - ay) / (by - ay)) * (bx - ax)) within = !within;
+  let [startX, startY] = corners.at(-1) ?? noCorner;
+  for (let index = 0; index < corners.length; index += 1) {
+    const corner = corners[index] ?? noCorner;
+    const endX = corner[0];
+    const endY = corner[1];
+    const ay = startY * radius;
+    const by = endY * radius;
+    if (ay > along !== by > along) {
+      const ax = startX * radius;
+      if (across < ax + ((along - ay) / (by - ay)) * (endX * radius - ax)) within = !within;
+    }
+    startX = endX;
+    startY = endY;
   }
   return within;
 };
+
+const noCorner = [0, 0] as const;
 
 /** Points all over a mark, px. */
 const pointsOf = (placed: PlacedMark, radius: number): readonly Spot[] => {
