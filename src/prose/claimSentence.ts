@@ -8,13 +8,15 @@ import type {
 import { comparativeOf } from './comparatives.ts';
 import { mattersText } from './pairSentence.ts';
 import { formatNumber, printAt, printLimit, stepFor } from './numbers.ts';
-import { toReader, unitFor, withUnit } from './readerUnits.ts';
+import { shortUnit, toReader, unitFor, unitWord, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { counted, countWord, listed, sentence } from './words.ts';
 
 /** A claim as the page prints it: what was said, how it stands, and what the shots would bear. */
 export interface ClaimLine {
   readonly said: string;
+  /** The size that was said, in the reader's units, where it was said in others; else empty. */
+  readonly restated: string;
   readonly standing: string;
   readonly bears: string;
 }
@@ -30,9 +32,18 @@ const standingWords: Readonly<Record<StandingId, string>> = {
 export function claimLines(telling: Telling): readonly ClaimLine[] {
   return telling.findings.claims.map((claim) => ({
     said: sentence(claim.say),
+    restated: restated(claim, telling),
     standing: standingSentence(claim),
     bears: `The shots bear: ${whatTheShotsBear(claim, telling)}.`,
   }));
+}
+
+function restated(claim: ClaimStanding, telling: Telling): string {
+  const unit = unitFor(claim.metric, telling.system);
+  const known = [withUnit('1', unit).replace('1 ', ''), unitWord(unit), shortUnit(unit)];
+  if (claim.byAtLeast === 0 || known.some((word) => claim.say.split(/[^\p{L}°/]+/u).includes(word)))
+    return '';
+  return `That is at least ${claimedSize(claim, telling)}.`;
 }
 
 /** "Weaker than said."; what was borne out without having been planned reads "Seen, not planned." */
