@@ -62,9 +62,11 @@ for (const count of process.argv.slice(2).map(Number)) {
   print('pictures there', drawn);
   const bare = run('bareAstro.ts', { SITE: out });
   print('bare Astro', bare);
-  console.log(
-    `  ${files.length} files, ${(bytes / 1e6 / count).toFixed(2)} MB a report; ${(cold.all / count).toFixed(0)} ms a report cold; ` +
-      `one changed ${((100 * changed.all) / cold.all).toFixed(0)} % of cold; without rasters ${(drawn.all / bare.all).toFixed(1)} x bare Astro`,
-  );
+  const percent = (part: Measured, of: Measured): string => `${((100 * part.all) / of.all).toFixed(0)} %`;
+  const each = (time: number): string => `${(time / count).toFixed(0)} ms`;
+  console.log(`  ${files.length} files, ${(bytes / 1e6 / count).toFixed(2)} MB a report`);
+  console.log(`  a report, cold: ${each(cold.all)}, processor ${each(cold.processor)}`);
+  console.log(`  one changed: ${percent(changed, cold)} of cold`);
+  console.log(`  all but rasters: ${(drawn.all / bare.all).toFixed(1)} x bare Astro`);
   rmSync(folder, { recursive: true });
 }
