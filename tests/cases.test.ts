@@ -35,7 +35,9 @@ describe('four balls hit by a robot', () => {
     const site = loadSite(resolve('tests/cases/robot-balls/content'));
     const shots = site.reports[0]?.session.shots ?? [];
     const groups = ['a', 'b', 'c', 'd'].map((id) =>
-      shots.filter(({ contender }) => contender === id).map(({ values }) => fromCanonical(values.carry ?? 0, 'yd')),
+      shots
+        .filter(({ contender }) => contender === id)
+        .map(({ values }) => fromCanonical(values.carry ?? 0, 'yd')),
     );
     const { statistic, df, between, within } = classicAnova(groups);
     expect(between).toBeCloseTo(2794.39, 2);
@@ -109,16 +111,19 @@ describe('four balls hit by ten golfers', () => {
     expect(model.residualSumOfSquares).toBeCloseTo(546.62, 2);
   });
 
-  test.each(golfers.pairs)('the gap of $a and $b agrees with R', ({ a, b, estimate, halfWidth, newHitter, more, byLuck }) => {
-    const pair = carry?.pairs.find((candidate) => candidate.a === a && candidate.b === b);
-    agrees(pair?.estimate, estimate);
-    agrees(pair?.ci?.[0], estimate - halfWidth);
-    agrees(pair?.ci?.[1], estimate + halfWidth);
-    agrees(pair?.newHitter?.[0], newHitter[0] ?? 0);
-    agrees(pair?.newHitter?.[1], newHitter[1] ?? 0);
-    expect(pair?.whoGained?.more).toBe(more);
-    agrees(pair?.whoGained?.byLuck, byLuck);
-  });
+  test.each(golfers.pairs)(
+    'the gap of $a and $b agrees with R',
+    ({ a, b, estimate, halfWidth, newHitter, more, byLuck }) => {
+      const pair = carry?.pairs.find((candidate) => candidate.a === a && candidate.b === b);
+      agrees(pair?.estimate, estimate);
+      agrees(pair?.ci?.[0], estimate - halfWidth);
+      agrees(pair?.ci?.[1], estimate + halfWidth);
+      agrees(pair?.newHitter?.[0], newHitter[0] ?? 0);
+      agrees(pair?.newHitter?.[1], newHitter[1] ?? 0);
+      expect(pair?.whoGained?.more).toBe(more);
+      agrees(pair?.whoGained?.byLuck, byLuck);
+    },
+  );
 
   test('brand C is clear of the others', () => {
     const withC = carry?.pairs.filter(({ a, b }) => a === 'c' || b === 'c') ?? [];

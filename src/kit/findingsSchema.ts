@@ -177,7 +177,7 @@ export const findingsSchema = z.strictObject({
       'rotation-order-changed',
       'mixed',
       'planned-random',
-  'stated-random',
+      'stated-random',
       'stated-rotation',
       'stated-mini-blocks',
       'stated-one-after-another',
