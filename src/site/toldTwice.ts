@@ -22,7 +22,8 @@ export interface InUnits<Thing> {
   readonly of: Thing;
 }
 
-const otherSystem: Readonly<Record<UnitSystem, UnitSystem>> = { yards: 'metres', metres: 'yards' };
+/** The system that is not this one. */
+export const otherUnits = (system: UnitSystem): UnitSystem => (system === 'yards' ? 'metres' : 'yards');
 
 /**
  * A report in both systems of units, each rounded for itself: nobody reads converted roundings.
@@ -47,7 +48,7 @@ export function toldTwice(report: Report): ToldTwice {
 
 /** The same told in the units that the shop does not use. */
 export function inOtherUnits(telling: Telling): Telling {
-  return { ...telling, system: otherSystem[telling.system] };
+  return { ...telling, system: otherUnits(telling.system) };
 }
 
 /** Ids inside a chart begin with its variant's; the second copy on a page needs others. */
