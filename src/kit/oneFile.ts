@@ -24,18 +24,22 @@ export function oneFile(page: string, files: SiteFiles, origin: string | null): 
   return Buffer.byteLength(whole) < oneFileLimit ? whole : assembled(page, withoutFonts(css), origin);
 }
 
+// Astro leaves < and > in the values of attributes as they are; only quotes end a value.
 function assembled(page: string, css: string, origin: string | null): string {
   const hash = createHash('sha256').update(css).digest('base64');
   const policy = `default-src 'none'; font-src data:; style-src 'sha256-${hash}'; base-uri 'none'; form-action 'none'`;
   const inside = page
-    .replace(/(<meta http-equiv="content-security-policy" content=")[^"]*(")/i, `$1${policy}$2`)
-    .replaceAll(/<link rel="(?:stylesheet|icon|alternate)"[^>]*>/g, '')
+    .replaceAll(/<link rel="(?:stylesheet|icon|alternate)"(?:"[^"]*"|[^">])*>/g, '')
     .replaceAll(/<script type="module"[\s\S]*?<\/script>/g, '')
     // Without script nobody could ask for the other units.
     .replaceAll(/<!--other units-->[\s\S]*?<!--\/other units-->/g, '')
-    .replace('</head>', () => `<style>${css}</style></head>`);
+    // Here and not before </head>: a value of an attribute may hold those very letters.
+    .replace(
+      /(<meta http-equiv="content-security-policy" content=")[^"]*("[^>]*>)/i,
+      (_, before: string, after: string) => `${before}${policy}${after}<style>${css}</style>`,
+    );
   return inside.replaceAll(
-    /<a\b([^>]*?)\shref="(\/[^"]*)"([^>]*)>([\s\S]*?)<\/a>/g,
+    /<a\b((?:"[^"]*"|[^">])*?)\shref="(\/[^"]*)"((?:"[^"]*"|[^">])*)>([\s\S]*?)<\/a>/g,
     (_, before: string, path: string, after: string, words: string) =>
       origin === null ? `<span>${words}</span>` : `<a${before} href="${origin}${path}"${after}>${words}</a>`,
   );
