@@ -69,6 +69,11 @@ export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent
   return loaded;
 }
 
+/** Title of the report that has replaced this one; null where none has, or it is not here. */
+export function replacementTitle({ reports }: SiteContent, { source: { front } }: Report): string | null {
+  return reports.find(({ source }) => source.slug === front.supersededBy)?.source.front.title ?? null;
+}
+
 /** The reports that pages are made of; drafts among them only where they are asked for. */
 export function shownReports(
   { reports }: SiteContent,
