@@ -35,7 +35,7 @@ describe.each(['a4', 'letter'] as const)('on %s', (sheet) => {
   });
 });
 
-/** Fills of words in a PDF of Chromium are too deep to read here; its pages and its size are told. */
+/** That Chromium really makes sheets of it; on which sheet a figure falls is told above by its height and `break-inside`. */
 test.each(reportPages.slice(0, 2))(
   '$name makes a PDF of whole pages, longer with the folds than the screen shows',
   async ({ address }) => {
