@@ -4,6 +4,7 @@ import type { Problem } from '../problems/problem.ts';
 import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
 import type { Hitter } from './authored/hitter.ts';
 import type { Source } from './authored/source.ts';
+import { withoutUnseen } from './authored/unseenCharacters.ts';
 import { contenderMatcher } from './contenderNames.ts';
 import { applyExclusions } from './exclusionsOf.ts';
 import type { Session, Shot } from './session.ts';
@@ -38,7 +39,9 @@ export function assembleSession(
     const order = (orders.get(hitter) ?? 0) + 1;
     orders.set(hitter, order);
     const { round, shotNo, time, values, line, note } = row;
-    const excluded = row.excluded ? { rule: 'marked in the file', reason: note ?? 'no reason given' } : null;
+    const excluded = row.excluded
+      ? { rule: 'marked in the file', reason: withoutUnseen(note ?? 'no reason given') }
+      : null;
     return [{ contender, hitter, round, order, shotNo, time, values, excluded, place: { file, line } }];
   });
   const excluded = applyExclusions(shots, front.exclusions, (index) => source.placeOf(['exclusions', index]));
@@ -82,7 +85,7 @@ export function clubName({ club }: ShotRow, file: string): string {
 
 function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
   const [only] = hitters;
-  const folded = (name: string): string => name.trim().toLowerCase();
+  const folded = (name: string): string => withoutUnseen(name).trim().toLowerCase();
   const known = new Map(
     hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [folded(name), id])),
   );

@@ -1,17 +1,25 @@
+import { withoutUnseen } from './authored/unseenCharacters.ts';
 import type { Contender } from './authored/contender.ts';
 
 /** Finds the contender a club name in a CSV stands for; null when it stands for none. */
 export function contenderMatcher(contenders: readonly Contender[]): (name: string) => string | null {
-  const exact = new Map(contenders.flatMap(({ id, match = [] }) => match.map((name) => [name.trim(), id])));
+  const exact = new Map(
+    contenders.flatMap(({ id, match = [] }) => match.map((name) => [asWritten(name), id])),
+  );
   const loose = new Map(
     contenders.flatMap(({ id, label, short }) =>
       [id, label, ...(short === undefined ? [] : [short])].map((name) => [foldedName(name), id]),
     ),
   );
-  return (name) => exact.get(name.trim()) ?? loose.get(foldedName(name)) ?? null;
+  return (name) => exact.get(asWritten(name)) ?? loose.get(foldedName(name)) ?? null;
+}
+
+/** A name as a report can write it. */
+function asWritten(name: string): string {
+  return withoutUnseen(name).trim();
 }
 
 /** Casing and runs of spaces do not tell names apart. */
 export function foldedName(name: string): string {
-  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+  return asWritten(name).replace(/\s+/g, ' ').toLowerCase();
 }

@@ -41,7 +41,7 @@ const files = {
 const paths = ['shop.yaml', 'reports/two/report.md', 'reports/two/shots.csv'] as const;
 
 /** Characters that no page, chart or data file may hold. */
-const unseen = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u202A-\u202E\u2066-\u2069]/u;
+const unseen = /[\u0000-\u0008\u000B\u000C\u000E-\u001F]/u;
 
 // The seed is fixed: a test that fails must fail again. Other seeds: FUZZ_SEED=1 npx vitest run tests/fuzz.
 test('a content folder changed at random gives clear problems or a good report, nothing else', () => {

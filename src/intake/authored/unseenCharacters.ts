@@ -2,18 +2,21 @@ import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Place, Problem } from '../../problems/problem.ts';
 
 /**
- * Control characters but tab and line ends, those that turn the direction of text round, and what is no character at
- * all. XML 1.0 (section 2.2) allows none of the first and last kind, so charts and feeds would break; the others can
- * make a line read as something else than it is (Unicode TR 36, section 3.2).
+ * Control characters but tab and line ends, and what is no character at all. XML 1.0 (section 2.2) allows neither, so
+ * charts and feeds would break. Marks of direction are text of many languages and stay as typed.
  */
-const unseen =
-  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF\p{Surrogate}]/u;
+const unseen = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\uFFFE\uFFFF\p{Surrogate}]/u;
 
 export function unseenIn(text: string): { readonly at: number; readonly name: string } | null {
   const found = unseen.exec(text);
   if (found === null) return null;
   const code = found[0].codePointAt(0) ?? 0;
   return { at: found.index, name: `U+${code.toString(16).toUpperCase().padStart(4, '0')}` };
+}
+
+/** The text without such characters: session files may hold them, what a shop writes may not. */
+export function withoutUnseen(text: string): string {
+  return text.replace(new RegExp(unseen, 'gu'), '');
 }
 
 /** The problem of such a character. */
