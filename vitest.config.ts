@@ -6,6 +6,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          setupFiles: ['tests/properties.ts'],
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/commands/**'],
           // Properties run many cases, and the machine may be slow.
@@ -15,6 +16,7 @@ export default defineConfig({
       {
         test: {
           name: 'site',
+          setupFiles: ['tests/properties.ts'],
           include: ['tests/site/**/*.test.ts', 'tests/commands/**/*.test.ts'],
           fileParallelism: false,
           globalSetup: ['tests/site/globalSetup.ts'],
