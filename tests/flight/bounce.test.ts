@@ -70,7 +70,9 @@ describe('bounce and run', () => {
           const spinEnergy = (1 / 5) * ((ruleBall.diameter / 2) * ((backspin * Math.PI) / 30)) ** 2;
           const energy = speed ** 2 / 2 + spinEnergy;
           expect(Number.isFinite(metres)).toBe(true);
-          expect(Math.abs(metres)).toBeLessThanOrEqual(energy / ((5 / 7) * 0.131 * 9.80665) + 2 * energy + 1e-12);
+          expect(Math.abs(metres)).toBeLessThanOrEqual(
+            energy / ((5 / 7) * 0.131 * 9.80665) + 2 * energy + 1e-12,
+          );
         },
       ),
       { numRuns: 300 },
