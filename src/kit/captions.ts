@@ -9,7 +9,7 @@ import { absoluteAddress } from './absoluteAddress.ts';
 import { gapsMetric, subjectOf } from './headline.ts';
 import { interestInShort, publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
-import { fitSentences, type Ranked } from './sentences.ts';
+import { fitSentences, sentencesOf, type Ranked } from './sentences.ts';
 import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
 import { capitalised } from '../prose/words.ts';
 
@@ -42,7 +42,7 @@ function shortest(report: Report, who: string, answers: readonly string[]): stri
     [
       { text: opening, rank: 0 },
       ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
-      { text: interestInShort(report, 'The shop'), rank: 0.5 },
+      { text: interestInShort(report, 'The shop'), rank: 0.3 },
       { text: stands, rank: 0 },
     ],
     captionLimits.short,
@@ -64,14 +64,24 @@ function middle(report: Report, figure: DrawnFigure, who: string, answers: reado
     [
       { text: `${who}: ${first}`, rank: 0 },
       ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
-      { text: `${capitalised(subjectOf(figure))}.`, rank: 40 },
+      ...chartWords(report, figure),
       { text: readingWords(report), rank: 31 },
-      { text: interestInShort(report), rank: 0.5 },
+      { text: interestInShort(report), rank: 0.3 },
       { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
       { text: standing(report), rank: 0 },
     ],
     captionLimits.middle,
   );
+}
+
+/** What the chart itself shows, where that is not the answer. */
+function chartWords(report: Report, figure: DrawnFigure): readonly Ranked[] {
+  const subject = { text: `${capitalised(subjectOf(figure))}.`, rank: 43 };
+  if (gapsMetric(report, figure) !== null) return [subject];
+  const [first = ''] = sentencesOf(figure.description);
+  // "Heron: 12 shots" is about one of them, and without the others it would favour it.
+  const ofOne = /^[^.:]+: /.test(first);
+  return [{ ...subject, rank: 0.4 }, ...(ofOne ? [] : [{ text: first, rank: 0.6 }])];
 }
 
 function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFindings | null): string {
@@ -86,8 +96,8 @@ function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFi
   });
   return fitSentences(
     [
-      { text: `${capitalised(subjectOf(figure))}.`, rank: 43 },
       ...(answers.length > 0 ? answers : [{ text: `${who}.`, rank: 0 }]),
+      ...chartWords(report, figure),
       { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
       { text: readingWords(report), rank: 31 },
       {
@@ -95,7 +105,7 @@ function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFi
         rank: 32,
       },
       { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },
-      { text: interestInShort(report), rank: 0.5 },
+      { text: interestInShort(report), rank: 0.3 },
       { text: standing(report), rank: 0 },
       { text: `${credit}${address === null ? '' : `, ${address}`}`, rank: 42 },
     ],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { primaryMetrics, surestFirst } from '../../src/prose/answer.ts';
 import { pairSentence } from '../../src/prose/pairSentence.ts';
 import { captions, captionLimits } from '../../src/kit/captions.ts';
+import { interestInShort } from '../../src/kit/interestInShort.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { fitSentences, sentencesOf } from '../../src/kit/sentences.ts';
 import { offered, reports } from './content.ts';
@@ -34,6 +35,11 @@ describe.each(offered)('%s', (_name, report, figure) => {
   test('never drops a mark that the data are made up', () => {
     for (const caption of Object.values(told))
       expect(caption.includes('Invented data.')).toBe(report.source.front.inventedData);
+  });
+
+  test('names the shop’s interest wherever there is room for it', () => {
+    expect(told.long).toContain(interestInShort(report));
+    for (const caption of [told.middle, told.long]) expect(caption).toMatch(/sells/);
   });
 
   test('promises nothing and proves nothing', () => {
