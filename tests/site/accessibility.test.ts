@@ -11,29 +11,30 @@ const themes = [
 /** WCAG 2.2 AA by axe-core and by HTML_CodeSniffer on every page that was built, none left out. */
 describe('every built page, by both pa11y runners', () => {
   test.each(themes)('has no error in the %s theme', async (_name, scheme) => {
-    const pages = allPages;
+    const pages = allPages.map(({ address }) => address);
     expect(pages.length).toBeGreaterThan(80);
-    const { total, passes, results } = await pa11yCi(
-      pages.map(({ address }) => address),
-      {
-        runners: ['axe', 'htmlcs'],
-        standard: 'WCAG2AA',
-        // axe cannot see what lies behind SVG text and asks for a person; contrast is tested from the tokens.
-        levelCapWhenNeedsReview: 'warning',
-        useIncognitoBrowserContext: false,
-        concurrency: 3,
-        timeout: 180_000,
-        log: { info: () => undefined, error: () => undefined, debug: () => undefined },
-        chromeLaunchConfig: {
-          executablePath: await chromiumPath(),
-          args: [...chromiumArguments, `--blink-settings=preferredColorScheme=${scheme}`],
-        },
+    // The browser that comes as a package never ends its first navigation here: one page goes before and is not counted.
+    const first = `${pages[0] ?? ''}?first`;
+    const { total, results } = await pa11yCi([first, ...pages], {
+      runners: ['axe', 'htmlcs'],
+      standard: 'WCAG2AA',
+      // axe cannot see what lies behind SVG text and asks for a person; contrast is tested from the tokens.
+      levelCapWhenNeedsReview: 'warning',
+      useIncognitoBrowserContext: false,
+      concurrency: 3,
+      timeout: 120_000,
+      log: { info: () => undefined, error: () => undefined, debug: () => undefined },
+      chromeLaunchConfig: {
+        executablePath: await chromiumPath(),
+        args: [...chromiumArguments, `--blink-settings=preferredColorScheme=${scheme}`],
       },
-    );
-    const found = Object.entries(results).flatMap(([url, issues]) =>
+    });
+    const audited = Object.entries(results).filter(([url]) => url !== first);
+    const found = audited.flatMap(([url, issues]) =>
       issues.map((issue) => ({ url, ...issue, message: issue.message })),
     );
     expect(found).toEqual([]);
-    expect({ total, passes }).toEqual({ total: pages.length, passes: pages.length });
+    expect(audited.map(([url]) => url).sort()).toEqual([...pages].sort());
+    expect(total).toBe(pages.length + 1);
   });
 });
