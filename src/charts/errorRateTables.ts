@@ -1,4 +1,8 @@
 import rates from '../../tests/bench/errorRates.json' with { type: 'json' };
+import { printStated } from '../prose/numbers.ts';
+import { mattersText } from '../prose/pairSentence.ts';
+import { toReader, unitFor, unitWord, type UnitSystem } from '../prose/readerUnits.ts';
+import { toCanonical } from '../trade/units.ts';
 import type { Table } from './figure.ts';
 
 const percent = (value: number): string => value.toFixed(1);
@@ -8,11 +12,24 @@ const least = (values: readonly number[]): string =>
   values.length === 0 ? '–' : percent(Math.min(...values));
 const byNumber = (x: number, y: number): number => x - y;
 
+const carryUnit = (system: UnitSystem): ReturnType<typeof unitFor> => unitFor('carry', system);
+/** A distance of the simulation, which counts in yards, as a number in a reader's unit. */
+const inReaderUnit = (yards: number, system: UnitSystem): number =>
+  toReader(toCanonical(yards, 'yd'), 'carry', system);
+
+/** A distance that is stated in yards, in words in a reader's unit: "8 yards", "7.3 metres". */
+export function statedDistance(yards: number, system: UnitSystem): string {
+  return mattersText({ matters: inReaderUnit(yards, system), unit: carryUnit(system) });
+}
+
 /** How the figures below were found. */
-export const errorRateSource =
-  `Our own simulation: ${rates.trials.toLocaleString('en-GB')} made-up sessions a line (fewer for the order of ` +
-  `shots), carry spread ${rates.carrySd} yards, a gap of ${rates.matters} yards matters. Run again with ` +
-  `node tests/bench/errorRates.ts.`;
+export function errorRateSource(system: UnitSystem): string {
+  return (
+    `Our own simulation: ${rates.trials.toLocaleString('en-GB')} made-up sessions a line (fewer for the order of ` +
+    `shots), carry spread ${statedDistance(rates.carrySd, system)}, a gap of ` +
+    `${statedDistance(rates.matters, system)} matters. Run again with node tests/bench/errorRates.ts.`
+  );
+}
 
 /** False gaps between equal contenders, one golfer: the worst over two to six contenders. */
 export function falseGapTable(): Table {
@@ -54,18 +71,20 @@ export function powerTable(): Table {
 }
 
 /** False gaps with eight golfers. */
-export function eightHittersTable(): Table {
+export function eightHittersTable(system: UnitSystem): Table {
   return {
     caption: 'Eight golfers, equal contenders on average: sessions in 100 with any false gap',
     head: [
       'Contenders',
-      'How golfers differ in what suits them (sd, yards)',
+      `How golfers differ in what suits them (sd, ${unitWord(carryUnit(system))})`,
       'False gaps',
       'Intervals that hold the truth',
     ],
     rows: rates.eightHitters.map(({ contenders, interaction, falseGaps, coverage }) => [
       String(contenders),
-      interaction.sd === 0 ? 'not at all' : `${interaction.sd}, ${interaction.of}`,
+      interaction.sd === 0
+        ? 'not at all'
+        : `${printStated(inReaderUnit(interaction.sd, system))}, ${interaction.of}`,
       percent(falseGaps),
       percent(coverage),
     ]),

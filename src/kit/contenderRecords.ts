@@ -78,7 +78,11 @@ export function contenderRecords(reports: readonly Report[]): ReadonlyMap<string
   );
 }
 
-function answersAbout(id: string, { findings, telling }: Report): readonly string[] {
+/** What a report says of one of its contenders, the surest pair first. */
+export function answersAbout(
+  id: string,
+  { findings, telling }: Pick<Report, 'findings' | 'telling'>,
+): readonly string[] {
   return primaryMetrics(findings).flatMap((metric) =>
     surestFirst(metric)
       .filter(({ a, b }) => a === id || b === id)

@@ -1,5 +1,6 @@
 import { chartQuestions } from '../charts/chartQuestions.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
+import type { MeetingsOfBuilds } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { renderNarrative } from '../prose/narrative.ts';
 import type { UnitSystem } from '../prose/readerUnits.ts';
@@ -29,21 +30,13 @@ export const otherUnits = (system: UnitSystem): UnitSystem => (system === 'yards
  * A report in both systems of units, each rounded for itself: nobody reads converted roundings.
  */
 export function toldTwice(report: Report): ToldTwice {
-  const { source, telling, figures, narrativeHtml } = report;
-  const other = inOtherUnits(telling);
-  const { system } = other;
-  const { html } = renderNarrative({ ...source.body, file: '' }, other, chartQuestions);
-  return [
-    { system: telling.system, telling, figures, narrativeHtml },
-    {
-      system,
-      telling: other,
-      figures: report
-        .figuresInOtherUnits()
-        .map((figure) => (figure.kind === 'drawn' ? withOwnIds(figure, system) : figure)),
-      narrativeHtml: narrativeHtml === '' ? '' : html,
-    },
-  ];
+  const told = ({ telling, figures, narrativeHtml }: Report): ToldReport => ({
+    system: telling.system,
+    telling,
+    figures,
+    narrativeHtml,
+  });
+  return [told(report), told(reportInOtherUnits(report))];
 }
 
 /** The same told in the units that the shop does not use. */
@@ -51,8 +44,64 @@ export function inOtherUnits(telling: Telling): Telling {
   return { ...telling, system: otherUnits(telling.system) };
 }
 
-/** Ids inside a chart begin with its variant's; the second copy on a page needs others. */
-function withOwnIds(figure: DrawnFigure, system: UnitSystem): DrawnFigure {
+/** The reports asked for last: pages of one report come after one another, and its drawings are large. */
+const held = new Map<Report, Report>();
+const mostHeld = 4;
+
+/**
+ * A report as it reads in the units that the shop does not use. Ids inside its charts are others, so that both fit one
+ * page.
+ */
+export function reportInOtherUnits(report: Report): Report {
+  const known = held.get(report);
+  if (known !== undefined) return known;
+  const made = makeInOtherUnits(report);
+  const [oldest] = held.keys();
+  if (held.size >= mostHeld && oldest !== undefined) held.delete(oldest);
+  held.set(report, made);
+  return made;
+}
+
+function makeInOtherUnits(report: Report): Report {
+  const telling = inOtherUnits(report.telling);
+  const { html } = renderNarrative({ ...report.source.body, file: '' }, telling, chartQuestions);
+  return {
+    ...report,
+    telling,
+    figures: report.figuresInOtherUnits().map((figure) => withOwnIds(figure, telling.system)),
+    figuresInOtherUnits: () => report.figures,
+    narrativeHtml: report.narrativeHtml === '' ? '' : html,
+  };
+}
+
+/** The two systems themselves, this one first. */
+export const inEither = (system: UnitSystem): readonly InUnits<UnitSystem>[] =>
+  [system, otherUnits(system)].map((one) => ({ system: one, of: one }));
+
+/** Something and how it reads in the units that the shop does not use. */
+export const inBothUnits = <Thing>(
+  { telling: { system } }: Report,
+  own: Thing,
+  other: Thing,
+): readonly InUnits<Thing>[] => [
+  { system, of: own },
+  { system: otherUnits(system), of: other },
+];
+
+/** Meetings of a pair told in the units that the shop does not use; their charts are not drawn anew. */
+export function meetingsInOtherUnits(group: MeetingsOfBuilds): MeetingsOfBuilds {
+  return {
+    ...group,
+    meetings: group.meetings.map((meeting) => ({
+      ...meeting,
+      report: { ...meeting.report, telling: inOtherUnits(meeting.report.telling) },
+    })),
+  };
+}
+
+/** A chart with ids of its own inside: they begin with its variant's, and the second copy on a page needs others. */
+export function withOwnIds(figure: Figure, system: UnitSystem): Figure {
+  if (figure.kind === 'absent') return figure;
   const renamed = (svg: string, variant: 'wide' | 'narrow'): string =>
     svg.replaceAll(new RegExp(`(["#])${figure.id}-${variant}-`, 'g'), `$1${figure.id}-${variant}-${system}-`);
   return {

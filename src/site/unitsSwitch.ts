@@ -9,11 +9,13 @@ const said: Readonly<Record<System, string>> = {
 
 /**
  * For a browser: a button in `place` that shows either the shop's units or the others. Everything that differs stands
- * on the page twice, marked `data-units`; without this script the shop's alone are seen.
+ * on the page twice, marked `data-units`; without this script the shop's alone are seen. A page on which nothing
+ * differs gets no button.
  *
  * @param own the units that the page is written in
  */
 export function addUnitsSwitch(page: Document, place: Element, own: System): void {
+  if (page.querySelector('[data-units]') === null) return;
   const other: System = own === 'yards' ? 'metres' : 'yards';
   const button = page.createElement('button');
   button.type = 'button';

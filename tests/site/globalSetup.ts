@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { buildSite } from '../../src/commands/buildSite.ts';
+import { manyReports } from '../kit/manyReports.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
 import { serveFolder, type StaticServer } from './staticServer.ts';
 
@@ -14,6 +15,9 @@ declare module 'vitest' {
     triedContent: string;
     triedFolder: string;
     triedAddress: string;
+    /** A site with pairs and contenders that met in several reports, and where it is served. */
+    pooledFolder: string;
+    pooledAddress: string;
   }
 }
 
@@ -31,17 +35,26 @@ async function built(contentDir: string, outDir: string): Promise<StaticServer> 
 
 /** Builds the site of `content/`, and the one that tries the pages, once for all tests of built pages, and serves both. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const [siteFolder, triedContent, triedFolder] = ['test-site', 'tried-content', 'tried-site'].map((name) =>
-    resolve('.cache', name),
-  ) as [string, string, string];
+  const [siteFolder, triedContent, triedFolder, pooledFolder] = [
+    'test-site',
+    'tried-content',
+    'tried-site',
+    'pooled-site',
+  ].map((name) => resolve('.cache', name)) as [string, string, string, string];
   writeTriedContent(triedContent);
   const site = await built(resolve('content'), siteFolder);
   process.env['SPECIMENS'] = '1';
   const tried = await built(triedContent, triedFolder).finally(() => delete process.env['SPECIMENS']);
+  const pooled = await built(
+    manyReports('name: Shop & Sons\naddress: https://golf.example/\n'),
+    pooledFolder,
+  );
   project.provide('siteFolder', siteFolder);
   project.provide('siteAddress', site.address);
   project.provide('triedContent', triedContent);
   project.provide('triedFolder', triedFolder);
   project.provide('triedAddress', tried.address);
-  return async () => void (await Promise.all([site.close(), tried.close()]));
+  project.provide('pooledFolder', pooledFolder);
+  project.provide('pooledAddress', pooled.address);
+  return async () => void (await Promise.all([site.close(), tried.close(), pooled.close()]));
 }

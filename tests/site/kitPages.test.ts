@@ -42,7 +42,7 @@ describe.each(kits)('%s', (file) => {
         expect(naturalWidth).toBe(1200);
         expect(alt.length).toBeGreaterThan(60);
       }
-      const buttons = await page.$$eval('button', (all) => all.length);
+      const buttons = await page.$$eval('article button', (all) => all.length);
       const copyable = await page.$$eval('[data-copy]', (all) => all.length);
       expect(buttons).toBe(script ? copyable : 0);
       expect(copyable).toBeGreaterThan(5 * images.length);

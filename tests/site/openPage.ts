@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'puppeteer-core';
+import type { Browser, BrowserContext, Page } from 'puppeteer-core';
 
 /** How a page is looked at. */
 export interface Screen {
@@ -9,7 +9,7 @@ export interface Screen {
 
 /** A page of the site in a tab of its own, loaded; the caller closes it. */
 export async function openPage(
-  browser: Browser,
+  browser: Browser | BrowserContext,
   address: string,
   { width, height = 900, script = true }: Screen,
 ): Promise<Page> {

@@ -32,7 +32,19 @@ export const specimenPages = tried.filter(isSpecimen);
 /** Pages that have to bear what the demo reports do not show: their other pages differ in nothing. */
 export const triedPages = tried.filter((page) => isReport(page) || page.file === 'index.html');
 
-export const allPages = [...demoPages, ...triedPages, ...specimenPages];
+/** Pairs and contenders that met in several reports. */
+export const pooledPages = pagesOf('pooled', inject('pooledFolder'), inject('pooledAddress')).filter(
+  ({ file }) => /^(pairs|contenders)\//.test(file),
+);
+
+export const allPages = [...demoPages, ...triedPages, ...specimenPages, ...pooledPages];
+
+/** Every page of the three sites, also those that differ from others in nothing but their report. */
+export const everyPage = [
+  ...demoPages,
+  ...tried,
+  ...pagesOf('pooled', inject('pooledFolder'), inject('pooledAddress')),
+];
 
 /** Reports that stand; a withdrawn one is only a note. */
 export const reportPages = [...demoPages, ...triedPages].filter(
