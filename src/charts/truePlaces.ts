@@ -91,13 +91,27 @@ const stacked = (placed: readonly PlacedMark[], radius: number): readonly number
   return sizes;
 };
 
-/** How well a radius serves: marks that still hide one another, then those drawn smaller beyond one in five. */
-const faults = (panels: readonly (readonly number[])[], radius: number): readonly [number, number] => {
-  const smaller = panels.map((sizes) => sizes.filter((size) => size < radius));
-  const hiding = smaller.flat().filter((size) => size <= leastOnTop).length;
-  const many = smaller.map((found, at) => Math.max(0, found.length * rest - (panels[at]?.length ?? 0)));
-  return [hiding, Math.max(0, ...many)];
+/** What a radius leads to: the radii of each panel's marks, and what speaks against them. */
+interface Tried {
+  readonly sizes: readonly (readonly number[])[];
+  /** Marks that still hide one another. */
+  readonly hidden: number;
+  /** Marks drawn smaller beyond one in five, in the panel that has most of them, times five. */
+  readonly smaller: number;
+}
+
+const tryRadius = (panels: readonly (readonly PlacedMark[])[], radius: number): Tried => {
+  const sizes = panels.map((panel) => stacked(panel, radius));
+  const smaller = sizes.map((panel) => panel.filter((size) => size < radius));
+  return {
+    sizes,
+    hidden: smaller.flat().filter((size) => size <= leastOnTop).length,
+    smaller: Math.max(0, ...smaller.map((found, at) => found.length * rest - (sizes[at]?.length ?? 0))),
+  };
 };
+
+const isBetter = (one: Tried, other: Tried): boolean =>
+  one.hidden < other.hidden || (one.hidden === other.hidden && one.smaller < other.smaller);
 
 /**
  * Radii for marks at their true places, so that a quarter of every one shows: each panel's marks in order of drawing. All have one radius of
@@ -107,13 +121,12 @@ const faults = (panels: readonly (readonly number[])[], radius: number): readonl
 export const truePlaces = <Placed extends PlacedMark>(
   panels: readonly (readonly Placed[])[],
 ): readonly (readonly SizedMark<Placed>[])[] => {
-  const tried = radii.map((radius) => {
-    const sizes = panels.map((panel) => stacked(panel, radius));
-    return { radius, sizes, faults: faults(sizes, radius) };
-  });
-  const [best] = tried.sort(
-    (one, other) => one.faults[0] - other.faults[0] || one.faults[1] - other.faults[1],
-  );
+  let best: Tried | null = null;
+  for (const radius of radii) {
+    const tried = tryRadius(panels, radius);
+    if (best === null || isBetter(tried, best)) best = tried;
+    if (best.hidden === 0 && best.smaller === 0) break;
+  }
   return panels.map((panel, at) =>
     panel.map((placed, index) => ({ ...placed, radius: best?.sizes[at]?.[index] ?? radii[0] })),
   );

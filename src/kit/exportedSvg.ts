@@ -72,7 +72,7 @@ function headlineLines(sentences: readonly string[]): readonly string[] {
   return wrap(sentences[0] ?? '');
 }
 
-/** The wide chart as an inner SVG: the outer one is the named image. */
+/** The wide chart as a group: a renderer would clip an SVG within an SVG, which costs it a second picture. */
 function chartInside(svg: string): {
   readonly height: number;
   readonly at: (x: number, y: number) => string;
@@ -80,9 +80,12 @@ function chartInside(svg: string): {
   const opening = /^<svg\b[^>]*>/.exec(svg)?.[0] ?? '';
   const height = Number(/\sheight="([\d.]+)"/.exec(opening)?.[1] ?? NaN);
   if (!Number.isFinite(height)) throw new Error('The chart has no height.');
-  const bare = opening.replaceAll(/\s(?:role|aria-labelledby|class|xmlns)="[^"]*"/g, '');
-  const body = svg.slice(opening.length).replace(/<title[^>]*>[^<]*<\/title>/, '');
-  return { height, at: (x, y) => bare.replace('<svg', `<svg x="${x}" y="${y}"`) + body };
+  const bare = opening.replaceAll(/\s(?:role|aria-labelledby|class|xmlns|width|height|viewBox)="[^"]*"/g, '');
+  const body = svg
+    .slice(opening.length)
+    .replace(/<title[^>]*>[^<]*<\/title>/, '')
+    .replace(/<\/svg>\s*$/, '</g>');
+  return { height, at: (x, y) => bare.replace('<svg', `<g transform="translate(${x},${y})"`) + body };
 }
 
 // Asked for by every page that shows the image; the image itself would be too large to keep.

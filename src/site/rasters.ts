@@ -16,7 +16,7 @@ const fontFiles = [
 ];
 
 /** Goes up whenever `encodePng` writes other bytes. */
-const encoding = 2;
+const encoding = 3;
 
 /** What decides over the bytes of a raster besides the SVG. */
 interface Renderer {

@@ -22,7 +22,7 @@ interface TextBox {
 
 /** Where each text of an exported chart should have ink, px of the SVG; Literata is taken for as wide as Source Sans. */
 function textBoxes(svg: string): TextBox[] {
-  const inner = /<svg x="([\d.]+)" y="([\d.]+)"/.exec(svg);
+  const inner = /<g transform="translate\(([\d.]+),([\d.]+)\)" text-anchor/.exec(svg);
   const [left, top] = [Number(inner?.[1]), Number(inner?.[2])];
   const groups = [...svg.matchAll(/<g((?:\s[^>]*)?)>((?:<text[\s\S]*?<\/text>)+)<\/g>/g)];
   return groups.flatMap(([, attributes = '', body = '']) => {
@@ -82,12 +82,10 @@ describe.each(offered)('%s', (_name, report, figure) => {
   test('is cut off nowhere', () => {
     const height = Number(/height="(\d+)"/.exec(svg)?.[1]);
     const room = 40;
-    const open = svg
-      .replace(/<svg x=/, '<svg overflow="visible" x=')
-      .replace(
-        new RegExp(`width="${exportWidth}" height="${height}" viewBox="0 0 ${exportWidth} ${height}"`),
-        `width="${exportWidth + 2 * room}" height="${height + 2 * room}" viewBox="${-room} ${-room} ${exportWidth + 2 * room} ${height + 2 * room}"`,
-      );
+    const open = svg.replace(
+      new RegExp(`width="${exportWidth}" height="${height}" viewBox="0 0 ${exportWidth} ${height}"`),
+      `width="${exportWidth + 2 * room}" height="${height + 2 * room}" viewBox="${-room} ${-room} ${exportWidth + 2 * room} ${height + 2 * room}"`,
+    );
     const wide = drawPixels(open, exportWidth + 2 * room);
     const outside: string[] = [];
     const [red, green, blue] = [0xfa, 0xf8, 0xf2];
