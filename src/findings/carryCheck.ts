@@ -3,6 +3,7 @@ import { carryResiduals } from '../flight/carryResiduals.ts';
 import { flightModel } from '../flight/flightModel.ts';
 import type { FlownShot } from '../flight/flownShot.ts';
 import { launchesOf } from '../flight/launchesOf.ts';
+import { quickStep } from '../flight/quickStep.ts';
 import type { Session } from '../intake/session.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -44,7 +45,7 @@ export function checkCarries(session: Session, mattersM: number, ballVaried: boo
   if (calibration.state === 'not-possible') {
     return [unusual(place, 'carries that no drag of a golf ball gives at these launches')];
   }
-  const tuned = { ...untuned, dragScale: calibration.dragScale, step: 0.1 };
+  const tuned = { ...untuned, dragScale: calibration.dragScale, step: quickStep };
   const residuals = carryResiduals(flownBy, tuned).map(({ residuals: own }) => own);
   return [
     ...(calibration.state === 'unusual'

@@ -4,6 +4,7 @@ import { coefficientSets } from '../flight/coefficientSets.ts';
 import { flightModel } from '../flight/flightModel.ts';
 import { launchesOf } from '../flight/launchesOf.ts';
 import { meanLaunch } from '../flight/meanLaunch.ts';
+import { quickStep } from '../flight/quickStep.ts';
 import { priceInMetres } from '../flight/priceInMetres.ts';
 import type { PricedMetric } from '../flight/tradeSensitivities.ts';
 import type { Session } from '../intake/session.ts';
@@ -34,7 +35,7 @@ export function swingOf(input: AnalysisInput): SwingFindings | null {
   const margin = (input.matters[metric] ?? metrics[metric].matters) / 2;
   const level = 1 - 0.05 / read.length;
   const shot = meanDelivery(session);
-  const models = calibratedModels([], flightModel({ step: 0.1 }), coefficientSets);
+  const models = calibratedModels([], flightModel({ step: quickStep }), coefficientSets);
   const found = read.map((id) => {
     const column = session.columns[id];
     const { gaps } = shotGaps(samplesOf(session, id), level, column?.step ?? 0);

@@ -3,7 +3,6 @@ import type { Random } from '../stats/random.ts';
 import {
   attributionPlan,
   carryGap,
-  coalitionLaunches,
   rowOf,
   spinGap,
   type AttributionPlan,
@@ -11,6 +10,7 @@ import {
   type PartId,
 } from './attributionPlan.ts';
 import { calibrate, type Calibration } from './calibration.ts';
+import { coalitionCarries } from './coalitionCarries.ts';
 import { carrySurface } from './carrySurface.ts';
 import type { CoefficientSet } from './coefficientSet.ts';
 import type { FlightModel } from './flightModel.ts';
@@ -20,7 +20,7 @@ import { meanLaunch } from './meanLaunch.ts';
 import { meanDraws, meansOf, type MeanPair } from './meanDraws.ts';
 import { leastModelledGap, spinTrendError } from './modelError.ts';
 import { shapley } from './shapley.ts';
-import { meanLaunchSize, smoothedCarry, type MeanCarry } from './smoothedCarry.ts';
+import { smoothedSurface, type Landing } from './smoothedSurface.ts';
 
 /** Metres, a minus b, with the range that the shots leave. */
 export interface Share {
@@ -128,7 +128,7 @@ export function attribute(input: AttributionInput): Attribution {
     const tuned = { ...own, dragScale: calibration.dragScale };
     const surface = carrySurface(launches, shotBox, tuned);
     const within = withinMeasured(meanLaunch(launches), tuned);
-    const carry = smoothedCarry(surface, residuals, meanBox);
+    const landing = smoothedSurface(surface, residuals, meanBox);
     const { flights, misfit } = surface;
     return [
       {
@@ -137,7 +137,7 @@ export function attribute(input: AttributionInput): Attribution {
         flights,
         misfit,
         within,
-        ...sharesOf(carry, plan, means, drawn, level),
+        ...sharesOf(landing, plan, means, drawn, level),
       },
     ];
   });
@@ -181,7 +181,7 @@ interface Shares {
 
 /** Shapley shares of the means and of every draw. */
 function sharesOf(
-  carry: MeanCarry,
+  landing: Landing,
   plan: AttributionPlan,
   means: MeanPair,
   drawn: readonly MeanPair[],
@@ -189,17 +189,12 @@ function sharesOf(
 ): Shares {
   const players = plan.parts.length;
   const coalitions = 1 << players;
-  const fill = coalitionLaunches(plan);
+  const carries = coalitionCarries(landing, plan);
   const split = shapley(players);
-  const launches = new Float64Array(coalitions * meanLaunchSize);
-  const rows = Array.from({ length: coalitions }, (_, set) =>
-    launches.subarray(set * meanLaunchSize, (set + 1) * meanLaunchSize),
-  );
   const values = new Float64Array(coalitions);
   const shares = new Float64Array(players);
   const work = (pair: MeanPair): void => {
-    fill(pair, launches);
-    rows.forEach((row, set) => (values[set] = carry(row)));
+    carries(pair, values);
     split(values, shares);
   };
   const columns = Array.from({ length: players + 2 }, () => new Float64Array(drawn.length));

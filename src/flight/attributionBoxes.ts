@@ -1,10 +1,10 @@
 import { meanOf } from '../stats/moments.ts';
-import { coalitionLaunches, type AttributionPlan, type AttributionShot } from './attributionPlan.ts';
+import type { AttributionPlan, AttributionShot } from './attributionPlan.ts';
+import { coalitionAxes } from './coalitionAxes.ts';
 import type { Launch } from './launch.ts';
 import { boxBetween, shaping, type LaunchBox } from './launchBox.ts';
 import { meanLaunch } from './meanLaunch.ts';
 import type { MeanPair } from './meanDraws.ts';
-import { meanLaunchSize } from './smoothedCarry.ts';
 
 /** Each shot's launch less the mean of its own contender. */
 export function residualsOf(shots: readonly AttributionShot[]): readonly Launch[] {
@@ -38,16 +38,13 @@ export function boxOfShots(
 
 /** All mean launches that a coalition of the means or of a draw can have. */
 export function boxOfMeans(pairs: readonly MeanPair[], plan: AttributionPlan): LaunchBox {
-  const fill = coalitionLaunches(plan);
-  const coalitions = 1 << plan.parts.length;
-  const launches = new Float64Array(coalitions * meanLaunchSize);
+  const { axes, fill } = coalitionAxes(plan);
   const low = shaping.map(() => Infinity);
   const high = shaping.map(() => -Infinity);
   for (const pair of pairs) {
-    fill(pair, launches);
-    for (let set = 0; set < coalitions; set++) {
-      for (let i = 0; i < shaping.length; i++) {
-        const value = launches[set * meanLaunchSize + i] ?? 0;
+    fill(pair);
+    for (let i = 0; i < axes.length; i++) {
+      for (const value of axes[i] ?? []) {
         low[i] = Math.min(low[i] ?? value, value);
         high[i] = Math.max(high[i] ?? value, value);
       }

@@ -1,6 +1,5 @@
 import type { Launch } from './launch.ts';
 import type { MeanPair } from './meanDraws.ts';
-import { meanLaunchSize } from './smoothedCarry.ts';
 
 /** What a gap in carry is split over. */
 export type PartId = 'ball-speed' | 'club-speed' | 'smash' | 'launch-angle' | 'spin-rate' | 'direction';
@@ -13,14 +12,15 @@ export interface AttributionShot {
   readonly round: number | null;
 }
 
-/** Which parts a pair can be split into, and how a coalition's mean launch is put together. */
+/** Which parts a pair can be split into. */
 export interface AttributionPlan {
   readonly parts: readonly PartId[];
   /** Parts that cannot play because nothing about them varied in any shot. */
   readonly constant: readonly PartId[];
 }
 
-const column = {
+/** Where a shot's or a mean's row holds what. */
+export const column = {
   clubSpeed: 0,
   ballSpeed: 1,
   launchAngle: 2,
@@ -66,49 +66,4 @@ export function carryGap({ a, b }: MeanPair): number {
 /** Gap in mean spin, a minus b, rpm. */
 export function spinGap({ a, b }: MeanPair): number {
   return (a[column.spinRate] ?? 0) - (b[column.spinRate] ?? 0);
-}
-
-/**
- * Mean launches of all coalitions of a pair, written one after another into `out` as `MeanCarry` takes them: bit i of the coalition says that part i is a's, else b's. The smash factor is the
- * ratio of the means, so that club speed times smash factor is the mean ball speed.
- */
-export function coalitionLaunches(plan: AttributionPlan): (pair: MeanPair, out: Float64Array) => void {
-  const bit = (id: PartId): number => {
-    const at = plan.parts.indexOf(id);
-    return at < 0 ? 0 : 1 << at;
-  };
-  const club = bit('club-speed');
-  const smash = bit('smash');
-  const ball = bit('ball-speed');
-  const angle = bit('launch-angle');
-  const spin = bit('spin-rate');
-  const direction = bit('direction');
-  const coalitions = 1 << plan.parts.length;
-  return ({ a, b }, out) => {
-    const clubA = a[column.clubSpeed] ?? 0;
-    const clubB = b[column.clubSpeed] ?? 0;
-    const ballA = a[column.ballSpeed] ?? 0;
-    const ballB = b[column.ballSpeed] ?? 0;
-    const turnA = ((a[column.direction] ?? 0) * Math.PI) / 180;
-    const turnB = ((b[column.direction] ?? 0) * Math.PI) / 180;
-    const cosineA = Math.cos(turnA);
-    const sineA = Math.sin(turnA);
-    const cosineB = Math.cos(turnB);
-    const sineB = Math.sin(turnB);
-    for (let set = 0; set < coalitions; set++) {
-      const at = set * meanLaunchSize;
-      out[at] =
-        club === 0
-          ? (set & ball) !== 0
-            ? ballA
-            : ballB
-          : ((set & club) !== 0 ? clubA : clubB) * ((set & smash) !== 0 ? ballA / clubA : ballB / clubB);
-      out[at + 1] = ((set & angle) !== 0 ? a : b)[column.launchAngle] ?? 0;
-      out[at + 2] = ((set & spin) !== 0 ? a : b)[column.spinRate] ?? 0;
-      const turnedA = (set & direction) !== 0;
-      out[at + 3] = (turnedA ? a : b)[column.spinAxis] ?? 0;
-      out[at + 4] = turnedA ? cosineA : cosineB;
-      out[at + 5] = turnedA ? sineA : sineB;
-    }
-  };
 }

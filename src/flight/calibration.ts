@@ -1,6 +1,7 @@
 import { meanOf } from '../stats/moments.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
+import { quickStep } from './quickStep.ts';
 import { fly } from './trajectory.ts';
 
 /** One drag factor that makes the mean modelled carry the mean carry read. */
@@ -22,14 +23,12 @@ interface Fitted<State extends string> {
 
 const reach = [0.3, 3] as const;
 const closeEnough = 1e-5;
-// A tenth of a second leaves errors of micrometres, see tests/flight/trajectory.test.ts.
-const step = 0.1;
 
 /** Fits the drag factor to shots by the secant rule on the mean error; what `model` says of drag is the start. */
 export function calibrate(shots: readonly FlownShot[], model: FlightModel): Calibration {
   if (shots.length === 0) return { state: 'not-possible', why: 'no-shots' };
   const errors = (dragScale: number): readonly number[] =>
-    shots.map(({ launch, carry }) => carry - fly(launch, { ...model, dragScale, step }).carry);
+    shots.map(({ launch, carry }) => carry - fly(launch, { ...model, dragScale, step: quickStep }).carry);
   let before = { dragScale: model.dragScale, error: meanOf(errors(model.dragScale)) };
   // More drag where the ball was modelled too far. About 2 % of drag are 1 % of carry.
   let dragScale = before.dragScale * (before.error < 0 ? 1.05 : 0.95);

@@ -4,6 +4,7 @@ import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { inBox, outOfBox, shaping, type LaunchBox } from './launchBox.ts';
 import { polynomialAt, polynomialFit, powersUpTo, type Polynomial } from './polynomial.ts';
+import { quickStep } from './quickStep.ts';
 import { fly } from './trajectory.ts';
 
 /**
@@ -23,8 +24,6 @@ export interface CarrySurface {
 const designFlights = 86;
 const checkFlights = 12;
 const points = designPoints(designFlights, shaping.length);
-// A tenth of a second leaves errors of micrometres.
-const step = 0.1;
 
 const tilt = shaping.indexOf('spinAxis');
 // Straight shots bend most with launch angle and spin, hardly with ball speed: sixth degree where speed counts double.
@@ -53,7 +52,7 @@ const fitMirrored = {
  * (`low` = -`high`) so that the mirror can serve.
  */
 export function carrySurface(launches: readonly Launch[], box: LaunchBox, model: FlightModel): CarrySurface {
-  const quick = { ...model, step };
+  const quick = { ...model, step: quickStep };
   const ahead = turnedWith(quick, meanOf(launches.map(({ launchDirection }) => launchDirection)));
   const flights = points.map((point) => fly(outOfBox(box, point), ahead));
   const mirrored = ahead.wind.z === 0 && (box.middle[tilt] ?? 0) === 0;

@@ -2,6 +2,7 @@ import { toCanonical } from '../trade/units.ts';
 import { totalOf } from './bounce.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
+import { quickStep } from './quickStep.ts';
 import { fly } from './trajectory.ts';
 
 /** Ascending, degrees and rpm. */
@@ -37,12 +38,10 @@ export interface LaunchSpinGrid extends GridAxes {
 /** How far below the greatest distance the plateau reaches, metres: less than any gap that matters. */
 export const plateauDepth = toCanonical(3, 'yd');
 
-// A tenth of a second leaves errors of micrometres.
-const step = 0.1;
 const mostCells = 24;
 
 export function launchSpinGrid(axes: GridAxes, ballSpeed: number, model: FlightModel): LaunchSpinGrid {
-  const quick = { ...model, step };
+  const quick = { ...model, step: quickStep };
   const flights = axes.launchAngles.map((launchAngle) =>
     axes.spinRates.map((spinRate) => {
       const flight = fly({ ballSpeed, launchAngle, spinRate, launchDirection: 0, spinAxis: 0 }, quick);

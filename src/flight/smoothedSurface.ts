@@ -4,28 +4,18 @@ import type { Launch } from './launch.ts';
 import { inBox, outOfBox, shaping, type LaunchBox } from './launchBox.ts';
 import { compiled, polynomialFit, powersUpTo } from './polynomial.ts';
 
-/**
- * Mean carry, metres, of a cloud of shots around a mean launch, given in a row: ball speed, angle, spin, tilt, then
- * cosine and sine of the direction.
- */
-export type MeanCarry = (mean: Float64Array) => number;
-
-/** Numbers in such a row. */
-export const meanLaunchSize = 6;
+/** Metres along and across the launch direction, in the box's coordinates. */
+export type Landing = Pick<CarrySurface, 'box' | 'along' | 'across'>;
 
 const points = designPoints(60, shaping.length);
 const fit = polynomialFit(powersUpTo(shaping.length, 3), points);
 
 /**
- * The carry of a hitter whose shots scatter as `residuals` do, as a function of the mean launch within `box`: the
- * mean over the cloud of the surface's carry, not the carry of the mean. Cubic in the box's coordinates, which for
- * means (a part of the range of single shots) loses nothing that could be printed.
+ * Where the shots of a hitter land in the mean who scatters as `residuals` do, as a function of the mean launch within
+ * `box`: the mean over the cloud of the surface's landings, not the landing of the mean. Cubic in the box's
+ * coordinates, which for means (a part of the range of single shots) loses nothing that could be printed.
  */
-export function smoothedCarry(
-  surface: Pick<CarrySurface, 'box' | 'along' | 'across'>,
-  residuals: readonly Launch[],
-  box: LaunchBox,
-): MeanCarry {
+export function smoothedSurface(surface: Landing, residuals: readonly Launch[], box: LaunchBox): Landing {
   const along = compiled([surface.along]);
   const across = compiled([surface.across]);
   const out = new Float64Array(1);
@@ -53,13 +43,5 @@ export function smoothedCarry(
     }
     return { ahead: ahead / offsets.length, aside: aside / offsets.length };
   });
-  const mean = compiled([fit(clouds.map(({ ahead }) => ahead)), fit(clouds.map(({ aside }) => aside))]);
-  const both = new Float64Array(2);
-  return (launch) => {
-    for (let i = 0; i < place.length; i++) {
-      place[i] = ((launch[i] ?? 0) - (box.middle[i] ?? 0)) / (box.half[i] ?? 1);
-    }
-    mean(place, both);
-    return (both[0] ?? 0) * (launch[4] ?? 1) - (both[1] ?? 0) * (launch[5] ?? 0);
-  };
+  return { box, along: fit(clouds.map(({ ahead }) => ahead)), across: fit(clouds.map(({ aside }) => aside)) };
 }

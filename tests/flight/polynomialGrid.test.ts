@@ -1,0 +1,35 @@
+import { expect, test } from 'vitest';
+import { polynomialAt, powersUpTo, type Polynomial } from '../../src/flight/polynomial.ts';
+import { polynomialGrid } from '../../src/flight/polynomialGrid.ts';
+import { seededRandom } from '../../src/stats/random.ts';
+
+const random = seededRandom('polynomials on grids');
+const some = (count: number): readonly number[] => Array.from({ length: count }, () => random.normal());
+
+const whole = powersUpTo(4, 3);
+// Terms with gaps: no constant, no first power of the second variable by itself.
+const gaps = powersUpTo(3, 4, ([x = 0, y = 0, z = 0]) => x + y + z > 0 && y !== 1 && z % 2 === 0);
+
+test.each<[name: string, powers: Polynomial['powers'], sizes: readonly number[]]>([
+  ['all terms to the third degree', whole, [4, 2, 2, 2]],
+  ['axes of one value', whole, [1, 2, 1, 3]],
+  ['terms with gaps', gaps, [2, 3, 2]],
+])('%s: the same as term by term', (_name, powers, sizes) => {
+  const polynomial = { powers, coefficients: some(powers.length) };
+  const axes = sizes.map((size) => Float64Array.from(some(size)));
+  const cells = sizes.reduce((product, size) => product * size, 1);
+  const out = new Float64Array(cells);
+  const grid = polynomialGrid(polynomial, sizes);
+  // Twice, since what a first call leaves behind must not count.
+  grid(axes, out);
+  grid(axes, out);
+  for (let cell = 0; cell < cells; cell++) {
+    let rest = cell;
+    const point = axes.map((axis) => {
+      const at = rest % axis.length;
+      rest = (rest - at) / axis.length;
+      return axis[at] ?? NaN;
+    });
+    expect(out[cell]).toBeCloseTo(polynomialAt(polynomial, point), 10);
+  }
+});
