@@ -6,14 +6,8 @@ import { setImmediate } from 'node:timers/promises';
 import { threadId } from 'node:worker_threads';
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
 import { cacheFolder } from './folders.ts';
+import { fontVersions, rasterFonts, wholeFonts } from './rasterFonts.ts';
 import type * as Resvg from '@resvg/resvg-js';
-
-const fontFiles = [
-  '@expo-google-fonts/literata/400Regular/Literata_400Regular.ttf',
-  '@expo-google-fonts/literata/600SemiBold/Literata_600SemiBold.ttf',
-  '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
-  '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
-];
 
 /** Goes up whenever `encodePng` writes other bytes. */
 const encoding = 3;
@@ -21,7 +15,6 @@ const encoding = 3;
 /** What decides over the bytes of a raster besides the SVG. */
 interface Renderer {
   readonly Resvg: typeof Resvg.Resvg;
-  readonly fonts: readonly string[];
   readonly version: string;
 }
 
@@ -32,22 +25,14 @@ function rendererOf(): Renderer {
   if (renderer !== null) return renderer;
   const require = createRequire(join(process.cwd(), 'package.json'));
   const module: typeof Resvg = require('@resvg/resvg-js');
-  const manifests: readonly { readonly version: string }[] = [
-    require('@resvg/resvg-js/package.json'),
-    require('@expo-google-fonts/literata/package.json'),
-    require('@expo-google-fonts/source-sans-3/package.json'),
-  ];
-  renderer = {
-    Resvg: module.Resvg,
-    fonts: fontFiles.map((file) => require.resolve(file)),
-    version: manifests.map(({ version }) => version).join(' '),
-  };
+  const { version }: { readonly version: string } = require('@resvg/resvg-js/package.json');
+  renderer = { Resvg: module.Resvg, version: [version, ...fontVersions()].join(' ') };
   return renderer;
 }
 
 /** The pixels of an SVG whose colours are values, `width` px wide, drawn with the fonts of the site and no others. */
-export function drawPixels(svg: string, width: number): Pixels {
-  const { Resvg: Drawing, fonts } = rendererOf();
+export function drawPixels(svg: string, width: number, fonts = wholeFonts()): Pixels {
+  const { Resvg: Drawing } = rendererOf();
   const drawing = new Drawing(svg, {
     fitTo: { mode: 'width', value: width },
     font: { fontFiles: [...fonts], loadSystemFonts: false, defaultFontFamily: 'Source Sans 3' },
@@ -58,7 +43,7 @@ export function drawPixels(svg: string, width: number): Pixels {
 
 /** PNG of such an SVG. */
 export async function drawPng(svg: string, width: number): Promise<Uint8Array> {
-  const png = encodePng(drawPixels(svg, width));
+  const png = encodePng(drawPixels(svg, width, await rasterFonts(svg)));
   // Buffers of the renderer are freed only when the event loop turns; a plain loop over many charts would hold them all.
   await setImmediate();
   return png;

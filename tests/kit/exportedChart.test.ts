@@ -1,8 +1,12 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { crc32, inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { textWidth } from '../../src/charts/textWidth.ts';
 import { encodePng } from '../../src/kit/encodePng.ts';
 import { exportedSvg, exportWidth, rasterWidth } from '../../src/kit/exportedSvg.ts';
+import { rasterFonts, wholeFonts } from '../../src/site/rasterFonts.ts';
 import { drawPixels, drawPng } from '../../src/site/rasters.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { emailBlock, emailHtml } from '../../src/kit/emailHtml.ts';
@@ -131,11 +135,31 @@ describe.each(offered)('%s', (_name, report, figure) => {
     for (const [, id] of svg.matchAll(/url\(#([^)]+)\)/g)) expect(ids).toContain(id);
   });
 
+  test('is the same picture with the fonts cut down to Latin', async () => {
+    const fonts = await rasterFonts(svg);
+    expect(fonts).not.toEqual(wholeFonts());
+    expect(Buffer.from(drawPixels(svg, rasterWidth, fonts).rgba).equals(pixels.rgba)).toBe(true);
+  });
+
   test('is a PNG of 1200 px under 200 kB', async () => {
     const png = await drawPng(svg, rasterWidth);
     expect(png.length).toBeLessThan(200_000);
     expect(new DataView(png.buffer, png.byteOffset).getUint32(16)).toBe(1200);
   });
+});
+
+test('names in Greek letters are drawn with the whole fonts', async () => {
+  expect(await rasterFonts('<text>Άλφα</text>')).toEqual(wholeFonts());
+  expect(await rasterFonts('<text>Ängström, 5 µm ≤ 1/4″</text>\n')).not.toEqual(wholeFonts());
+});
+
+test('fonts that somebody deleted are made again', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'fonts-'));
+  const [first = ''] = await rasterFonts('<text>Alder</text>', folder);
+  rmSync(first);
+  const again = await rasterFonts('<text>Alder</text>', folder);
+  expect(again[0]).toBe(first);
+  expect(existsSync(first)).toBe(true);
 });
 
 test('PNG: signature, chunks with their checksums, rows that come back (ISO/IEC 15948)', () => {
