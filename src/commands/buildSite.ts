@@ -31,8 +31,13 @@ export interface BuildOutcome {
 
 const projectFolder = resolve(import.meta.dirname, '../..');
 
-/** What no build has used is deleted from the cache of reports once it is so old, milliseconds. */
-const keptFor = 7 * 24 * 60 * 60 * 1000;
+const day = 24 * 60 * 60 * 1000;
+
+/**
+ * What no build has used is deleted from the caches once it is so old, milliseconds. Rasters stay longer: a page that
+ * is copied does not ask for its pictures, and they outlive changes of the code.
+ */
+const keptFor = { reports: 7 * day, rasters: 90 * day };
 
 /** From so many on, the command says how far it is instead of naming each. */
 const manyReports = 20;
@@ -157,7 +162,8 @@ async function buildAside(
     swap(aside, outDir);
     if (found !== 'in-use') unmarkBuild(markFile);
     const keys = new Set(site.reports.flatMap(({ key }) => key ?? []));
-    pruneCache(join(cacheFolder(), 'reports'), keys, new Date(Date.now() - keptFor));
+    pruneCache(join(cacheFolder(), 'reports'), keys, new Date(Date.now() - keptFor.reports));
+    pruneCache(join(cacheFolder(), 'rasters'), new Set(), new Date(Date.now() - keptFor.rasters));
   } finally {
     rmSync(aside, { recursive: true, force: true });
     if (found === 'in-use') rmSync(cacheDir, { recursive: true, force: true });

@@ -1,5 +1,13 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
@@ -59,7 +67,10 @@ export async function cachedPng(
     .update(`${rendererOf().version} ${encoding}\n${width}\n${svg}`)
     .digest('hex');
   const file = join(folder, `${name}.png`);
-  if (existsSync(file)) return new Uint8Array(readFileSync(file));
+  if (existsSync(file)) {
+    markAsUsed(file);
+    return new Uint8Array(readFileSync(file));
+  }
   const png = await drawPng(svg, width);
   mkdirSync(folder, { recursive: true });
   // A build that is killed half way leaves no half picture under the name.
@@ -67,4 +78,12 @@ export async function cachedPng(
   writeFileSync(unfinished, png);
   renameSync(unfinished, file);
   return png;
+}
+
+const day = 24 * 60 * 60 * 1000;
+
+/** The date of a raster says when it was last drawn or read, give or take a day: by it old ones are deleted. */
+function markAsUsed(file: string): void {
+  const now = new Date();
+  if (now.getTime() - statSync(file).mtimeMs > day) utimesSync(file, now, now);
 }
