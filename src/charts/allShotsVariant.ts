@@ -2,8 +2,7 @@ import type { AllShotsInput } from './allShotsInput.ts';
 import { axisBelow, scaleWords } from './axisBelow.ts';
 import { leftOutKey } from './keys.ts';
 import { layouts, type Variant } from './layout.ts';
-import { stack } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import { renderParts } from './renderParts.ts';
 import { headFits, shotRadius, shotsStrip } from './shotsStrip.ts';
 import { shotsScale } from './shotsScale.ts';
 
@@ -22,18 +21,11 @@ export const allShotsVariant = (drawing: AllShotsDrawing, variant: Variant): str
     beside: strips.every((strip) => headFits(strip, layout)),
   };
   const leftOut = strips.find(({ shots }) => shots.some((shot) => shot.leftOut));
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     ...strips.map((strip) => (top: number) => shotsStrip(strip, scale, style, layout, top)),
     (top) => axisBelow(scaleWords(axis, scale), scale.ticks, layout, top),
     ...(leftOut === undefined
       ? []
       : [(top: number) => leftOutKey(drawing.leftOut, leftOut.contender.index, layout, top)]),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };

@@ -4,8 +4,8 @@ import { apartScale } from './apartScale.ts';
 import { bandKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import type { OutwardScale } from './outwardScale.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { hatch, label, lines, texts } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 
@@ -42,16 +42,14 @@ export const apartVariant = (drawing: ApartDrawing, variant: Variant): string =>
   const layout = layouts[variant];
   const { pairs, matters, axis, legend } = drawing;
   const scale = apartScale(pairs, matters, axis, layout);
-  const parts = stack(1, [
-    ...pairs.map((pair) => (top: number) => apartRow(pair, matters, scale, layout, top)),
-    (top) => axisPart(axis, scale, layout, top),
-    ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
-  ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: [...(matters > 0 ? [hatch] : []), ...parts.marks],
-  });
+  return renderParts(
+    drawing,
+    layout,
+    [
+      ...pairs.map((pair) => (top: number) => apartRow(pair, matters, scale, layout, top)),
+      (top) => axisPart(axis, scale, layout, top),
+      ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
+    ],
+    matters > 0 ? [hatch] : [],
+  );
 };

@@ -12,8 +12,8 @@ import {
 import { landingScale, type LandingScale } from './landingScale.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import { greyDots, lineSample } from './outlineSigns.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { label, lines, texts } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 import { truePlaces, type SizedMark } from './truePlaces.ts';
@@ -117,15 +117,8 @@ export const landingVariant = (drawing: LandingDrawing, variant: Variant): strin
   const rows = indices
     .filter((index) => index % scale.columns === 0)
     .map((first) => indices.slice(first, first + scale.columns));
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     ...rows.map((row) => (top: number) => panelRow(drawing, shots, row, scale, layout, top)),
     ...keyParts(drawing, layout),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };

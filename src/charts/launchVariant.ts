@@ -6,8 +6,8 @@ import { leftOutKey, namesKey, signKey } from './keys.ts';
 import type { LaunchInput } from './launchInput.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import { paint } from './palette.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { shotMarks } from './shotMarks.ts';
 import { label, texts, type Spot } from './signs.ts';
@@ -93,7 +93,7 @@ const settingPart = (words: string, { sentence, width, firstBaseline }: Layout, 
 export const launchVariant = (drawing: LaunchDrawing, variant: Variant): string => {
   const layout = layouts[variant];
   const leftOut = drawing.shots.find((shot) => shot.leftOut);
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     (top) => settingPart(drawing.setting, layout, top),
     (top) => namesKey(drawing.contenders, layout, top),
     (top) => uprightWords(drawing.spinAxis, layout, top),
@@ -114,11 +114,4 @@ export const launchVariant = (drawing: LaunchDrawing, variant: Variant): string 
       ? []
       : [(top: number) => leftOutKey(drawing.leftOut, leftOut.contender, layout, top)]),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };

@@ -1,8 +1,8 @@
 import { axisBelow } from './axisBelow.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import type { LuckInput } from './luckInput.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { label, lines, ring, ringReach, texts, type Label, type Line } from './signs.ts';
 import { textWidth, wrapText } from './textWidth.ts';
@@ -59,15 +59,8 @@ export const luckVariant = (drawing: LuckDrawing, variant: Variant): string => {
   const { luck, seen, axis } = drawing;
   const room = { from: inset, to: layout.width - inset };
   const scale = roundScale([0, luck.upTo, seen.gap], room, layout);
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     (top) => rulePart(drawing, scale, layout, top),
     (top) => axisBelow(axis, scale.ticks, layout, top),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };

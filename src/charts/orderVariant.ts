@@ -4,8 +4,8 @@ import { leftOutKey, namesKey, signKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import type { Tick } from './outwardScale.ts';
 import type { OrderInput, OrderTrend } from './orderInput.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { shotMarks } from './shotMarks.ts';
 import { lines, type Stretch } from './signs.ts';
@@ -112,7 +112,7 @@ export const orderVariant = (drawing: OrderDrawing, variant: Variant): string =>
   const layout = layouts[variant];
   const { contenders, shots, trend } = drawing;
   const leftOut = shots.find((shot) => shot.leftOut);
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     (top) => namesKey(contenders, layout, top),
     (top) => uprightWords(scaleWords(drawing.axis, orderScales(drawing, layout).up), layout, top),
     (top) => plotPart(drawing, layout, top),
@@ -134,11 +134,4 @@ export const orderVariant = (drawing: OrderDrawing, variant: Variant): string =>
       ? []
       : [(top: number) => leftOutKey(drawing.leftOut, leftOut.contender, layout, top)]),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };

@@ -5,8 +5,8 @@ import { intervalRow, refuseRow, rowColumns, type IntervalRow } from './interval
 import { bandKey } from './keys.ts';
 import { layouts, type Variant } from './layout.ts';
 import { outwardScale } from './outwardScale.ts';
-import { stack, type Part } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import type { Part } from './part.ts';
+import { renderParts } from './renderParts.ts';
 import { rowEnds, rowHeading } from './rowHeadings.ts';
 import { hatch, lines } from './signs.ts';
 
@@ -61,20 +61,18 @@ export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string =
     height: 0,
     marks: [lines([{ x1: 0, y1: top, x2: layout.width, y2: top }], 'axis', 1)],
   });
-  const parts = stack(1, [
-    ...sections.flatMap(({ heading, a, b, rows: own }) => [
-      heading === null ? rule : (top: number) => rowHeading(heading, layout, top),
-      (top: number) => rowEnds(a, b, line, layout, top),
-      ...own.map((row) => (top: number) => intervalRow(row, style, layout, top)),
-    ]),
-    (top) => axisBelow(`${axis}, towards either end`, scale.ticks, layout, top, line),
-    ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
-  ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: [...(matters > 0 ? [hatch] : []), ...parts.marks],
-  });
+  return renderParts(
+    drawing,
+    layout,
+    [
+      ...sections.flatMap(({ heading, a, b, rows: own }) => [
+        heading === null ? rule : (top: number) => rowHeading(heading, layout, top),
+        (top: number) => rowEnds(a, b, line, layout, top),
+        ...own.map((row) => (top: number) => intervalRow(row, style, layout, top)),
+      ]),
+      (top) => axisBelow(`${axis}, towards either end`, scale.ticks, layout, top, line),
+      ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
+    ],
+    matters > 0 ? [hatch] : [],
+  );
 };

@@ -2,9 +2,9 @@ import { beyondBand } from './apartRow.ts';
 import { axisBelow } from './axisBelow.ts';
 import { bandKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
-import { stack, type Part } from './part.ts';
+import type { Part } from './part.ts';
 import type { PricedGap, PriceInput } from './priceInput.ts';
-import { renderChart } from './renderChart.ts';
+import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { hatch, hatched, label, lines, ring, ringReach, texts, type Line } from './signs.ts';
 import { wrapText } from './textWidth.ts';
@@ -154,18 +154,16 @@ const listPart = (pair: PricedGap, number: number, layout: Layout, top: number):
 export const priceVariant = (drawing: PriceDrawing, variant: Variant): string => {
   const layout = layouts[variant];
   const { pairs, matters, legend } = drawing;
-  const parts = stack(1, [
-    (top) => uprightWords(drawing.gapAxis, layout, top),
-    (top) => plotPart(drawing, layout, top),
-    ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
-    () => ({ height: 14, marks: [] }),
-    ...pairs.map((pair, index) => (top: number) => listPart(pair, index + 1, layout, top)),
-  ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: [...(matters > 0 ? [hatch] : []), ...parts.marks],
-  });
+  return renderParts(
+    drawing,
+    layout,
+    [
+      (top) => uprightWords(drawing.gapAxis, layout, top),
+      (top) => plotPart(drawing, layout, top),
+      ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
+      () => ({ height: 14, marks: [] }),
+      ...pairs.map((pair, index) => (top: number) => listPart(pair, index + 1, layout, top)),
+    ],
+    matters > 0 ? [hatch] : [],
+  );
 };

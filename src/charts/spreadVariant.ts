@@ -2,8 +2,7 @@ import { axisBelow } from './axisBelow.ts';
 import { rowHeading } from './rowHeadings.ts';
 import { intervalRow, rowColumns, type IntervalRow } from './intervalRows.ts';
 import { layouts, type Variant } from './layout.ts';
-import { stack } from './part.ts';
-import { renderChart } from './renderChart.ts';
+import { renderParts } from './renderParts.ts';
 import { roundScale } from './roundScale.ts';
 import type { SpreadInput, SpreadRow } from './spreadInput.ts';
 
@@ -30,18 +29,11 @@ export const spreadVariant = (drawing: SpreadDrawing, variant: Variant): string 
   const scale = roundScale([0, ...values], columns.track, layout);
   const style = { columns, place: scale.place, ticks: scale.ticks, matters: null };
   const { from, to } = columns.track;
-  const parts = stack(1, [
+  return renderParts(drawing, layout, [
     ...groups.flatMap((group) => [
       (top: number) => rowHeading(group.heading, layout, top),
       ...group.rows.map((row) => (top: number) => intervalRow(asIntervalRow(row), style, layout, top)),
     ]),
     (top) => axisBelow(axis, scale.ticks, layout, top, { from: from - 10, to: to + 10 }),
   ]);
-  return renderChart({
-    prefix: `${drawing.id}-${variant}`,
-    name: drawing.name,
-    width: layout.width,
-    height: Math.ceil(parts.height) + 8,
-    marks: parts.marks,
-  });
 };
