@@ -1,6 +1,7 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { surestFirst } from '../prose/answer.ts';
 import { comparativeOf } from '../prose/comparatives.ts';
+import { onlyThese } from '../prose/hitterSentences.ts';
 import { mattersText } from '../prose/pairSentence.ts';
 import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -40,7 +41,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     subject: `Each golfer's own gap between ${a} and ${b}`,
     finding: `One row is one golfer: ${a} at the left end, ${b} at the right. ${
       another === null
-        ? 'Other golfers cannot be judged from these.'
+        ? onlyThese(telling.findings.design.hitters)
         : "The last bar: what another golfer's own test of this length would show."
     }`,
     description: rows.map(({ name, words }) => `${capitalised(name)}: ${words}`).join(' '),

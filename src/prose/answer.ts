@@ -138,12 +138,15 @@ export function forWhomShort({ design }: Findings): string {
 
 /**
  * How much, gap by gap: "Alder over Cedar, about 12 yards; 7 to 18 would fit these shots." Without any gap, what would
- * fit for the first pairs, since how large a gap could hide is then the news.
+ * fit for the first pairs, or of many contenders for any two, since how large a gap could hide is then the news.
  */
 export function howMuch(metric: MetricFindings, telling: Telling): readonly string[] {
   const surest = surestFirst(metric);
   const gaps = surest.filter(({ verdict }) => isGap(verdict));
-  const most = metric.byContender.length > 3 ? mostAmountsOfMany : mostAmounts;
+  const many = metric.byContender.length > 3;
+  const any = many && gaps.length === 0 ? anyTwo(metric, telling) : null;
+  if (any !== null) return [any];
+  const most = many ? mostAmountsOfMany : mostAmounts;
   return (gaps.length > 0 ? gaps : surest).slice(0, most).flatMap((pair, index) => {
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
@@ -157,4 +160,20 @@ export function howMuch(metric: MetricFindings, telling: Telling): readonly stri
     const over = metric.better === 'more' ? 'over' : `${gap.more} than`;
     return [`${gap.ahead} ${over} ${gap.behind}, ${numbers.charAt(0).toLowerCase()}${numbers.slice(1)}`];
   });
+}
+
+/**
+ * "Any two could be up to 6 yards apart; more would not fit these shots.": all intervals hold together. Null where a
+ * pair was not judged, or was counted by turns, which make its interval over shots too narrow.
+ */
+function anyTwo(metric: MetricFindings, telling: Telling): string | null {
+  if (metric.pairs.some(({ overlays }) => overlays.includes('visits-alike'))) return null;
+  const told = metric.pairs.map((pair) => toldGap(pair, metric, telling));
+  const widest = told.reduce(
+    (wide, gap) => (gap !== null && gap.upper > (wide?.upper ?? 0) ? gap : wide),
+    null,
+  );
+  if (widest === null || told.includes(null)) return null;
+  const most = withUnit(printedLimits(widest).upper, widest.unit);
+  return `Any two could be up to ${most} apart; more would not fit these shots.`;
 }

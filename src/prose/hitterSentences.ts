@@ -1,15 +1,61 @@
 import type { HitterGap, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { hittersDiffer } from '../findings/hitterFindings.ts';
 import { metrics } from '../trade/metrics.ts';
+import { surestFirst } from './answer.ts';
 import { comparativeOf } from './comparatives.ts';
 import { printAt, printLimit, stepFor } from './numbers.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { capitalised, counted, countWord, listed } from './words.ts';
 
+/** What is said of one pair, golfer by golfer. */
+export interface PairByGolfer {
+  readonly pair: string;
+  readonly sentences: readonly string[];
+}
+
+/** In the open under the chart, and what is folded away: a pair after another. */
+export interface GolferWords {
+  readonly open: readonly string[];
+  readonly folded: readonly PairByGolfer[];
+}
+
 /**
- * What a test with several golfers says of one pair, golfer by golfer: under six each one apart and no word about
- * others, from six on how many gained and what another golfer might see. Empty for one golfer.
+ * What a test with several golfers says of all its pairs besides the chart of the surest one. In the open: that pair,
+ * or under six golfers with many pairs, for whom a pair surely does not come out alike. Empty for one golfer.
+ */
+export function golferWords(primaries: readonly MetricFindings[], telling: Telling): GolferWords {
+  const { unit } = telling.findings.design;
+  const pairs = primaries.flatMap((metric) =>
+    surestFirst(metric).flatMap((pair) => {
+      const sentences = hitterSentences(pair, metric, telling);
+      const names = listed([pair.a, pair.b].map(telling.nameOf));
+      const name = primaries.length === 1 ? names : `${names}, ${metrics[metric.id].name}`;
+      return sentences.length === 0
+        ? []
+        : [{ pair: name, sentences, apart: hittersApart(pair, metric, telling) }];
+    }),
+  );
+  const [first] = pairs;
+  if (first === undefined) return { open: [], folded: [] };
+  const told = ({ pair, sentences }: PairByGolfer): PairByGolfer => ({ pair, sentences });
+  if (unit === 'hitter') {
+    const others = pairs.slice(1);
+    return {
+      open: [...first.sentences, ...others.flatMap(({ apart }) => apart ?? [])],
+      folded: others.map(told),
+    };
+  }
+  if (pairs.length === 1) return { open: first.sentences, folded: [] };
+  return {
+    open: pairs.flatMap(({ apart }) => apart ?? []),
+    folded: pairs.map(told),
+  };
+}
+
+/**
+ * What a test with several golfers says of one pair, golfer by golfer: under six each one apart, from six on how many
+ * gained and what another golfer might see. Empty for one golfer.
  */
 export function hitterSentences(
   pair: PairFindings,
@@ -27,12 +73,11 @@ export function hitterSentences(
   return [
     ...pair.byHitter.map((gap) => hitterLine(gap, pair, metric, telling)),
     ...(apart === null ? [] : [apart]),
-    onlyThese(hitters),
   ];
 }
 
 /** The fixed words under six golfers. */
-function onlyThese(hitters: number): string {
+export function onlyThese(hitters: number): string {
   const count = countWord(hitters);
   return `This is for these ${count} golfers; other golfers cannot be judged from ${count}.`;
 }

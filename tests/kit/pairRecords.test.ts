@@ -90,6 +90,6 @@ test('a contender has one record a build, with what it met', () => {
   expect(alder?.met).toEqual([{ label: 'Birch', pair: 'alder-and-birch' }]);
   expect(alder?.builds[0]?.sheet).toEqual([
     ['Head', 'Alder head'],
-    ['Loft, stated', '9°'],
+    ['Stated loft', '9°'],
   ]);
 });

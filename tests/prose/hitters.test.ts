@@ -1,7 +1,9 @@
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { hittersFigure } from '../../src/charts/hittersFigure.ts';
 import type { HitterGap, PairFindings } from '../../src/findings/findings.ts';
 import {
+  golferWords,
   hittersApart,
   hitterSentences,
   hittersMeaning,
@@ -57,8 +59,11 @@ describe('two to five golfers, each by himself', () => {
       'Golfer 2: cannot tell; 3 yards farther with Birch to 5 yards farther with Alder would fit.',
       'Golfer 3: about 15 yards farther with Alder; 11 to 19 would fit.',
       'Farther with Alder for golfer 1 and golfer 3, but not for golfer 2: their gaps surely differ.',
-      'This is for these three golfers; other golfers cannot be judged from three.',
     ]);
+    expect(golferWords([metric], telling)).toEqual({
+      open: hitterSentences(pair, metric, telling),
+      folded: [],
+    });
     expect(hittersMeaning(telling)).toBe(
       'Three golfers hit, each counted alike: the answer is about them, not about other golfers.',
     );
@@ -90,6 +95,42 @@ describe('two to five golfers, each by himself', () => {
     );
   });
 
+  test('many pairs: in the open only whose gaps surely differ and, once, for whom it holds', () => {
+    const { findings, telling } = reportOf({
+      csv: [
+        'Golfer,Club,Carry (yd)',
+        ...['alder', 'birch', 'cedar'].flatMap((club, place) =>
+          around(0).flatMap((own) => [
+            `1,${club},${(220 + own).toFixed(1)}`,
+            `2,${club},${(220 + 15 * place + own).toFixed(1)}`,
+          ]),
+        ),
+        '',
+      ].join('\n'),
+      front: { hitters: "{'1': {role: customer, consent: yes}, '2': {role: customer, consent: yes}}" },
+    });
+    const [metric] = findings.metrics;
+    if (metric === undefined) throw new Error('no carry');
+    const { open, folded } = golferWords([metric], telling);
+    const figure = hittersFigure(metric, telling);
+    if (figure.kind !== 'drawn') throw new Error('no chart');
+    expect(figure.finding).toMatch(
+      /This is for these two golfers; other golfers cannot be judged from two\.$/,
+    );
+    expect(open).toContain(
+      'Farther with Cedar for golfer 2, but not for golfer 1: their gaps surely differ.',
+    );
+    expect(open.some((line) => /would fit/.test(line))).toBe(false);
+    expect(folded.map(({ pair }) => pair).sort()).toEqual([
+      'Alder and Birch',
+      'Alder and Cedar',
+      'Birch and Cedar',
+    ]);
+    for (const { sentences } of folded) {
+      expect(sentences.filter((line) => /^Golfer [12]: .*would fit\.$/.test(line))).toHaveLength(2);
+    }
+  });
+
   test('nothing about golfers in general under six: no count of who gained, no range for another', () => {
     const { metric, pair, telling } = firstPair(
       severalGolfers([
@@ -108,6 +149,7 @@ describe('two to five golfers, each by himself', () => {
   test('one golfer has no such sentences', () => {
     const { metric, pair, telling } = firstPair(reportOf({}));
     expect(hitterSentences(pair, metric, telling)).toEqual([]);
+    expect(golferWords([metric], telling)).toEqual({ open: [], folded: [] });
     expect(hittersMeaning(telling)).toBe(
       'One golfer hit: another may see a gap of another size, or the other way.',
     );
@@ -151,6 +193,9 @@ describe('six golfers or more', () => {
       /^Another golfer like these, in a test of this length, would see anything from 14 yards farther with Brand D to 27 yards farther with Brand A\.$/,
     );
     expect(hittersMeaning(telling)).toBe('10 golfers hit: the answer is about golfers like these.');
+    const { open, folded } = golferWords([metric], telling);
+    expect(open.filter((line) => /averaged farther/.test(line))).toHaveLength(1);
+    expect(folded).toHaveLength(5);
   });
 
   test('as even as can be', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { PairFindings } from '../../src/findings/findings.ts';
 import { isGap, type VerdictId } from '../../src/findings/verdict.ts';
 import { answerInShort, answerSentences, howMuch } from '../../src/prose/answer.ts';
 import { comparativeOf } from '../../src/prose/comparatives.ts';
@@ -93,6 +94,28 @@ describe('would the answer change', () => {
   test.each(changes)('$name', ({ told, metric = {} }) => {
     const own = metricOf(told, metric);
     for (const words of allSentences(tellingFor([own]))) expectWellFormed(words);
+  });
+});
+
+describe('how much, of many contenders without a gap', () => {
+  const said = (name: string, change: (pair: PairFindings) => PairFindings = (pair) => pair): string => {
+    const metric = groups.find((group) => group.name === name)?.metric;
+    if (metric === undefined) throw new Error(`no group ${name}`);
+    return howMuch({ ...metric, pairs: metric.pairs.map(change) }, tellingFor([metric])).join(' ');
+  };
+
+  // The widest interval of all pairs reaches 10 yards, see tellings.ts.
+  test('how far any two could be apart, once', () => {
+    expect(said('nobody behind')).toBe(
+      'Any two could be up to 10 yards apart; more would not fit these shots.',
+    );
+  });
+
+  test('not where a pair was not judged, nor where shots of one turn are alike', () => {
+    expect(
+      said('nobody behind', (pair) => (pair.a === 'c' ? { ...pair, estimate: null, ci: null } : pair)),
+    ).toMatch(/^From Alder/);
+    expect(said('nobody behind', (pair) => ({ ...pair, overlays: ['visits-alike'] }))).toMatch(/^From Alder/);
   });
 });
 

@@ -73,6 +73,31 @@ export const claims: ComponentExamples = {
   ],
 };
 
+export const golferByGolfer: ComponentExamples = {
+  component: 'GolferByGolfer',
+  examples: () => [
+    {
+      name: 'one pair, all in the open',
+      props: { words: { open: ['Golfer one: cannot tell.', 'This is for these two golfers.'], folded: [] } },
+      shows: ['Golfer one: cannot tell.', 'This is for these two golfers.'],
+      hides: ['<details'],
+    },
+    {
+      name: 'many pairs, one after another folded away',
+      props: {
+        words: {
+          open: ['This is for these two golfers.'],
+          folded: [
+            { pair: 'Alder and Birch', sentences: ['Golfer one: cannot tell.', 'Golfer two: cannot tell.'] },
+            { pair: 'Alder and Cedar', sentences: ['Golfer one: cannot tell.'] },
+          ],
+        },
+      },
+      shows: ['<summary>', 'Pair by pair, golfer by golfer', '<strong>Alder and Birch.</strong> Golfer one:'],
+    },
+  ],
+};
+
 export const fairness: ComponentExamples = {
   component: 'Fairness',
   examples: (report) => [
