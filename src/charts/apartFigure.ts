@@ -22,7 +22,7 @@ export function apartFigure(metric: MetricFindings, telling: Telling, { id, name
   return apartChart({
     id,
     question: named ? `How far apart? ${capitalised(name)}` : 'How far apart?',
-    subject: `The gaps in ${name} between each two of the ${telling.nouns}`,
+    subject: `The ${metric.byContender.length > 2 ? `gaps in ${name} between every two of` : `gap in ${name} between`} the ${telling.nouns}`,
     finding: caption(metric, telling),
     description: description(metric, telling),
     table: gapTable(metric, telling),

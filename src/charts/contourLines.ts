@@ -99,3 +99,39 @@ export const contourLines = (grid: Grid, level: number): readonly (readonly Spot
   const ends = [...places.values()].filter(({ key }) => links.get(key)?.length === 1);
   return [...ends, ...places.values()].flatMap((place) => (done.has(place.key) ? [] : [follow(place)]));
 };
+
+/** The outline of all that is no more than a level, in columns and rows from the first point. */
+export interface Outline {
+  /** Where the level is crossed. */
+  readonly crossed: readonly (readonly Spot[])[];
+  /** Along the edge of the grid, beyond which nothing was worked out. */
+  readonly cut: readonly (readonly Spot[])[];
+}
+
+/** What lies round the grid is taken to be over any level, so that every line closes, in part along the grid's edge. */
+export const outlineWithin = (grid: Grid, level: number): Outline => {
+  const [last, bottom] = [(grid[0]?.length ?? 0) - 1, grid.length - 1];
+  const over = Number.MAX_VALUE / 4;
+  const ring = Array.from({ length: last + 3 }, () => over);
+  const ringed = [ring, ...grid.map((row) => [over, ...row, over]), ring];
+  const inGrid = (value: number, most: number): number => Math.min(Math.max(value - 1, 0), most);
+  const crossed: (readonly Spot[])[] = [];
+  const cut: (readonly Spot[])[] = [];
+  for (const line of contourLines(ringed, level)) {
+    const spots = line.map(({ x, y }) => ({ x: inGrid(x, last), y: inGrid(y, bottom) }));
+    const onEdge = (at: number): boolean => {
+      const [one, next] = [spots[at], spots[at + 1]];
+      if (one === undefined || next === undefined) return false;
+      const [alongX, alongY] = [one.x === next.x, one.y === next.y];
+      return (alongX && (one.x === 0 || one.x === last)) || (alongY && (one.y === 0 || one.y === bottom));
+    };
+    for (let at = 0; at < spots.length - 1;) {
+      const edge = onEdge(at);
+      let end = at + 1;
+      while (end < spots.length - 1 && onEdge(end) === edge) end += 1;
+      (edge ? cut : crossed).push(spots.slice(at, end + 1));
+      at = end;
+    }
+  }
+  return { crossed, cut };
+};

@@ -72,7 +72,7 @@ export const deliveryChart = (input: DeliveryInput): Figure => {
     ...pageWords(input),
     drawn: rows.length,
     recorded: input.rows.length,
-    counted: 'measures',
+    counted: 'comparisons',
     svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },
   };
 };

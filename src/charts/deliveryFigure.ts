@@ -70,7 +70,7 @@ export function deliveryFigure(telling: Telling): Figure {
     },
     rows,
     margin,
-    axis: `${unitWord(unit)} that could be worth`,
+    axis: `${unitWord(unit)} it could be worth`,
     legend: `Worth under ${mattersText({ matters: margin, unit })}: the same swing, as far as it matters`,
   });
 }

@@ -23,7 +23,7 @@ export interface DeliveryInput extends FigureWords {
   readonly rows: readonly DeliveryRow[];
   /** What a difference must be worth to count, in the unit of the rows. */
   readonly margin: number;
-  /** What the scale counts towards either end: "yards that could be worth". */
+  /** What the scale counts towards either end: "yards it could be worth". */
   readonly axis: string;
   /** What the hatched band says: "Worth under 2.5 yards: the same swing, as far as it matters". */
   readonly legend: string;

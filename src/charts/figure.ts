@@ -25,7 +25,7 @@ export interface DrawnFigure extends Omit<FigureWords, 'subject'> {
   /** How many of the things recorded the chart shows. */
   readonly drawn: number;
   readonly recorded: number;
-  readonly counted: 'shots' | 'pairs' | 'measures' | 'spreads' | 'hitters' | 'parts' | 'gaps';
+  readonly counted: 'shots' | 'pairs' | 'comparisons' | 'spreads' | 'hitters' | 'parts' | 'gaps';
   /** `wide` is 720 px, `narrow` 288 px; the page shows one. */
   readonly svg: { readonly wide: string; readonly narrow: string };
 }

@@ -98,13 +98,11 @@ function sideWords(side: number, telling: Telling): string {
 }
 
 function caption(landing: LandingFindings, telling: Telling): string {
-  const [first, ...rest] = landing.byContender;
   const lane = withUnit(printed(landing.laneM, telling), unitFor('carry', telling.system));
-  const counts = [
-    first === undefined ? '' : `${telling.nameOf(first.id)} ${first.within} of ${first.n}`,
-    ...rest.map(({ id: other, within, n }) => `${telling.nameOf(other)} ${within} of ${n}`),
-  ].join(', ');
-  return `Within ${lane} of the line: ${counts}. ${straighterSentence(telling)} Seen from above, the golfer below the picture; one mark is one shot, the ring is the average.`;
+  const counts = landing.byContender.map(
+    ({ id: one, within, n }) => `${within} of ${n} with ${telling.nameOf(one)}`,
+  );
+  return `Within ${lane} of the line: ${counts.join(', ')}. ${straighterSentence(telling)} Seen from above, the golfer below the picture; one mark is one shot, the ring is the average.`;
 }
 
 function table(

@@ -70,12 +70,21 @@ export function launchFigure(session: Session, telling: Telling): Figure {
       short: window.short.map((row) => row.map(read)),
     },
     within,
-    plateauWords: `Inside the line: within ${depth} of the most this ball speed can carry`,
+    plateauWords: `Inside the line: within ${depth} of the most this ball speed can carry${runsOn(window.short) ? '; dotted: it runs on beyond what was calculated' : ''}`,
     launchAxis: 'Launch angle in degrees',
     spinAxis: 'Spin in rpm',
     leftOut: 'left out',
     recorded: session.shots.length,
   });
+}
+
+/** Whether the plateau reaches the edge of what was calculated. */
+function runsOn(short: readonly (readonly number[])[]): boolean {
+  return short.some((row, at) =>
+    (at === 0 || at === short.length - 1 ? row : [row[0], row.at(-1)]).some(
+      (value) => value !== undefined && value <= plateauDepth,
+    ),
+  );
 }
 
 function means(

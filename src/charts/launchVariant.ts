@@ -1,7 +1,7 @@
 import { line, type Markish } from '@observablehq/plot';
 import { axisBelow } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { contourLines } from './contourLines.ts';
+import { outlineWithin } from './contourLines.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import type { LaunchInput } from './launchInput.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
@@ -29,6 +29,17 @@ const inset = 10;
 /** The edge of the plateau: never filled, for contenders' colours stand on paper only. */
 const plateauEdge = (spots: readonly Spot[]): Markish =>
   line(spots, { x: 'x', y: 'y', stroke: paint('band-edge'), strokeWidth: 1.75 });
+
+/** Where the plateau runs on beyond what was calculated. */
+const plateauCut = (spots: readonly Spot[]): Markish =>
+  line(spots, {
+    x: 'x',
+    y: 'y',
+    stroke: paint('band-edge'),
+    strokeWidth: 1.75,
+    strokeDasharray: '2 5',
+    strokeLinecap: 'butt',
+  });
 
 interface LaunchScales {
   readonly along: RoundScale;
@@ -66,6 +77,7 @@ const plotPart = (drawing: LaunchDrawing, layout: Layout, top: number): Part => 
       mark: contenderMark(contender),
       leftOut,
     }));
+  const { crossed, cut } = outlineWithin(grid.short, within);
   const axis = axisBelow(drawing.launchAxis, along.ticks, layout, place.bottom, {
     from: left,
     to: place.right,
@@ -75,7 +87,8 @@ const plotPart = (drawing: LaunchDrawing, layout: Layout, top: number): Part => 
     marks: [
       ...uprightRules(up, place, layout),
       ...axis.marks,
-      ...contourLines(grid.short, within).map((edge) => plateauEdge(edge.map(onPlot))),
+      ...crossed.map((edge) => plateauEdge(edge.map(onPlot))),
+      ...cut.map((edge) => plateauCut(edge.map(onPlot))),
       ...truePlaces([placed]).flatMap(shotMarks),
     ],
   };

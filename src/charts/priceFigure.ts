@@ -1,9 +1,11 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import { comparativeOf } from '../prose/comparatives.ts';
+import { dateInWords } from '../prose/date.ts';
 import { mattersText, printedLimits } from '../prose/pairSentence.ts';
 import { toReader, unitFor, unitWord, withUnit } from '../prose/readerUnits.ts';
 import { toldGap, type Telling } from '../prose/telling.ts';
+import { listed } from '../prose/words.ts';
 import type { Figure } from './figure.ts';
 import { priceChart } from './price.ts';
 import type { PricedGap } from './priceInput.ts';
@@ -26,7 +28,7 @@ export function priceFigure(
   const [currency = ''] = currencies;
   const unit = unitFor(metric.id, telling.system);
   const read = (value: number): number => toReader(value, metric.id, telling.system);
-  const pairs = metric.pairs.flatMap((pair): PricedGap[] => {
+  const pairs = metric.pairs.flatMap((pair): (PricedGap & { readonly fit: string })[] => {
     const [a, b] = [pair.a, pair.b].map(
       (contender) => priced.find(({ id: own }) => own === contender)?.price?.amount,
     );
@@ -39,6 +41,7 @@ export function priceFigure(
     const limits = printedLimits(gap);
     const [dearer, other] = a >= b ? [pair.a, pair.b] : [pair.b, pair.a];
     const more = Math.abs(a - b);
+    const fit = `${limits.lower} to ${withUnit(limits.upper, unit)} ${comparativeOf(metric.id).more}`;
     return [
       {
         name: `${telling.nameOf(dearer)} and ${telling.nameOf(other)}`,
@@ -46,7 +49,8 @@ export function priceFigure(
         estimate: read(pair.estimate) * flip,
         low,
         high,
-        words: `${telling.nameOf(dearer)} costs ${more} ${currency} more than ${telling.nameOf(other)}; for that, ${limits.lower} to ${withUnit(limits.upper, unit)} ${comparativeOf(metric.id).more} would fit.`,
+        fit,
+        words: `${telling.nameOf(dearer)} costs ${more} ${currency} more than ${telling.nameOf(other)}; for that, ${fit} would fit.`,
       },
     ];
   });
@@ -58,7 +62,7 @@ export function priceFigure(
       why: 'Not drawn: there is no clear gap in favour of a dearer one to put a price on.',
     };
   const matters = read(metric.matters);
-  const dates = [...new Set(priced.map(({ price }) => price?.on))].join(', ');
+  const dates = listed([...new Set(priced.map(({ price }) => dateInWords(price?.on ?? '')))]);
   return priceChart({
     id,
     question,
@@ -68,7 +72,7 @@ export function priceFigure(
     table: {
       caption: `Price differences (${currency}) and gaps`,
       head: ['Pair, dearer first', `Price difference (${currency})`, 'Gap that would fit'],
-      rows: pairs.map(({ name, price, words }) => [name, String(price), words]),
+      rows: pairs.map(({ name, price, fit }) => [name, String(price), fit]),
     },
     pairs,
     matters,

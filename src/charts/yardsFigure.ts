@@ -33,7 +33,9 @@ export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
     partRow(name, part, partWords(part, a, b, telling), telling);
   const parts = attribution.parts.map((part) => row(capitalised(partName(part.id)), part));
   const rest = row('Not explained', attribution.unexplained);
-  const measured = gapRow('The gap as read', pair, pair, metric, telling);
+  const read = gapRow('The gap as read', pair, pair, metric, telling);
+  // In a list with its parts, which are no sentences.
+  const measured = { ...read, words: read.words.replace(/^About/, 'about').replace(/\.$/, '') };
   return yardsChart({
     id,
     question,

@@ -90,7 +90,8 @@ export function answersAbout(
   );
 }
 
-function linesOf({ also = {}, ...known }: Sheet): readonly (readonly [string, string])[] {
+/** A build sheet line by line, as it is read. */
+export function linesOf({ also = {}, ...known }: Sheet): readonly (readonly [string, string])[] {
   const items = Object.entries(sheetItems).flatMap(([key, words]) => {
     const value = Object.entries(known).find(([own]) => own === key)?.[1];
     return typeof value === 'string' ? [[capitalised(words), value] as const] : [];

@@ -165,15 +165,14 @@ function rowName(meeting: Meeting): string {
 export function meetingsTable({ meetings }: MeetingsOfBuilds, group: string): Table {
   return {
     caption: `The reports and their conditions: ${group}`,
-    head: ['Hit on', 'Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Counts together'],
+    head: ['Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Put together'],
     rows: meetings.map((meeting) => {
       const { report } = meeting;
       const { front } = report.source;
       const monitor = capitalised(front.conditions.monitor?.kind ?? 'not recorded');
       return [
-        nameOf(meeting),
-        front.title,
-        `${golfersAndShots(report)}${report.findings.design.hitters === 1 ? ' (one golfer only)' : ''}`,
+        `${front.title}, ${nameOf(meeting)}`,
+        golfersAndShots(report),
         front.conditions.place ?? 'not recorded',
         `${monitor}. ${readingWords(report)}`,
         front.conditions.monitor?.normalisedTo ?? 'not recorded',

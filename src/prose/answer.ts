@@ -153,8 +153,9 @@ export function howMuch(metric: MetricFindings, telling: Telling): readonly stri
     const fit = index === 0 ? 'would fit these shots.' : 'would fit.';
     if (gap.lower <= 0) {
       const { lower, upper } = printedLimits(gap);
-      const [far, near] = [withUnit(upper, gap.unit), withUnit(lower, gap.unit)];
-      return [`From ${gap.ahead} ${far} ${gap.more} to ${gap.behind} ${near} ${gap.more} ${fit}`];
+      return [
+        `From ${withUnit(upper, gap.unit)} ${gap.more} with ${gap.ahead} to ${lower} with ${gap.behind} ${fit}`,
+      ];
     }
     const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, fit);
     const over = metric.better === 'more' ? 'over' : `${gap.more} than`;

@@ -5,6 +5,7 @@ import { sheetItems, type SheetItem } from '../intake/authored/sheet.ts';
 import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
+import { dateInWords } from './date.ts';
 import { orderInWords } from './forWhom.ts';
 import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
@@ -115,7 +116,7 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
   const { findings } = telling;
   const counts = findings.contenders.map(({ id, shots: all, excluded }) => {
     const out = excluded === 0 ? '' : ` (${excluded} left out)`;
-    return `${telling.nameOf(id)} ${all}${out}`;
+    return `${all} with ${telling.nameOf(id)}${out}`;
   });
   const left = session.shots.filter(({ excluded }) => excluded !== null);
   const reasons = [
@@ -236,7 +237,10 @@ function contenderLines(contender: Contender): DisclosureItem[] {
     ...(build.specimen === undefined ? [item('Specimen', null)] : []),
     item('Supplied by', contender.suppliedBy),
     item('Sold here', contender.soldHere),
-    item('Price', price === undefined ? null : `${price.amount} ${price.currency} on ${price.on}`),
+    item(
+      'Price',
+      price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on)}`,
+    ),
   ];
 }
 
@@ -251,8 +255,8 @@ function money({ front: { interests } }: Source): DisclosureItem[] {
 function record({ source, version }: Disclosed): DisclosureItem[] {
   const { front, files, shop } = source;
   return [
-    item('Session', front.date),
-    item('Published', front.published),
+    item('Date of the session', dateInWords(front.date)),
+    item('Date of publication', front.published === null ? null : dateInWords(front.published)),
     item('Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')),
     item('Worked out by', `Straightface ${version}`),
     item(

@@ -36,6 +36,10 @@ export function renderNarrative(
   // Refused addresses must reach our own check instead of staying as plain text.
   markdown.validateLink = () => true;
   markdown.inline.ruler.before('escape', 'value', valueRule);
+  // A table may be wider than a phone and then scrolls by itself, by keyboard too.
+  markdown.renderer.rules['table_open'] = (tokens, index) =>
+    `<div class="scroll" role="group" aria-label="${escapeHtml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
+  markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
   markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
 
   const tokens = markdown.parse(source.text, {});
@@ -77,6 +81,16 @@ function valueHtml(
   }
 }
 
+/** A table by the headings of its columns: "Table: Head, Feel". */
+function tableName(tokens: readonly Token[], open: number): string {
+  const headings: string[] = [];
+  for (const [at, { type }] of tokens.slice(open).entries()) {
+    if (type === 'thead_close') break;
+    if (type === 'th_open') headings.push(tokens[open + at + 1]?.content ?? '');
+  }
+  return `Table: ${headings.filter((heading) => heading !== '').join(', ')}`;
+}
+
 function escapeHtml(text: string): string {
   return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }
@@ -87,6 +101,7 @@ function adjusted(token: Token): Token {
     const level = Math.max(2, Number(token.tag.slice(1))) + headingShift;
     token.tag = `h${Math.min(6, level)}`;
   }
+  if (token.type === 'th_open') token.attrSet('scope', 'col');
   const style = attribute(token, 'style');
   if (style !== null) {
     token.attrs = (token.attrs ?? []).filter(([name]) => name !== 'style');

@@ -76,7 +76,7 @@ function cannotTell(pair: PairFindings, gap: ToldGap, { findings }: Telling): st
   return `these shots cannot tell${which}${alike}`;
 }
 
-/** Estimate and interval in words: "About 9 yards; 2 to 16 would fit." */
+/** Estimate and interval in words: "About 9 yards; 2 to 16 would fit.", "4 yards farther with Birch to 9 with Cedar would fit." */
 export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
   const gap = toldGap(pair, metric, telling);
   if (gap === null) return 'No figure.';
@@ -88,7 +88,8 @@ export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: 
   }
   // A row stands under the name of its metric: "faster" will do for "faster off the face".
   const more = gap.more.replace(/ (?:in|off|at) .*$/, '');
-  return `${gap.ahead} ${upper} ${more} to ${gap.behind} ${lower} ${more} would fit.`;
+  // Numbers before names: a name may end in one.
+  return `${withUnit(upper, gap.unit)} ${more} with ${gap.ahead} to ${lower} with ${gap.behind} would fit.`;
 }
 
 /** Limits of a told gap as printed, signs dropped: which side they lie on is said in words. */

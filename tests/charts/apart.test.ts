@@ -69,7 +69,7 @@ const three = [
     [1, 2],
     [3.31, -3.49, 10.13],
     'Birch or Cedar: cannot tell.',
-    'Birch 10 farther to Cedar 3 farther would fit.',
+    '10 yards farther with Birch to 3 with Cedar would fit.',
   ),
 ];
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { contourLines, type Grid } from '../../src/charts/contourLines.ts';
+import { contourLines, outlineWithin, type Grid } from '../../src/charts/contourLines.ts';
 
 const grid = (columns: number, rows: number, value: (x: number, y: number) => number): Grid =>
   Array.from({ length: rows }, (_, y) => Array.from({ length: columns }, (_unused, x) => value(x, y)));
@@ -69,5 +69,41 @@ describe('contour lines', () => {
         1.5,
       ),
     ).toEqual([]);
+  });
+});
+
+describe('the outline of all within a level', () => {
+  test('is cut along the edge where the grid ends before it does', () => {
+    const { crossed, cut } = outlineWithin(
+      grid(41, 41, (x, y) => Math.hypot(x, y - 20)),
+      12.3,
+    );
+    for (const { x, y } of crossed.flat()) expect(Math.hypot(x, y - 20)).toBeCloseTo(12.3, 1);
+    for (const { x } of cut.flat()) expect(x).toBe(0);
+    const ends = cut.flat().map(({ y }) => y);
+    expect([Math.min(...ends), Math.max(...ends)]).toEqual([
+      expect.closeTo(7.7, 6) as number,
+      expect.closeTo(32.3, 6) as number,
+    ]);
+    // A half circle: what is crossed reaches from end to end.
+    expect(crossed.flatMap((line) => [line[0], line.at(-1)]).map((spot) => spot?.y)).toEqual(
+      expect.arrayContaining([expect.closeTo(7.7, 6) as number, expect.closeTo(32.3, 6) as number]),
+    );
+  });
+
+  test('is the line itself where it closes within the grid, and goes round the whole grid where all is within', () => {
+    const cone = grid(41, 41, (x, y) => Math.hypot(x - 20, y - 20));
+    const whole = outlineWithin(cone, 12.3);
+    const places = (lines: readonly (readonly { x: number; y: number }[])[]): readonly string[] =>
+      lines.map((line) => line.map(({ x, y }) => `${x.toFixed(6)} ${y.toFixed(6)}`).join());
+    expect(places(whole.crossed)).toEqual(places(contourLines(cone, 12.3)));
+    expect(whole.cut).toEqual([]);
+    const { crossed, cut } = outlineWithin(
+      grid(4, 3, () => 1),
+      2,
+    );
+    expect(crossed).toEqual([]);
+    const corners = cut.flat().map(({ x, y }) => `${x} ${y}`);
+    expect(corners).toEqual(expect.arrayContaining(['0 0', '3 0', '3 2', '0 2']));
   });
 });

@@ -58,7 +58,7 @@ describe('Delivery check', () => {
       'Loft pair 3',
     ]);
     const { drawn, recorded, counted } = draw(deliveryInputOf(many));
-    expect({ drawn, recorded, counted }).toEqual({ drawn: 6, recorded: 18, counted: 'measures' });
+    expect({ drawn, recorded, counted }).toEqual({ drawn: 6, recorded: 18, counted: 'comparisons' });
     expect(deliveryDrawn(deliveryRows)).toEqual(deliveryRows);
   });
 

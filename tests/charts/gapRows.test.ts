@@ -81,7 +81,7 @@ describe('Many hitters', () => {
             -160,
             -200,
             90,
-            'Sassafrasandbuttonwood Z 200 farther to Alder 90 farther would fit',
+            '200 yards farther with Sassafrasandbuttonwood Z to 90 with Alder would fit',
           ),
           { name: 'Hitter 3', estimate: null, interval: null, figure: '', words: 'hit only one of the two' },
         ],

@@ -62,8 +62,8 @@ describe('put together', () => {
     expect(meetingsTable(same, 'Carry').rows[0]?.at(-1)).toBe(
       'no, the order they were hit in leaves the cause open',
     );
-    expect(meetingsTable(same, 'Carry').rows.map((row) => row[2])).toEqual(
-      Array(5).fill('One golfer, 10 shots each (one golfer only)'),
+    expect(meetingsTable(same, 'Carry').rows.map((row) => row[1])).toEqual(
+      Array(5).fill('One golfer, 10 shots each'),
     );
   });
 

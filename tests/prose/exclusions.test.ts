@@ -19,7 +19,7 @@ const leaveOut = (...numbers: readonly number[]): Readonly<Record<string, string
 test('the answer turns with the shots that were left out: both are said, the one with all shots first', () => {
   const shots = { 'Carry (yd)': { alder: [...around(238, 0.5).slice(0, 11), 170], birch: around(230, 0.5) } };
   expect(told({ shots, front: leaveOut(23) })).toEqual([
-    'With all shots counted: Alder or Birch: cannot tell. Alder 15 farther to Birch 10 farther would fit. ' +
+    'With all shots counted: Alder or Birch: cannot tell. 15 yards farther with Alder to 10 with Birch would fit. ' +
       'With one left out: Alder clearly farther than Birch. About 8 yards; 6 to 10 would fit. The answer depends on what was left out.',
   ]);
 });

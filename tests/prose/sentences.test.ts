@@ -341,7 +341,7 @@ describe('limits in sentences', () => {
         if (whole === undefined) return;
         const numbers = gapNumbers(whole, own, telling);
         const excludes = ci[0] > 0 || ci[1] < 0;
-        // "7 to 18 would fit" leaves out 0; "Alder 10 farther to Birch 3 farther" does not
+        // "7 to 18 would fit" leaves out 0; "10 yards farther with Alder to 3 with Birch would fit" does not.
         expect(numbers.startsWith('About ')).toBe(excludes);
         if (excludes) {
           const lower = Number(/; ([\d.,]+) to /.exec(numbers)?.[1]?.replaceAll(',', ''));

@@ -120,6 +120,24 @@ test('a report page with its charts and styles stays under 100 kB compressed, fo
   }
 });
 
+const withContents = allPages.filter(
+  ({ folder, file }) =>
+    !file.startsWith('specimens/') && readFileSync(join(folder, file), 'utf8').includes('<nav id="contents"'),
+);
+
+test('the reports and the method have lists of their sections', () => {
+  expect(withContents.filter(({ file }) => file === 'method/index.html')).toHaveLength(1);
+  for (const { name } of reportPages) expect(withContents.map((page) => page.name)).toContain(name);
+});
+
+test.each(withContents)('$name lists every section of its own, in their order', ({ folder, file }) => {
+  const page = readFileSync(join(folder, file), 'utf8');
+  const list = /<nav id="contents"[\s\S]*?<\/nav>/.exec(page)?.[0] ?? '';
+  const linked = [...list.matchAll(/href="#([^"]+)">/g)].map(([, id]) => id);
+  expect(linked.length).toBeGreaterThan(5);
+  expect(linked).toEqual([...page.matchAll(/<section id="([^"]+)"/g)].map(([, id]) => id));
+});
+
 test('the site has its pages', () => {
   expect(demoPages.map(({ file }) => pathOf(file))).toEqual(
     expect.arrayContaining(['/', '/404.html', '/method/']),

@@ -26,11 +26,9 @@ const elsewhere: Readonly<Record<string, string>> = {
   DraftState: 'tests of dev: built sites never hold it',
   FirstUse: 'tests/pages/firstUse.test.ts',
   InBothUnits: 'the examples of Answer and FigureBody',
-  KitItem: 'tests of the kit',
   ProblemList: 'tests of dev: built sites never hold it',
   ReportHead: 'tests of the kit',
   ReportSections: 'every report page',
-  UnitsSwitch: 'units.test.ts',
 };
 
 test('every page component has examples, or a reason why not', () => {

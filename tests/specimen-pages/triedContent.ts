@@ -33,7 +33,38 @@ interface Tried {
   readonly varied: string;
   /** Further lines of the front matter. */
   readonly extra: readonly string[];
+  /** Golfers, one where nothing is said; the monitor then tells them by name. */
+  readonly golfers?: number;
+  /** Names of what is compared, where they are not those above. */
+  readonly labels?: readonly string[];
+  /** What the first costs and how much more each next one, in euros. */
+  readonly prices?: readonly [first: number, step: number];
+  /** What the shop wrote. */
+  readonly narrative?: string;
 }
+
+const paragraph =
+  'The golfer warmed up with an old iron, and the order was drawn by lot before each turn. Nothing was adjusted ' +
+  'between shots, and the same glove was worn throughout. ';
+
+/** Some ten pages of text with everything that markdown may hold. */
+const longNarrative = [
+  '## How the morning went',
+  ...Array.from({ length: 20 }, () => paragraph.repeat(4)),
+  '### Was sonst auffiel: Größe, Ähnlichkeit, ¿qué más?',
+  '| Kopf | Feel | Sound | Donaudampfschifffahrtsgesellschaftskapitän | Remarks |',
+  '|---|:--:|--:|---|---|',
+  ...Array.from({ length: 5 }, (_, row) => `| ${row + 1} | firm | dull | none | ${paragraph}|`),
+  '',
+  ...Array.from({ length: 6 }, () => `- ${paragraph}`),
+  '',
+  `> ${paragraph}`,
+  '1. first\n2. second\n   - of which this',
+  'https://example.test/an/address/that/nothing/breaks/because/it/has/no/spaces/at/all/and/goes/on',
+  ...Array.from({ length: 20 }, () => paragraph.repeat(4)),
+]
+  .join('\n\n')
+  .replaceAll('|\n\n|', '|\n|');
 
 /** What pages have to bear and the demo reports do not show. Every shot is invented; nothing here was measured. */
 const tried: readonly Tried[] = [
@@ -67,6 +98,26 @@ const tried: readonly Tried[] = [
     contenders: 6,
     varied: 'shaft',
     extra: ['status: published'],
+    prices: [149, 60],
+  },
+  {
+    slug: 'eight-golfers',
+    title: 'Four driver shafts, eight golfers',
+    date: '2026-05-20',
+    contenders: 4,
+    varied: 'shaft',
+    golfers: 8,
+    extra: ['status: published'],
+  },
+  {
+    slug: 'two-names',
+    title: 'Größe gegen Länge: ¿cuál llega más lejos?',
+    date: '2026-05-28',
+    contenders: 2,
+    varied: 'head',
+    labels: ['Ñandú Größe 10.5', 'Çà et là ½ n° 8'],
+    extra: ['status: published'],
+    narrative: longNarrative,
   },
   {
     slug: 'two-heads-before',
@@ -89,14 +140,30 @@ const tried: readonly Tried[] = [
   },
 ];
 
-function front({ title, date, contenders, varied, extra }: Tried): string {
-  const each = names.slice(0, contenders).map((label, index) => {
-    const id = 'abcdef'.charAt(index);
-    return `  ${id}: {label: ${label}, supplied_by: ${sources[index] ?? ''}, sold_here: ${index % 3 === 2 ? 'used' : 'new'}}`;
-  });
+const namesOf = ({ labels }: Tried): readonly string[] => labels ?? names;
+
+function hittersOf({ golfers = 1 }: Tried): string {
+  const tie = 'hand: right, consent: yes, link_to_shop';
+  return golfers === 1
+    ? `one: {role: staff fitter, ${tie}: employed by the shop}`
+    : Array.from({ length: golfers }, (_, at) => `g${at + 1}: {role: customer, ${tie}: none}`).join(', ');
+}
+
+function front(one: Tried): string {
+  const { title, date, contenders, varied, extra, prices, narrative } = one;
+  const each = namesOf(one)
+    .slice(0, contenders)
+    .map((label, index) => {
+      const id = 'abcdef'.charAt(index);
+      const price =
+        prices === undefined
+          ? ''
+          : `, price: {amount: ${prices[0] + index * prices[1]}, currency: EUR, on: ${date}}`;
+      return `  ${id}: {label: ${label}, supplied_by: ${sources[index] ?? ''}, sold_here: ${index % 3 === 2 ? 'used' : 'new'}${price}}`;
+    });
   return [
     '---',
-    `title: ${title}`,
+    `title: "${title}"`,
     `date: ${date}`,
     'invented_data: yes',
     `question: Which of these ${varied}s carries farther for a middling swing?`,
@@ -106,26 +173,29 @@ function front({ title, date, contenders, varied, extra }: Tried): string {
     'primary: carry',
     'matters: {carry: 5 yd}',
     'session: shots.csv',
-    'hitters: {one: {role: staff fitter, hand: right, link_to_shop: employed by the shop, consent: yes}}',
+    `hitters: {${hittersOf(one)}}`,
     'interests: {paid_by: the shop, commission_or_gifts: none, seen_before: nobody outside the shop}',
     ...extra,
     '---',
     '',
-    'Twelve turns in one morning, in an order drawn by lot.',
+    narrative ?? 'Twelve turns in one morning, in an order drawn by lot.',
     '',
   ].join('\n');
 }
 
-function shots({ contenders }: Tried): string {
+function shots(one: Tried): string {
+  const { contenders, golfers = 1 } = one;
   const next = uniform(20260102 + contenders);
   const gauss = normal(next);
   const rows: string[][] = [];
-  for (let turn = 1; turn <= 12; turn++) {
+  const turns = golfers === 1 ? 12 : 6 * golfers;
+  for (let turn = 0; turn < turns; turn++) {
+    const golfer = turn % golfers;
     for (const index of shuffled(
       names.slice(0, contenders).map((_, at) => at),
       next,
     )) {
-      const clubSpeed = 94 + gauss();
+      const clubSpeed = 94 - (golfers - 1) + 2 * golfer + gauss();
       const ballSpeed = clubSpeed * (1.45 + 0.012 * gauss()) + (ballSpeeds[index] ?? 0);
       const launch = {
         launchDeg: 12.5 + gauss(),
@@ -136,7 +206,8 @@ function shots({ contenders }: Tried): string {
       const { carryYd, sideYd } = flown({ ballSpeedMph: ballSpeed, ...launch, axisDeg });
       rows.push([
         String(rows.length + 1),
-        names[index] ?? '',
+        ...(golfers === 1 ? [] : [`g${golfer + 1}`]),
+        namesOf(one)[index] ?? '',
         (toCanonical(clubSpeed, 'mph') * 3.6).toFixed(1),
         (toCanonical(ballSpeed, 'mph') * 3.6).toFixed(1),
         launch.launchDeg.toFixed(1),
@@ -148,8 +219,7 @@ function shots({ contenders }: Tried): string {
       ]);
     }
   }
-  const heading =
-    'Shot,Club,Club Speed (km/h),Ball Speed (km/h),Launch Angle (deg),Launch Direction (deg),Spin Rate (rpm),Spin Axis (deg),Carry (m),Side (m)';
+  const heading = `Shot,${golfers === 1 ? '' : 'Golfer,'}Club,Club Speed (km/h),Ball Speed (km/h),Launch Angle (deg),Launch Direction (deg),Spin Rate (rpm),Spin Axis (deg),Carry (m),Side (m)`;
   return `${[heading, ...rows.map((row) => row.join(','))].join('\n')}\n`;
 }
 

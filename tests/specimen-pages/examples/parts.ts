@@ -1,4 +1,5 @@
-import { figureCopies, toldTwice } from '../../../src/site/toldTwice.ts';
+import { figureCopies, reportInOtherUnits, toldTwice } from '../../../src/site/toldTwice.ts';
+import { kitOf } from '../../../src/kit/kitOf.ts';
 import type { Report } from '../../../src/kit/report.ts';
 import type { DrawnFigure } from '../../../src/charts/figure.ts';
 import type { ComponentExamples } from '../example.ts';
@@ -186,6 +187,57 @@ export const corrections: ComponentExamples = {
         moved: [{ since: '2026-04-05', then: 'Alder and Birch: no gap that matters.', now: null }],
       },
       shows: ['No corrections so far.', 'is not recorded', '5 April 2026', 'no longer asked.'],
+    },
+  ],
+};
+
+export const kitItem: ComponentExamples = {
+  component: 'KitItem',
+  examples: (report) => {
+    const own = report('six-shafts');
+    const other = reportInOtherUnits(own);
+    const [item] = kitOf(own).offered;
+    const [same] = kitOf(other).offered;
+    if (item === undefined || same === undefined) throw new Error('There is no chart to give away.');
+    return [
+      {
+        name: 'in metres, its words in yards as well',
+        props: {
+          item,
+          copies: [
+            { system: own.telling.system, of: item },
+            { system: other.telling.system, of: same },
+          ],
+          folder: '/reports/six-shafts',
+          height: 400,
+        },
+        shows: ['PNG, 1200 pixels wide', 'data-copy="alternative text"', 'data-units="yards" hidden'],
+        hides: ['undefined'],
+      },
+    ];
+  },
+};
+
+export const statedDistance: ComponentExamples = {
+  component: 'StatedDistance',
+  examples: () => [
+    {
+      name: 'fixed in yards, on a page in metres',
+      props: { yards: 8 },
+      // 8 x 0.9144.
+      shows: ['7.3 metres', '8 yards'],
+    },
+  ],
+};
+
+export const unitsSwitch: ComponentExamples = {
+  component: 'UnitsSwitch',
+  examples: () => [
+    {
+      name: 'as a place for its button',
+      props: { system: 'metres' },
+      shows: ['id="units"', 'data-own="metres"'],
+      hides: ['<button'],
     },
   ],
 };
