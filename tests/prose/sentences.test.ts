@@ -115,7 +115,9 @@ describe('how much, of many contenders without a gap', () => {
     expect(
       said('nobody behind', (pair) => (pair.a === 'c' ? { ...pair, estimate: null, ci: null } : pair)),
     ).toMatch(/^From .* with Alder to /);
-    expect(said('nobody behind', (pair) => ({ ...pair, overlays: ['visits-alike'] }))).toMatch(/^From .* with Alder to /);
+    expect(said('nobody behind', (pair) => ({ ...pair, overlays: ['visits-alike'] }))).toMatch(
+      /^From .* with Alder to /,
+    );
   });
 });
 

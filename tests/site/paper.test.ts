@@ -2,7 +2,8 @@ import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
-import { reportPages } from './sites.ts';
+import { printedFigures, type PrintedFigure } from './printedPlaces.ts';
+import { pooledPages, reportPages } from './sites.ts';
 
 let browser: Browser;
 
@@ -35,18 +36,56 @@ describe.each(['a4', 'letter'] as const)('on %s', (sheet) => {
   });
 });
 
-/** That Chromium really makes sheets of it; on which sheet a figure falls is told above by its height and `break-inside`. */
-test.each(reportPages.slice(0, 2))(
-  '$name makes a PDF of whole pages, longer with the folds than the screen shows',
-  async ({ address }) => {
-    const page = await openPage(browser, address, { width: 768 });
-    const pdf = Buffer.from(await page.pdf({ format: 'a4', preferCSSPageSize: true })).toString('latin1');
-    const pages = pdf.match(/\/Type \/Page\b/g)?.length ?? 0;
-    expect(pages).toBeGreaterThan(5);
-    expect(pages).toBeLessThan(40);
-    await page.close();
-  },
-);
+/** Figures of which a part stands on another sheet than the rest. */
+const parted = (figures: readonly PrintedFigure[]): readonly PrintedFigure[] =>
+  figures.filter(
+    ({ heading, drawing, captionBegins, captionEnds }) =>
+      new Set([heading, drawing, captionBegins, captionEnds]).size > 1,
+  );
+
+const withFigures = [...reportPages, ...pooledPages.filter(({ file }) => file.startsWith('pairs/'))];
+
+async function printed(
+  address: string,
+  sheet: 'a4' | 'letter',
+  style = '',
+): Promise<readonly PrintedFigure[]> {
+  const page = await browser.newPage();
+  await page.setBypassCSP(true);
+  await page.goto(address, { waitUntil: 'load' });
+  if (style !== '') await page.addStyleTag({ content: style });
+  const figures = await printedFigures(page, sheet);
+  await page.close();
+  return figures;
+}
+
+describe.each(['a4', 'letter'] as const)('in a PDF on %s', (sheet) => {
+  test.each(withFigures)(
+    '$name keeps question, drawing and caption of every figure together',
+    async ({ address, file }) => {
+      const figures = await printed(address, sheet);
+      expect(figures.length).toBeGreaterThan(file.startsWith('pairs/') ? 0 : 3);
+      expect(Math.max(...figures.map(({ drawing }) => drawing))).toBeGreaterThan(0);
+      expect(parted(figures)).toEqual([]);
+    },
+  );
+
+  test('would part some of them without the rules for print', async () => {
+    const apart: Record<string, number> = { figure: 0, heading: 0 };
+    const rules = {
+      figure: 'figure { break-inside: auto !important }',
+      heading: 'h2, h3, summary { break-after: auto !important }',
+    };
+    for (const { address } of reportPages) {
+      if ((apart['figure'] ?? 0) > 0 && (apart['heading'] ?? 0) > 0) break;
+      apart['figure'] = (apart['figure'] ?? 0) + parted(await printed(address, sheet, rules.figure)).length;
+      apart['heading'] =
+        (apart['heading'] ?? 0) + parted(await printed(address, sheet, rules.heading)).length;
+    }
+    expect(apart['figure']).toBeGreaterThan(0);
+    expect(apart['heading']).toBeGreaterThan(0);
+  });
+});
 
 test('forced colours leave every chart its lines and words', async () => {
   const page = await openPage(browser, reportPages[0]?.address ?? '', { width: 768 });
