@@ -26,11 +26,19 @@ export function apartFigure(metric: MetricFindings, telling: Telling, { id, name
     finding: caption(metric, telling),
     description: description(metric, telling),
     table: gapTable(metric, telling),
-    pairs: metric.pairs.map((pair) => apartPair(pair, metric, telling)),
+    pairs: saidOnce(metric.pairs.map((pair) => apartPair(pair, metric, telling))),
     matters,
     axis,
     legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
   });
+}
+
+/** A contender that was not judged says so in each of its pairs, in one sentence, which stands once. */
+function saidOnce(pairs: readonly ApartPair[]): readonly ApartPair[] {
+  return pairs.filter(
+    ({ kind, sentence }, index) =>
+      kind === 'judged' || pairs.findIndex((pair) => pair.sentence === sentence) === index,
+  );
 }
 
 function apartPair(pair: PairFindings, metric: MetricFindings, telling: Telling): ApartPair {
@@ -72,9 +80,11 @@ function caption(metric: MetricFindings, telling: Telling): string {
 }
 
 function description(metric: MetricFindings, telling: Telling): string {
-  return surestFirst(metric)
-    .map((pair) => `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`)
-    .join(' ');
+  const told = surestFirst(metric).map((pair) => {
+    const answer = pairSentence(pair, metric, telling);
+    return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
+  });
+  return [...new Set(told)].join(' ');
 }
 
 /** Every pair with its figures; nothing rounded away that the verdict hangs on. */

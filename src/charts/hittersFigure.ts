@@ -23,7 +23,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
   const matters = toReader(metric.matters, metric.id, telling.system);
   const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
   const hitters = pair.byHitter.map((own) => gapRow(`Golfer ${own.hitter}`, own, pair, metric, telling));
-  const all = `All ${countWord(pair.byHitter.length)}`;
+  const all = pair.byHitter.length === 2 ? 'Both' : `All ${countWord(pair.byHitter.length)}`;
   const pooled = pair.ci === null ? null : gapRow(all, pair, pair, metric, telling);
   // The range says where another golfer's own gap would lie; it has no estimate of its own.
   const another =

@@ -37,7 +37,8 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
     id,
     question,
     subject: `${capitalised(name)} over shot number`,
-    finding: `The ${telling.nouns} were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}That no drift shows is no proof that there was none.`,
+    finding:
+      `The ${telling.nouns} were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}${driftShows(metric) ? '' : 'That no drift shows is no proof that there was none.'}`.trimEnd(),
     description: `${sentence(`${name} of every shot in the order it was hit`)} ${trend?.words ?? 'Too few shots for a trend.'}`,
     table: table(metric, session, telling),
     contenders: telling.findings.contenders.map(({ id: contender }) => contenderName(contender, telling)),
@@ -60,6 +61,10 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
     leftOut: 'left out',
     recorded: session.shots.length,
   });
+}
+
+function driftShows({ drift }: MetricFindings): boolean {
+  return drift !== null && (drift.ci[0] > 0 || drift.ci[1] < 0);
 }
 
 function trendOf(metric: MetricFindings, session: Session, telling: Telling): OrderTrend | null {

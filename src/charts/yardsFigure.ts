@@ -22,7 +22,9 @@ export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
   if (metric.id !== 'carry') return absent('Not drawn: it explains gaps in carry only.');
   const [largest] = [...yards].sort((x, y) => Math.abs(gapOf(y, metric)) - Math.abs(gapOf(x, metric)));
   if (largest === undefined)
-    return absent('Not drawn: there is no gap in carry to explain, or launches were not read.');
+    return absent(
+      'Not drawn: it takes a gap in carry whose cause is not open, one golfer, eight shots with either, and launches that were read.',
+    );
   if (largest.attribution.state === 'not-possible') return absent(noAccount(largest.attribution));
   const { attribution } = largest;
   const pair = metric.pairs.find(({ a, b }) => a === largest.a && b === largest.b);

@@ -68,12 +68,16 @@ function claimedGap({ pair, sign }: ClaimedPair): ClaimStanding['gap'] {
   return { estimate: sign * pair.estimate, ci: sign === 1 ? [lower, upper] : [-upper, -lower] };
 }
 
-/** @param byAtLeast what is claimed at least, 0 where no size is claimed; SI */
+/**
+ * A gap that mostly does not hold when worked out in other ways is not settled, and bears out no claim.
+ *
+ * @param byAtLeast what is claimed at least, 0 where no size is claimed; SI
+ */
 function gapStanding(ci: Interval | null, byAtLeast: number, pair: PairFindings): StandingId {
   if (ci === null) return 'not-shown';
   const [lower, upper] = ci;
   if (byAtLeast > 0 ? upper < byAtLeast : upper < 0) return 'contradicted';
-  if (!isCredited(pair) || lower <= 0) return 'not-shown';
+  if (!isCredited(pair) || pair.overlays.includes('leans') || lower <= 0) return 'not-shown';
   return lower > byAtLeast ? 'borne-out' : 'weaker-than-said';
 }
 

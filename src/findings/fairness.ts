@@ -163,14 +163,21 @@ export function missingConditions({ conditions }: Pick<WrittenConditions, 'condi
   ];
 }
 
-/** Whether the shop or a check says how a metric was read; without either, measured is only the usual guess. */
+/** Whether the shop says how a metric was read; where it does not, measured is only the usual guess. */
+export function isReadingStated(
+  { conditions, columns }: Pick<WrittenConditions, 'conditions' | 'columns'>,
+  metric: MetricId,
+): boolean {
+  return (conditions.monitor?.columns?.[metric] ?? columns[metric]?.class) !== undefined;
+}
+
+/** The same, and no check that doubts it. */
 function readingSaid({ written, problems, session }: FairnessFacts, metric: MetricId): boolean {
-  const said = written.conditions.monitor?.columns?.[metric] ?? written.columns[metric]?.class;
   const heading = session.columns[metric]?.heading;
   const doubted = problems.some(
     ({ kind, columnName }) => kind === 'column-looks-estimated' && columnName === heading,
   );
-  return said !== undefined && !doubted;
+  return isReadingStated(written, metric) && !doubted;
 }
 
 function readingMeasured(facts: FairnessFacts): State {

@@ -25,8 +25,11 @@ export type Captions = Readonly<Record<CaptionLength, string>>;
 export function captions(report: Report, figure: DrawnFigure): Captions {
   const metric = gapsMetric(report, figure) ?? primaryMetrics(report.findings)[0] ?? null;
   const who = golfersAndShots(report);
+  // A contender that was not judged says so in each of its pairs.
   const answers =
-    metric === null ? [] : surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling));
+    metric === null
+      ? []
+      : [...new Set(surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling)))];
   return {
     short: shortest(report, who, answers),
     middle: middle(report, figure, who, answers),
@@ -50,7 +53,7 @@ function shortest(report: Report, who: string, answers: readonly string[]): stri
   if (first !== '' && told.length <= captionLimits.short) return told;
   return fitSentences(
     [
-      { text: `${who}: the answer needs more words than fit here; see the report.`, rank: 0 },
+      { text: `${who}: for the answer see the report.`, rank: 0 },
       { text: stands, rank: 0 },
     ],
     captionLimits.short,
@@ -60,18 +63,27 @@ function shortest(report: Report, who: string, answers: readonly string[]): stri
 function middle(report: Report, figure: DrawnFigure, who: string, answers: readonly string[]): string {
   const [first = '', ...others] = answers;
   const { front } = report.source;
+  const needed = [`${who}: ${first}`, standing(report)];
   return fitSentences(
     [
       { text: `${who}: ${first}`, rank: 0 },
       ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
       ...chartWords(report, figure),
       { text: readingWords(report), rank: 31 },
-      { text: interestInShort(report), rank: 0.3 },
+      { text: fittingInterest(report, captionLimits.middle - needed.join(' ').length - 1), rank: 0.3 },
       { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
       { text: standing(report), rank: 0 },
     ],
     captionLimits.middle,
   );
+}
+
+/** The shop's interest in as many words as there is room for: what it sells is said before all else. */
+function fittingInterest(report: Report, room: number): string {
+  const short = interestInShort(report, 'The shop');
+  const [selling = ''] = sentencesOf(short);
+  const forms = [interestInShort(report), short, `${selling} The report states more interests.`];
+  return forms.find(({ length }) => length <= room) ?? '';
 }
 
 /** What the chart itself shows, where that is not the answer. */
@@ -89,11 +101,14 @@ function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFi
   const pairs = metric === null ? [] : surestFirst(metric);
   const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
   const credit = source.shop?.reuse.credit ?? publisherOf(report);
-  const answers = pairs.map((pair, index): Ranked => {
-    if (metric === null) return { text: '', rank: 0 };
-    const told = `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`;
-    return index === 0 ? { text: `${who}: ${told}`, rank: 0 } : { text: told, rank: index };
+  const told = pairs.map((pair) => {
+    if (metric === null) return '';
+    const answer = pairSentence(pair, metric, telling);
+    return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
   });
+  const answers = [...new Set(told)].map((text, index): Ranked =>
+    index === 0 ? { text: `${who}: ${text}`, rank: 0 } : { text, rank: index },
+  );
   return fitSentences(
     [
       ...(answers.length > 0 ? answers : [{ text: `${who}.`, rank: 0 }]),

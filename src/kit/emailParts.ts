@@ -1,3 +1,4 @@
+import type { MetricFindings } from '../findings/findings.ts';
 import { answerSentences, howMuch, primaryMetrics, surestFirst } from '../prose/answer.ts';
 import { dateInWords } from '../prose/date.ts';
 import { forWhom } from '../prose/forWhom.ts';
@@ -5,6 +6,7 @@ import { interestSentences } from '../prose/interest.ts';
 import { cautions } from '../prose/mind.ts';
 import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { luckSentence } from '../prose/reachSentences.ts';
+import type { Telling } from '../prose/telling.ts';
 import type { Absolute } from './absoluteAddress.ts';
 import { exportedHeight, exportWidth } from './exportedSvg.ts';
 import { publisherOf } from './interestInShort.ts';
@@ -38,6 +40,18 @@ export interface EmailParts {
   readonly terms: string;
 }
 
+/** Every pair's answer with its numbers; one that was not judged says so once, whatever its pairs. */
+function gapLines(metric: MetricFindings, telling: Telling): EmailParts['gaps'] {
+  const lines = surestFirst(metric).map((pair) => ({
+    answer: pairSentence(pair, metric, telling),
+    numbers: pair.estimate === null ? '' : gapNumbers(pair, metric, telling),
+  }));
+  return lines.filter(
+    ({ answer, numbers }, index) =>
+      numbers !== '' || lines.findIndex((line) => line.answer === answer) === index,
+  );
+}
+
 export function emailParts(report: Report, absolute: Absolute, version: string): EmailParts {
   const { source, session, telling, findings } = report;
   const { front, shop, slug } = source;
@@ -63,12 +77,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
     ]
       .filter((words) => words !== '')
       .join(' '),
-    gaps: metrics.flatMap((metric) =>
-      surestFirst(metric).map((pair) => ({
-        answer: pairSentence(pair, metric, telling),
-        numbers: gapNumbers(pair, metric, telling),
-      })),
-    ),
+    gaps: metrics.flatMap((metric) => gapLines(metric, telling)),
     image:
       first === undefined
         ? null

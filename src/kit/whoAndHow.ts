@@ -1,3 +1,4 @@
+import { isReadingStated } from '../findings/fairness.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
 import { orderInWords } from '../prose/forWhom.ts';
@@ -41,18 +42,23 @@ const classWords: Readonly<Record<MetricClass, string>> = {
   estimated: 'was estimated by the monitor',
 };
 
-/** How the main readings came about: "Carry was calculated, not seen." */
-export function readingWords({ findings }: Report): string {
-  return [...Map.groupBy(primaryMetrics(findings), cameAbout)]
-    .map(([how, own]) => {
-      const words = own.length > 1 ? how.replace(/^was/, 'were') : how;
-      return `${capitalised(listed(own.map(({ id }) => metrics[id].name)))} ${words}.`;
+const notSaid = 'not said';
+
+/** How the main readings came about: "Carry was calculated, not seen." That nobody says so is no measurement. */
+export function readingWords({ findings, source: { front } }: Report): string {
+  const how = ({ id, class: kind, readBy }: MetricFindings): string => {
+    if (readBy === 'flight-model') return 'was calculated by our flight model, not measured';
+    return kind === 'measured' && !isReadingStated(front, id) ? notSaid : classWords[kind];
+  };
+  return [...Map.groupBy(primaryMetrics(findings), how)]
+    .map(([words, own]) => {
+      const names = listed(own.map(({ id }) => metrics[id].name));
+      const were = own.length > 1 ? 'were' : 'was';
+      return words === notSaid
+        ? `How ${names} ${were} read is not recorded.`
+        : `${capitalised(names)} ${words.replace(/^was/, were)}.`;
     })
     .join(' ');
-}
-
-function cameAbout({ class: kind, readBy }: MetricFindings): string {
-  return readBy === 'flight-model' ? 'was calculated by our flight model, not measured' : classWords[kind];
 }
 
 /** What must stand with anything cut out of a report that is not as it was; empty otherwise. */

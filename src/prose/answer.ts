@@ -2,7 +2,7 @@ import { toCanonical } from '../trade/units.ts';
 import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { isGap, type VerdictId } from '../findings/verdict.ts';
 import { groupSentences } from './groupSentences.ts';
-import { answerClause, gapNumbers, printedLimits } from './pairSentence.ts';
+import { answerClause, eitherWay, gapNumbers, printedLimits } from './pairSentence.ts';
 import { withUnit } from './readerUnits.ts';
 import { toldGap, type Telling } from './telling.ts';
 import { counted, countWord, listed, sentence } from './words.ts';
@@ -46,37 +46,46 @@ export function answerSentences(metric: MetricFindings, telling: Telling): reado
     return [`${forWhomShort(telling.findings)},${calculatedBy(metric)} ${first}`, ...others];
   }
   const pairs = surestFirst(metric);
-  const open = allOpen(pairs.slice(0, mostPairs), metric, telling);
-  const told = pairs.slice(0, open === null ? mostPairs : 1).map((pair, index) => {
+  const alike = openAlike(pairs.slice(0, mostPairs), metric, telling);
+  const told = pairs.slice(0, mostPairs).flatMap((pair, index) => {
     const clause = index > 0 ? answerClause(pair, metric, telling) : firstClause(pair, metric, telling);
+    if (alike.indexOf(pair) > 0) return alike.indexOf(pair) === 1 ? sameGoesFor(alike, metric, telling) : [];
     return index > 0 || pair.verdict === 'not-judged'
       ? asSentence(clause)
       : asSentence(`${forWhomShort(telling.findings)}${opening(metric, clause)} ${clause}`);
   });
   const rest = pairs.length - mostPairs;
-  // A contender that was not judged says so in each of its pairs.
-  const same = open === null ? [] : [open];
   return [
+    // A contender that was not judged says so in each of its pairs.
     ...new Set(told),
-    ...same,
     ...(rest > 0 ? [sentence(`${counted(rest, 'more pair')} stand below`)] : []),
   ];
 }
 
-/**
- * Where every pair shows a gap whose cause is open for one reason, that is said once: "The same goes for Used over Worn
- * and Fresh over Used." Null otherwise.
- */
-function allOpen(pairs: readonly PairFindings[], metric: MetricFindings, telling: Telling): string | null {
-  const reasons = new Set(pairs.map((pair) => answerClause(pair, metric, telling).split(';')[1]));
-  const open = pairs.every(({ credit, verdict }) => credit === 'open' && isGap(verdict));
-  if (!open || reasons.size !== 1 || pairs.length < 2) return null;
-  const others = pairs.slice(1).flatMap((pair) => {
+/** The gaps whose cause is open for the same reason as that of the surest one, which says it for all. */
+function openAlike(
+  pairs: readonly PairFindings[],
+  metric: MetricFindings,
+  telling: Telling,
+): readonly PairFindings[] {
+  const reason = (pair: PairFindings): string => answerClause(pair, metric, telling).split(';')[1] ?? '';
+  const open = pairs.filter(({ credit, verdict }) => credit === 'open' && isGap(verdict));
+  const [first] = open;
+  return first === undefined ? [] : open.filter((pair) => reason(pair) === reason(first));
+}
+
+/** "The same goes for Used over Worn and Fresh over Used." */
+function sameGoesFor(
+  [, ...others]: readonly PairFindings[],
+  metric: MetricFindings,
+  telling: Telling,
+): readonly string[] {
+  const names = others.flatMap((pair) => {
     const gap = toldGap(pair, metric, telling);
     if (gap === null) return [];
     return [`${gap.ahead} ${metric.better === 'more' ? 'over' : `${gap.more} than`} ${gap.behind}`];
   });
-  return `The same goes for ${listed(others)}.`;
+  return [`The same goes for ${listed(names)}.`];
 }
 
 /** From this gap on a calculated distance may head a page without saying so in the same breath. */
@@ -153,9 +162,7 @@ export function howMuch(metric: MetricFindings, telling: Telling): readonly stri
     const fit = index === 0 ? 'would fit these shots.' : 'would fit.';
     if (gap.lower <= 0) {
       const { lower, upper } = printedLimits(gap);
-      return [
-        `From ${withUnit(upper, gap.unit)} ${gap.more} with ${gap.ahead} to ${lower} with ${gap.behind} ${fit}`,
-      ];
+      return [`From ${eitherWay(gap, upper, lower)} ${fit}`];
     }
     const numbers = gapNumbers(pair, metric, telling).replace(/would fit\.$/, fit);
     const over = metric.better === 'more' ? 'over' : `${gap.more} than`;

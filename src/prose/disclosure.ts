@@ -1,3 +1,4 @@
+import { isReadingStated } from '../findings/fairness.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import type { Hitter } from '../intake/authored/hitter.ts';
 import type { Source } from '../intake/authored/source.ts';
@@ -41,7 +42,7 @@ export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
     { title: 'Place', items: place(facts.source) },
     { title: 'Ball', items: ball(facts.source) },
     { title: 'Monitor', items: monitor(facts) },
-    { title: `What was the same for every ${front.varied}`, items: sheetLines(front.held) },
+    { title: `What was the same for every ${front.varied}`, items: heldLines(front) },
     ...front.contenders.map((contender) => ({ title: contender.label, items: contenderLines(contender) })),
     { title: 'Money', items: money(facts.source) },
     { title: 'Record', items: record(facts) },
@@ -177,9 +178,12 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
       : Object.entries(accuracy.byMetric)
           .map(([metric, value]) => `${metric.replace(/_/g, ' ')} ±${value.typed.replace(/^±\s*/, '')}`)
           .join(', '));
-  const classes = Map.groupBy(Object.values(session.columns), (column) =>
-    column.heading === flightModelHeading ? 'worked out by our flight model, within some 6 %' : column.class,
-  );
+  const classes = Map.groupBy(Object.values(session.columns), (column) => {
+    if (column.heading === flightModelHeading) return 'worked out by our flight model, within some 6 %';
+    return column.class === 'measured' && !isReadingStated(source.front, column.metric)
+      ? 'not said, taken as measured'
+      : column.class;
+  });
   const columns = [...classes].map(
     ([kind, own]) => `${kind}: ${listed(own.map(({ metric }) => metrics[metric].name))}`,
   );
@@ -214,14 +218,18 @@ function sheetLines(sheet: Source['front']['held']): DisclosureItem[] {
     isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
   );
   const further = Object.entries(sheet.also ?? {}).map(([key, value]) => item(sentenceCase(key), value));
-  return [...known, ...further, ...missingOf(sheet)];
+  return [...known, ...further];
 }
 
-/** Nobody asks a ball for its lie: what was held for all is asked once, and only of clubs. */
-function missingOf(sheet: Source['front']['held']): DisclosureItem[] {
-  return askedOfEach
-    .filter((key) => sheet[key] === undefined)
-    .map((key) => item(sentenceCase(sheetItems[key]), null));
+/**
+ * What was held for all, and what nobody wrote down. Nobody asks a ball for its lie: that is asked once, of what was
+ * held, and not where every contender's own sheet answers it.
+ */
+function heldLines({ held, contenders }: Source['front']): DisclosureItem[] {
+  const missing = askedOfEach.filter(
+    (key) => held[key] === undefined && !contenders.every(({ build }) => build?.[key] !== undefined),
+  );
+  return [...sheetLines(held), ...missing.map((key) => item(sentenceCase(sheetItems[key]), null))];
 }
 
 function contenderLines(contender: Contender): DisclosureItem[] {

@@ -70,9 +70,7 @@ function foundWords(check: FairnessCheck, told: Told): string {
     case 'one-thing-varied':
       return whatElseDiffers(told);
     case 'order':
-      return design.order === 'unknown'
-        ? 'the order of the shots is not known'
-        : `they were hit ${orderInWords(design.order)}`;
+      return orderWords(telling);
     case 'warm-up':
       if (session.warmUps > 0) return `${counted(session.warmUps, 'warm-up swing')} in the file, not counted`;
       return front.plan?.warmUp === undefined
@@ -87,7 +85,7 @@ function foundWords(check: FairnessCheck, told: Told): string {
     case 'exclusions-even':
       return leftOutWords(check, told);
     case 'same-ball':
-      return ballWords(check);
+      return ballWords(check, told);
     case 'conditions':
       return conditionWords(told);
     case 'reading-measured':
@@ -105,6 +103,18 @@ function foundWords(check: FairnessCheck, told: Told): string {
     case 'shot-numbers':
       return shotNumberWords(check);
   }
+}
+
+/** How the shots followed one another, and what about it leaves the cause of a gap open. */
+function orderWords({ findings }: Telling): string {
+  const { design, caveats } = findings;
+  if (design.order === 'unknown') return 'the order of the shots is not known';
+  const because = [
+    ...(caveats.includes('order-few-visits') ? ['too few of them'] : []),
+    ...(caveats.includes('order-lever') ? ['some mostly later than others'] : []),
+    ...(caveats.includes('order-drift') ? ['while results drifted'] : []),
+  ];
+  return [`they were hit ${orderInWords(design.order)}`, ...because].join(', ');
 }
 
 function whatElseDiffers({ source, telling }: Told): string {
@@ -180,9 +190,12 @@ function leftOutWords(check: FairnessCheck, { session, telling }: Told): string 
     : `left out: ${each}`;
 }
 
-function ballWords({ state }: FairnessCheck): string {
+function ballWords({ state }: FairnessCheck, { source: { front } }: Told): string {
   if (state === 'met') return 'the shop states that one kind of ball was used for all';
-  return state === 'not-met' ? 'not all were hit with one kind of ball' : 'nothing is said of the ball';
+  if (state === 'not-met') return 'not all were hit with one kind of ball';
+  return front.conditions.ball === undefined
+    ? 'nothing is said of the ball'
+    : 'a ball is described, and not whether the same kind was used for all';
 }
 
 function conditionWords({ source }: Told): string {
@@ -213,16 +226,25 @@ function blindWords({ source }: Told): string {
 }
 
 function accuracyWords({ state }: FairnessCheck, { telling, source }: Told): string {
-  if (state === 'not-recorded') return 'no accuracy is stated for what was judged';
   const stated = source.front.conditions.monitor?.statedAccuracy?.byMetric ?? {};
-  return primaryMetrics(telling.findings)
-    .map(({ id, matters }) => {
-      const unit = unitFor(id, telling.system);
-      const gap = mattersText({ matters: toReader(matters, id, telling.system), unit });
-      return `${metrics[id].name} is stated to be right to ±${stated[id]?.typed ?? ''}; ${gap} would matter`;
-    })
+  const own = primaryMetrics(telling.findings);
+  if (own.every(({ id }) => stated[id] === undefined)) return 'no accuracy is stated for what was judged';
+  const told = own.flatMap(({ id, matters }) => {
+    const accuracy = stated[id]?.typed;
+    if (accuracy === undefined) return [];
+    const gap = mattersText({
+      matters: toReader(matters, id, telling.system),
+      unit: unitFor(id, telling.system),
+    });
+    return [`${metrics[id].name} is stated to be right to ±${accuracy}; ${gap} would matter`];
+  });
+  const untold = own.filter(({ id }) => stated[id] === undefined).map(({ id }) => metrics[id].name);
+  return [
+    ...told,
+    ...(state === 'not-met' ? ['that is too near to the gap'] : []),
+    ...(untold.length === 0 ? [] : [`no accuracy is stated for ${listed(untold)}`]),
+  ]
     .map(capitalised)
-    .concat(state === 'not-met' ? ['That is too near to the gap'] : [])
     .join('. ');
 }
 

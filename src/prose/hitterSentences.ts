@@ -117,7 +117,7 @@ export function newHitterSentence(
   return `Another golfer like these, in a test of this length, would see anything from ${range}.`;
 }
 
-/** One golfer's own gap: "Golfer one: about 9 yards farther with Alder; 2 to 16 would fit." */
+/** One golfer's own gap: "Golfer one: about 9 yards farther with Alder than with Birch; 2 to 16 would fit." */
 export function hitterLine(
   gap: HitterGap,
   pair: PairFindings,
@@ -130,13 +130,14 @@ export function hitterLine(
   const step = stepFor(unit, gap.ci === null ? null : read((gap.ci[1] - gap.ci[0]) / 2));
   const { more } = comparativeOf(metric.id);
   const size = withUnit(printAt(Math.abs(read(gap.estimate)), step), unit);
-  const ahead = telling.nameOf(gap.estimate >= 0 ? pair.a : pair.b);
-  if (gap.ci === null) return `${who}: about ${size} ${more} with ${ahead}, from too few shots to judge.`;
+  const [ahead, behind] = (gap.estimate >= 0 ? [pair.a, pair.b] : [pair.b, pair.a]).map(telling.nameOf);
+  const about = `about ${size} ${more} with ${ahead} than with ${behind}`;
+  if (gap.ci === null) return `${who}: ${about}, from too few shots to judge.`;
   const [low, high] = gap.ci;
   if (low > 0 || high < 0) {
     const print = (value: number): string => printLimit(read(value), step, unit, [0]).replace('−', '');
     const [least, most] = low > 0 ? [low, high] : [high, low];
-    return `${who}: about ${size} ${more} with ${ahead}; ${print(least)} to ${print(most)} would fit.`;
+    return `${who}: ${about}; ${print(least)} to ${print(most)} would fit.`;
   }
   return `${who}: cannot tell; ${rangeWords(low, high, pair, metric, telling)} would fit.`;
 }

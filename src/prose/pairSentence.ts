@@ -86,10 +86,17 @@ export function gapNumbers(pair: PairFindings, metric: MetricFindings, telling: 
     // Counted by turns nothing is sure, though shot by shot it looks so.
     return pair.overlays.includes('visits-alike') ? `Shot by shot, ${about}` : `A${about.slice(1)}`;
   }
-  // A row stands under the name of its metric: "faster" will do for "faster off the face".
+  return `${eitherWay(gap, upper, lower)} would fit.`;
+}
+
+/**
+ * A range that reaches from one contender to the other: "10 yards farther with Birch to 3 with Cedar". Names often end in
+ * a number, which must not run into the size. It stands beside the metric's own name: "faster" will do for "faster off
+ * the face".
+ */
+export function eitherWay(gap: ToldGap, towardsAhead: string, towardsBehind: string): string {
   const more = gap.more.replace(/ (?:in|off|at) .*$/, '');
-  // Numbers before names: a name may end in one.
-  return `${withUnit(upper, gap.unit)} ${more} with ${gap.ahead} to ${lower} with ${gap.behind} would fit.`;
+  return `${withUnit(towardsAhead, gap.unit)} ${more} with ${gap.ahead} to ${towardsBehind} with ${gap.behind}`;
 }
 
 /** Limits of a told gap as printed, signs dropped: which side they lie on is said in words. */

@@ -1,13 +1,17 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { mostShots } from '../findings/reach.ts';
 import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { metrics } from '../trade/metrics.ts';
 import { formatNumber, printAt, printLimit, stepFor } from './numbers.ts';
 import { mattersText } from './pairSentence.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { capitalised, countWord } from './words.ts';
 
-/** "Three equal balls would differ by about 3 yards by luck, now and then by 6." Null where luck cannot be told. */
+/**
+ * "Three equal balls would differ by about 3 yards by luck, now and then by 6.", of which metric where the report
+ * answers for several. Null where luck cannot be told.
+ */
 export function luckSentence(metric: MetricFindings, telling: Telling): string | null {
   if (metric.luck === null) return null;
   const judged = metric.byContender.filter(({ n }) => n >= fewestShotsJudged).length;
@@ -16,7 +20,11 @@ export function luckSentence(metric: MetricFindings, telling: Telling): string |
   const upTo = toReader(metric.luck.upTo, metric.id, telling.system);
   const step = stepFor(unit, average);
   const equal = telling.noun.startsWith('set of ') ? telling.noun.replace('set', 'sets') : telling.nouns;
-  return `${capitalised(countWord(judged))} equal ${equal} would differ by about ${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`;
+  const several = telling.findings.metrics.filter(({ role }) => role === 'primary').length > 1;
+  return capitalised(
+    `${several ? `in ${metrics[metric.id].name}, ` : ''}${countWord(judged)} equal ${equal} would differ by about ` +
+      `${withUnit(printAt(average, step), unit)} by luck, now and then by ${printAt(upTo, step)}.`,
+  );
 }
 
 /** Averages that do not count because they stand on far fewer shots than the others. */
@@ -34,7 +42,7 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
   const least = toReader(metric.detectable, metric.id, telling.system);
   const matters = toReader(metric.matters, metric.id, telling.system);
   const [few, many] = metric.shotsNeeded;
-  const hit = Math.min(...metric.byContender.filter(({ n }) => n > 0).map(({ n }) => n));
+  const hit = metric.byContender.filter(({ n }) => n > 0).map(({ n }) => n);
   const enough = least <= matters;
   // A least gap a little over what matters must not read as that very gap.
   const found = withUnit(printLimit(least, stepFor(unit, least), unit, [matters]), unit);
@@ -43,13 +51,18 @@ export function reachSentences(metric: MetricFindings, telling: Telling): readon
     ...(enough
       ? []
       : [
-          `For ${mattersText({ matters, unit })} it would take ${shotsRange(few, many)} shots with each ${telling.noun}; we hit ${hit}.`,
+          `For ${mattersText({ matters, unit })} it would take ${shotsRange(few, many)} shots with each ${telling.noun}; we hit ${shotsHit(hit)}.`,
         ]),
     ...levelSentence(metric, telling),
     ...(metric.pairs.some(({ overlays }) => overlays.includes('found-too-big'))
       ? ['Tests this short, when they find a gap, usually find it too big.']
       : []),
   ];
+}
+
+function shotsHit(counts: readonly number[]): string {
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  return least === most ? String(least) : `${least} to ${most}`;
 }
 
 function shotsRange(few: number, many: number): string {

@@ -1,6 +1,6 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
-import { formatNumber, printAt, stepFor } from './numbers.ts';
+import { printAt, printLimit, stepFor } from './numbers.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { capitalised, listed } from './words.ts';
@@ -66,7 +66,10 @@ export function swingUnread(swing: SwingFindings): string {
   return unread.length === 0 ? '' : `Not read: ${listed(unread.map((id) => metrics[id].name))}.`;
 }
 
-/** "At equal club speed the gap would be about 8 yards; 2 to 14 would fit." Told from the contender with more. */
+/**
+ * "At equal club speed the gap would be about 8 yards; 2 to 14 would fit." Told from the contender with more; what is
+ * below nothing is "the other way".
+ */
 export function equalSpeedSentence(
   equal: { readonly estimate: number; readonly ci: readonly [number, number] },
   flip: 1 | -1,
@@ -74,13 +77,16 @@ export function equalSpeedSentence(
   telling: Telling,
 ): string {
   const unit = unitFor(metric, telling.system);
-  const [low, high] = [equal.ci[0] * flip, equal.ci[1] * flip].sort((x, y) => x - y);
-  const read = (value: number): number => toReader(value, metric, telling.system);
-  const step = stepFor(unit, read(((high ?? 0) - (low ?? 0)) / 2));
-  const about = formatNumber(read(equal.estimate * flip), step.decimals);
+  const read = (value: number): number => toReader(value * flip, metric, telling.system);
+  const [low, high] =
+    flip === 1 ? [read(equal.ci[0]), read(equal.ci[1])] : [read(equal.ci[1]), read(equal.ci[0])];
+  const step = stepFor(unit, (high - low) / 2);
+  const limit = (value: number): string => printLimit(value, step, unit, [0]).replace('−', '');
+  const otherWay = (printed: string): string => `${withUnit(printed, unit)} the other way`;
+  const limitWords = (value: number): string => (value < 0 ? otherWay(limit(value)) : limit(value));
+  const about = printAt(Math.abs(read(equal.estimate)), step);
+  const size = read(equal.estimate) < 0 && about !== '0' ? otherWay(about) : withUnit(about, unit);
   // A ball waits where it lies and has no part in how fast the club comes.
   const ownDoing = /ball/i.test(telling.noun) ? '' : ` Club speed is partly the ${telling.noun}'s own doing.`;
-  const lower = printAt(Math.abs(read(low ?? 0)), step);
-  const otherWay = (low ?? 0) < 0 && lower !== printAt(0, step) ? ' the other way' : '';
-  return `At equal club speed the gap would be about ${withUnit(about, unit)}; ${lower}${otherWay} to ${printAt(read(high ?? 0), step)} would fit.${ownDoing}`;
+  return `At equal club speed the gap would be about ${size}; ${limitWords(low)} to ${limitWords(high)} would fit.${ownDoing}`;
 }

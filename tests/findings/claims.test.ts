@@ -98,6 +98,20 @@ describe('claims about the robot-hit balls of a textbook, held against the inter
     expect(standings).toEqual(['not-shown', 'not-shown', 'contradicted', 'contradicted']);
   });
 
+  test('a gap that mostly does not hold in other ways bears out nothing, and nothing the other way', () => {
+    const leaning = {
+      ...findings,
+      metrics: findings.metrics.map((metric) => ({
+        ...metric,
+        pairs: metric.pairs.map((pair) => ({ ...pair, overlays: [...pair.overlays, 'leans' as const] })),
+      })),
+    };
+    expect(only([claim({ of: 'c', than: 'a' })], findings).standing).toBe('borne-out');
+    expect(only([claim({ of: 'c', than: 'a' })], leaning).standing).toBe('not-shown');
+    expect(only([claim({ of: 'c', than: 'a' }, 15)], leaning).standing).toBe('not-shown');
+    expect(only([claim({ of: 'a', than: 'c' })], leaning).standing).toBe('contradicted');
+  });
+
   test('a claim on what no column holds is not measured, and not judged', () => {
     const spin = claim({ metric: 'spin_rate' });
     const straighter = claim({ metric: 'side', direction: 'straighter' });

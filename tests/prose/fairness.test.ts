@@ -11,6 +11,18 @@ const lineOf = (id: FairnessId, invented: Invented): string => {
 };
 
 const front = (answers: Readonly<Record<string, string>>): Invented => ({ front: answers });
+/** Visits of some shots each, readings as they come. */
+function inVisits(visits: readonly string[], shots: number): string {
+  const rows = visits.flatMap((head, visit) =>
+    Array.from({ length: shots }, (_, hit) => [
+      head,
+      visit * shots + hit + 1,
+      (around(230)[(5 * visit + 7 * hit) % 12] ?? 0).toFixed(1),
+    ]),
+  );
+  return [['Club', 'Shot', 'Carry (yd)'], ...rows, []].map((row) => row.join(',')).join('\n');
+}
+
 const built = (alder: string, birch: string, cedar: string): string =>
   `{alder: {label: Alder, supplied_by: us, sold_here: new, build: ${alder}}, birch: {label: Birch, supplied_by: us, sold_here: new, build: ${birch}}, ` +
   `cedar: {label: Cedar, supplied_by: us, sold_here: new, build: ${cedar}}}`;
@@ -49,6 +61,21 @@ describe('how fair a test was, in words', () => {
       'order',
       front({ rows: 'not-in-hit-order' }),
       'Hit in a fair order: not recorded. The order of the shots is not known.',
+    ],
+    [
+      'order',
+      { csv: inVisits(['alder', 'birch', 'cedar', 'birch', 'alder', 'cedar'], 6) },
+      'Hit in a fair order: not met. They were hit in turns of a few shots, too few of them.',
+    ],
+    [
+      'order',
+      {
+        csv: inVisits(
+          ['alder', 'birch', 'alder', 'birch', 'alder', 'cedar', 'birch', 'alder', 'cedar', 'birch', 'cedar'],
+          3,
+        ),
+      },
+      'Hit in a fair order: not met. They were hit in turns of a few shots, some mostly later than others.',
     ],
     ['warm-up', {}, 'Warmed up first: not recorded. Nothing is said of a warm-up.'],
     [
@@ -112,6 +139,11 @@ describe('how fair a test was, in words', () => {
     ['same-ball', {}, 'One kind of ball: not recorded. Nothing is said of the ball.'],
     [
       'same-ball',
+      front({ conditions: '{ball: practice balls}' }),
+      'One kind of ball: not recorded. A ball is described, and not whether the same kind was used for all.',
+    ],
+    [
+      'same-ball',
       front({ held: '{ball: one new model}' }),
       'One kind of ball: met. The shop states that one kind of ball was used for all.',
     ],
@@ -156,6 +188,20 @@ describe('how fair a test was, in words', () => {
       'device-accuracy',
       front({ conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}' }),
       'Monitor fine enough: not met. Carry is stated to be right to ±6 yd; 5 yards would matter. That is too near to the gap.',
+    ],
+    [
+      'device-accuracy',
+      {
+        shots: {
+          ...threeHeads,
+          'Ball Speed (mph)': { alder: around(150), birch: around(150), cedar: around(150) },
+        },
+        front: {
+          primary: '[carry, ball_speed]',
+          conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}',
+        },
+      },
+      'Monitor fine enough: not met. Carry is stated to be right to ±6 yd; 5 yards would matter. That is too near to the gap. No accuracy is stated for ball speed.',
     ],
     ['shot-numbers', {}, 'No shot number missing: met. The numbers of the shots have no gap.'],
     [

@@ -55,9 +55,9 @@ describe('two to five golfers, each by himself', () => {
       ]),
     );
     expect(hitterSentences(pair, metric, telling)).toEqual([
-      'Golfer 1: about 15 yards farther with Alder; 11 to 19 would fit.',
+      'Golfer 1: about 15 yards farther with Alder than with Birch; 11 to 19 would fit.',
       'Golfer 2: cannot tell; 3 yards farther with Birch to 5 yards farther with Alder would fit.',
-      'Golfer 3: about 15 yards farther with Alder; 11 to 19 would fit.',
+      'Golfer 3: about 15 yards farther with Alder than with Birch; 11 to 19 would fit.',
       'Farther with Alder for golfer 1 and golfer 3, but not for golfer 2: their gaps surely differ.',
     ]);
     expect(golferWords([metric], telling)).toEqual({
@@ -77,7 +77,9 @@ describe('two to five golfers, each by himself', () => {
       ]),
     );
     const lines = hitterSentences(pair, metric, telling);
-    expect(lines[0]).toMatch(/^Golfer 1: about 6 yards farther with Alder; \d+ to \d+ would fit\.$/);
+    expect(lines[0]).toMatch(
+      /^Golfer 1: about 6 yards farther with Alder than with Birch; \d+ to \d+ would fit\.$/,
+    );
     expect(lines[1]).toMatch(/^Golfer 2: cannot tell; /);
     expect(lines.some((line) => /differ/.test(line))).toBe(false);
     expect(hittersApart(pair, metric, telling)).toBeNull();

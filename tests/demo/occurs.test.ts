@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import { chartQuestions } from '../../src/charts/chartQuestions.ts';
+import type { OverlayId, PairFindings } from '../../src/findings/findings.ts';
+import type { VerdictId } from '../../src/findings/verdict.ts';
+import { findingsSchema } from '../../src/kit/findingsSchema.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
+import { reports } from '../kit/content.ts';
+
+/** Every verdict: the type of this table refuses to leave one out. */
+const verdicts: Readonly<Record<VerdictId, true>> = {
+  clear: true,
+  'size-unsure': true,
+  'maybe-small': true,
+  small: true,
+  level: true,
+  'too-close': true,
+  'not-judged': true,
+};
+
+/** Every overlay with the role of the metric that it can occur on: the type refuses to leave one out. */
+const overlays: Readonly<Record<OverlayId, 'primary' | 'exploratory'>> = {
+  'one-hitter': 'primary',
+  'few-hitters': 'primary',
+  'few-shots': 'primary',
+  'one-example': 'primary',
+  'one-after-another': 'primary',
+  'order-unknown': 'primary',
+  'order-lever': 'primary',
+  'order-drift': 'primary',
+  'order-few-visits': 'primary',
+  'visits-alike': 'primary',
+  'mixed-with-swing': 'primary',
+  'not-planned': 'exploratory',
+  'rests-on-one-shot': 'primary',
+  'depends-on-left-out': 'primary',
+  'near-device': 'primary',
+  'modelled-reading': 'primary',
+  leans: 'primary',
+  'found-too-big': 'primary',
+};
+
+const pairsOf = (wanted: 'primary' | 'exploratory'): readonly PairFindings[] =>
+  reports.flatMap(({ findings }) =>
+    findings.metrics.flatMap(({ role, pairs }) => (role === wanted ? pairs : [])),
+  );
+
+describe('among the demo reports', () => {
+  test.each(Object.keys(verdicts))('the verdict %s is given on what was asked', (verdict) => {
+    expect(pairsOf('primary').map((pair): string => pair.verdict)).toContain(verdict);
+  });
+
+  test.each(Object.entries(overlays))('the overlay %s is said', (overlay, role) => {
+    expect(pairsOf(role).flatMap((pair): readonly string[] => pair.overlays)).toContain(overlay);
+  });
+
+  test.each(Object.keys(chartQuestions))('the chart %s is drawn, and given away', (chart) => {
+    const drawn = reports.flatMap(({ figures }) => figures.filter(({ kind }) => kind === 'drawn'));
+    expect(drawn.map(({ id }) => id)).toContain(chart);
+    expect(reports.flatMap((report) => kitOf(report).offered.map(({ figure }) => figure.id))).toContain(
+      chart,
+    );
+  });
+
+  test('every credit, standing of a claim that is let through, and way to hold or not', () => {
+    const pairs = pairsOf('primary');
+    expect(new Set(pairs.map(({ credit }) => credit)).size).toBe(2);
+    const standings = reports.flatMap(({ findings }) => findings.claims.map(({ standing }) => standing));
+    expect(new Set(standings)).toEqual(new Set(['borne-out', 'weaker-than-said', 'not-shown']));
+    const states = pairs.flatMap(({ holds }) => holds.map(({ state }) => state));
+    expect(new Set(states)).toEqual(new Set(['agrees', 'narrow', 'fails']));
+  });
+});
+
+test('the lists above are those of the published shape, and the charts those that reports have', () => {
+  expect(Object.keys(overlays).toSorted()).toEqual(findingsSchema.shape.caveats.element.options.toSorted());
+  const figures = reports.flatMap((report) => report.figures.map(({ id }) => id));
+  // A second primary metric brings its own two, named after it.
+  const second = /^(apart|shots)-/;
+  expect([...new Set(figures.filter((id) => !second.test(id)))].toSorted()).toEqual(
+    Object.keys(chartQuestions).toSorted(),
+  );
+});

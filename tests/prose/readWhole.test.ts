@@ -1,0 +1,145 @@
+import { describe, expect, test } from 'vitest';
+import type { DrawnFigure } from '../../src/charts/figure.ts';
+import type { Report } from '../../src/kit/report.ts';
+import { answerSentences } from '../../src/prose/answer.ts';
+import { disclosure } from '../../src/prose/disclosure.ts';
+import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
+import { equalSpeedSentence } from '../../src/prose/swingSentences.ts';
+import { toCanonical } from '../../src/trade/units.ts';
+import { around, csvOf, reportOf, threeHeads } from '../findings/reportOf.ts';
+import { metricOf, pairOf, tellingFor, type Told } from './tellings.ts';
+
+const yd = (yards: number): number => toCanonical(yards, 'yd');
+const figureOf = ({ figures }: Report, id: string): DrawnFigure => {
+  const figure = figures.find((own) => own.id === id);
+  if (figure?.kind !== 'drawn') throw new Error(`no ${id}`);
+  return figure;
+};
+
+describe('what a page says of one thing agrees with what it says of another', () => {
+  test('the shots that were hit, where the counts differ', () => {
+    const uneven = metricOf({ metric: 'carry', verdict: 'size-unsure', shots: [4, 11] });
+    expect(reachSentences(uneven, tellingFor([uneven])).join(' ')).toContain('; we hit 4 to 11.');
+    const even = metricOf({ metric: 'carry', verdict: 'size-unsure' });
+    expect(reachSentences(even, tellingFor([even])).join(' ')).toContain('; we hit 12.');
+  });
+
+  test('luck says of which measure, where a report answers for two', () => {
+    const [carry, smash] = (['carry', 'smash'] as const).map((metric) =>
+      metricOf({ metric, verdict: 'level' }),
+    );
+    if (carry === undefined || smash === undefined) throw new Error('two metrics');
+    expect(luckSentence(smash, tellingFor([carry, smash]))).toMatch(
+      /^In smash factor, two equal heads would differ/,
+    );
+    expect(luckSentence(carry, tellingFor([carry]))).toMatch(/^Two equal heads would differ/);
+  });
+
+  test('at equal club speed a gap the other way is said in words, from either side', () => {
+    const telling = tellingFor([metricOf({ metric: 'carry', verdict: 'clear' })]);
+    const equal = { estimate: yd(-2.2), ci: [yd(-8.2), yd(5.3)] as const };
+    const words = 'the gap would be about 2 yards the other way; 8 yards the other way to 5 would fit.';
+    expect(equalSpeedSentence(equal, 1, 'carry', telling)).toContain(words);
+    const turned = { estimate: yd(2.2), ci: [yd(-5.3), yd(8.2)] as const };
+    expect(equalSpeedSentence(turned, -1, 'carry', telling)).toContain(words);
+    const plain = { estimate: yd(8), ci: [yd(2), yd(14)] as const };
+    expect(equalSpeedSentence(plain, 1, 'carry', telling)).toContain('about 8 yards; 2 to 14 would fit.');
+    // Just above nothing is not nothing.
+    const bare = { estimate: yd(6), ci: [yd(0.2), yd(12)] as const };
+    expect(equalSpeedSentence(bare, 1, 'carry', telling)).toContain('about 6 yards; 0.2 to 12 would fit.');
+  });
+
+  test('a drift that shows is not followed by the words for one that does not', () => {
+    const caution = 'That no drift shows is no proof that there was none.';
+    expect(figureOf(reportOf({}), 'order').finding).toContain(caution);
+    const rising = (average: number): readonly number[] =>
+      around(average, 0.3).map((own, turn) => own + 2 * turn);
+    const drifting = reportOf({
+      shots: { 'Carry (yd)': { alder: rising(220), birch: rising(221), cedar: rising(219) } },
+    });
+    const { finding } = figureOf(drifting, 'order');
+    expect(finding).toMatch(/more in ten shots; .* would fit\.$/);
+    expect(finding).not.toContain('no drift');
+  });
+
+  test('two golfers together are both, three are all three', () => {
+    const rows = (golfers: readonly string[]): string =>
+      [
+        'Golfer,Club,Carry (yd)',
+        ...golfers.flatMap((golfer) =>
+          around(220).flatMap((own) => [
+            `${golfer},alder,${own}`,
+            `${golfer},birch,${own + 9}`,
+            `${golfer},cedar,${own}`,
+          ]),
+        ),
+        '',
+      ].join('\n');
+    const hitters = (golfers: readonly string[]): string =>
+      `{${golfers.map((golfer) => `${golfer}: {role: customer, consent: yes}`).join(', ')}}`;
+    const of = (golfers: readonly string[]): string =>
+      figureOf(reportOf({ csv: rows(golfers), front: { hitters: hitters(golfers) } }), 'hitters').description;
+    expect(of(['one', 'two'])).toContain('Both: ');
+    expect(of(['one', 'two', 'three'])).toContain('All three: ');
+  });
+
+  test('what every sheet answers is not said to be missing from what was held', () => {
+    const built = (loft: string): string =>
+      `supplied_by: us, sold_here: new, build: {loft: ${loft}, length: 45 in}`;
+    const contenders = (last: string): string =>
+      `{alder: {label: Alder, ${built('9°')}}, birch: {label: Birch, ${built('10°')}}, cedar: {label: Cedar, ${last}}}`;
+    const missing = (last: string): readonly string[] => {
+      const report = reportOf({ csv: csvOf(threeHeads ?? {}), front: { contenders: contenders(last) } });
+      const held = disclosure({ ...report, version: '0' }).find(({ title }) =>
+        title.startsWith('What was the same'),
+      );
+      return held?.items.filter(({ value }) => value === null).map(({ label }) => label) ?? [];
+    };
+    const all = missing(built('11°'));
+    expect(all).toContain('Grip');
+    expect(all).not.toContain('Stated loft');
+    expect(all).not.toContain('Length');
+    expect(missing('supplied_by: us, sold_here: new, build: {length: 45 in}')).toContain('Stated loft');
+  });
+
+  test('a cause that leaves several gaps open is given once', () => {
+    const told: Told = {
+      metric: 'carry',
+      verdict: 'size-unsure',
+      open: true,
+      overlays: ['order-few-visits'],
+    };
+    const metric = metricOf(told);
+    const three = {
+      ...metric,
+      byContender: ['a', 'b', 'c'].flatMap((id) =>
+        metric.byContender.slice(0, 1).map((own) => ({ ...own, id })),
+      ),
+      pairs: [
+        pairOf(told),
+        pairOf({ ...told, pair: { a: 'a', b: 'c' } }),
+        pairOf({ ...told, verdict: 'level', pair: { a: 'b', b: 'c' } }),
+      ],
+    };
+    expect(answerSentences(three, tellingFor([three]))).toEqual([
+      'For this golfer Alder went farther than Birch; each had too few turns, so the cause is open.',
+      'The same goes for Alder over Cedar.',
+      'Birch and Cedar: no gap seen; each had too few turns, and that could hide one.',
+    ]);
+  });
+
+  test('a head that was not judged says so once in the chart, and in its table for every pair', () => {
+    const short = reportOf({
+      shots: {
+        'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225).slice(0, 4) },
+      },
+    });
+    const { svg, description, table } = figureOf(short, 'apart');
+    const sentence = 'Cedar: not judged, four shots are too few.';
+    const times = (text: string): number => text.split(sentence).length - 1;
+    expect(times(description)).toBe(1);
+    expect(description).not.toContain('No figure');
+    expect(times(svg.wide)).toBe(1);
+    expect(table.rows.filter((row) => row.includes(sentence))).toHaveLength(2);
+  });
+});
