@@ -225,7 +225,7 @@ function sharesOf(
 }
 
 function rangeOf(values: Float64Array, level: number): readonly [number, number] {
-  const ascending = Array.from(values.toSorted());
+  const ascending = values.toSorted();
   return [quantileOfSorted(ascending, (1 - level) / 2), quantileOfSorted(ascending, (1 + level) / 2)];
 }
 

@@ -1,3 +1,5 @@
+import { findRoot } from '../stats/findRoot.ts';
+
 /**
  * Cubic through two points with given slopes (Hermite): value at `share` (0 to 1) of an interval of length `step`.
  */
@@ -18,14 +20,9 @@ export function hermite(
   );
 }
 
-/** A place where f falls through 0 between `low` (f > 0) and `high` (f <= 0): bisection, then the secant's last word. */
+/** A place where f falls through 0 between `low` (f > 0) and `high` (f <= 0); the end that comes next where it does not. */
 export function falls(f: (share: number) => number, low: number, high: number): number {
-  let above = low;
-  let below = high;
-  for (let round = 0; round < 52 && below - above > 1e-15; round++) {
-    const middle = (above + below) / 2;
-    if (f(middle) > 0) above = middle;
-    else below = middle;
-  }
-  return (above + below) / 2;
+  if (!(f(low) > 0)) return low;
+  if (f(high) > 0) return high;
+  return findRoot(f, low, high);
 }

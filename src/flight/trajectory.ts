@@ -174,6 +174,11 @@ function pointAt(state: State, time: number): PathPoint {
 
 function requireNumbers(launch: Launch, model: FlightModel): void {
   const { ball, air, wind, dragScale, liftScale, gravity, step } = model;
+  const { ballSpeed, launchAngle, launchDirection, spinRate, spinAxis } = launch;
+  // One that is not finite leaves a sum that is not: thousands of flights are checked by this line alone.
+  const launched = ballSpeed + launchAngle + launchDirection + spinRate + spinAxis;
+  const around = ball.mass + ball.diameter + air.density + air.viscosity + wind.x + wind.y + wind.z;
+  if (Number.isFinite(launched + around + dragScale + liftScale + gravity + step) && step > 0) return;
   const numbers = [
     ...Object.entries(launch),
     ...Object.entries({ dragScale, liftScale, gravity, step }),

@@ -64,8 +64,17 @@ function criticalT({ n, k, level }: Test): number {
   requireFraction('power', 'level', level);
   requireAtLeast('power', 'values a group', n, 2);
   const df = 2 * n - 2;
-  return k === 2 ? tQuantile((1 + level) / 2, df) : studentizedRangeQuantile(level, k, df) / Math.SQRT2;
+  if (k === 2) return tQuantile((1 + level) / 2, df);
+  const key = `${level} ${k} ${df}`;
+  const value = known.get(key) ?? studentizedRangeQuantile(level, k, df) / Math.SQRT2;
+  if (known.size >= mostKnown) known.clear();
+  known.set(key, value);
+  return value;
 }
+
+// Searches for a number of shots ask for the same few whole numbers again, metric by metric and report by report.
+const known = new Map<string, number>();
+const mostKnown = 10_000;
 
 function beyond(critical: number, n: number, gap: number): number {
   const df = 2 * n - 2;

@@ -29,7 +29,7 @@ export function sorted(values: readonly number[]): readonly number[] {
 }
 
 /** Type-7 quantile of values already in ascending order, not empty. */
-export function quantileOfSorted(ascending: readonly number[], p: number): number {
+export function quantileOfSorted(ascending: ArrayLike<number>, p: number): number {
   if (!(p >= 0 && p <= 1))
     throw new StatisticsError('bad-argument', 'quantile', `p must be 0 to 1, got ${p}`);
   const position = (ascending.length - 1) * p;
