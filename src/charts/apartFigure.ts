@@ -71,7 +71,7 @@ function apartPair(pair: PairFindings, metric: MetricFindings, telling: Telling)
 
 function caption(metric: MetricFindings, telling: Telling): string {
   const { name } = metrics[metric.id];
-  const percent = `${Number((100 * (metric.pairs[0]?.level ?? 0.95)).toFixed(1))} %`;
+  const percent = `${Number((100 * (metric.pairs[0]?.level ?? 0.95)).toFixed(1))}\u00a0%`;
   const together = metric.pairs.length === 1 ? '' : `, the ${countWord(metric.pairs.length)} pairs together`;
   return (
     `Gaps in average ${name}. The ring leans towards the ${telling.noun} with more. ` +

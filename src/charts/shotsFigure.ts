@@ -83,7 +83,7 @@ function caption(metric: MetricFindings, session: Session, telling: Telling): st
     without === 0 ? '' : ` ${capitalised(counted(without, 'shot'))} had no reading and cannot be drawn.`;
   const bar =
     session.hitters.length === 1
-      ? `; the bar shows which averages would fit its shots (95 %, each ${telling.noun} by itself)`
+      ? `; the bar shows which averages would fit its shots (95\u00a0%, each ${telling.noun} by itself)`
       : ', all golfers together, who differ among themselves';
   return `One mark is one shot. The ring is the average with each ${telling.noun}${bar}. ${out}${missing}`;
 }

@@ -33,7 +33,7 @@ export function spreadFigure(telling: Telling): Figure {
     id,
     question,
     subject: `How far shots scatter with each ${telling.noun}`,
-    finding: `${groups.map(({ heading }) => heading).join(' ')} Ring: the standard deviation; bar: every one that would fit these shots (95 %).`,
+    finding: `${groups.map(({ heading }) => heading).join(' ')} Ring: the standard deviation; bar: every one that would fit these shots (95\u00a0%).`,
     description: groups
       .flatMap(({ rows, heading }) => [
         heading,

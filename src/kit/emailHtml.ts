@@ -65,7 +65,7 @@ export function emailHtml(parts: EmailParts): string {
     ...(mind === '' ? [] : [row(`<b>Mind.</b> ${escapeXml(mind)}`)]),
     ...(parts.image === null ? [] : [image(parts.image, report)]),
     heading('How far apart?'),
-    `<tr><td style="padding:0 16px 12px 16px;"><table width="100%" cellpadding="0" cellspacing="0" border="0" style="border-collapse:collapse;"><caption style="text-align:left;padding:0 0 4px 0;${text}color:${second};">Each two, with all that would fit these shots</caption>${gapRows}</table></td></tr>`,
+    `<tr><td style="padding:0 16px 12px 16px;"><table width="100%" cellpadding="0" cellspacing="0" border="0" style="border-collapse:collapse;"><caption style="text-align:left;padding:0 0 4px 0;${text}color:${second};">Pair by pair, with all that would fit these shots</caption>${gapRows}</table></td></tr>`,
     linkRow(report, 'All shots, conditions and numbers'),
     row(
       escapeXml(`A comparison is not a fitting; try clubs with a qualified fitter. ${terms}`.trim()),

@@ -58,6 +58,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   const metrics = primaryMetrics(findings);
   const [first] = kitOf(report).offered;
   const gravest = cautions(telling)[0] ?? '';
+  const reading = readingWords(report);
   const scale = mailWidth / exportWidth;
   return {
     publisher: publisherOf(report),
@@ -71,7 +72,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
       .join(' '),
     whom: forWhom(source, session, telling).join(' '),
     mind: [
-      gravest.startsWith('The readings') ? '' : readingWords(report),
+      gravest.startsWith('The readings') || gravest === reading ? '' : reading,
       gravest,
       standing(report).replace('Invented data.', '').trim(),
     ]

@@ -186,5 +186,5 @@ function countsWords(meeting: Meeting): string {
   if (counts(meeting)) return 'yes';
   if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
   if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
-  return 'no, the order they were hit in leaves the cause open';
+  return 'no, its order leaves the cause open';
 }

@@ -60,7 +60,7 @@ describe('put together', () => {
     expect(others).toBe('Other golfers cannot be judged from so few.');
     expect(without).toMatch(/^Without the first report: /);
     expect(meetingsTable(same, 'Carry').rows[0]?.at(-1)).toBe(
-      'no, the order they were hit in leaves the cause open',
+      'no, its order leaves the cause open',
     );
     expect(meetingsTable(same, 'Carry').rows.map((row) => row[1])).toEqual(
       Array(5).fill('One golfer, 10 shots each'),

@@ -3,8 +3,29 @@ import { gzipSync } from 'node:zlib';
 import { join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, test } from 'vitest';
-import { pathOf } from './pages.ts';
+import { editionFiles, pathOf } from './pages.ts';
 import { allPages, demoPages, reportPages } from './sites.ts';
+
+/** Sentences that stand twice in a row in one paragraph, cell or item. */
+function saidTwice(html: string): readonly string[] {
+  const blocks = html
+    .replace(/<!--other units-->[\s\S]*?<!--\/other units-->/g, '')
+    .split(/<\/?(?:p|li|td|th|dd|dt|h\d|caption|text|pre|div|section)\b[^>]*>/);
+  return blocks.flatMap((block) => {
+    const text = block.replace(/<[^>]*>/g, '').replace(/\s+/g, ' ');
+    return [...text.matchAll(/(?<=^|[.!?] )([^.!?]{10,}[.!?]) \1/g)].map(([, sentence = '']) => sentence);
+  });
+}
+
+test('a doubled sentence would be found', () => {
+  const twice = 'Carry was calculated, not seen. ';
+  expect(saidTwice(`<p>Mind. ${twice}${twice}</p>`)).toEqual([twice.trim()]);
+  expect(saidTwice(`<p>${twice}</p><p>${twice}</p>`)).toEqual([]);
+});
+
+test.each(editionFiles(demoPages[0]?.folder ?? ''))('%s says no sentence twice running', (file) => {
+  expect(saidTwice(readFileSync(join(demoPages[0]?.folder ?? '', file), 'utf8'))).toEqual([]);
+});
 
 describe.each(allPages)('$name', ({ folder, file }) => {
   const page = readFileSync(join(folder, file), 'utf8');
@@ -35,6 +56,10 @@ describe.each(allPages)('$name', ({ folder, file }) => {
   test('holds no trace of a value that went wrong', () => {
     const text = page.replace(/<[^>]*>/g, ' ');
     expect(text).not.toMatch(/\bNaN\b|\bundefined\b|\bInfinity\b|\bnull\b|\[object |\uFFFD|\u26A0/);
+  });
+
+  test('says no sentence twice running', () => {
+    expect(saidTwice(page)).toEqual([]);
   });
 
   test('has unique ids, and every reference to one resolves', () => {
