@@ -1,8 +1,11 @@
 import { withoutUnseen } from './authored/unseenCharacters.ts';
 import type { Contender } from './authored/contender.ts';
 
+/** A contender as far as its names go. */
+export type NamedContender = Pick<Contender, 'id' | 'label' | 'short' | 'match'>;
+
 /** Finds the contender a club name in a CSV stands for; null when it stands for none. */
-export function contenderMatcher(contenders: readonly Contender[]): (name: string) => string | null {
+export function contenderMatcher(contenders: readonly NamedContender[]): (name: string) => string | null {
   const exact = new Map(
     contenders.flatMap(({ id, match = [] }) => match.map((name) => [asWritten(name), id])),
   );

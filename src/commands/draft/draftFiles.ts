@@ -1,17 +1,18 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { basename, join, relative, sep } from 'node:path';
+import { basename, join } from 'node:path';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
-import { understoodLines } from '../../intake/draft/understoodLines.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
-import type { Problem } from '../../problems/problem.ts';
-import { problemTable } from '../../problems/table.ts';
 import { visible, visibleJson } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sources.ts';
 import type { Terminal } from '../terminal.ts';
+import { choosePlan } from './choosePlan.ts';
+import { printProblems, quoted, shownPath, understoodText, unsureText } from './draftWords.ts';
 import { fileNames } from './fileNames.ts';
-import { readSession, type NamedBytes, type SessionRead } from './readSession.ts';
+import { joinDraft } from './joinDraft.ts';
+import { readSession, type NamedBytes } from './readSession.ts';
+import { takeOut } from './takeOut.ts';
 import { writeDraft } from './writeDraft.ts';
 
 export interface DraftRequest {
@@ -49,13 +50,15 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   const files = found.flatMap((each, index): NamedBytes[] =>
     'bytes' in each ? [{ name: names[index] ?? '', bytes: each.bytes }] : [],
   );
+  const choice = choosePlan(request, files);
+  if (choice.kind === 'plan') return joinDraft(request, choice.planned, files);
   const read = readSession(files);
   if (json) {
     const answers = read.shotFiles.map(dryRunJson);
     terminal.write(`${visibleJson(JSON.stringify(answers.length === 1 ? answers[0] : answers, null, 2))}\n`);
     if (dryRun) return { slug: null, status: 0 };
   } else {
-    terminal.write(`${understoodText(names, read)}\n`);
+    terminal.write(`${understoodText(names, read.understood)}\n`);
   }
   const { openColumns } = read;
   const problems = read.shotFiles.flatMap(({ problems: own }) => own);
@@ -63,9 +66,14 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   const mustBeMended = openColumns === null;
   const before = (name: string): string => shownPath(paths[names.indexOf(name)] ?? name, contentDir);
   const after = (name: string): string => `reports/${slug}/${name}`;
-  printProblems(problems, mustBeMended || dryRun ? before : after, terminal);
+  const stays = mustBeMended || dryRun || choice.kind === 'unsure';
+  printProblems(problems, stays ? before : after, terminal);
   if (mustBeMended) {
     terminal.writeError('No draft: the file must be mended first. Nothing was written.\n\n');
+    return failed;
+  }
+  if (choice.kind === 'unsure') {
+    terminal.writeError(`${unsureText(choice.plans, paths, slug)}\nNothing was written.\n\n`);
     return failed;
   }
   if (dryRun) {
@@ -83,6 +91,8 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
     terminal.writeError(`${why}\nNothing was written.\n`);
     return failed;
   }
+  for (const [index, path] of paths.entries())
+    takeOut(path, join(contentDir, 'reports', slug, names[index] ?? ''), request);
   if (!json) {
     const file = join(contentDir, 'reports', slug, 'report.md');
     const units = openColumns.map(({ heading }) => visible(heading)).join(', ');
@@ -114,39 +124,4 @@ const taken =
 function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, names: readonly string[]): string {
   const wanted = slug ?? (slugOf(names.map((name) => fromFileName(name).slug).join('-')) || 'session');
   return otherSlug ? freeSlug(wanted, taken(contentDir)) : wanted;
-}
-
-/** As other problems name files: from the content folder, where it lies in there. */
-function shownPath(path: string, contentDir: string): string {
-  return path.startsWith(`${contentDir}${sep}`) ? relative(contentDir, path).replaceAll(sep, '/') : path;
-}
-
-const quoted = (path: string): string =>
-  /^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
-
-function understoodText(names: readonly string[], { understood }: SessionRead): string {
-  const lines = understoodLines(understood);
-  const widest = Math.max(...lines.map(({ label }) => label.length));
-  return [
-    names.map(visible).join(', '),
-    ...lines.map(({ label, text }) => `  ${label.padEnd(widest)}  ${text}`),
-    '',
-  ].join('\n');
-}
-
-/** The problems of the files at the places where the files lie: `placeOf` tells it by the name. */
-function printProblems(
-  problems: readonly Problem[],
-  placeOf: (name: string) => string,
-  terminal: Terminal,
-): void {
-  const table = problemTable(
-    problems.map((problem) => ({ ...problem, file: placeOf(problem.file) })),
-    {
-      colour: terminal.colour,
-      width: terminal.width,
-      howToSeeAll: 'npm run draft -- FILE.csv --dry-run --json prints them all.',
-    },
-  );
-  if (table !== '') terminal.write(`${table}\n\n`);
 }

@@ -1,6 +1,4 @@
-import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { visible } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { waitingFiles } from '../../site/sources.ts';
 import type { Terminal } from '../terminal.ts';
@@ -37,25 +35,7 @@ export function draftInbox({ contentDir, names, terminal }: InboxRequest): Inbox
       terminal,
     });
     if (slug === null) left.push(name);
-    else {
-      drafts.push(slug);
-      takeOut(path, join(contentDir, 'reports', slug), terminal);
-    }
+    else drafts.push(slug);
   }
   return { drafts, left };
-}
-
-/** Takes a file out of the inbox, but only once the draft's only session file holds the same bytes. */
-function takeOut(path: string, folder: string, terminal: Terminal): void {
-  const name = readdirSync(folder).find((each) => each !== 'report.md');
-  try {
-    if (name !== undefined && readFileSync(path).equals(readFileSync(join(folder, name)))) {
-      rmSync(path);
-      return;
-    }
-    terminal.writeError(`${visible(path)} has changed meanwhile and stays there.\n`);
-  } catch (error) {
-    const why = error instanceof Error ? error.message : String(error);
-    terminal.writeError(`${visible(path)} cannot be taken out of the inbox: ${why}\n`);
-  }
 }

@@ -1,6 +1,9 @@
-/** A name of each file that a report can use beside itself, no two alike. */
-export function fileNames(names: readonly string[]): readonly string[] {
-  const taken = new Set<string>(['report.md']);
+/** A name of each file that a report can use beside itself and what is `there`, no two alike. */
+export function fileNames(
+  names: readonly string[],
+  there: readonly string[] = ['report.md'],
+): readonly string[] {
+  const taken = new Set<string>(there.map((name) => name.toLowerCase()));
   return names.map((name) => {
     // What a report refuses as a path: the start of one elsewhere, and marks that other systems keep for themselves.
     const plain =

@@ -159,7 +159,7 @@ function write(
       '',
       ...cautions,
       '',
-      `After hitting: put the session file beside report.md, name it behind "session:", and run npm run check -- ${slug}`,
+      `After hitting: npm run draft -- FILE.csv puts the session file into this draft, or leave the file in ${visible(join(contentDir, 'inbox'))}.`,
       '',
     ].join('\n'),
   );

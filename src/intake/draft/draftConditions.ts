@@ -1,4 +1,5 @@
 import { comment, ask } from './ask.ts';
+import { draftClasses } from './draftColumns.ts';
 import type { Conditions } from '../authored/conditions.ts';
 import type { ShotColumn } from '../shots/shotFile.ts';
 
@@ -53,15 +54,6 @@ function monitor(columns: readonly ShotColumn[]): readonly string[] {
     ...line('flight', 'Was the flight seen, or did a net stop the ball, and at which distance?'),
     ...line('normalised_to', 'To which air and ball does it correct distances, or nothing?'),
     ...line('last_check', 'When was it last checked?'),
-    ...(columns.length === 0
-      ? []
-      : [
-          ...comment(
-            'How each column came about: measured, derived, modelled or estimated. As is usual; correct it.',
-            4,
-          ),
-          '    columns:',
-          ...columns.map(({ metric, class: kind }) => `      ${metric}: ${kind}`),
-        ]),
+    ...draftClasses(columns),
   ];
 }

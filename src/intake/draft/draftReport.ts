@@ -1,11 +1,11 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { visible } from '../../problems/visible.ts';
 import { fromCanonical } from '../../trade/units.ts';
 import { interestKeys, type InterestAnswers, type InterestQuestion } from '../authored/interests.ts';
 import { sheetItems, type SheetItem } from '../authored/sheet.ts';
 import type { Shop } from '../authored/shop.ts';
 import { ask, comment, mustBeAnswered } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
+import { draftColumns } from './draftColumns.ts';
 import { draftConditions } from './draftConditions.ts';
 import { draftContenders } from './draftContenders.ts';
 import { draftHitters } from './draftHitters.ts';
@@ -91,7 +91,7 @@ export function draftReport(facts: DraftFacts): string {
           question: 'The session files beside this one. They are never edited.',
           answer: session.length === 1 ? yamlScalar(session[0] ?? '') : yamlList(session),
         }),
-    columns(facts.openColumns),
+    draftColumns(facts.openColumns),
     ask({
       key: 'rows',
       question: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
@@ -177,24 +177,6 @@ function matters(primary: MetricId | null, shop: Shop | null): readonly string[]
   ];
 }
 
-function columns(open: readonly OpenColumn[]): readonly string[] {
-  if (open.length === 0) return [];
-  return [
-    ...comment('What the file does not say of its columns.'),
-    'columns:',
-    ...open.flatMap(({ metric, heading, units }) => [
-      `  ${metric}:`,
-      `    heading: ${yamlScalar(heading)}`,
-      ...ask({
-        key: 'unit',
-        question: `In which unit is ${visible(heading)}: ${units.join(' or ')}?`,
-        must: true,
-        indent: 4,
-      }),
-    ]),
-  ];
-}
-
 function plannedMatters({ primary, matters: gap }: Planned): readonly string[] {
   return [
     ...comment(`The smallest gap in ${metrics[primary].name} that a customer should care about, as planned.`),
@@ -207,7 +189,8 @@ function afterHitting({ orderSheet }: Planned): readonly string[] {
   return [
     ...ask({
       key: 'session',
-      question: 'After hitting: the session file, put beside this one, such as shots.csv?',
+      question:
+        'The session file beside this one. After hitting, npm run draft -- FILE.csv puts it there and fills this in.',
       must: true,
     }),
     ...ask({

@@ -1,6 +1,7 @@
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { clubName, inHitOrder, type PlacedRow } from '../assembleSession.ts';
+import { foldedName } from '../contenderNames.ts';
 import type { ShotFile, ShotRow } from '../shots/shotFile.ts';
 import type { OrderEntry, OrderSheet } from './readOrderSheet.ts';
 
@@ -13,7 +14,7 @@ interface Joined {
 /**
  * Tells by the order sheet what was hit with each shot, for a monitor that does not record it: by shot number; where
  * the file has no numbers, or counts from another one, by place. What a row says itself holds, and where the sheet
- * says otherwise that is a problem. A sheet that lists more or fewer shots than the files is not used at all: one
+ * says otherwise that is a problem; but one name for all shots that no contender has, such as "Driver", says nothing. A sheet that lists more or fewer shots than the files is not used at all: one
  * shot off, every later one would be credited to another contender.
  *
  * @param contenderOf the contender of the report behind a name
@@ -34,6 +35,10 @@ export function joinOrderSheet(
   const matched = matchedEntries(rows, sheet.entries, inOrder);
   if ('found' in matched)
     return unused(shotFiles, [...sheet.problems, mismatch(sheet, rows.length, matched)]);
+  const told = new Set(rows.map(({ row }) => (row.club === null ? null : foldedName(row.club))));
+  const [forAll = null] = told.size === 1 ? told : [];
+  const saysNothing = ({ club }: ShotRow): boolean =>
+    club === null || (foldedName(club) === forAll && contenderOf(club) === null);
   const entryOf = new Map(rows.map(({ row }, index) => [row, matched.entries[index]]));
   const problems: Problem[] = [...sheet.problems];
   const joined = shotFiles.map((file): ShotFile => ({
@@ -43,7 +48,7 @@ export function joinOrderSheet(
       const entry = entryOf.get(row);
       if (entry === undefined) return row;
       const own = contenderOf(clubName(row, file.file));
-      if (own !== null || row.club !== null) {
+      if (own !== null || !saysNothing(row)) {
         problems.push(...contradiction(row, file.file, own, entry, contenderOf));
         return { ...row, round: row.round ?? entry.round };
       }
@@ -57,9 +62,9 @@ export function joinOrderSheet(
     }),
   }));
   const filled = rows.filter(
-    ({ row, file }) => row.club === null && contenderOf(clubName(row, file)) === null,
+    ({ row, file }) => saysNothing(row) && contenderOf(clubName(row, file)) === null,
   );
-  if (filled.length > 0) problems.push(fromSheet(sheet, filled.length));
+  if (filled.length > 0) problems.push(fromSheet(sheet, filled.length, filled[0]?.row.club ?? null));
   return { shotFiles: joined, problems };
 }
 
@@ -118,13 +123,14 @@ function matchedEntries(
   return { found: `${shots}, under numbers that the sheet does not list`, line: null };
 }
 
-function fromSheet({ file }: OrderSheet, shots: number): Problem {
+/** @param name under which the file has all of them, where it has one */
+function fromSheet({ file }: OrderSheet, shots: number, name: string | null): Problem {
   return makeProblem(
     'club-from-order-sheet',
     { file },
     {
       expected: 'a session file that says what was hit',
-      found: `${shots} ${shots === 1 ? 'shot' : 'shots'} without a name`,
+      found: `${shots} ${shots === 1 ? 'shot' : 'shots'} ${name === null ? 'without a name' : `all named ${name}`}`,
       cure: 'Be sure that the order sheet says what was hit with each of them.',
       forReader:
         'The session file does not say what was hit; that was taken from the order sheet, shot by shot.',

@@ -1,0 +1,77 @@
+import { join } from 'node:path';
+import { visible, visibleJson } from '../../problems/visible.ts';
+import { dryRunJson } from '../../intake/shots/outcome.ts';
+import type { DraftOutcome, DraftRequest } from './draftFiles.ts';
+import { printProblems, shownPath, understoodText } from './draftWords.ts';
+import { readPlanned, writePlanned, type PlannedSession } from './joinPlan.ts';
+import type { PlanAtHand } from './openPlans.ts';
+import type { NamedBytes } from './readSession.ts';
+import { takeOut } from './takeOut.ts';
+
+/** Puts the files of a session into the draft of the test that was planned; what was answered there stays. */
+export function joinDraft(
+  { contentDir, paths, dryRun, json, terminal }: DraftRequest,
+  planned: PlanAtHand,
+  given: readonly NamedBytes[],
+): DraftOutcome {
+  const { slug } = planned.plan;
+  const session = readPlanned(contentDir, planned, paths, given);
+  const { files, understood, problems, mustBeMended, report } = session;
+  const names = files.map(({ name }) => name);
+  if (json) {
+    const answers = session.shotFiles.map(dryRunJson);
+    terminal.write(`${visibleJson(JSON.stringify(answers.length === 1 ? answers[0] : answers, null, 2))}\n`);
+  } else {
+    terminal.write(`${understoodText(names, understood)}\n`);
+  }
+  const stays = mustBeMended || dryRun;
+  const placeOf = (name: string): string => {
+    const path = paths[names.indexOf(name)];
+    if (path === undefined) return name;
+    return stays ? shownPath(path, contentDir) : `reports/${slug}/${name}`;
+  };
+  if (!json || !dryRun) printProblems(problems, placeOf, terminal);
+  const refuse = (why: string): DraftOutcome => {
+    terminal.writeError(`${why} Nothing was written.\n\n`);
+    return { slug: null, status: 1 };
+  };
+  if (mustBeMended) return refuse(`Not put into the planned test ${slug}: the file must be mended first.`);
+  if (report === null)
+    return refuse(
+      `reports/${slug}/report.md cannot be filled in by itself: write session: ${names.join(', ')} there.`,
+    );
+  if (dryRun) {
+    if (!json) terminal.write(`It belongs to the planned test ${slug}. Nothing was written.\n`);
+    return { slug: null, status: 0 };
+  }
+  const trouble = writePlanned(contentDir, slug, files, report.text);
+  if (trouble !== null) return refuse(`The session cannot be put into ${slug}: ${visible(trouble.failed)}.`);
+  const place = join(contentDir, 'reports', slug);
+  for (const [index, path] of paths.entries())
+    takeOut(path, join(place, names[index] ?? ''), { contentDir, terminal });
+  if (!json) {
+    terminal.write(
+      [
+        `This is the session of the planned test ${slug}. ${toldWords(session, planned)}`,
+        `Put ${names.map(visible).join(', ')} into ${visible(place)}; filled in there: ${report.filled.join(', ')}.`,
+        `Answer what stands empty in report.md; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
+      ].join('\n'),
+    );
+  }
+  return { slug, status: 0 };
+}
+
+function toldWords({ toldBy, report }: PlannedSession, { sheetName }: PlanAtHand): string {
+  switch (toldBy) {
+    case 'sheet':
+      return `What was hit with each shot is taken from ${sheetName ?? 'the order sheet'}.`;
+    case 'files':
+      return report?.sheetTakenOut === true
+        ? `The file names what was hit, and ${sheetName ?? 'the order sheet'} lists other shots: it is not used.`
+        : 'The file names what was hit.';
+    case 'nobody':
+      return sheetName === null
+        ? 'Nothing tells yet what was hit with each shot.'
+        : `What was hit is not known yet: correct ${sheetName} to the shots that were hit.`;
+  }
+}

@@ -1,0 +1,32 @@
+import { looseAnswers } from '../../intake/draft/looseAnswers.ts';
+import { openPlan, type OpenPlan } from '../../intake/plan/openPlan.ts';
+import { readOrderSheet, type OrderSheet } from '../../intake/plan/readOrderSheet.ts';
+import type { ShotFileOptions } from '../../intake/shots/shotFile.ts';
+import { openContentFolder } from '../../site/contentFiles.ts';
+import { readShared } from '../../site/sources.ts';
+
+/** An open plan with its order sheet, where it has one. */
+export interface PlanAtHand {
+  readonly plan: OpenPlan;
+  readonly sheet: OrderSheet | null;
+  /** Name of the sheet beside the report, as the report has it. */
+  readonly sheetName: string | null;
+  /** What the report says of the files to come. */
+  readonly options: ShotFileOptions;
+}
+
+/** The planned tests of a content folder that still lack their session. */
+export function openPlans(contentDir: string): readonly PlanAtHand[] {
+  const folder = openContentFolder(contentDir);
+  const { shared } = readShared(folder);
+  return folder.folders('reports').flatMap((slug): PlanAtHand[] => {
+    const file = `reports/${slug}/report.md`;
+    const text = folder.text(file);
+    const plan = text === null ? null : openPlan(slug, text, shared);
+    if (plan === null) return [];
+    const { orderSheet, options } = looseAnswers(file, plan.text);
+    const bytes = orderSheet === null ? null : folder.bytes(`reports/${slug}/${orderSheet}`);
+    const sheet = bytes === null ? null : readOrderSheet(`reports/${slug}/${orderSheet ?? ''}`, bytes);
+    return [{ plan, sheet, sheetName: orderSheet, options }];
+  });
+}

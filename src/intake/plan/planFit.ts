@@ -1,0 +1,49 @@
+import { clubName, inHitOrder } from '../assembleSession.ts';
+import { contenderMatcher, foldedName } from '../contenderNames.ts';
+import type { ShotFile } from '../shots/shotFile.ts';
+import { countedBySheet } from './countedBySheet.ts';
+import type { OpenPlan } from './openPlan.ts';
+import type { OrderSheet } from './readOrderSheet.ts';
+
+/** Whether session files are those of a planned test; where that is not sure, `why` says what is against it. */
+export type PlanFit =
+  { readonly kind: 'fits' } | { readonly kind: 'unsure'; readonly why: string } | { readonly kind: 'other' };
+
+/**
+ * Files that name what was hit belong to a plan with the same contenders; files that do not, to one whose order sheet
+ * lists just these shots.
+ */
+export function planFit(plan: OpenPlan, sheet: OrderSheet | null, files: readonly ShotFile[]): PlanFit {
+  const rows = inHitOrder(files).filter(({ row }) => !row.warmUp);
+  if (plan.contenders.length === 0 || rows.length === 0) return { kind: 'other' };
+  const days = rows.flatMap(({ row }) => /^\d{4}-\d{2}-\d{2}/.exec(row.time ?? '')?.[0] ?? []);
+  if (days.some((day) => day < plan.date)) return { kind: 'other' };
+  const contenderOf = contenderMatcher(plan.contenders);
+  const names = new Map(
+    rows.map(({ row, file }) => [foldedName(clubName(row, file)), clubName(row, file)] as const),
+  );
+  const strangers = [...names.values()].filter((name) => contenderOf(name) === null);
+  if (strangers.length === names.size && names.size > 1) return { kind: 'other' };
+  if (strangers.length === names.size) {
+    if (sheet !== null && countedBySheet(files, sheet, contenderOf, plan.inHitOrder).fits)
+      return { kind: 'fits' };
+    const shots = `${rows.length} ${rows.length === 1 ? 'shot' : 'shots'}`;
+    return {
+      kind: 'unsure',
+      why:
+        sheet === null
+          ? 'the file does not say what was hit, and the report has no order sheet'
+          : `the file does not say what was hit and has ${shots}; the order sheet lists ${sheet.entries.length}`,
+    };
+  }
+  if (strangers.length > 0)
+    return { kind: 'unsure', why: `the file also names ${strangers.join(', ')}, which the plan does not` };
+  const hit = new Set([...names.values()].map(contenderOf));
+  const absent = plan.contenders.filter(({ id }) => !hit.has(id));
+  return absent.length === 0
+    ? { kind: 'fits' }
+    : {
+        kind: 'unsure',
+        why: `the file has no shots with ${absent.map(({ label }) => label).join(', ')}`,
+      };
+}
