@@ -6,6 +6,7 @@ import { mattersText, printedLimits } from '../prose/pairSentence.ts';
 import { toReader, unitFor, unitWord, withUnit } from '../prose/readerUnits.ts';
 import { toldGap, type Telling } from '../prose/telling.ts';
 import { listed } from '../prose/words.ts';
+import { metrics } from '../trade/metrics.ts';
 import type { Figure } from './figure.ts';
 import { priceChart } from './price.ts';
 import type { PricedGap } from './priceInput.ts';
@@ -62,11 +63,13 @@ export function priceFigure(
       why: 'Not drawn: there is no clear gap in favour of a dearer one to put a price on.',
     };
   const matters = read(metric.matters);
-  const dates = listed([...new Set(priced.map(({ price }) => dateInWords(price?.on ?? '')))]);
+  const dates = listed(
+    [...new Set(priced.flatMap(({ price }) => price?.on ?? []))].toSorted().map(dateInWords),
+  );
   return priceChart({
     id,
     question,
-    subject: `Price difference and gap in ${telling.noun}s`,
+    subject: `Price difference and gap in ${metrics[metric.id].name}`,
     finding: `${pairs.map(({ words }) => words).join(' ')} Only clear gaps are shown. Prices of ${dates}.`,
     description: pairs.map(({ words }) => words).join(' '),
     table: {

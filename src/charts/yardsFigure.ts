@@ -35,14 +35,14 @@ export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
     partRow(name, part, partWords(part, a, b, telling), telling);
   const parts = attribution.parts.map((part) => row(capitalised(partName(part.id)), part));
   const rest = row('Not explained', attribution.unexplained);
-  const read = gapRow('The gap as read', pair, pair, metric, telling);
+  const read = gapRow(metric.readBy === 'monitor' ? 'The gap as read' : 'The gap', pair, pair, metric, telling);
   // In a list with its parts, which are no sentences.
   const measured = { ...read, words: read.words.replace(/^About/, 'about').replace(/\.$/, '') };
   return yardsChart({
     id,
     question,
     subject: `The gap in carry between ${a} and ${b}, part by part`,
-    finding: `${yardsInShort(attribution, a, b, metric.class !== 'measured', telling)} Estimated by a flight model with ${attribution.sets.length} published sets of coefficients, not measured.`,
+    finding: `${yardsInShort(attribution, a, b, metric.class === 'measured' ? null : metric.readBy, telling)} Estimated by a flight model with ${attribution.sets.length} published sets of coefficients, not measured.`,
     description: [measured, ...parts, rest]
       .map(({ name, words }) => `${name}: ${words}.`.replace(/\.\.$/, '.'))
       .join(' '),

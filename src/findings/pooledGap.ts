@@ -13,28 +13,33 @@ export interface ReportGap {
 /** What several reports of one pair say together, SI. */
 export type PooledGap =
   | {
-      /** Each golfer, or group of golfers that hit together, counts alike. */
       readonly kind: 'golfers';
+      /** How many count alike: golfers, or golfers that share a report, who count as one. */
+      readonly parties: number;
+      /** How many different golfers hit; as many as parties where each hit alone. */
       readonly golfers: number;
       readonly reports: number;
       readonly estimate: number;
       readonly ci: Interval;
-      /** Where another golfer's own gap would lie; from six golfers. */
+      /** Where another golfer's own gap would lie; from six golfers, each on their own: averages of several spread less. */
       readonly newGolfer: Interval | null;
       /** The same without the report that came first: the others may have been hit because it looked good. */
       readonly withoutFirst: { readonly estimate: number; readonly ci: Interval } | null;
     }
   | {
-      /** One golfer on several days. */
-      readonly kind: 'one-golfer';
+      /** One golfer, or the same golfers, in several reports. */
+      readonly kind: 'one-party';
+      readonly golfers: number;
+      readonly reports: number;
       readonly days: number;
       readonly estimate: number;
       readonly ci: Interval;
     }
-  | { readonly kind: 'none'; readonly why: 'too-few' | 'no-spread'; readonly golfers: number };
+  | { readonly kind: 'none'; readonly why: 'too-few' | 'no-spread'; readonly parties: number };
 
 const fewest = 3;
-const fewestForNewGolfer = 6;
+/** Under so many golfers nothing is said of another. */
+export const fewestForNewGolfer = 6;
 const level = 0.95;
 
 /**
@@ -46,23 +51,27 @@ const level = 0.95;
  */
 export function pooledGap(gaps: readonly ReportGap[]): PooledGap {
   const groups = byGolfer(gaps);
-  const golfers = groups.length;
-  if (golfers === 1 && gaps.length >= fewest) {
+  const parties = groups.length;
+  const golfers = new Set(gaps.flatMap(({ hitters }) => hitters)).size;
+  const reports = gaps.length;
+  if (parties === 1 && reports >= fewest) {
     const own = interval(gaps.map(({ estimate }) => estimate));
+    const days = new Set(gaps.map(({ date }) => date)).size;
     return own === null
-      ? { kind: 'none', why: 'no-spread', golfers }
-      : { kind: 'one-golfer', days: gaps.length, ...own };
+      ? { kind: 'none', why: 'no-spread', parties }
+      : { kind: 'one-party', golfers, reports, days, ...own };
   }
-  if (golfers < fewest) return { kind: 'none', why: 'too-few', golfers };
+  if (parties < fewest) return { kind: 'none', why: 'too-few', parties };
   const means = groups.map(meanOf);
   const own = interval(means);
-  if (own === null) return { kind: 'none', why: 'no-spread', golfers };
+  if (own === null) return { kind: 'none', why: 'no-spread', parties };
   return {
     kind: 'golfers',
+    parties,
     golfers,
-    reports: gaps.length,
+    reports,
     ...own,
-    newGolfer: golfers >= fewestForNewGolfer ? nextValueInterval(means, level) : null,
+    newGolfer: parties >= fewestForNewGolfer && golfers === parties ? nextValueInterval(means, level) : null,
     withoutFirst: withoutFirst(gaps),
   };
 }

@@ -1,5 +1,6 @@
 import { interestSentences } from '../prose/interest.ts';
 import type { Contender } from '../intake/authored/contender.ts';
+import { dateInWords } from '../prose/date.ts';
 import { countWord, listed } from '../prose/words.ts';
 import type { Report } from './report.ts';
 
@@ -23,6 +24,19 @@ export function interestInShort({ source }: Report, shop = source.shop?.name ?? 
     ...(commission ? [`Commission or gifts: ${withoutStop(interests.commissionOrGifts)}.`] : []),
     ...(paidByOthers ? [`Paid for by ${withoutStop(interests.paidBy)}.`] : []),
   ].join(' ');
+}
+
+/**
+ * The interest behind several reports: each statement once, with the days of the reports that it stands in where they
+ * differ, so that what the shop was paid or lent for one of them is not hidden behind another.
+ */
+export function interestsInShort(reports: readonly Report[]): readonly string[] {
+  const days = [...Map.groupBy(reports, (report) => interestInShort(report))];
+  if (days.length < 2) return days.map(([words]) => words);
+  return days.map(
+    ([words, own]) =>
+      `${listed([...new Set(own.map(({ source }) => dateInWords(source.front.date)))])}: ${words}`,
+  );
 }
 
 /** More sources than these are not told one by one. */

@@ -27,8 +27,12 @@ export interface PairRecord {
   readonly groups: readonly MeetingsOfBuilds[];
 }
 
-/** `alder-and-birch`, in the order of the alphabet. */
-export const pairSlug = (x: string, y: string): string => [x, y].toSorted().join('-and-');
+/** `alder-and-birch`, in the order of the alphabet; an "-and-" of a name itself is written so that no two pairs share an address. */
+export const pairSlug = (x: string, y: string): string =>
+  [x, y]
+    .toSorted()
+    .map((id) => id.replaceAll('-and-', '-and--'))
+    .join('-and-');
 
 /** Every pair whose builds are recorded and that met in a report, by its slug. `reports` stand newest first. */
 export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, PairRecord> {

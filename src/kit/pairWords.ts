@@ -9,8 +9,9 @@ import { gapNumbers, mattersText, pairSentence } from '../prose/pairSentence.ts'
 import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import { capitalised, counted, countWord } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
+import { fewestForNewGolfer } from '../findings/pooledGap.ts';
 import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
-import { golfersAndShots, readingWords } from './whoAndHow.ts';
+import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
 
 /** A gap that no single report has, in the words and units of the newest report. */
 interface Together {
@@ -20,7 +21,8 @@ interface Together {
 
 function together({ report: _, pair, metric }: Meeting, gap: { estimate: number; ci: Interval }): Together {
   return {
-    metric,
+    // How many shots one report has says nothing of several: no "first look".
+    metric: { ...metric, byContender: [] },
     pair: {
       ...pair,
       ...gap,
@@ -42,17 +44,15 @@ export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonl
   const { telling } = newest.report;
   if (pooled.kind === 'none') return [whyNot(meetings, pooled)];
   const { pair, metric } = together(newest, pooled);
-  const whom =
-    pooled.kind === 'one-golfer'
-      ? `This golfer, ${counted(pooled.days, 'day')}`
-      : pooled.newGolfer === null
-        ? `These ${countWord(pooled.golfers)} golfers together, each counting alike`
-        : `All ${countWord(pooled.golfers)} golfers together, each counting alike`;
+  const whom = whomOf(pooled);
   const told = `${whom}: ${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`;
-  if (pooled.kind === 'one-golfer') return [told, 'What holds for this golfer need not hold for you.'];
+  if (pooled.kind === 'one-party')
+    return [told, `What holds for ${pooled.golfers === 1 ? 'this golfer' : 'them'} need not hold for you.`];
   const another =
     pooled.newGolfer === null
-      ? 'Other golfers cannot be judged from so few.'
+      ? pooled.parties < fewestForNewGolfer
+        ? 'Other golfers cannot be judged from so few.'
+        : 'Golfers who hit together count as one here, so nothing can be said of another golfer.'
       : `For another golfer: ${gapNumbers({ ...pair, ci: pooled.newGolfer }, metric, telling)}`;
   const first =
     pooled.withoutFirst === null
@@ -61,9 +61,23 @@ export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonl
   return [told, another, first];
 }
 
+/** For whom what is put together holds, at the head of its sentence. */
+function whomOf(pooled: Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>): string {
+  if (pooled.kind === 'one-party') {
+    const days = counted(pooled.days, 'day');
+    const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'report')} on ${days}`;
+    return `${pooled.golfers === 1 ? 'This golfer' : `The same ${countWord(pooled.golfers)} golfers`}, ${when}`;
+  }
+  const { parties, golfers, newGolfer } = pooled;
+  if (parties < golfers)
+    return `${capitalised(counted(golfers, 'golfer'))} in ${countWord(parties)} groups that share no golfer, each group counting alike`;
+  const these = newGolfer === null ? 'These' : 'All';
+  return `${these} ${countWord(golfers)} golfers together, each counting alike`;
+}
+
 function whyNot(
   meetings: readonly Meeting[],
-  { why, golfers }: Extract<MeetingsOfBuilds['pooled'], { kind: 'none' }>,
+  { why, parties }: Extract<MeetingsOfBuilds['pooled'], { kind: 'none' }>,
 ): string {
   if (why === 'no-spread')
     return 'The reports show one and the same gap, so nothing says how far it may be off.';
@@ -73,7 +87,7 @@ function whyNot(
     used < meetings.length
       ? ` ${capitalised(counted(meetings.length - used, 'report'))} cannot count, for the reason beside it.`
       : '';
-  return `Not put together: that takes reports by three different golfers, and there are ${countWord(golfers)}.${open}`;
+  return `Not put together: that takes reports by three different golfers or groups of golfers, and there ${parties === 1 ? 'is' : 'are'} ${countWord(parties)}.${open}`;
 }
 
 /** Each report on one scale, then all together, then another golfer; words alone for a single report. */
@@ -94,9 +108,9 @@ export function meetingsFigure({ metric: id, meetings, pooled }: MeetingsOfBuild
     pooled.kind === 'none'
       ? null
       : gapRow(
-          pooled.kind === 'one-golfer'
-            ? `This golfer, ${counted(pooled.days, 'day')}`
-            : `All ${countWord(pooled.golfers)} golfers`,
+          pooled.kind === 'one-party'
+            ? whomOf(pooled)
+            : `All ${countWord(pooled.parties)} ${pooled.parties < pooled.golfers ? 'groups' : 'golfers'}`,
           pooled,
           together(newest, pooled).pair,
           metric,
@@ -144,7 +158,7 @@ export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
   return [
     `Hit ${dateInWords(front.date)}.`,
-    front.inventedData ? 'Invented data.' : '',
+    standing(report),
     pairSentence(pair, metric, report.telling),
     gapNumbers(pair, metric, report.telling),
   ]

@@ -49,14 +49,15 @@ export function yardsInShort(
   attribution: Attributed,
   ahead: string,
   behind: string,
-  calculated: boolean,
+  calculatedBy: 'monitor' | 'flight-model' | null,
   telling: Telling,
 ): string {
   const findings = attribution.parts.filter(({ finding }) => finding);
   const open = attribution.parts.filter(({ settled }) => !settled).map(({ id }) => partNames[id]);
-  const how = calculated
-    ? 'This is how a flight model splits a carry that the monitor itself calculated. '
-    : '';
+  const how =
+    calculatedBy === null
+      ? ''
+      : `This is how a flight model splits a carry that ${calculatedBy === 'monitor' ? 'the monitor itself' : 'our flight model'} calculated. `;
   const found =
     findings.length === 0
       ? 'No part of the gap is large enough, and sure enough, to name.'

@@ -15,7 +15,7 @@ describe.each(reference.map((set) => [set.name, set] as const))('%s', (_name, se
 
   test('pooled as R does it, to 1e-8', () => {
     if (pooled.kind !== 'golfers') throw new Error(`pooled as ${pooled.kind}`);
-    expect(pooled.golfers).toBe(set.k);
+    expect(pooled.parties).toBe(set.k);
     expect(Math.abs(pooled.estimate - set.estimate)).toBeLessThan(1e-8);
     pooled.ci.forEach((end, index) => expect(Math.abs(end - (set.ci[index] ?? NaN))).toBeLessThan(1e-8));
   });
@@ -41,18 +41,40 @@ test('without the first report: the same as pooling the others', () => {
 });
 
 test('too few golfers are not pooled, however many reports there are', () => {
-  expect(pooledGap(gapsOf([5, 6], ['a', 'b']))).toEqual({ kind: 'none', why: 'too-few', golfers: 2 });
+  expect(pooledGap(gapsOf([5, 6], ['a', 'b']))).toEqual({ kind: 'none', why: 'too-few', parties: 2 });
   expect(pooledGap(gapsOf([5, 6, 7, 8], ['a', 'b', 'a', 'b']))).toEqual({
     kind: 'none',
     why: 'too-few',
-    golfers: 2,
+    parties: 2,
   });
-  expect(pooledGap([])).toEqual({ kind: 'none', why: 'too-few', golfers: 0 });
+  expect(pooledGap([])).toEqual({ kind: 'none', why: 'too-few', parties: 0 });
 });
 
 test('one golfer on several days is that golfer only', () => {
   const own = pooledGap(gapsOf([5, 6, 8, 9], ['a', 'a', 'a', 'a']));
-  expect(own).toMatchObject({ kind: 'one-golfer', days: 4, estimate: 7 });
+  expect(own).toMatchObject({ kind: 'one-party', golfers: 1, reports: 4, days: 4, estimate: 7 });
+});
+
+test('two reports of one day are one day, and two golfers that always hit together are not one golfer', () => {
+  const own = pooledGap(
+    ['2026-01-01', '2026-01-01', '2026-01-03'].map((date, index) => ({
+      date,
+      estimate: 5 + index,
+      hitters: ['a', 'b'],
+    })),
+  );
+  expect(own).toMatchObject({ kind: 'one-party', golfers: 2, reports: 3, days: 2 });
+});
+
+test('where golfers hit together nothing is said of another golfer: averages of several spread less', () => {
+  const gaps = gapsOf([1, 2, 3, 4, 5, 6], ['a', 'b', 'c', 'd', 'e', 'f']);
+  const alone = pooledGap(gaps);
+  const together = pooledGap(
+    gaps.map((gap) => ({ ...gap, hitters: [...gap.hitters, `${gap.hitters[0]}2`] })),
+  );
+  if (alone.kind !== 'golfers' || together.kind !== 'golfers') throw new Error('not pooled');
+  expect(alone.newGolfer).not.toBeNull();
+  expect(together).toEqual({ ...alone, golfers: 12, newGolfer: null });
 });
 
 test('groups that share a golfer count once, through a third report too', () => {
@@ -62,14 +84,14 @@ test('groups that share a golfer count once, through a third report too', () => 
     { date: '2026-01-03', estimate: 6, hitters: ['b', 'c'] },
     { date: '2026-01-04', estimate: 4, hitters: ['e'] },
   ];
-  expect(pooledGap(gaps)).toEqual({ kind: 'none', why: 'too-few', golfers: 2 });
+  expect(pooledGap(gaps)).toEqual({ kind: 'none', why: 'too-few', parties: 2 });
 });
 
 test('equal gaps say nothing about how far they may be off', () => {
   expect(pooledGap(gapsOf([5, 5, 5], ['a', 'b', 'c']))).toEqual({
     kind: 'none',
     why: 'no-spread',
-    golfers: 3,
+    parties: 3,
   });
 });
 

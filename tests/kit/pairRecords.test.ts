@@ -26,7 +26,7 @@ describe('put together', () => {
       'first',
     ]);
     expect(other?.meetings.map(({ report }) => report.source.slug)).toEqual(['other-shaft']);
-    expect(other?.pooled).toEqual({ kind: 'none', why: 'too-few', golfers: 1 });
+    expect(other?.pooled).toEqual({ kind: 'none', why: 'too-few', parties: 1 });
   });
 
   test('are those with credit to the heads, none that was withdrawn', () => {
