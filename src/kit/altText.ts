@@ -2,21 +2,30 @@ import type { DrawnFigure } from '../charts/figure.ts';
 import { imageName } from '../charts/figure.ts';
 import { subjectOf } from './headline.ts';
 import type { Report } from './report.ts';
-import { fitSentences, sentencesOf } from './sentences.ts';
-import { golfersAndShots } from './whoAndHow.ts';
+import { sentencesOf } from './sentences.ts';
+import { golfersAndShots, standing } from './whoAndHow.ts';
 
 /** Longest alternative text, characters: screen readers read it in one breath. The table has the rest. */
 const longestAlt = 700;
 
-/** Alternative text of a chart that stands alone: what it is of, for how many golfers and shots, what it shows. */
+const more = 'The report has the rest.';
+
+/**
+ * Alternative text of a chart that stands alone: what it is of, for how many golfers and shots, what it shows, from the
+ * beginning as far as there is room: of sentences that refer to one before them none is left without it.
+ */
 export function altText(report: Report, figure: DrawnFigure): string {
   const name = imageName({ question: figure.question, subject: subjectOf(figure) });
-  return fitSentences(
-    [
-      { text: `${name}.`, rank: 0 },
-      { text: `${golfersAndShots(report)}.`, rank: 0 },
-      ...sentencesOf(figure.description).map((text, index) => ({ text, rank: index + 1 })),
-    ],
-    longestAlt,
-  );
+  const told = [
+    `${name}.`,
+    `${golfersAndShots(report)}.`,
+    ...[standing(report)].filter((words) => words !== ''),
+    ...sentencesOf(figure.description),
+  ];
+  const whole = told.join(' ');
+  if (whole.length <= longestAlt) return whole;
+  let kept = told.length;
+  const shortened = (): string => [...told.slice(0, kept), more].join(' ');
+  while (shortened().length > longestAlt) kept -= 1;
+  return shortened();
 }

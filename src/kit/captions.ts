@@ -1,17 +1,19 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import type { MetricFindings } from '../findings/findings.ts';
-import { primaryMetrics, surestFirst } from '../prose/answer.ts';
+import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import { calculatedBy, primaryMetrics, surestFirst } from '../prose/answer.ts';
 import { dateInWords } from '../prose/date.ts';
 import { orderInWords } from '../prose/forWhom.ts';
 import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { luckSentence } from '../prose/reachSentences.ts';
+import type { Telling } from '../prose/telling.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { gapsMetric, subjectOf } from './headline.ts';
-import { interestInShort, publisherOf } from './interestInShort.ts';
+import { interestInBrief, interestInShort, publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
 import { fitSentences, sentencesOf, type Ranked } from './sentences.ts';
-import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
+import { golfersAndShots, modelWords, readingWords, standing, standingInBrief } from './whoAndHow.ts';
 import { capitalised } from '../prose/words.ts';
+import { metrics } from '../trade/metrics.ts';
 
 /** Longest caption of each length, characters. */
 export const captionLimits = { short: 120, middle: 280, long: 600 } as const;
@@ -24,104 +26,164 @@ export type Captions = Readonly<Record<CaptionLength, string>>;
 /** Captions of one chart of a report. Each holds the number of shots and golfers and the answer. */
 export function captions(report: Report, figure: DrawnFigure): Captions {
   const metric = gapsMetric(report, figure) ?? primaryMetrics(report.findings)[0] ?? null;
-  const who = golfersAndShots(report);
   // A contender that was not judged says so in each of its pairs.
   const answers =
     metric === null
       ? []
       : [...new Set(surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling)))];
+  const how = workedOutBy(metric);
   return {
-    short: shortest(report, who, answers),
-    middle: middle(report, figure, who, answers),
-    long: long(report, figure, who, metric),
+    short: shortest(report, how.brief, answers),
+    middle: middle(report, figure, how.full, answers),
+    long: long(report, figure, how.full, metric),
   };
 }
 
-function shortest(report: Report, who: string, answers: readonly string[]): string {
-  const [first = '', ...others] = answers;
-  const stands = standing(report);
-  const opening = `${who}: ${first}`;
-  const told = fitSentences(
-    [
-      { text: opening, rank: 0 },
-      ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
-      { text: interestInShort(report, 'The shop'), rank: 0.3 },
-      { text: stands, rank: 0 },
-    ],
-    captionLimits.short,
-  );
-  if (first !== '' && told.length <= captionLimits.short) return told;
+/**
+ * "Carry by our own flight model.", "Carry calculated.": what an answer has to say in the same breath, in full and in
+ * brief; empty where readings need no such word.
+ */
+function workedOutBy(metric: MetricFindings | null): { readonly full: string; readonly brief: string } {
+  const by = metric === null ? '' : calculatedBy(metric).trim().replace(/,$/, '');
+  if (metric === null || by === '') return { full: '', brief: '' };
+  const name = capitalised(metrics[metric.id].name);
+  return { full: `${name} ${by}.`, brief: `${name} calculated.` };
+}
+
+interface Opening {
+  readonly text: string;
+  readonly stands: string;
+  /** Whether it holds the answer. */
+  readonly whole: boolean;
+}
+
+/**
+ * Golfers, shots and an answer, and how the report stands, in so few words that both have room: the first that fits, at
+ * last without the answer.
+ */
+function openingThatFits(report: Report, answer: string, room: number): Opening {
+  const who = golfersAndShots(report);
+  const fewer = who.replace(/ with each .*$/, ' with each');
+  const [stands, brief] = [standing(report), standingInBrief(report)];
+  const last = { text: `${fewer}: see the report.`, stands: brief, whole: false };
+  const all: readonly Opening[] = [
+    { text: `${who}: ${answer}`, stands, whole: true },
+    { text: `${who}: ${answer}`, stands: brief, whole: true },
+    { text: `${fewer}: ${answer}`, stands: brief, whole: true },
+    { text: `${who}: for the answer see the report.`, stands: brief, whole: false },
+    last,
+  ];
+  const possible = all.filter(({ whole }) => !whole || answer !== '');
+  return possible.find(({ text, stands: own }) => `${text} ${own}`.trim().length <= room) ?? last;
+}
+
+function shortest(report: Report, how: string, [first = '', ...others]: readonly string[]): string {
+  const room = captionLimits.short - (how === '' ? 0 : how.length + 1);
+  const { text, stands, whole } = openingThatFits(report, first, room);
   return fitSentences(
     [
-      { text: `${who}: for the answer see the report.`, rank: 0 },
+      { text, rank: 0 },
+      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
+      { text: whole ? how : '', rank: 0 },
+      { text: interestInBrief(report), rank: 0.3 },
       { text: stands, rank: 0 },
     ],
     captionLimits.short,
   );
 }
 
-function middle(report: Report, figure: DrawnFigure, who: string, answers: readonly string[]): string {
-  const [first = '', ...others] = answers;
+function middle(
+  report: Report,
+  figure: DrawnFigure,
+  how: string,
+  [first = '', ...others]: readonly string[],
+): string {
   const { front } = report.source;
-  const needed = [`${who}: ${first}`, standing(report)];
+  const model = modelWords(figure);
+  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
+  const room = fixed.reduce((left, length) => left - length, captionLimits.middle);
+  const brief = interestInBrief(report);
+  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
   return fitSentences(
     [
-      { text: `${who}: ${first}`, rank: 0 },
-      ...others.map((text, index): Ranked => ({ text, rank: 1 + index })),
+      { text, rank: 0 },
+      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
       ...chartWords(report, figure),
-      { text: readingWords(report), rank: 31 },
-      { text: fittingInterest(report, captionLimits.middle - needed.join(' ').length - 1), rank: 0.3 },
+      { text: model, rank: 0 },
+      { text: whole ? how : '', rank: 0 },
+      { text: model === '' && how === '' ? readingWords(report) : '', rank: 31 },
+      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
       { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
-      { text: standing(report), rank: 0 },
+      { text: stands, rank: 0 },
     ],
     captionLimits.middle,
   );
 }
 
-/** The shop's interest in as many words as there is room for: what it sells is said before all else. */
-function fittingInterest(report: Report, room: number): string {
-  const short = interestInShort(report, 'The shop');
-  const [selling = ''] = sentencesOf(short);
-  const forms = [interestInShort(report), short, `${selling} The report states more interests.`];
-  return forms.find(({ length }) => length <= room) ?? '';
+/** The shop's interest in as many words as there is room for, characters. */
+function interestThatFits(report: Report, room: number): string {
+  const brief = interestInBrief(report);
+  return (
+    [interestInShort(report), interestInShort(report, 'The shop')].find(({ length }) => length < room) ??
+    brief
+  );
 }
 
 /** What the chart itself shows, where that is not the answer. */
 function chartWords(report: Report, figure: DrawnFigure): readonly Ranked[] {
   const subject = { text: `${capitalised(subjectOf(figure))}.`, rank: 43 };
   if (gapsMetric(report, figure) !== null) return [subject];
-  const [first = ''] = sentencesOf(figure.description);
-  // "Heron: 12 shots" is about one of them, and without the others it would favour it.
-  const ofOne = /^[^.:]+: /.test(first);
-  return [{ ...subject, rank: 0.4 }, ...(ofOne ? [] : [{ text: first, rank: 0.6 }])];
+  return [
+    { ...subject, rank: 0.4 },
+    { text: shownBy(figure), rank: 0.6 },
+  ];
 }
 
-function long(report: Report, figure: DrawnFigure, who: string, metric: MetricFindings | null): string {
+function shownBy({ id, description }: DrawnFigure): string {
+  if (id === 'with-and-without') {
+    return `With every shot counted the answer ${description.includes('the answer changes') ? 'changes' : 'stays the same'}.`;
+  }
+  const sentences = sentencesOf(description);
+  const trend = sentences.find((words) => words.startsWith('Trend: '));
+  const [first = ''] = sentences;
+  // "Heron: 12 shots" is about one of them, and without the others it would favour it.
+  return trend ?? (/^[^.:]+: /.test(first) ? '' : first);
+}
+
+function withNumbers(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
+  const answer = pairSentence(pair, metric, telling);
+  return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
+}
+
+function long(report: Report, figure: DrawnFigure, how: string, metric: MetricFindings | null): string {
   const { source, telling, findings } = report;
-  const pairs = metric === null ? [] : surestFirst(metric);
   const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
   const credit = source.shop?.reuse.credit ?? publisherOf(report);
-  const told = pairs.map((pair) => {
-    if (metric === null) return '';
-    const answer = pairSentence(pair, metric, telling);
-    return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
-  });
-  const answers = [...new Set(told)].map((text, index): Ranked =>
-    index === 0 ? { text: `${who}: ${text}`, rank: 0 } : { text, rank: index },
-  );
+  const [first = '', ...others] =
+    metric === null
+      ? []
+      : [...new Set(surestFirst(metric).map((pair) => withNumbers(pair, metric, telling)))];
+  const model = modelWords(figure);
+  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
+  const room = fixed.reduce((left, length) => left - length, captionLimits.long);
+  const brief = interestInBrief(report);
+  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
   return fitSentences(
     [
-      ...(answers.length > 0 ? answers : [{ text: `${who}.`, rank: 0 }]),
+      { text, rank: 0 },
+      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
       ...chartWords(report, figure),
+      { text: model, rank: 0 },
+      { text: whole ? how : '', rank: 0 },
       { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
-      { text: readingWords(report), rank: 31 },
+      { text: model === '' ? readingWords(report) : '', rank: 31 },
       {
         text: `Hit ${dateInWords(source.front.date)}, ${orderInWords(findings.design.order)}.`,
         rank: 32,
       },
       { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },
-      { text: interestInShort(report), rank: 0.3 },
-      { text: standing(report), rank: 0 },
+      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
+      { text: stands, rank: 0 },
       { text: `${credit}${address === null ? '' : `, ${address}`}`, rank: 42 },
     ],
     captionLimits.long,

@@ -66,7 +66,7 @@ function headlineLines(sentences: readonly string[]): readonly string[] {
   const whole = wrap(sentences.join(' '));
   if (whole.length <= mostHeadLines) return whole;
   for (let kept = sentences.length - 1; kept > 0; kept -= 1) {
-    const lines = wrap([...sentences.slice(0, kept), 'For the others see the chart.'].join(' '));
+    const lines = wrap([...sentences.slice(0, kept), 'For the others see the report.'].join(' '));
     if (lines.length <= mostHeadLines) return lines;
   }
   return wrap(sentences[0] ?? '');

@@ -1,8 +1,11 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { answerSentences, forWhomShort, primaryMetrics } from '../prose/answer.ts';
-import { countWord } from '../prose/words.ts';
+import { openCause } from '../prose/pairSentence.ts';
+import { capitalised, countWord } from '../prose/words.ts';
+import { fewestShotsJudged } from '../findings/shotGaps.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Report } from './report.ts';
+import { golfers } from './whoAndHow.ts';
 
 /** The primary metric that a figure of gaps is about; null for any other figure. */
 export function gapsMetric({ findings, figures }: Report, { id }: DrawnFigure): MetricFindings | null {
@@ -24,17 +27,40 @@ export function forWhomAlone({ findings }: Report): string {
 
 /**
  * What stands over a chart that leaves its page, sentence by sentence: the answer over a chart of gaps, for any other
- * what it is of. Never stronger than the page, and it says first for how many golfers it holds.
+ * what it is of, and what keeps its averages from being an answer. Never stronger than the page, and it says first of how
+ * many golfers it speaks.
  */
 export function headline(report: Report, figure: DrawnFigure): readonly string[] {
   const metric = gapsMetric(report, figure);
-  if (metric === null) return [`${forWhomAlone(report)}: ${lowerFirst(subjectOf(figure), report)}.`];
+  if (metric === null) {
+    const { hitters } = report.findings.design;
+    const whom = hitters === 1 ? forWhomAlone(report) : golfers(report);
+    const held = heldBack(report);
+    return [`${whom}: ${lowerFirst(subjectOf(figure), report)}.`, ...(held === null ? [] : [held])];
+  }
   const [first = '', ...others] = answerSentences(metric, report.telling);
   const whom = forWhomShort(report.findings);
   const opened = first.startsWith(whom)
     ? `${forWhomAlone(report)}${first.slice(whom.length)}`
     : `${forWhomAlone(report)}: ${lowerFirst(first, report)}`;
   return [opened, ...others];
+}
+
+/** Why averages side by side are no answer, where nothing was judged or the order may be behind every gap. */
+function heldBack({ findings, telling }: Report): string | null {
+  const pairs = primaryMetrics(findings).flatMap((metric) => metric.pairs);
+  const judged = pairs.filter(({ verdict }) => verdict !== 'not-judged');
+  if (judged.length === 0) {
+    const few = primaryMetrics(findings).every(({ byContender }) =>
+      byContender.every(({ n }) => n < fewestShotsJudged),
+    );
+    return few ? 'Too few shots to be judged.' : 'Not judged; see the report.';
+  }
+  const [open] = judged.filter(({ credit }) => credit === 'open');
+  if (open === undefined) return null;
+  return judged.every(({ credit }) => credit === 'open')
+    ? `${capitalised(openCause(open, telling))}, so the cause of any gap is open.`
+    : 'Of some, the order leaves the cause of a gap open.';
 }
 
 /** What a figure is of, out of the name of its image: "carry of every shot with each ball". */

@@ -9,6 +9,9 @@ export function refusal(report: Report, { id }: DrawnFigure): string | null {
   if (isOf(id, 'spread') && !anySpreadTold(report.findings.metrics)) {
     return `These shots cannot call one ${report.telling.noun} more repeatable than another; alone, the chart would look as if they did.`;
   }
+  if (isOf(id, 'yards') && !anyPartNamed(report)) {
+    return 'No part of the gap is large enough, and sure enough, to name; alone, the chart would look as if one were.';
+  }
   if (isOf(id, 'price') && !anyCreditedGap(report)) {
     return 'No clear gain to put a price on.';
   }
@@ -17,6 +20,14 @@ export function refusal(report: Report, { id }: DrawnFigure): string | null {
 
 function isOf(id: string, chart: string): boolean {
   return id === chart || id.startsWith(`${chart}-`);
+}
+
+/** Whether any gap has a part that the flight model can name. */
+function anyPartNamed({ findings }: Report): boolean {
+  return findings.yards.some(
+    ({ attribution }) =>
+      attribution.state === 'attributed' && attribution.parts.some(({ finding }) => finding),
+  );
 }
 
 /** Whether in carry or side two spreads are told apart: judged, and the test of both says so. */

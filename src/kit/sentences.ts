@@ -13,11 +13,13 @@ export interface Ranked {
 }
 
 /**
- * The sentences that fit `limit` characters together, in the order given: those of low rank are let in first, and a
+ * The sentences that fit `limit` characters together, in the order given, none twice: those of low rank are let in first, and a
  * sentence is in whole or not at all.
  */
 export function fitSentences(ranked: readonly Ranked[], limit: number): string {
-  const stated = ranked.filter(({ text }) => text !== '');
+  const stated = ranked.filter(
+    ({ text }, index) => text !== '' && ranked.findIndex((other) => other.text === text) === index,
+  );
   const chosen = new Set(stated.filter(({ rank }) => rank === 0));
   const joined = (): string =>
     stated

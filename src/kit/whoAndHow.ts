@@ -1,3 +1,4 @@
+import type { DrawnFigure } from '../charts/figure.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
@@ -58,6 +59,24 @@ export function readingWords({ findings, source: { front } }: Report): string {
         ? `How ${names} ${were} read is not recorded.`
         : `${capitalised(names)} ${words.replace(/^was/, were)}.`;
     })
+    .join(' ');
+}
+
+/** What shows that a chart is not of readings alone; empty for any other chart. */
+export function modelWords({ id }: DrawnFigure): string {
+  const modelled = ['yards', 'launch-and-spin'].some((chart) => id === chart || id.startsWith(`${chart}-`));
+  return modelled ? 'An estimate by a flight model, not measured.' : '';
+}
+
+/** The same in the fewest words, where there is little room. */
+export function standingInBrief({ source: { front } }: Report): string {
+  return [
+    front.inventedData ? 'Invented data.' : '',
+    front.status === 'superseded' ? 'Replaced.' : '',
+    front.corrections.length > 0 ? 'Corrected.' : '',
+    front.status === 'draft' ? 'Draft.' : '',
+  ]
+    .filter((words) => words !== '')
     .join(' ');
 }
 

@@ -95,7 +95,7 @@ const surelyMoreM = toCanonical(5, 'yd');
  * Who worked the readings out, where the headline has to say so: our flight model always, a monitor's own calculation of
  * a distance where a gap is under 5 yards.
  */
-function calculatedBy(metric: MetricFindings): string {
+export function calculatedBy(metric: MetricFindings): string {
   if (metric.readBy === 'flight-model') return ' by our own flight model,';
   const small = metric.pairs.some(
     ({ verdict, estimate }) => isGap(verdict) && Math.abs(estimate ?? 0) < surelyMoreM,

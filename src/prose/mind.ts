@@ -22,8 +22,30 @@ const gravity: readonly OverlayId[] = [
 
 /** The cautions of a report's primary answers, the gravest first, each a sentence. */
 export function cautions(telling: Telling): readonly string[] {
-  const { caveats } = telling.findings;
-  return gravity.filter((id) => caveats.includes(id)).map((id) => cautionSentence(id, telling));
+  return ofReport(telling).map((id) => cautionSentence(id, telling));
+}
+
+function ofReport({ findings }: Telling): readonly OverlayId[] {
+  return gravity.filter((id) => findings.caveats.includes(id));
+}
+
+/** Cautions that an answer has in its own words: that the order leaves the cause open, what was calculated, a first look. */
+const inTheAnswer: readonly OverlayId[] = [
+  'one-after-another',
+  'order-unknown',
+  'order-drift',
+  'order-lever',
+  'order-few-visits',
+  'visits-alike',
+  'leans',
+  'modelled-reading',
+  'few-shots',
+];
+
+/** The gravest caution that an answer without its page would leave out; null where there is none. */
+export function cautionBesideAnswer(telling: Telling): string | null {
+  const [gravest] = ofReport(telling).filter((id) => !inTheAnswer.includes(id));
+  return gravest === undefined ? null : cautionSentence(gravest, telling);
 }
 
 function cautionSentence(id: OverlayId, telling: Telling): string {

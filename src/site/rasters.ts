@@ -18,7 +18,7 @@ import { fontVersions, rasterFonts, wholeFonts } from './rasterFonts.ts';
 import type * as Resvg from '@resvg/resvg-js';
 
 /** Goes up whenever `encodePng` writes other bytes. */
-const encoding = 3;
+const encoding = 4;
 
 /** What decides over the bytes of a raster besides the SVG. */
 interface Renderer {

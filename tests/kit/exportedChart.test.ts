@@ -7,6 +7,7 @@ import { textWidth } from '../../src/charts/textWidth.ts';
 import { encodePng } from '../../src/kit/encodePng.ts';
 import { exportedSvg, exportWidth, rasterWidth } from '../../src/kit/exportedSvg.ts';
 import { rasterFonts, wholeFonts } from '../../src/site/rasterFonts.ts';
+import { dateInWords } from '../../src/prose/date.ts';
 import { drawPixels, drawPng } from '../../src/site/rasters.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { emailBlock, emailHtml } from '../../src/kit/emailHtml.ts';
@@ -35,10 +36,7 @@ function textBoxes(svg: string): TextBox[] {
     const size = Number(read('font-size', '14'));
     const weight = read('font-weight', '400') === '600' ? 600 : 400;
     return [...body.matchAll(/<text([^>]*)>([\s\S]*?)<\/text>/g)].flatMap(([, own = '', raw = '']) => {
-      const words = raw
-        .replace(/<[^>]*>/g, '')
-        .replaceAll('&amp;', '&')
-        .trim();
+      const words = unescaped(raw.replace(/<[^>]*>/g, '').trim());
       const moved = /translate\(([-\d.]+),([-\d.]+)\)/.exec(own);
       const placed = /x="([-\d.]+)" y="([-\d.]+)"/.exec(own);
       if (words === '' || (moved === null && placed === null)) return [];
@@ -63,6 +61,21 @@ function inkIn({ width, rgba }: ReturnType<typeof drawPixels>, box: TextBox): nu
   }
   return ink;
 }
+
+const unescaped = (text: string): string =>
+  text.replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&quot;', '"').replaceAll('&amp;', '&');
+
+const linesOf = (group: string): readonly string[] =>
+  [...group.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, line = '']) => unescaped(line));
+
+/** Lines of the headline, and of the strip below the chart. */
+const headLines = (svg: string): readonly string[] =>
+  linesOf(/<g font-family="Literata[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g>/.exec(svg)?.[1] ?? '');
+const stripLines = (svg: string): readonly string[] =>
+  linesOf(
+    /<g font-family="'Source Sans 3'[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g><\/svg>\s*$/.exec(svg)?.[1] ??
+      '',
+  );
 
 describe.each(offered)('%s', (_name, report, figure) => {
   const svg = exportedSvg(report, figure, '1.2.3');
@@ -107,24 +120,52 @@ describe.each(offered)('%s', (_name, report, figure) => {
     expect(outside.slice(0, 5)).toEqual([]);
   });
 
-  test('holds golfers, shots, order, date, address, version and the shop’s interest in its image, on four lines', () => {
-    const strip =
-      /<g font-family="'Source Sans 3'[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g><\/svg>\s*$/.exec(svg)?.[1] ??
-      '';
-    const lines = [...strip.matchAll(/>([^<]*)</g)].flatMap((match) =>
-      match[1] === '' ? [] : [match[1] ?? ''],
-    );
+  test('holds golfers, shots, order, date, address, version and the shop’s interest in its image', () => {
+    const { front } = report.source;
+    const lines = stripLines(svg);
     const words = lines.join(' ');
-    expect(lines.length).toBeLessThanOrEqual(4);
+    // Four lines (look of exported charts); more only where interest or standing would be cut.
+    if (lines.length > 4) expect(words).toContain('The shop sells');
+    expect(lines.length).toBeLessThanOrEqual(6);
     expect(words).toMatch(/(One|Two|Three|Four|Five|Six|Seven|Eight|Nine|\d+) golfers?, .*shots? with each/);
-    expect(words).toContain(String(Number(report.source.front.date.slice(0, 4))));
+    expect(words).toContain(`hit ${dateInWords(front.date)}.`);
     expect(words).toMatch(
       /was measured|read is not recorded|was calculated|was worked out|was estimated|were |estimate by a flight model/,
     );
     expect(words).toMatch(/sells|sell none|does not sell/);
     expect(words).toContain('Straightface 1.2.3');
     expect(words).toContain(`/reports/${report.source.slug}`);
-    expect(words.includes('Invented data.')).toBe(report.source.front.inventedData);
+    expect(words.includes('Invented data.')).toBe(front.inventedData);
+    expect(words.includes('Replaced by a newer report.')).toBe(front.status === 'superseded');
+    const latest = front.corrections
+      .map(({ date }) => date)
+      .toSorted()
+      .at(-1);
+    expect(words.includes('Corrected')).toBe(latest !== undefined);
+    if (latest !== undefined) expect(words).toContain(`Corrected ${dateInWords(latest)}.`);
+    const leftOut = report.session.shots.filter(({ excluded }) => excluded !== null).length;
+    expect(/(\w+) shots? left out\./.test(words)).toBe(leftOut > 0);
+    for (const { suppliedBy, short, label } of front.contenders)
+      if (suppliedBy.startsWith('lent')) expect(words).toContain(short ?? label);
+  });
+
+  test('says what its bars are, and what no answer can be taken from', () => {
+    const words = `${headLines(svg).join(' ')} ${stripLines(svg).join(' ')}`;
+    const { findings } = report;
+    if (/^(apart|spread|delivery)(-|$)/.test(figure.id)) expect(words).toMatch(/\bbar: /i);
+    if (figure.id === 'price') expect(words).toMatch(/Prices of \d+ \w+ \d{4}\./);
+    if (figure.id === 'luck') expect(words).toContain('A rough yardstick, not a test.');
+    const pairs = findings.metrics.filter(({ role }) => role === 'primary').flatMap((metric) => metric.pairs);
+    const judged = pairs.filter(({ verdict }) => verdict !== 'not-judged');
+    if (judged.length === 0) expect(words).toMatch(/Too few shots to be judged\.|Not judged/);
+    if (judged.some(({ credit }) => credit === 'open')) expect(words).toMatch(/the cause|could hide/);
+    if (
+      findings.caveats.includes('depends-on-left-out') &&
+      /^(apart|hitters|luck|price|yards)/.test(figure.id)
+    )
+      expect(words).toContain('The answer changes when the shots that were left out are counted.');
+    // What stands beside the chart on its page does not go with it.
+    expect(words).not.toMatch(/listed below|stands? below|see the chart/);
   });
 
   test('stands alone: no variable, no style, no class that a page would have to explain', () => {

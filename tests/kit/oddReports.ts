@@ -116,7 +116,7 @@ export const odd: readonly Odd[] = [
     rounds: 3,
     ballSpeeds: [0, -1, 2, -4, 1.5, -0.4],
     price: true,
-    extra: [shopAlone],
+    extra: [shopAlone, 'exclusions: [{contender: a, shot: 1, rule: misread, reason: no ball seen}]'],
   },
 ];
 
