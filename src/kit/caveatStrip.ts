@@ -33,12 +33,8 @@ export function caveatStrip(
 ): readonly string[] {
   const { source } = report;
   const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
-  const model = modelWords(figure);
-  const caution = isOneOf(answering, figure) ? (cautionBesideAnswer(report.telling) ?? '') : '';
-  const who = [golfersShotsAndOrder(report), leftOut(report)];
-  const reading = [model === '' ? readingWords(report) : model, standing(report), caution];
   const where = `${address === null ? (source.shop?.name ?? 'Publisher not recorded') : spokenAddress(address)}. Straightface ${version}.`;
-  const needs = (interest: string): readonly string[] => [joined(who), joined(reading), interest, where];
+  const needs = (interest: string): readonly string[] => [...caveats(report, figure, interest), where];
   const signs = signSentences(figure);
   const fewest = signs.filter((words) => mustStay.test(words)).length;
   const wrap = (words: string): readonly string[] => wrapText(words, stripText.size, stripText.weight, width);
@@ -51,6 +47,27 @@ export function caveatStrip(
     }
   }
   return wrap(joined([...signs.slice(0, fewest), ...needs(interestInShort(report, 'The shop'))]));
+}
+
+/**
+ * What goes with a chart wherever it goes: golfers, shots, order, date, shots left out; measured or calculated, whether
+ * corrected, the caution that weighs on its answer; the shop's interest.
+ */
+export function caveats(
+  report: Report,
+  figure: DrawnFigure,
+  interest = interestInShort(report),
+): readonly string[] {
+  const model = modelWords(figure);
+  const caution = isOneOf(answering, figure) ? (cautionBesideAnswer(report.telling) ?? '') : '';
+  const who = [golfersShotsAndOrder(report), leftOut(report)];
+  const reading = [model === '' ? readingWords(report) : model, standing(report), caution];
+  return [joined(who), joined(reading), interest];
+}
+
+/** The figure without what its caption says of the page around it. */
+export function withoutItsPage(figure: DrawnFigure): DrawnFigure {
+  return { ...figure, finding: figure.finding.replace('; the reasons are listed below', '') };
 }
 
 function isOneOf(charts: readonly string[], { id }: DrawnFigure): boolean {

@@ -3,7 +3,7 @@ import { literalColours, palette } from '../charts/palette.ts';
 import { wrapText } from '../charts/textWidth.ts';
 import { caveatStrip, stripText } from './caveatStrip.ts';
 import { escapeXml } from './escapeXml.ts';
-import { headline } from './headline.ts';
+import { headline, othersElsewhere } from './headline.ts';
 import { altText } from './altText.ts';
 import type { Report } from './report.ts';
 
@@ -66,7 +66,7 @@ function headlineLines(sentences: readonly string[]): readonly string[] {
   const whole = wrap(sentences.join(' '));
   if (whole.length <= mostHeadLines) return whole;
   for (let kept = sentences.length - 1; kept > 0; kept -= 1) {
-    const lines = wrap([...sentences.slice(0, kept), 'For the others see the report.'].join(' '));
+    const lines = wrap([...new Set([...sentences.slice(0, kept), othersElsewhere])].join(' '));
     if (lines.length <= mostHeadLines) return lines;
   }
   return wrap(sentences[0] ?? '');

@@ -43,8 +43,12 @@ export function headline(report: Report, figure: DrawnFigure): readonly string[]
   const opened = first.startsWith(whom)
     ? `${forWhomAlone(report)}${first.slice(whom.length)}`
     : `${forWhomAlone(report)}: ${lowerFirst(first, report)}`;
-  return [opened, ...others];
+  // "Seven more pairs stand below" is true of the page only.
+  return [opened, ...others].map((words) => (/ stand below\.$/.test(words) ? othersElsewhere : words));
 }
+
+/** In place of answers for which there is no room. */
+export const othersElsewhere = 'For the others see the report.';
 
 /** Why averages side by side are no answer, where nothing was judged or the order may be behind every gap. */
 function heldBack({ findings, telling }: Report): string | null {

@@ -222,6 +222,44 @@ test('PNG: signature, chunks with their checksums, rows that come back (ISO/IEC 
   ]);
 });
 
+test('PNG: a very large picture has a palette, exact wherever a colour fills an area (ISO/IEC 15948, colour type 3)', () => {
+  // Noise of 900 greys and blues, as edges of letters make it, over areas of three colours.
+  const [width, height] = [600, 400];
+  const areas = [0xfaf8f2, 0x1d2125, 0x4a90e2];
+  const rgba = new Uint8Array(width * height * 4);
+  const wanted: number[] = [];
+  for (let at = 0; at < width * height; at += 1) {
+    const noise = (at * 2654435761) >>> 0;
+    const edge = noise % 3 === 0;
+    const grey = noise % 251;
+    const colour = edge ? (grey << 16) | (grey << 8) | ((noise >>> 8) % 200) : (areas[at % 3] ?? 0);
+    rgba.set([colour >> 16, (colour >> 8) & 255, colour & 255, 255], at * 4);
+    wanted.push(edge ? -1 : colour);
+  }
+  const png = Buffer.from(encodePng({ width, height, rgba }));
+  const chunks = new Map<string, Buffer>();
+  for (let at = 8; at < png.length;) {
+    const length = png.readUInt32BE(at);
+    expect(png.readUInt32BE(at + 8 + length)).toBe(crc32(png.subarray(at + 4, at + 8 + length)));
+    chunks.set(png.toString('latin1', at + 4, at + 8), png.subarray(at + 8, at + 8 + length));
+    at += 12 + length;
+  }
+  expect([...chunks.keys()]).toEqual(['IHDR', 'PLTE', 'IDAT', 'IEND']);
+  expect([...(chunks.get('IHDR') ?? [])].slice(8)).toEqual([8, 3, 0, 0, 0]);
+  const palette = chunks.get('PLTE') ?? Buffer.alloc(0);
+  expect(palette.length % 3).toBe(0);
+  expect(palette.length).toBeLessThanOrEqual(3 * 256);
+  const rows = inflateSync(chunks.get('IDAT') ?? Buffer.alloc(0));
+  expect(rows.length).toBe(height * (width + 1));
+  let wrong = 0;
+  wanted.forEach((colour, at) => {
+    const place = rows[Math.floor(at / width) * (width + 1) + 1 + (at % width)] ?? 255;
+    if (place * 3 + 2 >= palette.length) wrong += 1;
+    else if (colour >= 0 && palette.readUIntBE(place * 3, 3) !== colour) wrong += 1;
+  });
+  expect(wrong).toBe(0);
+});
+
 test('names with markup and quotes stay text in image, mail and code', () => {
   const label = `<b>&"1"' var(--x) currentColor`;
   const folder = contentFolder({

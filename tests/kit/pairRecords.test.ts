@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { contenderRecords } from '../../src/kit/contenderRecords.ts';
+import { interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
+import { dateInWords } from '../../src/prose/date.ts';
 import { counts, pairRecords, pairSlug } from '../../src/kit/pairRecords.ts';
 import { meetingsFigure, meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
@@ -14,6 +16,8 @@ test('the invented reports have no error', () => {
   expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
   expect([...records.keys()]).toEqual(['alder-and-birch']);
   expect(pairSlug('birch', 'alder')).toBe('alder-and-birch');
+  // Two pairs of odd ids never share an address.
+  expect(pairSlug('x-and-y', 'z')).not.toBe(pairSlug('x', 'y-and-z'));
 });
 
 describe('put together', () => {
@@ -82,6 +86,27 @@ describe('put together', () => {
     ]);
     expect(meetingsFigure(other, 'meetings-2').kind).toBe('absent');
   });
+});
+
+test('interests that differ from report to report are all told, each with its days', () => {
+  const [one, two, three] = reports;
+  if (one === undefined || two === undefined || three === undefined) throw new Error('no reports');
+  expect(interestsInShort([one, two])).toEqual([interestInShort(one)]);
+  const paid = {
+    ...three,
+    source: {
+      ...three.source,
+      front: {
+        ...three.source.front,
+        interests: { ...three.source.front.interests, paidBy: 'the maker of Alder' },
+      },
+    },
+  };
+  expect(interestsInShort([one, paid, two])).toEqual([
+    `${dateInWords(one.source.front.date)} and ${dateInWords(two.source.front.date)}: ${interestInShort(one)}`,
+    `${dateInWords(three.source.front.date)}: ${interestInShort(paid)}`,
+  ]);
+  expect(interestInShort(paid)).toContain('Paid for by the maker of Alder.');
 });
 
 test('a contender has one record a build, with what it met', () => {

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import { isGap } from '../../src/findings/verdict.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
+import { oddOnes, reports } from './content.ts';
+
+const all = [...reports, ...oddOnes].map((report) => [report.source.slug, report] as const);
+
+describe.each(all)('%s', (_slug, report) => {
+  const kit = kitOf(report);
+  const ids = kit.offered.map(({ figure }) => figure.id);
+  const drawn = report.figures.filter(({ kind }) => kind === 'drawn').map(({ id }) => id);
+
+  test('a chart of spreads is offered only where two of them are told apart', () => {
+    if (!drawn.includes('spread')) return;
+    const told = report.findings.metrics
+      .filter(({ id }) => id === 'carry' || id === 'side')
+      .flatMap(({ spread }) => spread?.pairs ?? [])
+      .some(({ p }) => p < 0.05);
+    expect(ids.includes('spread')).toBe(told);
+  });
+
+  test('a price is offered only for a gap beyond what matters, to the credit of what was compared', () => {
+    if (!ids.includes('price')) return;
+    const pairs = report.findings.metrics
+      .filter(({ role }) => role === 'primary')
+      .flatMap((one) => one.pairs);
+    expect(pairs.some(({ verdict, credit }) => isGap(verdict) && credit === 'contender')).toBe(true);
+  });
+
+  test('where the yards come from is offered only where a part can be named', () => {
+    if (!drawn.includes('yards')) return;
+    const named = report.findings.yards.some(
+      ({ attribution }) =>
+        attribution.state === 'attributed' && attribution.parts.some(({ finding }) => finding),
+    );
+    expect(ids.includes('yards')).toBe(named);
+  });
+
+  test('what is not offered is named with its reason', () => {
+    for (const { id, question } of report.figures)
+      if (!ids.includes(id)) expect(kit.notOffered.map((one) => one.question)).toContain(question);
+  });
+});
+
+test('each of the three is offered by some report and refused by another', () => {
+  for (const chart of ['spread', 'price', 'yards']) {
+    const givers = all.filter(([, report]) =>
+      kitOf(report).offered.some(({ figure }) => figure.id === chart),
+    );
+    expect(givers.length, chart).toBeGreaterThan(0);
+    expect(givers.length, chart).toBeLessThan(all.length);
+  }
+  const refused = all.flatMap(([, report]) => {
+    const drawn = report.figures.filter(({ kind }) => kind === 'drawn').map(({ id }) => id);
+    const ids = kitOf(report).offered.map(({ figure }) => figure.id);
+    return drawn.filter((id) => !ids.includes(id));
+  });
+  expect(new Set(refused)).toEqual(new Set(['spread', 'yards']));
+});
