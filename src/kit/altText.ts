@@ -14,7 +14,7 @@ const more = 'The report has the rest.';
  * Alternative text of a chart that stands alone: what it is of, for how many golfers and shots, what it shows, from the
  * beginning as far as there is room: of sentences that refer to one before them none is left without it.
  */
-export function altText(report: Report, figure: DrawnFigure): string {
+export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
   const name = imageName({ question: figure.question, subject: subjectOf(figure) });
   const told = [
     `${name}.`,
@@ -23,9 +23,9 @@ export function altText(report: Report, figure: DrawnFigure): string {
     ...sentencesOf(figure.description),
   ];
   const whole = told.join(' ');
-  if (whole.length <= longestAlt) return whole;
+  if (whole.length <= longest) return whole;
   let kept = told.length;
   const shortened = (): string => [...told.slice(0, kept), more].join(' ');
-  while (shortened().length > longestAlt) kept -= 1;
+  while (shortened().length > longest) kept -= 1;
   return shortened();
 }

@@ -3,7 +3,7 @@ import { wrapText } from '../charts/textWidth.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
 import { cautionBesideAnswer } from '../prose/mind.ts';
 import { capitalised, counted } from '../prose/words.ts';
-import { interestInShort } from './interestInShort.ts';
+import { interestInBrief, interestInShort } from './interestInShort.ts';
 import type { Report } from './report.ts';
 import { sentencesOf } from './sentences.ts';
 import { golfersShotsAndOrder, modelWords, readingWords, standing } from './whoAndHow.ts';
@@ -22,8 +22,8 @@ const mustStay =
 /**
  * Lines of the strip under a chart that leaves its page, each at most `width` px: what its signs are; golfers, shots,
  * order, date; measured or calculated; whether corrected; the caution that weighs on the answer; the shop's interest;
- * address and version. At most four lines, for which further explanations and then the shop's name give way (its address
- * stands); what the reader must not miss gets a further line rather than being cut.
+ * address and version. At most four lines, for which further explanations give way, then the shop's name (its address
+ * stands), then the names in its interest; what the reader must not miss gets a further line rather than being cut.
  */
 export function caveatStrip(
   report: Report,
@@ -38,7 +38,8 @@ export function caveatStrip(
   const signs = signSentences(figure);
   const fewest = signs.filter((words) => mustStay.test(words)).length;
   const wrap = (words: string): readonly string[] => wrapText(words, stripText.size, stripText.weight, width);
-  for (const interest of [interestInShort(report), interestInShort(report, 'The shop')]) {
+  const brief = interestInBrief(report);
+  for (const interest of [interestInShort(report), interestInShort(report, 'The shop'), brief]) {
     for (let kept = signs.length; kept >= fewest; kept -= 1) {
       for (const groups of groupings(signs.slice(0, kept).join(' '), needs(interest))) {
         const lines = groups.flatMap(wrap);
@@ -46,7 +47,7 @@ export function caveatStrip(
       }
     }
   }
-  return wrap(joined([...signs.slice(0, fewest), ...needs(interestInShort(report, 'The shop'))]));
+  return wrap(joined([...signs.slice(0, fewest), ...needs(brief)]));
 }
 
 /**

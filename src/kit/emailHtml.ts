@@ -43,13 +43,17 @@ function linkRow(report: string, words: string): string {
  */
 export function emailHtml(parts: EmailParts): string {
   const { publisher, title, question, interest, answer, amounts, whom, mind, gaps, report, terms } = parts;
-  const gapRows = gaps
-    .map(
-      (gap) =>
-        `<tr><th scope="row" align="left" valign="top" style="padding:8px 12px 8px 0;border-bottom:1px solid ${rule};font-weight:400;${text}">${escapeXml(gap.answer)}</th>` +
-        `<td align="left" valign="top" style="padding:8px 0;border-bottom:1px solid ${rule};${text}">${escapeXml(gap.numbers)}</td></tr>`,
-    )
-    .join('');
+  const gapTable = ({ of, rows: pairs }: (typeof gaps)[number]): string =>
+    `<tr><td style="padding:0 16px 12px 16px;"><table width="100%" cellpadding="0" cellspacing="0" border="0" style="border-collapse:collapse;">` +
+    `<caption style="text-align:left;padding:0 0 4px 0;${text}color:${second};">${escapeXml(of === '' ? '' : `${of}. `)}Pair by pair, with all that would fit these shots</caption>` +
+    pairs
+      .map(
+        (gap) =>
+          `<tr><th scope="row" align="left" valign="top" width="50%" style="padding:8px 12px 8px 0;border-bottom:1px solid ${rule};font-weight:400;${text}">${escapeXml(gap.answer)}</th>` +
+          `<td align="left" valign="top" style="padding:8px 0;border-bottom:1px solid ${rule};${text}">${escapeXml(gap.numbers)}</td></tr>`,
+      )
+      .join('') +
+    `</table></td></tr>`;
   const rows = [
     row(escapeXml(publisher), text, 'padding-top:16px;'),
     `<tr><td style="padding:0 16px 8px 16px;"><h1 style="margin:0;font-family:${serif};font-size:25px;line-height:30px;font-weight:600;color:${ink};">${escapeXml(title)}</h1></td></tr>`,
@@ -65,7 +69,7 @@ export function emailHtml(parts: EmailParts): string {
     ...(mind === '' ? [] : [row(`<b>Mind.</b> ${escapeXml(mind)}`)]),
     ...(parts.image === null ? [] : [image(parts.image, report)]),
     heading('How far apart?'),
-    `<tr><td style="padding:0 16px 12px 16px;"><table width="100%" cellpadding="0" cellspacing="0" border="0" style="border-collapse:collapse;"><caption style="text-align:left;padding:0 0 4px 0;${text}color:${second};">Pair by pair, with all that would fit these shots</caption>${gapRows}</table></td></tr>`,
+    ...gaps.map(gapTable),
     linkRow(report, 'All shots, conditions and numbers'),
     row(
       escapeXml(`A comparison is not a fitting; try clubs with a qualified fitter. ${terms}`.trim()),
@@ -85,8 +89,9 @@ export function emailHtml(parts: EmailParts): string {
 /** Interest, answer, one chart and a link: to paste into a newsletter. A fragment, not a page. */
 export function emailBlock({
   interest,
-  answer,
+  answerAlone,
   whom,
+  mind,
   image: chart,
   report,
   publisher,
@@ -97,10 +102,10 @@ export function emailBlock({
     row(escapeXml(`${publisher}. ${question}`), `${text}color:${second};`, 'padding-top:12px;') +
     interestRow(interest) +
     row(
-      escapeXml(answer),
+      escapeXml(answerAlone),
       `font-family:${serif};font-size:19px;line-height:27px;font-weight:600;color:${ink};`,
     ) +
-    row(escapeXml(whom)) +
+    row(escapeXml(`${whom} ${mind}`.trim())) +
     (chart === null ? '' : image(chart, report)) +
     linkRow(report, 'The whole report') +
     `</table>\n`

@@ -3,19 +3,25 @@ import { answerSentences, howMuch, primaryMetrics, surestFirst } from '../prose/
 import { dateInWords } from '../prose/date.ts';
 import { forWhom } from '../prose/forWhom.ts';
 import { interestSentences } from '../prose/interest.ts';
-import { cautions } from '../prose/mind.ts';
 import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { luckSentence } from '../prose/reachSentences.ts';
+import { metricName } from '../prose/metricName.ts';
 import type { Telling } from '../prose/telling.ts';
+import { capitalised } from '../prose/words.ts';
 import type { Absolute } from './absoluteAddress.ts';
+import { altText } from './altText.ts';
 import { exportedHeight, exportWidth } from './exportedSvg.ts';
 import { publisherOf } from './interestInShort.ts';
+import { awayFromPage } from './headline.ts';
 import { kitOf } from './kitOf.ts';
 import type { Report } from './report.ts';
-import { readingWords, standing } from './whoAndHow.ts';
+import { mindInShort, standing } from './whoAndHow.ts';
 
 /** Width of an image in a mail, px: mails are read at 600. */
 export const mailWidth = 600;
+
+/** Longest alternative text, characters: the mail says it all in words, and with images off it has to fit the image's place. */
+const longestAlt = 320;
 
 export interface MailImage {
   readonly address: string;
@@ -30,18 +36,24 @@ export interface EmailParts {
   readonly question: string;
   readonly interest: string;
   readonly answer: string;
+  /** The same where no table follows. */
+  readonly answerAlone: string;
   readonly amounts: string;
   readonly whom: string;
   readonly mind: string;
-  /** Each pair's answer and its numbers. */
-  readonly gaps: readonly { readonly answer: string; readonly numbers: string }[];
+  /** Of each main metric every pair's answer and its numbers. */
+  readonly gaps: readonly {
+    /** Named where there is more than one metric; else empty. */
+    readonly of: string;
+    readonly rows: readonly { readonly answer: string; readonly numbers: string }[];
+  }[];
   readonly image: MailImage | null;
   readonly report: string;
   readonly terms: string;
 }
 
 /** Every pair's answer with its numbers; one that was not judged says so once, whatever its pairs. */
-function gapLines(metric: MetricFindings, telling: Telling): EmailParts['gaps'] {
+function gapLines(metric: MetricFindings, telling: Telling): EmailParts['gaps'][number]['rows'] {
   const lines = surestFirst(metric).map((pair) => ({
     answer: pairSentence(pair, metric, telling),
     numbers: pair.estimate === null ? '' : gapNumbers(pair, metric, telling),
@@ -57,8 +69,6 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   const { front, shop, slug } = source;
   const metrics = primaryMetrics(findings);
   const [first] = kitOf(report).offered;
-  const gravest = cautions(telling)[0] ?? '';
-  const reading = readingWords(report);
   const scale = mailWidth / exportWidth;
   return {
     publisher: publisherOf(report),
@@ -66,25 +76,29 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
     question: `${front.question} Hit ${dateInWords(front.date)}.${front.inventedData ? ' Invented data.' : ''}`,
     interest: interestSentences(source).join(' '),
     answer: metrics.flatMap((metric) => answerSentences(metric, telling)).join(' '),
+    answerAlone: awayFromPage(metrics.flatMap((metric) => answerSentences(metric, telling))).join(' '),
     amounts: metrics
-      .flatMap((metric) => [...howMuch(metric, telling), luckSentence(metric, telling) ?? ''])
+      .map((metric) => {
+        const told = [...howMuch(metric, telling), luckSentence(metric, telling) ?? ''];
+        const words = told.filter((one) => one !== '').join(' ');
+        return words !== '' && metrics.length > 1 ? `${capitalised(metricName(metric.id))}: ${words}` : words;
+      })
       .filter((words) => words !== '')
       .join(' '),
     whom: forWhom(source, session, telling).join(' '),
-    mind: [
-      gravest.startsWith('The readings') || gravest === reading ? '' : reading,
-      gravest,
-      standing(report).replace('Invented data.', '').trim(),
-    ]
+    mind: [mindInShort(report), standing(report).replace('Invented data.', '').trim()]
       .filter((words) => words !== '')
       .join(' '),
-    gaps: metrics.flatMap((metric) => gapLines(metric, telling)),
+    gaps: metrics.map((metric) => ({
+      of: metrics.length > 1 ? capitalised(metricName(metric.id)) : '',
+      rows: gapLines(metric, telling),
+    })),
     image:
       first === undefined
         ? null
         : {
             address: absolute(`/reports/${slug}/charts/${first.figure.id}.png`),
-            alt: first.alt,
+            alt: altText(report, first.figure, longestAlt),
             height: Math.round(exportedHeight(report, first.figure, version) * scale),
           },
     report: absolute(`/reports/${slug}/`),

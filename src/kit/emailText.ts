@@ -16,7 +16,10 @@ export function emailText(parts: EmailParts): string {
     `For whom. ${whom}`,
     ...(mind === '' ? [] : [`Mind. ${mind}`]),
     'How far apart?',
-    ...gaps.map((gap) => `- ${gap.answer} ${gap.numbers}`.trimEnd()),
+    ...gaps.flatMap(({ of, rows }) => [
+      ...(of === '' ? [] : [`${of}.`]),
+      ...rows.map(({ answer: told, numbers }) => `- ${told} ${numbers}`.trimEnd()),
+    ]),
     `All shots, conditions and numbers:\n${report}`,
     `A comparison is not a fitting; try clubs with a qualified fitter. ${terms}`.trim(),
   ];

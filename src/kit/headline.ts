@@ -43,12 +43,16 @@ export function headline(report: Report, figure: DrawnFigure): readonly string[]
   const opened = first.startsWith(whom)
     ? `${forWhomAlone(report)}${first.slice(whom.length)}`
     : `${forWhomAlone(report)}: ${lowerFirst(first, report)}`;
-  // "Seven more pairs stand below" is true of the page only.
-  return [opened, ...others].map((words) => (/ stand below\.$/.test(words) ? othersElsewhere : words));
+  return awayFromPage([opened, ...others]);
 }
 
 /** In place of answers for which there is no room. */
 export const othersElsewhere = 'For the others see the report.';
+
+/** Sentences of an answer that leave the page: "Seven more pairs stand below" is true there only. */
+export function awayFromPage(sentences: readonly string[]): readonly string[] {
+  return sentences.map((words) => (/ stand below\.$/.test(words) ? othersElsewhere : words));
+}
 
 /** Why averages side by side are no answer, where nothing was judged or the order may be behind every gap. */
 function heldBack({ findings, telling }: Report): string | null {

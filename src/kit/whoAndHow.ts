@@ -5,6 +5,7 @@ import { dateInWords } from '../prose/date.ts';
 import { orderInWords } from '../prose/forWhom.ts';
 import { shotsEach } from '../prose/pairSentence.ts';
 import { primaryMetrics } from '../prose/answer.ts';
+import { cautions } from '../prose/mind.ts';
 import { capitalised, counted, listed } from '../prose/words.ts';
 import { metrics, type MetricClass } from '../trade/metrics.ts';
 import type { Report } from './report.ts';
@@ -60,6 +61,12 @@ export function readingWords({ findings, source: { front } }: Report): string {
         : `${capitalised(names)} ${words.replace(/^was/, were)}.`;
     })
     .join(' ');
+}
+
+/** How the main readings came about, and the gravest caution besides. */
+export function mindInShort(report: Report): string {
+  const [gravest = ''] = cautions(report.telling).filter((words) => !/calculated, not seen\.$/.test(words));
+  return `${readingWords(report)} ${gravest}`.trim();
 }
 
 /** What shows that a chart is not of readings alone; empty for any other chart. */

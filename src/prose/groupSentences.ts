@@ -47,11 +47,14 @@ export function groupSentences(metric: MetricFindings, telling: Telling): readon
 }
 
 /** Gaps seen or not, with what keeps their cause open in the same sentence. */
-function openSentence(open: PairFindings, { pairs }: MetricFindings, telling: Telling): string {
+function openSentence(open: PairFindings, { id, pairs }: MetricFindings, telling: Telling): string {
+  // Named where a report answers for more than one metric.
+  const several = telling.findings.metrics.filter(({ role }) => role === 'primary').length > 1;
+  const inMetric = several ? ` in ${metrics[id].name}` : '';
   const cause = openCause(open, telling);
   return pairs.some(({ verdict }) => isGap(verdict))
-    ? `gaps were seen between ${telling.nouns}; ${cause}, so the cause is open.`
-    : `no gap was seen between ${telling.nouns}; ${cause}, and that could hide one.`;
+    ? `gaps${inMetric} were seen between ${telling.nouns}; ${cause}, so the cause is open.`
+    : `no gap${inMetric} was seen between ${telling.nouns}; ${cause}, and that could hide one.`;
 }
 
 function noneBehind(

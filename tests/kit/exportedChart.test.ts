@@ -5,6 +5,7 @@ import { crc32, inflateSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { textWidth } from '../../src/charts/textWidth.ts';
 import { encodePng } from '../../src/kit/encodePng.ts';
+import { interestInBrief } from '../../src/kit/interestInShort.ts';
 import { exportedSvg, exportWidth, rasterWidth } from '../../src/kit/exportedSvg.ts';
 import { rasterFonts, wholeFonts } from '../../src/site/rasterFonts.ts';
 import { dateInWords } from '../../src/prose/date.ts';
@@ -124,9 +125,9 @@ describe.each(offered)('%s', (_name, report, figure) => {
     const { front } = report.source;
     const lines = stripLines(svg);
     const words = lines.join(' ');
-    // Four lines (look of exported charts); more only where interest or standing would be cut.
-    if (lines.length > 4) expect(words).toContain('The shop sells');
-    expect(lines.length).toBeLessThanOrEqual(6);
+    // Four lines (look of exported charts); more only where even the shortest words would be cut.
+    if (lines.length > 4) expect(words).toContain(interestInBrief(report));
+    expect(lines.length).toBeLessThanOrEqual(5);
     expect(words).toMatch(/(One|Two|Three|Four|Five|Six|Seven|Eight|Nine|\d+) golfers?, .*shots? with each/);
     expect(words).toContain(`hit ${dateInWords(front.date)}.`);
     expect(words).toMatch(
@@ -145,8 +146,13 @@ describe.each(offered)('%s', (_name, report, figure) => {
     if (latest !== undefined) expect(words).toContain(`Corrected ${dateInWords(latest)}.`);
     const leftOut = report.session.shots.filter(({ excluded }) => excluded !== null).length;
     expect(/(\w+) shots? left out\./.test(words)).toBe(leftOut > 0);
-    for (const { suppliedBy, short, label } of front.contenders)
-      if (suppliedBy.startsWith('lent')) expect(words).toContain(short ?? label);
+    const { commissionOrGifts, paidBy, seenBefore } = front.interests;
+    if (front.contenders.some(({ suppliedBy }) => suppliedBy.startsWith('lent')))
+      expect(words).toMatch(/lent by|came from outside/);
+    if (commissionOrGifts !== 'none') expect(words).toMatch(/commission or gifts/i);
+    if (paidBy !== 'the shop') expect(words).toMatch(/Paid for by|Others paid/);
+    if (!seenBefore.startsWith('nobody'))
+      expect(words).toMatch(/Seen before publication|Others saw it first/);
   });
 
   test('says what its bars are, and what no answer can be taken from', () => {

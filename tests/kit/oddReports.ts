@@ -204,12 +204,15 @@ function shots(report: Odd, seed: number): string {
   ].join('\n');
 }
 
+/** The folder of its host that the shop stands in. */
+export const oddBase = 'a-long-folder/of-tests';
+
 /** A content folder of a shop that thinks in metres, with a long name and an address in a folder of its host. */
 export function oddReports(): string {
   return contentFolder({
     'shop.yaml': [
       'name: Example Golf Workshop of the Northern Counties & Islands',
-      'address: https://golf.example/a-long-folder/of-tests/',
+      `address: https://golf.example/${oddBase}/`,
       'reuse: {terms: "Charts may be reprinted unchanged, with their caption strip.", credit: Example Workshop}',
       'defaults: {units: metres}',
       '',

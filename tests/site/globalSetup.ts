@@ -2,7 +2,9 @@ import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { buildSite } from '../../src/commands/buildSite.ts';
 import { manyReports } from '../kit/manyReports.ts';
+import { oddBase, oddReports } from '../kit/oddReports.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
+import { builtUnder } from './kitFolder.ts';
 import { serveFolder, type StaticServer } from './staticServer.ts';
 
 declare module 'vitest' {
@@ -18,6 +20,9 @@ declare module 'vitest' {
     /** A site with pairs and contenders that met in several reports, and where it is served. */
     pooledFolder: string;
     pooledAddress: string;
+    /** Host's folder of the site of reports that try the kit, and where it is served. */
+    oddRoot: string;
+    oddAddress: string;
   }
 }
 
@@ -49,6 +54,9 @@ export default async function setup(project: TestProject): Promise<() => Promise
     manyReports('name: Shop & Sons\naddress: https://golf.example/\n'),
     pooledFolder,
   );
+  // In a folder of its host, as its shop has it.
+  const oddRoot = await builtUnder(oddReports(), oddBase, 'odd');
+  const odd = await serveFolder(oddRoot);
   project.provide('siteFolder', siteFolder);
   project.provide('siteAddress', site.address);
   project.provide('triedContent', triedContent);
@@ -56,5 +64,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   project.provide('triedAddress', tried.address);
   project.provide('pooledFolder', pooledFolder);
   project.provide('pooledAddress', pooled.address);
-  return async () => void (await Promise.all([site.close(), tried.close(), pooled.close()]));
+  project.provide('oddRoot', oddRoot);
+  project.provide('oddAddress', odd.address);
+  return async () => void (await Promise.all([site, tried, pooled, odd].map((server) => server.close())));
 }

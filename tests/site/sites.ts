@@ -1,4 +1,6 @@
+import { join } from 'node:path';
 import { inject } from 'vitest';
+import { oddBase } from '../kit/oddReports.ts';
 import { htmlFiles, pathOf } from './pages.ts';
 
 /** One page of one of the sites built for these tests. */
@@ -36,6 +38,16 @@ export const triedPages = tried.filter((page) => isReport(page) || page.file ===
 export const pooledPages = pagesOf('pooled', inject('pooledFolder'), inject('pooledAddress')).filter(
   ({ file }) => /^(pairs|contenders)\//.test(file),
 );
+
+/** Reports that try the kit: its pages and counter sheets, in a folder of their host. */
+export const oddPages = htmlFiles(join(inject('oddRoot'), oddBase))
+  .filter((file) => /\/(kit|sheet)\/index\.html$/.test(file))
+  .map((file) => ({
+    name: `odd/${file}`,
+    folder: join(inject('oddRoot'), oddBase),
+    file,
+    address: `${inject('oddAddress')}/${oddBase}${pathOf(file)}`,
+  }));
 
 export const allPages = [...demoPages, ...triedPages, ...specimenPages, ...pooledPages];
 
