@@ -35,7 +35,13 @@ export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
     partRow(name, part, partWords(part, a, b, telling), telling);
   const parts = attribution.parts.map((part) => row(capitalised(partName(part.id)), part));
   const rest = row('Not explained', attribution.unexplained);
-  const read = gapRow(metric.readBy === 'monitor' ? 'The gap as read' : 'The gap', pair, pair, metric, telling);
+  const read = gapRow(
+    metric.readBy === 'monitor' ? 'The gap as read' : 'The gap',
+    pair,
+    pair,
+    metric,
+    telling,
+  );
   // In a list with its parts, which are no sentences.
   const measured = { ...read, words: read.words.replace(/^About/, 'about').replace(/\.$/, '') };
   return yardsChart({
