@@ -148,7 +148,7 @@ describe.each(offered)('%s', (_name, report, figure) => {
     expect(/(\w+) shots? left out\./.test(words)).toBe(leftOut > 0);
     const { commissionOrGifts, paidBy, seenBefore } = front.interests;
     if (front.contenders.some(({ suppliedBy }) => suppliedBy.startsWith('lent')))
-      expect(words).toMatch(/lent by|came from outside/);
+      expect(words).toMatch(/\blent\b|came from outside/);
     if (commissionOrGifts !== 'none') expect(words).toMatch(/commission or gifts/i);
     if (paidBy !== 'the shop') expect(words).toMatch(/Paid for by|Others paid/);
     if (!seenBefore.startsWith('nobody'))
