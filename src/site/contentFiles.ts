@@ -12,6 +12,8 @@ export interface ContentFolder {
   readonly bytes: (path: string) => Uint8Array | null;
   /** Names of the folders in a folder, sorted. */
   readonly folders: (path: string) => readonly string[];
+  /** Names of the symbolic links in a folder, sorted; the empty path is the content folder itself. */
+  readonly links: (path: string) => readonly string[];
   /** Names of the files in a folder, sorted. */
   readonly files: (path: string) => readonly string[];
   /** Paths of all that is no folder anywhere in a folder, hidden files and links too, sorted. */
@@ -24,13 +26,18 @@ export function openContentFolder(root: string): ContentFolder {
     if (!existsSync(file) || !isInside(root, file)) return null;
     return lstatSync(realpathSync(file)).isFile() ? readFileSync(file) : null;
   };
-  const list = (path: string, kind: 'file' | 'folder'): readonly string[] => {
+  const list = (path: string, kind: 'file' | 'folder' | 'link'): readonly string[] => {
     const folder = join(root, path);
     if (!existsSync(folder)) return [];
     return readdirSync(folder, { withFileTypes: true })
       .filter(
         (entry) =>
-          !entry.name.startsWith('.') && (kind === 'file' ? !entry.isDirectory() : entry.isDirectory()),
+          !entry.name.startsWith('.') &&
+          (kind === 'file'
+            ? !entry.isDirectory()
+            : kind === 'link'
+              ? entry.isSymbolicLink()
+              : entry.isDirectory()),
       )
       .map(({ name }) => name)
       .sort();
@@ -44,6 +51,7 @@ export function openContentFolder(root: string): ContentFolder {
     },
     bytes,
     folders: (path) => list(path, 'folder'),
+    links: (path) => list(path, 'link'),
     files: (path) => list(path, 'file'),
     everything: (path) => {
       const folder = join(root, path);

@@ -15,6 +15,7 @@ export function rememberedFiles(folder: ContentFolder): ContentFolder {
       return found === null ? null : new TextDecoder().decode(found);
     },
     folders: remembered(folder.folders),
+    links: remembered(folder.links),
     files: remembered(folder.files),
     everything: remembered(folder.everything),
   };

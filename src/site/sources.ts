@@ -70,13 +70,51 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
         },
       ),
     );
+  const misplaced = only.length === 0 ? misplacedIn(folder) : [];
   const empty = slugs.length === 0 && only.length === 0 ? [noReports(folder)] : [];
   return {
     shared,
     slugs,
-    problems: [...problems, ...missing, ...empty],
+    problems: [...problems, ...missing, ...misplaced, ...empty],
     waiting: waitingFiles(folder),
   };
+}
+
+/** What would else be passed over in silence: links in place of folders, and files of reports that lie in no report. */
+function misplacedIn(folder: ContentFolder): readonly Problem[] {
+  const links = [
+    ...folder.links('').filter((name) => ['reports', 'contenders', 'inbox'].includes(name)),
+    ...folder.links('reports').map((name) => `reports/${name}`),
+  ];
+  const loose = folder
+    .files('reports')
+    .filter((name) => /\.(?:csv|md)$/i.test(name) && !links.includes(`reports/${name}`));
+  return [
+    ...links.map((path) =>
+      makeProblem(
+        'folder-is-link',
+        { file: path },
+        {
+          expected: 'a folder that lies in the content folder itself',
+          found: 'a symbolic link',
+          cure: 'Copy what it leads to in its place: content must be whole wherever it is built.',
+        },
+      ),
+    ),
+    ...loose.map((name) =>
+      makeProblem(
+        'file-outside-report',
+        { file: `reports/${name}` },
+        {
+          expected: 'a folder for each report, with its files in it',
+          found: name,
+          cure: /\.csv$/i.test(name)
+            ? `Make a report of it with npm run draft -- content/reports/${name}, or move it into its report.`
+            : 'Move it into the folder of its report, named report.md.',
+        },
+      ),
+    ),
+  ];
 }
 
 /** The files in the inbox that are to become drafts. */

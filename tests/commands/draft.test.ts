@@ -79,7 +79,8 @@ describe('what draft prints', () => {
         '  order     one after another',
       ].join('\n'),
     );
-    expect(said).toContain('reports/two-hitters/two-hitters.csv\n  warning   More than one hitter');
+    // The draft lists both, so nothing is left to warn of.
+    expect(said).not.toContain('More than one hitter');
     expect(said).toContain(`Wrote ${join(content, 'reports/two-hitters/report.md')}`);
   });
 
@@ -115,6 +116,30 @@ describe('what the files tell is filled in', () => {
       'status: draft',
     ])
       expect(lines).toContain(line);
+  });
+
+  test('the date that the file states above its headings, in one way only', () => {
+    const rows = '\nHead,Time,Carry (yd)\nAlder,10:31,231.5\nBirch,10:32,228.2\n';
+    const content = contentFolder({
+      'shop.yaml': shop,
+      'plain.csv': `Date: 4 May 2026\n${rows}`,
+      'either-way.csv': `Date,04/05/2026\n${rows}`,
+    });
+    expect(draft(content, [join(content, 'plain.csv')]).said).toContain('hit on    2026-05-04');
+    expect(report(content, 'plain')).toContain('\ndate: 2026-05-04\n');
+    draft(content, [join(content, 'either-way.csv')]);
+    expect(report(content, 'either-way')).toContain('\ndate:\n');
+  });
+
+  test.each([
+    ['units: metres', '\n  carry: 4.6 m\n'],
+    ['units: yards', '\n  carry: 5 yd\n'],
+    ['matters: {carry: 7 yd}', '\n# The smallest gap in carry that matters is in shop.yaml: 7 yd.\n'],
+  ])('the gap that matters, as the shop has it: %s', (line, expected) => {
+    const content = contentFolder({ 'shop.yaml': `${shop}defaults: {${line}}\n`, 's.csv': twoHeadsCsv });
+    draft(content, [join(content, 's.csv')]);
+    expect(report(content, 's')).toContain(expected);
+    expect(report(content, 's').includes('\nmatters:')).toBe(!line.startsWith('matters'));
   });
 
   test('where one club is named throughout, a column of balls tells what was compared', () => {

@@ -109,6 +109,34 @@ describe('refused with its place', () => {
   });
 });
 
+describe('passed over by no reader in silence', () => {
+  const found = (root: string): readonly string[] =>
+    loadSite(root).problems.map(({ kind, severity, file }) => `${severity} ${kind} ${file}`);
+
+  test.each(['reports/linked', 'contenders', 'inbox'])('%s as a link to a folder elsewhere', (path) => {
+    const root = contentFolder(usual);
+    symlinkSync(join(contentFolder(usual), 'reports/two'), join(root, path));
+    expect(found(root)).toContain(`error folder-is-link ${path}`);
+  });
+
+  test('all reports as a link', () => {
+    const root = contentFolder({ 'shop.yaml': shop });
+    symlinkSync(join(contentFolder(usual), 'reports'), join(root, 'reports'));
+    expect(found(root)).toContain('error folder-is-link reports');
+  });
+
+  test('a report or a session beside the folders of the reports', () => {
+    const root = contentFolder({ ...usual, 'reports/shots.csv': twoHeadsCsv, 'reports/new.md': 'x' });
+    expect(found(root)).toEqual(
+      expect.arrayContaining([
+        'warning file-outside-report reports/shots.csv',
+        'warning file-outside-report reports/new.md',
+      ]),
+    );
+    expect(found(contentFolder(usual))).toEqual([]);
+  });
+});
+
 describe('shown as text', () => {
   const nasty = `<script>alert(1)</script>&amp;"'`;
   const label = `'${nasty.replaceAll("'", "''")}'`;

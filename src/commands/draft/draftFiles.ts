@@ -61,7 +61,10 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
     terminal.write(`${understoodText(names, read.understood)}\n`);
   }
   const { openColumns } = read;
-  const problems = read.shotFiles.flatMap(({ problems: own }) => own);
+  // The draft lists everybody who hit: what the reader of the file alone must ask is answered.
+  const problems = read.shotFiles
+    .flatMap(({ problems: own }) => own)
+    .filter(({ kind }) => kind !== 'multiple-hitters');
   const slug = slugFor(request, names);
   const mustBeMended = openColumns === null;
   const before = (name: string): string => shownPath(paths[names.indexOf(name)] ?? name, contentDir);

@@ -4,6 +4,7 @@ import { draftReport } from '../../intake/draft/draftReport.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
+import { usualGap } from '../usualGap.ts';
 import type { NamedBytes, SessionRead } from './readSession.ts';
 
 interface Draft {
@@ -33,6 +34,7 @@ export function writeDraft({ contentDir, slug, files, read, openColumns, shop }:
     session: files.map(({ name }) => name),
     understood: read.understood,
     openColumns,
+    usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
   });
   const folder = join(contentDir, 'reports', slug);

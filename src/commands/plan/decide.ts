@@ -1,15 +1,14 @@
 import { clubKindIn, type ClubKind } from '../../trade/clubKind.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { dependsOnClub, typicalSpread } from '../../trade/typicalSpread.ts';
-import { fromCanonical } from '../../trade/units.ts';
 import type { Quantity } from '../../intake/authored/quantity.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
 import { foresee, proposedShots, type Foresight } from '../../intake/plan/foresight.ts';
 import { learnedSpread, type PastSession } from '../../intake/plan/pastSpread.ts';
 import { orderTrouble, type PlannedTurns } from '../../intake/plan/plannedOrder.ts';
-import { printStated } from '../../prose/numbers.ts';
 import { unitFor } from '../../prose/readerUnits.ts';
 import type { Terminal } from '../terminal.ts';
+import { usualGap } from '../usualGap.ts';
 import type { Answers } from './answers.ts';
 import type { PlanOptions } from './planOptions.ts';
 import { amount, chosenLines, fewerLine, neededLine, spreadLine, type SpreadOrigin } from './planWords.ts';
@@ -77,7 +76,7 @@ export async function decide(
     flag: 'matters',
     given: options.matters,
     question: `The smallest gap in ${name} that a customer should care about?`,
-    proposed: usualGap(metric, shop),
+    proposed: shop?.defaults.matters[metric]?.typed ?? usualGap(metric, shop?.defaults.units ?? 'yards'),
     read: readQuantity(metric),
   });
   const spread = await spreadOf(options, answer, { metric, labels, varied, shop, past });
@@ -132,15 +131,6 @@ export async function decide(
   });
   if (expectation === null || troubles().length > 0) return null;
   return { labels, varied, metric, matters, role, turns, shotsEach, expectation: expectation.text };
-}
-
-/** The shop's gap, else the trade's, with its unit. */
-function usualGap(metric: MetricId, shop: Shop | null): string {
-  const byShop = shop?.defaults.matters[metric];
-  if (byShop !== undefined) return byShop.typed;
-  const unit = unitFor(metric, shop?.defaults.units ?? 'yards');
-  const value = printStated(fromCanonical(metrics[metric].matters, unit));
-  return unit === '1' ? value : `${value} ${unit}`;
 }
 
 interface SpreadFound {

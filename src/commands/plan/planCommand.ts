@@ -17,6 +17,7 @@ import { ledgerFile, ledgerJson, ledgerOf, planHash } from '../../site/ledger.ts
 import { readContent } from '../../site/sources.ts';
 import { metrics } from '../../trade/metrics.ts';
 import type { Terminal } from '../terminal.ts';
+import { usualGap } from '../usualGap.ts';
 import { answersFrom } from './answers.ts';
 import { AnswersEnded, type Asker } from './asker.ts';
 import { decide, type Decided } from './decide.ts';
@@ -109,6 +110,7 @@ function write(
       contenders: labels.map((name) => ({ name, spellings: [name], shots: 0 })),
     },
     openColumns: [],
+    usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
     planned: {
       plan,

@@ -1,5 +1,4 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { fromCanonical } from '../../trade/units.ts';
 import { interestKeys, type InterestAnswers, type InterestQuestion } from '../authored/interests.ts';
 import { sheetItems, type SheetItem } from '../authored/sheet.ts';
 import type { Shop } from '../authored/shop.ts';
@@ -25,6 +24,8 @@ export interface DraftFacts {
   /** Names of the files beside the report. */
   readonly session: readonly string[];
   readonly understood: Understood;
+  /** The smallest gap in a metric that matters, with its unit, where the shop has not said so itself. */
+  readonly usualGap: (metric: MetricId) => string;
   /** Columns whose unit must be stated. */
   readonly openColumns: readonly OpenColumn[];
   readonly shop: Shop | null;
@@ -82,7 +83,7 @@ export function draftReport(facts: DraftFacts): string {
       answer: primary ?? '',
       must: primary === null,
     }),
-    planned === undefined ? matters(primary, shop) : plannedMatters(planned),
+    planned === undefined ? matters(primary, facts) : plannedMatters(planned),
     planned === undefined ? [] : afterHitting(planned),
     planned !== undefined
       ? []
@@ -135,10 +136,9 @@ function date({ understood: { days }, dateInName }: DraftFacts): readonly string
   const [day] = days;
   if (days.length > 1) {
     const shown = days.slice(0, 6).join(', ');
-    return ask({ key: 'date', question: `${question} The times say ${shown}.`, must: true });
+    return ask({ key: 'date', question: `${question} The file says ${shown}.`, must: true });
   }
-  if (day !== undefined)
-    return ask({ key: 'date', question: `${question} From the times in the file.`, answer: day });
+  if (day !== undefined) return ask({ key: 'date', question: `${question} From the file.`, answer: day });
   if (dateInName !== null)
     return ask({ key: 'date', question: `${question} From the name of the file.`, answer: dateInName });
   return ask({ key: 'date', question, must: true });
@@ -161,19 +161,17 @@ function held(varied: string | null): readonly string[] {
   ];
 }
 
-function matters(primary: MetricId | null, shop: Shop | null): readonly string[] {
+function matters(primary: MetricId | null, { shop, usualGap }: DraftFacts): readonly string[] {
   if (primary === null) return [];
   const byShop = shop?.defaults.matters[primary];
   if (byShop !== undefined)
     return comment(
       `The smallest gap in ${metrics[primary].name} that matters is in shop.yaml: ${byShop.typed}.`,
     );
-  const unit = metrics[primary].dimension === 'speed' ? 'mph' : 'yd';
-  const usual = Math.round(fromCanonical(metrics[primary].matters, unit) * 100) / 100;
   return [
     ...comment(`The smallest gap in ${metrics[primary].name} that a customer should care about?`),
     'matters:',
-    `  ${primary}: ${usual} ${unit}`,
+    `  ${primary}: ${usualGap(primary)}`,
   ];
 }
 

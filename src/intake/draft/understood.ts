@@ -25,7 +25,7 @@ export interface Understood {
   readonly nameless: number;
   readonly columns: readonly ShotColumn[];
   readonly ignoredHeadings: readonly string[];
-  /** ISO dates, in order. */
+  /** ISO dates, in order: those of the shots, else those that the files state above their headings. */
   readonly days: readonly string[];
   /** How the contenders followed one another, for each hitter (null: not named). */
   readonly orders: readonly { readonly hitter: string | null; readonly order: OrderClass }[];
@@ -50,12 +50,18 @@ export function understand(files: readonly ShotFile[]): Understood {
     nameless: hit.filter((placed) => hitterOf(placed) === null).length,
     columns: [...new Map(files.flatMap(columnsOf).map((column) => [column.metric, column])).values()],
     ignoredHeadings: [...new Set(files.flatMap(({ unknownHeadings }) => unknownHeadings))],
-    days: [...new Set(hit.flatMap(({ row }) => /^\d{4}-\d{2}-\d{2}/.exec(row.time ?? '')?.[0] ?? []))].sort(),
+    days: daysOf(hit, files),
     orders: [...perHitter.values()].map((rows) => ({
       hitter: rows[0] === undefined ? null : hitterOf(rows[0]),
       order: orderOf(rows, clubOf),
     })),
   };
+}
+
+function daysOf(hit: readonly PlacedRow[], files: readonly ShotFile[]): readonly string[] {
+  const ofShots = hit.flatMap(({ row }) => /^\d{4}-\d{2}-\d{2}/.exec(row.time ?? '')?.[0] ?? []);
+  const days = ofShots.length > 0 ? ofShots : files.flatMap(({ statedDays }) => statedDays);
+  return [...new Set(days)].sort();
 }
 
 function columnsOf({ columns }: ShotFile): readonly ShotColumn[] {

@@ -1,4 +1,5 @@
 import { clubName, inHitOrder } from '../assembleSession.ts';
+import { understand } from '../draft/understood.ts';
 import { contenderMatcher, foldedName } from '../contenderNames.ts';
 import type { ShotFile } from '../shots/shotFile.ts';
 import { countedBySheet } from './countedBySheet.ts';
@@ -16,8 +17,7 @@ export type PlanFit =
 export function planFit(plan: OpenPlan, sheet: OrderSheet | null, files: readonly ShotFile[]): PlanFit {
   const rows = inHitOrder(files).filter(({ row }) => !row.warmUp);
   if (plan.contenders.length === 0 || rows.length === 0) return { kind: 'other' };
-  const days = rows.flatMap(({ row }) => /^\d{4}-\d{2}-\d{2}/.exec(row.time ?? '')?.[0] ?? []);
-  if (days.some((day) => day < plan.date)) return { kind: 'other' };
+  if (understand(files).days.some((day) => day < plan.date)) return { kind: 'other' };
   const contenderOf = contenderMatcher(plan.contenders);
   const names = new Map(
     rows.map(({ row, file }) => [foldedName(clubName(row, file)), clubName(row, file)] as const),

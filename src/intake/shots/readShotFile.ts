@@ -26,6 +26,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
     columns: {},
     problems: problems(),
     setAside: [],
+    statedDays: [],
     unknownHeadings: [],
   });
 
@@ -122,6 +123,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
       ...summaryLines.map((line) => ({ line, reason: 'summary' as const })),
       ...rows.repeatedLines.map((line) => ({ line, reason: 'duplicate' as const })),
     ].sort((a, b) => a.line - b.line),
+    statedDays: rows.statedDays,
     unknownHeadings: [
       ...new Set(
         blocks.flatMap((block) =>

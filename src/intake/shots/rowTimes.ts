@@ -75,3 +75,11 @@ export function readRowTimes(table: Table, order: DateOrder, report: Report): re
   }
   return times;
 }
+
+/** The days that the lines above the headings state, as ISO dates; what cannot be read for certain is left out. */
+export function statedDays(blocks: readonly Block[], order: DateOrder): readonly string[] {
+  const days = blocks.flatMap(({ statements: { dates } }) =>
+    dates.flatMap(({ text }) => /^\d{4}-\d{2}-\d{2}/.exec(readTime(text, order) ?? '')?.[0] ?? []),
+  );
+  return [...new Set(days)];
+}

@@ -39,6 +39,8 @@ export interface ShotFile {
   readonly problems: readonly Problem[];
   /** Lines that were recognised as something else than shots, and why they are not among the rows. */
   readonly setAside: readonly { readonly line: number; readonly reason: 'summary' | 'duplicate' }[];
+  /** Days that lines above the headings state, ISO dates. */
+  readonly statedDays: readonly string[];
   /** Headings of columns that no metric and no other meaning was found for; they are ignored. */
   readonly unknownHeadings: readonly string[];
 }

@@ -8,7 +8,7 @@ import type { Block } from './layout.ts';
 import { readMarks } from './marks.ts';
 import { noSpellings, readClubs, reportNames } from './names.ts';
 import type { MetricValues } from './plausibility.ts';
-import { decideDateOrder, readRowTimes } from './rowTimes.ts';
+import { decideDateOrder, readRowTimes, statedDays } from './rowTimes.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shotFile.ts';
 import { readWholeNumbers } from './shotNumbers.ts';
 import type { Table } from './table.ts';
@@ -20,6 +20,7 @@ export interface Rows {
   readonly shots: readonly ShotRow[];
   readonly columns: ShotFile['columns'];
   readonly repeatedLines: readonly number[];
+  readonly statedDays: ShotFile['statedDays'];
 }
 
 /** Reads the rows of all tables into shots. */
@@ -94,7 +95,7 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
   );
   reportOddText(texts, report);
   reportSetAside(shots, report);
-  return { shots, columns, repeatedLines };
+  return { shots, columns, repeatedLines, statedDays: statedDays(blocks, order) };
 }
 
 /** The columns of a file as its first table has them; the step is the coarsest of all. */

@@ -20,6 +20,7 @@ function draftOf(shotFiles: readonly ShotFile[], shared: Shared = nothingShared)
     varied: 'head',
     session: shotFiles.map(({ file: name }) => name),
     understood: understand(shotFiles),
+    usualGap: () => '5 yd',
     openColumns: [],
     shop: shared.shop,
   });
