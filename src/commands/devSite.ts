@@ -2,6 +2,8 @@ import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { dev } from 'astro';
 import { openContentFolder } from '../site/contentFiles.ts';
+import { devCacheFolder } from '../site/folders.ts';
+import { pruneCache } from '../site/reportCache.ts';
 import { readShared } from '../site/sources.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import type { Terminal } from './terminal.ts';
@@ -17,6 +19,9 @@ export interface DevRequest {
 
 const projectFolder = resolve(import.meta.dirname, '../..');
 
+/** Reports that `dev` worked out are deleted once they are so old, milliseconds. */
+const keptFor = 7 * 24 * 60 * 60 * 1000;
+
 /** How long a file of the inbox must have stayed as it is before it counts as copied, in milliseconds. */
 const settled = 700;
 
@@ -31,6 +36,7 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   const inbox = join(contentDir, 'inbox');
   if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
   draftInbox({ contentDir, terminal });
+  pruneCache(devCacheFolder(), new Set(), new Date(Date.now() - keptFor));
   const { address } = readShared(openContentFolder(contentDir)).shared.shop ?? { address: null };
   const { dev: start } = await import('astro');
   const server = await start({

@@ -2,9 +2,11 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { contentFolder } from './folders.ts';
+import { codeHash } from './codeHash.ts';
+import { contentFolder, devCacheFolder } from './folders.ts';
 import { givenSite } from './givenSite.ts';
 import { openContent, type Cached } from './openContent.ts';
+import { diskCache } from './reportCache.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -65,8 +67,18 @@ let loaded: SiteContent | null = null;
 
 /** The content of this build, read once for all its pages; in `dev` read anew for each page. */
 export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent {
-  if (loaded === null || fresh) loaded = givenSite(contentFolder()) ?? loadSite(contentFolder());
+  if (loaded === null || fresh)
+    loaded = givenSite(contentFolder()) ?? loadSite(contentFolder(), [], fresh ? cachedForDev() : null);
   return loaded;
+}
+
+/**
+ * Reports that `dev` has worked out before. They lie apart from those of builds: while the code changes under a running
+ * server nobody can be sure which of it was at work.
+ */
+function cachedForDev(): Cached | null {
+  const code = codeHash(process.cwd());
+  return code === null ? null : { cache: diskCache(devCacheFolder()), code };
 }
 
 /** Title of the report that has replaced this one; null where none has, or it is not here. */

@@ -1,5 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { copyFileSync, existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -53,7 +53,7 @@ beforeAll(async () => {
   const { PATH = '', HOME = '' } = process.env;
   server = spawn(process.execPath, ['src/commands/dev.ts', '--port', String(port)], {
     cwd: resolve('.'),
-    env: { PATH, HOME, CONTENT_DIR: content, NO_COLOR: '1' },
+    env: { PATH, HOME, CONTENT_DIR: content, CACHE_DIR: join(content, '.cache'), NO_COLOR: '1' },
   });
   for (const stream of [server.stdout, server.stderr])
     stream?.on('data', (part: Buffer) => void (said += part.toString()));
@@ -72,6 +72,20 @@ describe('dev', () => {
     expect(status).toBe(200);
     expect(text).toContain('<h1>Two heads</h1>');
     expect(text).toContain('Where this draft stands');
+  });
+
+  test('works a report out once for all its pages, and anew when it has changed', async () => {
+    const workedOut = (): readonly string[] =>
+      readdirSync(join(content, '.cache/dev')).filter((name) => /^[0-9a-f]{64}\.json$/.test(name));
+    await page('');
+    const before = workedOut();
+    expect(before).toHaveLength(1);
+    await page('glossary/');
+    expect(workedOut()).toEqual(before);
+    const file = join(content, 'reports/sound/report.md');
+    writeFileSync(file, readFileSync(file, 'utf8').replace('title: Two heads', 'title: Two heads again'));
+    await pageWith('', 'Two heads again');
+    expect(workedOut()).toHaveLength(2);
   });
 
   test('shows the problems of a report that cannot be read, and no stack trace', async () => {
