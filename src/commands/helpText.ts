@@ -18,6 +18,7 @@ export const commandHelp: Readonly<Record<string, { readonly takes?: string; rea
   },
   test: { does: 'tests everything' },
   format: { does: 'formats the source' },
+  reference: { does: 'writes the reference in README.md from the schemas' },
   help: { does: 'prints this list' },
 };
 

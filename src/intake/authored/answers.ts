@@ -1,13 +1,19 @@
 import { asFound } from './tree.ts';
+import { code } from './takes.ts';
 import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 import { nearest } from './nearest.ts';
 
 /**
  * One answer typed as text, read by `read`, which gives null for what it cannot use.
- * `expected` is printed for a missing answer too; `cure` says what to write instead.
+ * `expected` is printed for a missing answer too; `cure` says what to write instead; `takes`, in Markdown, what it may be.
  */
-export function answer<T>(expected: string, read: (text: string) => T | null, cure: string): Schema<T> {
-  return schemaOf((typed): Understood<T> => {
+export function answer<T>(
+  expected: string,
+  read: (text: string) => T | null,
+  cure: string,
+  takes: string,
+): Schema<T> {
+  return schemaOf({ words: takes }, (typed): Understood<T> => {
     if (typed === undefined || typed === null || typed === '') {
       return unanswered(expected);
     }
@@ -20,7 +26,8 @@ export function answer<T>(expected: string, read: (text: string) => T | null, cu
 
 /** Free text, as typed. `what` names it: "the question in one sentence". */
 export function text(what: string): Schema<string> {
-  return answer(what, (typed) => typed || null, `Write ${what} as text after the colon.`);
+  const written = answer(what, (typed) => typed || null, `Write ${what} as text after the colon.`, 'text');
+  return written.describe(what);
 }
 
 /** Text in which a number is not left without its unit: "21" could be either of two temperatures. */
@@ -29,14 +36,15 @@ export function withUnit(what: string, example: string): Schema<string> {
     `${what} with its unit, such as ${example}`,
     (typed) => (typed === '' || /^[+\-−]?[\d.,]+$/u.test(typed) ? null : typed),
     'Write the unit after the number.',
-  );
+    `text; a number with its unit, such as ${code(example)}`,
+  ).describe(what);
 }
 
 /** One of a few words. */
 export function oneOf<const Word extends string>(words: readonly [Word, ...Word[]]): Schema<Word> {
   const listed = inWords(words);
   const spelled = (typed: string): Word | null => words.find((word) => word === typed.toLowerCase()) ?? null;
-  return schemaOf((typed): Understood<Word> => {
+  return schemaOf({ words: inWords(words.map(code)) }, (typed): Understood<Word> => {
     if (typed === undefined || typed === '') {
       return unanswered(listed);
     }
@@ -61,6 +69,7 @@ export const yesOrNo: Schema<boolean> = answer(
   'yes or no',
   (typed) => (meansYes.has(typed.toLowerCase()) ? true : meansNo.has(typed.toLowerCase()) ? false : null),
   'Write yes or no; leave the line out when it was not recorded.',
+  '`yes` or `no`',
 );
 
 /** A day of the calendar, ISO 8601. */
@@ -68,6 +77,7 @@ export const isoDate: Schema<string> = answer(
   'a date as year-month-day, such as 2026-04-11',
   (typed) => (isRealDate(typed) ? typed : null),
   'Write the date as year-month-day with two digits for month and day; the day must exist.',
+  'a day, such as `2026-04-11`',
 );
 
 export function isRealDate(typed: string): boolean {
@@ -85,7 +95,8 @@ export function counted(what: string): Schema<number> {
     what,
     (typed) => (/^[1-9]\d{0,5}$/.test(typed) ? Number(typed) : null),
     'Write a whole number in digits.',
-  );
+    'a whole number from 1',
+  ).describe(what);
 }
 
 /** A number of zero or more, with a decimal point. */
@@ -94,5 +105,6 @@ export function amount(what: string): Schema<number> {
     what,
     (typed) => (/^\d{1,9}(\.\d{1,4})?$/.test(typed) ? Number(typed) : null),
     'Write digits with a decimal point where needed, without a currency sign and without commas.',
-  );
+    'a number, such as `149.5`',
+  ).describe(what);
 }

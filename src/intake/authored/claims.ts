@@ -1,9 +1,10 @@
 import type { MetricId } from '../../trade/metrics.ts';
-import { text, yesOrNo } from './answers.ts';
+import { answer, text, yesOrNo } from './answers.ts';
 import { listOf } from './collections.ts';
 import { metricName, metricNamed } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
+import { takesOf } from './takes.ts';
 import { isBlock } from './tree.ts';
 import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
@@ -22,22 +23,31 @@ export interface Claim {
   readonly allowUnproven: boolean;
 }
 
-const contender = text('the id of a contender');
+const contender = answer(
+  'the id of a contender',
+  (typed) => typed || null,
+  'Write the id of a contender as text after the colon.',
+  'the id of a contender',
+);
 
 const answersFor = (metric: MetricId) =>
   strict({
     say: text('the sentence as it is said'),
-    metric: metricName.exactOptional(),
-    more: contender.exactOptional(),
-    less: contender.exactOptional(),
-    tighter: contender.exactOptional(),
-    straighter: contender.exactOptional(),
-    than: contender,
-    by_at_least: quantityOf(metric).exactOptional(),
-    allow_unproven: yesOrNo.exactOptional(),
+    metric: metricName
+      .describe('what the sentence is about; may be left out with `straighter`')
+      .exactOptional(),
+    more: contender.describe('who has more of it; one of these four must be there').exactOptional(),
+    less: contender.describe('who has less of it').exactOptional(),
+    tighter: contender.describe('whose shots lie closer together in it').exactOptional(),
+    straighter: contender.describe('whose shots finish nearer to the target line').exactOptional(),
+    than: contender.describe('who it is compared with'),
+    by_at_least: quantityOf(metric).describe('the size that the sentence states').exactOptional(),
+    allow_unproven: yesOrNo
+      .describe('prints a sentence that the shots do not show, marked as such, in place of an error')
+      .exactOptional(),
   });
 
-const claim: Schema<Claim> = schemaOf((answer): Understood<Claim> => {
+const claim: Schema<Claim> = schemaOf(takesOf(answersFor('carry')), (answer): Understood<Claim> => {
   const typed = isBlock(answer) ? answer['metric'] : undefined;
   // Straightness is judged on where shots finish beside the line.
   const straighter = isBlock(answer) && Object.hasOwn(answer, 'straighter');

@@ -1,3 +1,4 @@
+import { takesOf, type Takes } from './takes.ts';
 import { asFound, isBlock } from './tree.ts';
 import {
   readWith,
@@ -12,7 +13,12 @@ import {
 
 /** A list in which every entry is read alike. */
 export function listOf<T>(entry: Schema<T>, expected: string): Schema<readonly T[]> {
-  return schemaOf((answer): Understood<readonly T[]> => {
+  const { words, inside } = takesOf(entry);
+  const takes: Takes =
+    inside === undefined
+      ? { words: `a list; each entry: ${words}` }
+      : { words: `a list of ${words}`, inside: [['[]', entry]] };
+  return schemaOf(takes, (answer): Understood<readonly T[]> => {
     if (answer === undefined) return unanswered(expected);
     if (!Array.isArray(answer)) {
       const cure = 'Begin each entry with a dash on a line of its own, or write [one, two].';
@@ -28,7 +34,8 @@ export function listOf<T>(entry: Schema<T>, expected: string): Schema<readonly T
 /** One entry by itself, or a list of them. */
 export function oneOrMore<T>(entry: Schema<T>, expected: string): Schema<readonly T[]> {
   const list = listOf(entry, expected);
-  return schemaOf((answer): Understood<readonly T[]> => {
+  const { words } = takesOf(entry);
+  return schemaOf({ words: `${words}; or a list of such` }, (answer): Understood<readonly T[]> => {
     if (answer === undefined) return unanswered(expected);
     if (Array.isArray(answer)) return readWith(list, answer);
     const one = readWith(entry, answer);
@@ -40,15 +47,16 @@ export function oneOrMore<T>(entry: Schema<T>, expected: string): Schema<readonl
 type ValueSchema<K, V> = Schema<V> | ((key: K) => Schema<V>);
 
 /**
- * A block whose keys the shop chooses: each key is read by `key`, its value by `value`.
+ * A block whose keys the shop chooses: each key is read by `key`, its value by `value`; `takes` says what that is.
  * Gives pairs in the order in which an object keeps them.
  */
 export function entriesOf<K, V>(
   key: Schema<K>,
   value: ValueSchema<K, V>,
   expected: string,
+  takes: Takes,
 ): Schema<readonly (readonly [K, V])[]> {
-  return schemaOf((answer): Understood<readonly (readonly [K, V])[]> => {
+  return schemaOf(takes, (answer): Understood<readonly (readonly [K, V])[]> => {
     if (answer === undefined) return unanswered(expected);
     if (!isBlock(answer)) {
       const cure = 'Write each as a key, a colon and a value, on indented lines or in { }.';
@@ -94,9 +102,10 @@ export function recordOf<K extends string, V>(
   key: Schema<K>,
   value: ValueSchema<K, V>,
   expected: string,
+  takes: Takes,
 ): Schema<Keyed<K, V>> {
-  const entries = entriesOf(key, value, expected);
-  return schemaOf((answer): Understood<Keyed<K, V>> => {
+  const entries = entriesOf(key, value, expected, takes);
+  return schemaOf(takes, (answer): Understood<Keyed<K, V>> => {
     const read = readWith(entries, answer);
     if ('troubles' in read) return read;
     const record: { [Key in K]?: V } = {};
@@ -108,9 +117,10 @@ export function recordOf<K extends string, V>(
   });
 }
 
-/** A short answer in words, or a block of answers: `monitor: camera`. */
-export function wordsOr<T>(words: (typed: string) => T, block: Schema<T>): Schema<T> {
-  return schemaOf((answer): Understood<T> =>
+/** A short answer in words, or a block of answers: `monitor: camera`. `short` says in Markdown what the words tell. */
+export function wordsOr<T>(words: (typed: string) => T, block: Schema<T>, short: string): Schema<T> {
+  const takes = takesOf(block);
+  return schemaOf({ ...takes, words: `${short}; or ${takes.words}` }, (answer): Understood<T> =>
     typeof answer === 'string' && answer.trim() !== ''
       ? understood(words(answer.trim()))
       : readWith(block, answer),
@@ -119,7 +129,7 @@ export function wordsOr<T>(words: (typed: string) => T, block: Schema<T>): Schem
 
 /** An answer checked further once it has been understood. */
 export function checkedFurther<A, B>(schema: Schema<A>, read: (value: A) => Understood<B>): Schema<B> {
-  return schemaOf((answer): Understood<B> => {
+  return schemaOf(takesOf(schema), (answer): Understood<B> => {
     const first = readWith(schema, answer);
     return 'troubles' in first ? first : read(first.value);
   });

@@ -20,6 +20,7 @@ function unitFor(metric: MetricId): Schema<UnitId> {
       return unit !== null && units[unit].dimensions.includes(dimension) ? unit : null;
     },
     `Write ${words}.`,
+    'a unit, such as `yd`, `m`, `mph`, `m/s`, `deg` or `rpm`',
   );
 }
 
@@ -28,10 +29,13 @@ const overrideOf = (metric: MetricId): Schema<ColumnOverride> =>
     (heading) => ({ heading }),
     strict({
       heading: text('the heading as it stands in the CSV'),
-      unit: unitFor(metric).exactOptional(),
-      positive: oneOf(['left', 'right', 'up', 'down', 'toe', 'heel']).exactOptional(),
-      class: classOfReading.exactOptional(),
+      unit: unitFor(metric).describe('the unit of the column').exactOptional(),
+      positive: oneOf(['left', 'right', 'up', 'down', 'toe', 'heel'])
+        .describe('what a number above zero means')
+        .exactOptional(),
+      class: classOfReading.describe('how the column came about').exactOptional(),
     }),
+    'the heading as it stands in the CSV',
   );
 
 /** Headings that the reader could not recognise, by metric: `{carry: {heading: "Dist", unit: m}}`. */
@@ -39,4 +43,5 @@ export const columns: Schema<Keyed<MetricId, ColumnOverride>> = recordOf(
   metricName,
   overrideOf,
   'a heading for each metric: {carry: {heading: Dist, unit: m}}',
+  { words: 'for each [metric](#metrics) the answers below', inside: [['.<metric>', overrideOf('carry')]] },
 );

@@ -36,14 +36,21 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
     `a short name of ${longestShort} characters at most`,
     (typed) => ([...typed].length <= longestShort && typed !== '' ? typed : null),
     'Shorten it; it is used in charts where the label is too long.',
-  ).exactOptional(),
-  match: oneOrMore(text('a name in the CSV'), 'the names in the CSV').exactOptional(),
-  build: sheet.exactOptional(),
+    `text of ${longestShort} characters at most`,
+  )
+    .describe('the name where a chart has no room for the label')
+    .exactOptional(),
+  match: oneOrMore(text('a name in the CSV'), 'the names in the CSV')
+    .describe('further names that the session files use for it')
+    .exactOptional(),
+  build: sheet.describe('how it is built').exactOptional(),
   supplied_by: text('who supplied it: our stock, lent by its distributor'),
-  sold_here: oneOf(['new', 'used', 'both', 'no']),
+  sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
   price: strict({
     amount: amount('the price in digits'),
     currency: text('the currency, such as EUR'),
-    on: isoDate,
-  }).exactOptional(),
+    on: isoDate.describe('the day on which it was the price'),
+  })
+    .describe('its price')
+    .exactOptional(),
 });

@@ -19,15 +19,19 @@ export interface Reply {
 
 export const corrections: Schema<readonly Correction[]> = listOf(
   strict({
-    date: isoDate,
+    date: isoDate.describe('the day of the correction'),
     what: text('what was corrected'),
     was: text('what stood there'),
     now: text('what stands there now'),
   }),
   'a list of corrections, each with date, what, was and now',
-);
+).describe('what was put right after publication; printed on the page and in a feed');
 
 export const replies: Schema<readonly Reply[]> = listOf(
-  strict({ from: text('who replies'), date: isoDate, text: text('the reply, whole') }),
+  strict({
+    from: text('who replies'),
+    date: isoDate.describe('the day of the reply'),
+    text: text('the reply, whole'),
+  }),
   'a list of replies, each with from, date and text',
-);
+).describe('what suppliers or others answer; printed whole');

@@ -4,6 +4,7 @@ import { listOf } from './collections.ts';
 import { metricName, metricNamed } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
+import { takesOf, type Takes } from './takes.ts';
 import { isBlock, type Block } from './tree.ts';
 import {
   readWith,
@@ -40,17 +41,21 @@ export type ExclusionEntry = ExcludedShot | ExclusionLimit;
 
 const shotAnswers = strict({
   contender: text('the id of a contender'),
-  shot: counted('the number of the shot in the file'),
-  hitter: text('the id of the hitter').exactOptional(),
+  shot: counted('the number of the shot in the file').describe(
+    'its number in the shot column of the file; without one, its place among the shots of its contender',
+  ),
+  hitter: text('the id of the hitter').describe('the id of the hitter, where several hit').exactOptional(),
   rule: text('the rule by which the shot is left out'),
   reason: text('what happened with this shot'),
 });
 
 const limitAnswers = (metric: MetricId) =>
   strict({
-    metric: metricName,
-    below: quantityOf(metric, { signed: true }).exactOptional(),
-    above: quantityOf(metric, { signed: true }).exactOptional(),
+    metric: metricName.describe('the metric with a limit, declared for all contenders alike'),
+    below: quantityOf(metric, { signed: true })
+      .describe('shots below it are left out; one of these two must be there')
+      .exactOptional(),
+    above: quantityOf(metric, { signed: true }).describe('shots above it are left out').exactOptional(),
     rule: text('the rule behind the limit').exactOptional(),
     reason: text('why shots beyond the limit are left out'),
   });
@@ -74,7 +79,15 @@ function readLimit(answer: Block): Understood<ExclusionEntry> {
   return understood({ kind: 'limit', metric: read.value.metric, below, above, rule, reason });
 }
 
-const entry: Schema<ExclusionEntry> = schemaOf((answer): Understood<ExclusionEntry> => {
+const forms: Takes = {
+  words: 'shots and limits',
+  inside: [
+    [' (a shot)', shotAnswers],
+    [' (a limit)', limitAnswers('carry')],
+  ],
+};
+
+const entry: Schema<ExclusionEntry> = schemaOf(forms, (answer): Understood<ExclusionEntry> => {
   if (isBlock(answer) && ['metric', 'below', 'above'].some((key) => Object.hasOwn(answer, key)))
     return readLimit(answer);
   const read = readWith(shotAnswers, answer);
@@ -85,6 +98,7 @@ const entries = listOf(entry, 'a list of shots left out or of limits, or none');
 
 /** What was left out: single shots with rule and reason, and limits. "none" is an empty list. */
 export const exclusions: Schema<readonly ExclusionEntry[]> = schemaOf(
+  { ...takesOf(entries), words: `\`none\`, or ${takesOf(entries).words}` },
   (answer): Understood<readonly ExclusionEntry[]> =>
     typeof answer === 'string' && /^none$/i.test(answer.trim()) ? understood([]) : readWith(entries, answer),
 );

@@ -17,6 +17,7 @@ import type { Quantity } from './quantity.ts';
 import { fileInside, sessionFiles } from './sessionFiles.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
+import { takesOf } from './takes.ts';
 import { readWith, schemaOf, type Schema, type Understood } from './trouble.ts';
 
 export type Status = 'draft' | 'published' | 'withdrawn' | 'superseded';
@@ -98,43 +99,65 @@ export interface Front extends Omit<
   readonly interests: Interests;
 }
 
-const contenderMap = entriesOf(plainId, contenderAnswers, 'two to six contenders, each under its id');
+const contenderMap = entriesOf(plainId, contenderAnswers, 'two to six contenders, each under its id', {
+  words: 'two to six contenders, each under its id; or a list of ids from `contenders/`',
+  inside: [['.<id>', contenderAnswers]],
+});
 const contenderList = listOf(plainId, 'two to six contenders');
 
-const contenders = schemaOf((answer): Understood<FrontAnswers['contenders']> =>
+const contenders = schemaOf(takesOf(contenderMap), (answer): Understood<FrontAnswers['contenders']> =>
   Array.isArray(answer) ? readWith(contenderList, answer) : readWith(contenderMap, answer),
 );
 
 export const frontAnswers: Schema<FrontAnswers> = strict({
   title: text('the title of the report'),
-  date: isoDate,
-  published: isoDate.exactOptional(),
+  date: isoDate.describe('the day of the session'),
+  published: isoDate.describe('the day of publication').exactOptional(),
   summary: text('a summary in one or two sentences').exactOptional(),
-  status: oneOf(['draft', 'published', 'withdrawn', 'superseded']),
-  withdrawn: strict({ date: isoDate, reason: text('why the report was withdrawn') }).exactOptional(),
-  superseded_by: plainId.exactOptional(),
-  invented_data: yesOrNo.exactOptional(),
+  status: oneOf(['draft', 'published', 'withdrawn', 'superseded']).describe(
+    'a draft is never in `dist/`; of a withdrawn report a dated notice stays',
+  ),
+  withdrawn: strict({
+    date: isoDate.describe('the day of the withdrawal'),
+    reason: text('why the report was withdrawn'),
+  })
+    .describe('needed with `status: withdrawn`')
+    .exactOptional(),
+  superseded_by: plainId
+    .describe('the name of the report that replaces this one; needed with `status: superseded`')
+    .exactOptional(),
+  invented_data: yesOrNo.describe('`yes` prints "Invented data" on the page').exactOptional(),
   question: text('what the test set out to answer, in one sentence'),
   varied: text('the one thing that differs: head, shaft, ball, loft, grooves'),
-  held: sheet.exactOptional(),
-  contenders,
-  primary,
-  better: better.exactOptional(),
-  matters: matters.exactOptional(),
-  plan: plan.exactOptional(),
-  session: sessionFiles,
-  rows: oneOf(['not-in-hit-order']).exactOptional(),
-  order_sheet: fileInside.exactOptional(),
-  columns: columns.exactOptional(),
-  modelled: oneOrMore(
-    oneOf(['carry', 'apex', 'descent_angle']),
-    'carry, apex or descent_angle',
-  ).exactOptional(),
-  hitters: entriesOf(plainId, hitterAnswers, 'who hit, each under an id of its own'),
-  conditions: conditions.exactOptional(),
-  exclusions: exclusions.exactOptional(),
-  interests: interestAnswers.exactOptional(),
-  claims: claims.exactOptional(),
+  held: sheet.describe('what was the same for all').exactOptional(),
+  contenders: contenders.describe('what is compared'),
+  primary: primary.describe('the metric, two at most, that was chosen before hitting'),
+  better: better
+    .describe("which way is better, where the metric's own direction does not hold")
+    .exactOptional(),
+  matters: matters.describe('the smallest gap that a customer should care about').exactOptional(),
+  plan: plan.describe('what was decided before hitting').exactOptional(),
+  session: sessionFiles.describe('the shots; raw files are never edited'),
+  rows: oneOf(['not-in-hit-order'])
+    .describe('where the rows do not stand in the order of hitting; state it in `plan.order`')
+    .exactOptional(),
+  order_sheet: fileInside
+    .describe('the file that tells what was hit with each shot, where the session file does not')
+    .exactOptional(),
+  columns: columns.describe('headings that are not recognised, or whose unit is not known').exactOptional(),
+  modelled: oneOrMore(oneOf(['carry', 'apex', 'descent_angle']), 'carry, apex or descent_angle')
+    .describe('what our flight model works out where the files have no column for it; marked as modelled')
+    .exactOptional(),
+  hitters: entriesOf(plainId, hitterAnswers, 'who hit, each under an id of its own', {
+    words: 'each hitter under an id of its own',
+    inside: [['.<id>', hitterAnswers]],
+  }).describe('who hit, without names; the same golfer has the same id in every report'),
+  conditions: conditions
+    .describe('where and in front of what it was hit; what is left out is printed as "not recorded"')
+    .exactOptional(),
+  exclusions: exclusions.describe('what was left out; shown all the same, and never deleted').exactOptional(),
+  interests: interestAnswers.describe('what the shop has to gain').exactOptional(),
+  claims: claims.describe('sentences that the build compares with the shots').exactOptional(),
   corrections: corrections.exactOptional(),
   replies: replies.exactOptional(),
 });

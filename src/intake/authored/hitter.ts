@@ -36,20 +36,20 @@ const consent: Schema<Consent> = answer(
     return date === null || isRealDate(date) ? { date } : null;
   },
   'Ask the hitter; only shots of hitters who agreed may be published. Inside { } write "yes, 2026-04-11" in quotes.',
-);
+  '`yes`, or `yes, 2026-04-01`',
+).describe('that the hitter agreed to be shown, and on which day');
 
 export const hitterAnswers: Schema<HitterAnswers> = strict({
   role: text('who hit, as a role: staff fitter, customer, professional'),
-  hand: oneOf(['right', 'left']).exactOptional(),
+  hand: oneOf(['right', 'left']).describe('right- or left-handed').exactOptional(),
   handicap_band: text('a band of handicaps, such as 6-10').exactOptional(),
   link_to_shop: text('how the hitter is tied to the shop or to a maker').exactOptional(),
-  saw_club: yesOrNo.exactOptional(),
-  saw_numbers: yesOrNo.exactOptional(),
+  saw_club: yesOrNo.describe('whether the hitter could see which one it was').exactOptional(),
+  saw_numbers: yesOrNo.describe('whether the hitter could see the numbers').exactOptional(),
   usual_club: text("the hitter's usual club and loft").exactOptional(),
   expectation: text('what the hitter expected beforehand').exactOptional(),
   consent,
-  match: oneOrMore(
-    text('the name of the hitter in the CSV'),
-    'the names of the hitter in the CSV',
-  ).exactOptional(),
+  match: oneOrMore(text('the name of the hitter in the CSV'), 'the names of the hitter in the CSV')
+    .describe('what the session files call this hitter; never printed')
+    .exactOptional(),
 });

@@ -33,11 +33,18 @@ export interface Interests extends InterestAnswers {
   readonly seenBefore: string;
 }
 
+const openQuestion = (key: InterestQuestion) =>
+  text(interestQuestions[key])
+    .describe(`${interestQuestions[key]}. Must be answered, in the report or in \`shop.yaml\``)
+    .exactOptional();
+
 export const interestAnswers: Schema<InterestAnswers> = strict({
-  supplied: text('who supplied the contenders').exactOptional(),
-  paid_by: text(interestQuestions.paid_by).exactOptional(),
-  commission_or_gifts: text(interestQuestions.commission_or_gifts).exactOptional(),
-  seen_before: text(interestQuestions.seen_before).exactOptional(),
+  supplied: text('who supplied the contenders')
+    .describe('a sentence on where the contenders came from')
+    .exactOptional(),
+  paid_by: openQuestion('paid_by'),
+  commission_or_gifts: openQuestion('commission_or_gifts'),
+  seen_before: openQuestion('seen_before'),
   sentence: text("the shop's standing sentence on its interests").exactOptional(),
 });
 

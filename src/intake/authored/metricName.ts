@@ -38,19 +38,22 @@ export function nearestMetric(typed: string): MetricId | null {
 }
 
 /** The name of a metric. */
-export const metricName: Schema<MetricId> = schemaOf((typed): Understood<MetricId> => {
-  const expected = 'a metric, such as carry, ball_speed or spin_rate';
-  if (typed === undefined || typed === '') {
-    return unanswered(expected);
-  }
-  const id = typeof typed === 'string' ? metricNamed(typed) : null;
-  if (id !== null) return understood(id);
-  const near = typeof typed === 'string' ? nearestMetric(typed) : null;
-  return refused({
-    kind: 'unknown-metric',
-    path: [],
-    expected,
-    found: asFound(typed),
-    cure: near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`,
-  });
-});
+export const metricName: Schema<MetricId> = schemaOf(
+  { words: 'a [metric](#metrics)' },
+  (typed): Understood<MetricId> => {
+    const expected = 'a metric, such as carry, ball_speed or spin_rate';
+    if (typed === undefined || typed === '') {
+      return unanswered(expected);
+    }
+    const id = typeof typed === 'string' ? metricNamed(typed) : null;
+    if (id !== null) return understood(id);
+    const near = typeof typed === 'string' ? nearestMetric(typed) : null;
+    return refused({
+      kind: 'unknown-metric',
+      path: [],
+      expected,
+      found: asFound(typed),
+      cure: near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`,
+    });
+  },
+);

@@ -16,8 +16,8 @@ export interface Plan {
 }
 
 export const plan: Schema<Plan> = strict({
-  date: isoDate.exactOptional(),
-  shots_per_contender: counted('a number of shots').exactOptional(),
+  date: isoDate.describe('the day on which it was decided').exactOptional(),
+  shots_per_contender: counted('a number of shots').describe('how many shots with each').exactOptional(),
   order: text('the order of hitting, such as "random rotation"').exactOptional(),
   seed: text('the seed of the order sheet').exactOptional(),
   exclusion_rule: text('the rule by which a shot is left out').exactOptional(),

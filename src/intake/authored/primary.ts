@@ -3,6 +3,7 @@ import { oneOf } from './answers.ts';
 import { checkedFurther, oneOrMore, recordOf, type Keyed } from './collections.ts';
 import { metricName } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
+import { takesOf } from './takes.ts';
 import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
 export type Better = 'more' | 'less' | 'neither';
@@ -28,10 +29,14 @@ export const primary: Schema<readonly MetricId[]> = checkedFurther(
 );
 
 const direction: Schema<Better> = oneOf(['more', 'less', 'neither']);
-const byMetric = recordOf(metricName, direction, 'more, less or neither, or one of them for each metric');
+const { words: directions } = takesOf(direction);
+const byMetric = recordOf(metricName, direction, 'more, less or neither, or one of them for each metric', {
+  words: `one of them for each [metric](#metrics)`,
+});
 
 /** Which way is better: one word for the primary metrics, or a word for each metric named. */
 export const better: Schema<Better | Keyed<MetricId, Better>> = schemaOf(
+  { words: `${directions}; or ${takesOf(byMetric).words}` },
   (answer): Understood<Better | Keyed<MetricId, Better>> =>
     typeof answer === 'string' && answer !== '' ? readWith(direction, answer) : readWith(byMetric, answer),
 );
@@ -41,6 +46,7 @@ export const matters: Schema<Keyed<MetricId, Quantity>> = recordOf(
   metricName,
   moreThanZero,
   'a gap for each metric: {carry: 5 yd}',
+  { words: 'for each [metric](#metrics) a number with its unit, such as `{carry: 5 yd}`' },
 );
 
 function moreThanZero(metric: MetricId): Schema<Quantity> {

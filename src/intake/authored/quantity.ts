@@ -32,37 +32,40 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
   const fitting = Object.values(units).filter((unit) => unit.dimensions.includes(dimension));
   const expected = `a number with a unit, such as ${examples[dimension]}`;
   const cure = `Write ${name} as ${examples[dimension]}.`;
-  return schemaOf((typed): Understood<Quantity> => {
-    if (typed === undefined || typed === '') {
-      return unanswered(expected);
-    }
-    const parts =
-      typeof typed === 'string' ? /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(typed.trim()) : null;
-    const refuse = (
-      kind: 'value-invalid' | 'unit-missing',
-      wanted = expected,
-      remedy = cure,
-    ): Understood<Quantity> =>
-      refused({ kind, path: [], expected: wanted, found: asFound(typed), cure: remedy });
-    if (parts === null || typeof typed !== 'string') return refuse('value-invalid');
-    const [, sign = '', digits = '', word = ''] = parts;
-    const negative = sign === '-' || sign === '−';
-    if (negative && options.signed !== true) return refuse('value-invalid', `${expected}, not below zero`);
-    const unit =
-      word === '' ? (unitMayBeLeftOut.has(dimension) ? canonicalUnit[dimension] : null) : unitNamed(word);
-    if (word === '' && unit === null) {
-      const choice = inWords(fitting.map(({ id }) => id));
-      const remedy = `Write the unit after the number: ${choice}.`;
-      return refuse(dimension === 'speed' ? 'value-invalid' : 'unit-missing', expected, remedy);
-    }
-    if (unit === null) return refuse('value-invalid');
-    if (!units[unit].dimensions.includes(dimension)) {
-      const choice = inWords(fitting.map(({ id }) => (id === '1' ? 'no unit' : id)));
-      return refuse('value-invalid', `a ${dimension} in ${choice}, since that is what ${name} is`);
-    }
-    const value = toCanonical(Number(digits), unit) * (negative ? -1 : 1);
-    return Number.isFinite(value)
-      ? understood({ value, unit, typed: typed.trim() })
-      : refuse('value-invalid');
-  });
+  return schemaOf(
+    { words: 'a number with its unit, such as `5 yd` or `300 rpm`' },
+    (typed): Understood<Quantity> => {
+      if (typed === undefined || typed === '') {
+        return unanswered(expected);
+      }
+      const parts =
+        typeof typed === 'string' ? /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(typed.trim()) : null;
+      const refuse = (
+        kind: 'value-invalid' | 'unit-missing',
+        wanted = expected,
+        remedy = cure,
+      ): Understood<Quantity> =>
+        refused({ kind, path: [], expected: wanted, found: asFound(typed), cure: remedy });
+      if (parts === null || typeof typed !== 'string') return refuse('value-invalid');
+      const [, sign = '', digits = '', word = ''] = parts;
+      const negative = sign === '-' || sign === '−';
+      if (negative && options.signed !== true) return refuse('value-invalid', `${expected}, not below zero`);
+      const unit =
+        word === '' ? (unitMayBeLeftOut.has(dimension) ? canonicalUnit[dimension] : null) : unitNamed(word);
+      if (word === '' && unit === null) {
+        const choice = inWords(fitting.map(({ id }) => id));
+        const remedy = `Write the unit after the number: ${choice}.`;
+        return refuse(dimension === 'speed' ? 'value-invalid' : 'unit-missing', expected, remedy);
+      }
+      if (unit === null) return refuse('value-invalid');
+      if (!units[unit].dimensions.includes(dimension)) {
+        const choice = inWords(fitting.map(({ id }) => (id === '1' ? 'no unit' : id)));
+        return refuse('value-invalid', `a ${dimension} in ${choice}, since that is what ${name} is`);
+      }
+      const value = toCanonical(Number(digits), unit) * (negative ? -1 : 1);
+      return Number.isFinite(value)
+        ? understood({ value, unit, typed: typed.trim() })
+        : refuse('value-invalid');
+    },
+  );
 }

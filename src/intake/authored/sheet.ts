@@ -1,6 +1,7 @@
 import { text } from './answers.ts';
 import { recordOf, type Keyed } from './collections.ts';
 import { nearest } from './nearest.ts';
+import type { Takes } from './takes.ts';
 import { asFound, isBlock, isUnanswered } from './tree.ts';
 import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
@@ -62,28 +63,32 @@ export type Sheet = Keyed<SheetItem, string> & { readonly also?: Keyed<string, s
 
 const isSheetItem = (key: string): key is SheetItem => Object.hasOwn(sheetItems, key);
 
-const sheetItem: Schema<SheetItem> = schemaOf((key): Understood<SheetItem> => {
-  if (typeof key === 'string' && isSheetItem(key)) return understood(key);
-  const near = nearest(String(key), Object.keys(sheetItems));
-  return refused({
-    kind: 'unknown-key',
-    path: [],
-    expected:
-      near === null ? 'an item of a build sheet, such as head, loft, shaft, length or grip' : `"${near}"`,
-    found: asFound(key),
-    cure:
-      near === null
-        ? `Move it under "also:", which takes any key: {also: {${String(key)}: ...}}.`
-        : `Did you mean "${near}"?`,
-  });
-});
+const sheetItem: Schema<SheetItem> = schemaOf(
+  { words: 'an item of a build sheet' },
+  (key): Understood<SheetItem> => {
+    if (typeof key === 'string' && isSheetItem(key)) return understood(key);
+    const near = nearest(String(key), Object.keys(sheetItems));
+    return refused({
+      kind: 'unknown-key',
+      path: [],
+      expected:
+        near === null ? 'an item of a build sheet, such as head, loft, shaft, length or grip' : `"${near}"`,
+      found: asFound(key),
+      cure:
+        near === null
+          ? `Move it under "also:", which takes any key: {also: {${String(key)}: ...}}.`
+          : `Did you mean "${near}"?`,
+    });
+  },
+);
 
 const item = text('what stands on the build sheet');
-const known = recordOf(sheetItem, item, 'a build sheet: head, loft, shaft, length and the like');
-const also = recordOf(text('the name of an item'), item, 'further items, each with its value');
+const takes: Takes = { words: 'a [build sheet](#build-sheets); or text, its description' };
+const known = recordOf(sheetItem, item, 'a build sheet: head, loft, shaft, length and the like', takes);
+const also = recordOf(text('the name of an item'), item, 'further items, each with its value', takes);
 
 /** A build sheet; words alone are its description. Items without an answer are left out. */
-export const sheet: Schema<Sheet> = schemaOf((answer): Understood<Sheet> => {
+export const sheet: Schema<Sheet> = schemaOf(takes, (answer): Understood<Sheet> => {
   if (typeof answer === 'string' && !isUnanswered(answer)) return understood({ description: answer.trim() });
   if (!isBlock(answer)) return readWith(known, answer);
   const { also: further, ...rest } = answer;

@@ -44,6 +44,9 @@ const webAddress: Schema<Address> = answer(
   'the address of the published site, such as https://reports.example/tests/',
   readAddress,
   'Write it from https:// on, without anything after a ? or #.',
+  'a web address, such as `https://reports.example/tests/`',
+).describe(
+  'where the site will stand, with its folder if it has one; feeds, e-mail editions and sitemap need it',
 );
 
 function readAddress(typed: string): Address | null {
@@ -63,14 +66,16 @@ const languageTag: Schema<string> = answer(
     }
   },
   'Write a language and a country, such as en-GB or en-US.',
-);
+  'a language tag, such as `en-GB` or `en-US`',
+).describe('how dates and numbers are written; `en-GB` if left out');
 
 /** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
 const schemaVersion: Schema<1> = answer(
   'schema: 1, the only version that this Straightface reads',
   (typed) => (typed === '1' ? 1 : null),
   'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
-);
+  '`1`',
+).describe('the version of the keys of all files in `content/`');
 
 export interface ShopAnswers {
   readonly schema?: 1;
@@ -92,13 +97,17 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
   name: text('the name of the shop'),
   address: webAddress.exactOptional(),
   contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),
-  interests: interestAnswers.exactOptional(),
+  interests: interestAnswers.describe('interests that are the same for all reports').exactOptional(),
   reuse: strict({
     terms: text('the terms on which charts may be used again').exactOptional(),
     credit: text('the credit line').exactOptional(),
-  }).exactOptional(),
+  })
+    .describe('on what terms others may use the charts')
+    .exactOptional(),
   defaults: strict({
-    units: oneOf(['yards', 'metres']).exactOptional(),
+    units: oneOf(['yards', 'metres'])
+      .describe('the units that a page shows first; `yards` if left out')
+      .exactOptional(),
     locale: languageTag.exactOptional(),
     place: text('indoors or outdoors, and where').exactOptional(),
     surface: text('mat, turf or other ground').exactOptional(),
@@ -106,9 +115,13 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
     altitude: withUnit('the altitude', '120 m').exactOptional(),
     ball: ball.exactOptional(),
     monitor: monitor.exactOptional(),
-    matters: matters.exactOptional(),
-  }).exactOptional(),
-  strict: yesOrNo.exactOptional(),
+    matters: matters.describe('smallest gaps that matter').exactOptional(),
+  })
+    .describe('what holds for every report that does not say otherwise')
+    .exactOptional(),
+  strict: yesOrNo
+    .describe('whether what is found in the wording of narratives stops the build; `no` if left out')
+    .exactOptional(),
 });
 
 /** The shop with everything it left out filled in. */

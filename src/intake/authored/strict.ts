@@ -22,7 +22,11 @@ export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   type Output = CamelKeys<z.output<z.ZodObject<Shape, z.core.$strict>>>;
   const keys = Object.keys(shape);
   const object = z.strictObject(shape);
-  return schemaOf<Output>((answer) => {
+  const inside = keys.flatMap((key) => {
+    const schema = shape[key];
+    return schema === undefined ? [] : [[`.${key}`, schema] as const];
+  });
+  return schemaOf<Output>({ words: 'the answers below', inside }, (answer) => {
     const expected = `a block with the keys ${keys.join(', ')}`;
     if (isUnanswered(answer)) return unanswered(expected);
     if (!isBlock(answer)) {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { problemKinds, type ProblemKind } from '../../problems/kinds.ts';
+import { taking, type Takes } from './takes.ts';
 import type { Path } from './tree.ts';
 
 /** What is wrong with one answer; becomes a `Problem` once its place is known. */
@@ -39,9 +40,9 @@ export const refused = (...troubles: readonly Trouble[]): { readonly troubles: r
 export const unanswered = (expected: string): ReturnType<typeof refused> =>
   refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
 
-/** A schema from a function that understands or refuses one answer (undefined: there is none). */
-export function schemaOf<T>(read: (answer: unknown) => Understood<T>): Schema<T> {
-  return z.unknown().transform((answer, context): T => {
+/** A schema from a function that understands or refuses one answer (undefined: there is none), and what it takes. */
+export function schemaOf<T>(takes: Takes, read: (answer: unknown) => Understood<T>): Schema<T> {
+  const schema = z.unknown().transform((answer, context): T => {
     const result = read(answer);
     if ('value' in result) return result.value;
     for (const { path, expected, ...params } of result.troubles) {
@@ -49,6 +50,7 @@ export function schemaOf<T>(read: (answer: unknown) => Understood<T>): Schema<T>
     }
     return z.NEVER;
   });
+  return taking(schema, takes);
 }
 
 /** Reads one answer with a schema. */

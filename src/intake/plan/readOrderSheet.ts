@@ -21,8 +21,19 @@ export interface OrderSheet {
   readonly problems: readonly Problem[];
 }
 
-const names = ['shot', 'round', 'contender', 'hit', 'note'] as const;
-type Name = (typeof names)[number];
+/** The headings of an order sheet, in any casing and order, and what stands under them. */
+export const orderSheetColumns = {
+  shot: { must: true, means: 'the number under which the session file has the shot' },
+  round: { must: false, means: 'the round, or the set of visits' },
+  contender: {
+    must: true,
+    means: 'what was hit with it, by any name that the report knows; `warm-up` for a warm-up swing',
+  },
+  hit: { must: false, means: 'to tick while hitting; not read' },
+  note: { must: false, means: 'kept with the shot where the session file has no note' },
+} as const;
+type Name = keyof typeof orderSheetColumns;
+const names: readonly string[] = Object.keys(orderSheetColumns);
 
 const isNamed = (heading: string): boolean => names.some((name) => name === heading.trim().toLowerCase());
 const warmUp = /^warm(?:ing)?[\s-]*up$/i;
