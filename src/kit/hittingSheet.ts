@@ -88,7 +88,8 @@ ${conditions.map((text) => `<div><dt>${text}</dt><dd></dd></div>`).join('\n')}
 </div>
 <section>
 <h2>Warm-up</h2>
-<p>${escapeXml(capitalised(plan.warmUp))}. These swings count in no figure. Stop if anything hurts, and rest whenever you like.</p>
+<p>${escapeXml(capitalised(plan.warmUp))}. These swings count in no figure. Stop if anything hurts, and rest whenever you like. Then start a new session on the monitor, so that its first shot is shot 1 below.</p>
+<p>If it cannot: its number of the first shot of the test is <span class="blank"></span></p>
 <p class="warm-up">${Array.from({ length: warmUpBoxes }, (_, index) => box(`warm-up-${index + 1}`, `Warm-up swing ${index + 1}`)).join(' ')}</p>
 </section>
 <section>
@@ -130,7 +131,8 @@ function roundRows(shots: readonly Planned[]): string {
   const rows = shots.map(({ shot, round, label }, index) => {
     const head = index === 0 ? `<th scope="rowgroup" rowspan="${shots.length}">${round}</th>` : '';
     const tick = box(`shot-${shot}`, `Shot ${shot}, ${label}, hit`);
-    return `<tr>${head}<td>${shot}</td><td>${escapeXml(label)}</td><td class="tick">${tick}</td><td></td></tr>`;
+    const changed = index > 0 && shots[index - 1]?.label !== label;
+    return `<tr${changed ? ' class="change"' : ''}>${head}<td>${shot}</td><td>${escapeXml(label)}</td><td class="tick">${tick}</td><td></td></tr>`;
   });
   return `<tbody>\n${rows.join('\n')}\n</tbody>`;
 }

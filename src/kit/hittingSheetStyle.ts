@@ -22,6 +22,8 @@ th, td { padding: 3px 8px; border: 1px solid #767676; text-align: left; vertical
 thead th { border-color: #000; font-weight: 600; }
 tbody { border-bottom: 2px solid #000; }
 td:nth-last-child(4), th[scope=rowgroup] { width: 4em; font-variant-numeric: tabular-nums; }
+.change td { border-top: 1.5px solid #000; }
+.blank { display: inline-block; width: 5em; border-bottom: 1px solid #767676; }
 .tick { width: 2.5em; text-align: center; }
 td:last-child { width: 42%; }
 .notes { min-height: 220px; }

@@ -155,10 +155,7 @@ describe('by flags', () => {
       [{ spread: '8 mph' }, '--spread 8 mph: a distance in m, yd or ft'],
       [{ club: 'putter' }, '--club putter: driver, iron, wedge or other'],
       [{ order: 'any' }, '--order any: rotation, mini-blocks-2 or mini-blocks-3'],
-      [
-        { order: 'mini-blocks-2', shots: '13' },
-        '--shots 13: 13 shots with each cannot be hit in visits of 2',
-      ],
+      [{ order: 'mini-blocks-2', shots: '13' }, '--shots 13: a multiple of 2, to be hit in visits of 2'],
       [{ club: 'other' }, '--spread is missing.'],
       [{ slug: 'Three Heads' }, '--slug Three Heads: use small letters'],
     ] as const) {
@@ -166,6 +163,12 @@ describe('by flags', () => {
       expect([run.status, run.said]).toEqual([1, expect.stringContaining(expected)]);
       expect(run.said).toMatch(/Nothing was written\.\n$/);
     }
+    const { club: _, ...clubless } = three;
+    const run = await plan(content, clubless);
+    expect([run.status, run.said]).toEqual([
+      1,
+      expect.stringContaining('--club is missing. Which kind of club: driver, iron, wedge or other?'),
+    ]);
     expect(readdirSync(content)).toEqual(['shop.yaml']);
   });
 
@@ -223,6 +226,17 @@ describe('at the terminal', () => {
     const report = read(content, 'reports/asked/report.md');
     expect(report).toContain('  shots_per_contender: 12\n');
     expect(report).toContain('  expectation: Alder a little farther\n');
+  });
+
+  test('a club without a usual spread is not asked for a kind of player, and Enter is no answer to its kind', async () => {
+    const asker = person('Alder, Birch', 'head', '', '', '', 'other', '', '8 yd', '', '12', '');
+    const run = await plan(fresh(), { slug: 'asked' }, asker);
+    expect(run.status, run.said).toBe(0);
+    expect(run.said).toContain('Expected: driver, iron, wedge or other');
+    expect(asker.heard.filter((question) => /A good player/.test(question))).toEqual([]);
+    expect(asker.heard.find((question) => /The spread/.test(question))).toContain(
+      'No usual one is known for such a club.',
+    );
   });
 
   test('--yes asks nothing', async () => {

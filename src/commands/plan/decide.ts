@@ -161,7 +161,8 @@ async function spreadOf(
     flag: 'club',
     given: options.club,
     question: 'Which kind of club: driver, iron, wedge or other?',
-    proposed: clubKindIn(told) ?? 'other',
+    // A spread that hangs on the club cannot be proposed without it: nobody should pass over the question.
+    proposed: clubKindIn(told) ?? (options.spread === undefined && dependsOnClub(metric) ? null : 'other'),
     read: readClubKind,
   });
   const role = await answer({
@@ -178,7 +179,7 @@ async function spreadOf(
   if (learned !== null && options.spread === undefined)
     return { ...found, sd: learned.sd, origin: { kind: 'own', learned }, ownToo: null };
   const band =
-    options.spread !== undefined
+    options.spread !== undefined || typicalSpread(metric, club.kind, 'mid') === null
       ? 'mid'
       : await answer({
           flag: 'player',
@@ -192,11 +193,11 @@ async function spreadOf(
   const unit = unitFor(metric, shop?.defaults.units ?? 'yards');
   const proposed = typical === null ? null : amount(typical, unit);
   const name = metrics[metric].name;
-  const why = typical === null && dependsOnClub(metric) ? ' (or name the kind of club: --club driver)' : '';
+  const none = dependsOnClub(metric) ? ' No usual one is known for such a club.' : ' No usual one is known.';
   const sd = await answer({
     flag: 'spread',
     given: options.spread,
-    question: `The spread of ${name} to plan with, as a standard deviation with its unit${why}?`,
+    question: `The spread of ${name} to plan with, as a standard deviation with its unit?${typical === null ? none : ''}`,
     proposed,
     read: typed,
   });

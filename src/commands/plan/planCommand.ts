@@ -97,7 +97,9 @@ function write(
       'only a reading that failed or an outside event, written down at once; never because of where the ball went',
     stoppingRule: options['stopping-rule'] ?? `after ${shotsEach} shots with each`,
     expectation,
-    warmUp: options['warm-up'] ?? 'ten full swings or more with a club outside the test',
+    warmUp:
+      options['warm-up'] ??
+      'ten full swings or more with a club outside the test, until the last five club speeds show no trend',
   };
   const report = draftReport({
     slug,

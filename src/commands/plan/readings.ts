@@ -55,7 +55,7 @@ export function readQuantity(metric: MetricId): (typed: string) => Reading<Quant
 /** Null for a club of another kind. */
 export function readClubKind(typed: string): Reading<{ readonly kind: ClubKind | null }> {
   const word = typed.toLowerCase();
-  if (word === 'other' || word === '') return { value: { kind: null } };
+  if (word === 'other') return { value: { kind: null } };
   return isClubKind(word) ? { value: { kind: word } } : { expected: `${clubKinds.join(', ')} or other` };
 }
 

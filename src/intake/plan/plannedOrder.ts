@@ -72,15 +72,15 @@ function isKnownFor(
   );
 }
 
-/** Why such counts cannot be put in order, in words; null where they can. */
+/** Which number of shots could be put in order, in words; null where this one can. */
 export function orderTrouble(shotsEach: number, turns: PlannedTurns): string | null {
   if (turns.kind === 'rotation')
-    return shotsEach < fewestRounds ? `a rotation needs ${fewestRounds} shots with each or more` : null;
+    return shotsEach < fewestRounds ? `${fewestRounds} shots with each or more, for a rotation` : null;
   const { shotsAVisit } = turns;
   if (shotsEach % shotsAVisit !== 0)
-    return `${shotsEach} shots with each cannot be hit in visits of ${shotsAVisit}`;
+    return `a multiple of ${shotsAVisit}, to be hit in visits of ${shotsAVisit}`;
   return shotsEach / shotsAVisit < fewestVisits
-    ? `mini-blocks need ${fewestVisits} visits with each or more, that is ${fewestVisits * shotsAVisit} shots`
+    ? `${fewestVisits * shotsAVisit} shots with each or more: mini-blocks need ${fewestVisits} visits`
     : null;
 }
 

@@ -90,12 +90,9 @@ test('counts that leave no order are refused with the reason', () => {
     plannedOrder({ contenders: ids(2), shotsEach, turns, seed: 's' }),
     orderTrouble(shotsEach, turns),
   ];
-  expect(refused(2, rotation)).toEqual([null, 'a rotation needs 3 shots with each or more']);
-  expect(refused(13, blocks(2))).toEqual([null, '13 shots with each cannot be hit in visits of 2']);
-  expect(refused(6, blocks(3))).toEqual([
-    null,
-    'mini-blocks need 3 visits with each or more, that is 9 shots',
-  ]);
+  expect(refused(2, rotation)).toEqual([null, '3 shots with each or more, for a rotation']);
+  expect(refused(13, blocks(2))).toEqual([null, 'a multiple of 2, to be hit in visits of 2']);
+  expect(refused(6, blocks(3))).toEqual([null, '9 shots with each or more: mini-blocks need 3 visits']);
   expect([orderTrouble(12, rotation), orderTrouble(12, blocks(3))]).toEqual([null, null]);
 });
 
