@@ -39,7 +39,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     id,
     question,
     subject: `Each golfer's own gap between ${a} and ${b}`,
-    finding: `One row is one golfer: ${a} at the left end, ${b} at the right. ${
+    finding: `One row is one golfer: ${a} at the left end, ${b} at the right. Bar: every gap that would fit, thick where it would matter. ${
       another === null
         ? onlyThese(telling.findings.design.hitters)
         : "The last bar: what another golfer's own test of this length would show."

@@ -70,7 +70,7 @@ export function priceFigure(
     id,
     question,
     subject: `Price difference and gap in ${metrics[metric.id].name}`,
-    finding: `${pairs.map(({ words }) => words).join(' ')} Only clear gaps are shown. Prices of ${dates}.`,
+    finding: `${pairs.map(({ words }) => words).join(' ')} Bar: every gap that would fit. Only clear gaps are shown. Prices of ${dates}.`,
     description: pairs.map(({ words }) => words).join(' '),
     table: {
       caption: `Price differences (${currency}) and gaps`,

@@ -44,7 +44,7 @@ export function withAndWithoutFigure(metric: MetricFindings, session: Session, t
     question,
     subject: 'Each gap with all shots and without those left out',
     finding:
-      `${counted(leftOut, 'shot')} left out. Upper bar: every shot counted. Lower bar: without them.`.replace(
+      `${counted(leftOut, 'shot')} left out. Bar: every gap that would fit; the upper one with every shot counted, the lower one without them.`.replace(
         /^./,
         (first) => first.toUpperCase(),
       ),

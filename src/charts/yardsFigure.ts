@@ -48,7 +48,7 @@ export function yardsFigure(metric: MetricFindings, telling: Telling): Figure {
     id,
     question,
     subject: `The gap in carry between ${a} and ${b}, part by part`,
-    finding: `${yardsInShort(attribution, a, b, metric.class === 'measured' ? null : metric.readBy, telling)} Estimated by a flight model with ${attribution.sets.length} published sets of coefficients, not measured.`,
+    finding: `${yardsInShort(attribution, a, b, metric.class === 'measured' ? null : metric.readBy, telling)} Estimated by a flight model with ${attribution.sets.length} published sets of coefficients, not measured. Bar: all that would fit.`,
     description: [measured, ...parts, rest]
       .map(({ name, words }) => `${name}: ${words}.`.replace(/\.\.$/, '.'))
       .join(' '),

@@ -230,13 +230,11 @@ function accuracyWords({ state }: FairnessCheck, { telling, source }: Told): str
   const own = primaryMetrics(telling.findings);
   if (own.every(({ id }) => stated[id] === undefined)) return 'no accuracy is stated for what was judged';
   const told = own.flatMap(({ id, matters }) => {
-    const accuracy = stated[id]?.typed;
+    const accuracy = stated[id]?.value;
     if (accuracy === undefined) return [];
-    const gap = mattersText({
-      matters: toReader(matters, id, telling.system),
-      unit: unitFor(id, telling.system),
-    });
-    return [`${metrics[id].name} is stated to be right to ±${accuracy}; ${gap} would matter`];
+    const told = (value: number): string =>
+      mattersText({ matters: toReader(value, id, telling.system), unit: unitFor(id, telling.system) });
+    return [`${metrics[id].name} is stated to be right to ±${told(accuracy)}; ${told(matters)} would matter`];
   });
   const untold = own.filter(({ id }) => stated[id] === undefined).map(({ id }) => metrics[id].name);
   return [

@@ -182,12 +182,12 @@ describe('how fair a test was, in words', () => {
     [
       'device-accuracy',
       front({ conditions: '{monitor: {stated_accuracy: {carry: 2 yd}}}' }),
-      'Monitor fine enough: met. Carry is stated to be right to ±2 yd; 5 yards would matter.',
+      'Monitor fine enough: met. Carry is stated to be right to ±2 yards; 5 yards would matter.',
     ],
     [
       'device-accuracy',
       front({ conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}' }),
-      'Monitor fine enough: not met. Carry is stated to be right to ±6 yd; 5 yards would matter. That is too near to the gap.',
+      'Monitor fine enough: not met. Carry is stated to be right to ±6 yards; 5 yards would matter. That is too near to the gap.',
     ],
     [
       'device-accuracy',
@@ -201,7 +201,7 @@ describe('how fair a test was, in words', () => {
           conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}',
         },
       },
-      'Monitor fine enough: not met. Carry is stated to be right to ±6 yd; 5 yards would matter. That is too near to the gap. No accuracy is stated for ball speed.',
+      'Monitor fine enough: not met. Carry is stated to be right to ±6 yards; 5 yards would matter. That is too near to the gap. No accuracy is stated for ball speed.',
     ],
     ['shot-numbers', {}, 'No shot number missing: met. The numbers of the shots have no gap.'],
     [
