@@ -28,6 +28,12 @@ test('every published report has its kit, sheet and one-file edition', () => {
   for (const pages of [kits, sheets, oneFiles]) expect(pages.length).toBe(reports.length);
 });
 
+test.each(kits)('%s opens with the chart to take, terms and credit after it, then the others', (file) => {
+  const headings = [...read(file).matchAll(/<h2 id="([^"]+)"/g)].map((match) => match[1]);
+  expect(headings.slice(0, 2)).toEqual(['first', 'reuse']);
+  expect(headings.length).toBeGreaterThan(3);
+});
+
 /** Pages of the reports that try the kit, as served in a folder of their host. */
 const oddFolder = join(inject('oddRoot'), oddBase);
 const oddFiles = htmlFiles(oddFolder);
