@@ -95,7 +95,10 @@ export function readLedger(
   file: string,
   json: string,
 ): { readonly ledger: Ledger | null; readonly problems: readonly Problem[] } {
-  const refuse = (found: string): ReturnType<typeof readLedger> => ({
+  const refuse = (
+    found: string,
+    cure = 'Nobody edits this file by hand: take back its last good version.',
+  ): ReturnType<typeof readLedger> => ({
     ledger: null,
     problems: [
       makeProblem(
@@ -104,7 +107,7 @@ export function readLedger(
         {
           expected: 'the ledger as "npm run record" writes it',
           found,
-          cure: 'Nobody edits this file by hand: take back its last good version.',
+          cure,
         },
       ),
     ],
@@ -115,11 +118,19 @@ export function readLedger(
   } catch {
     return refuse('text that is not JSON');
   }
+  const version = versionOf(tree);
+  if (version !== null && version > 1)
+    return refuse(`version ${version}`, 'Use the version of Straightface that wrote it, or a later one.');
   const read = schema.safeParse(tree);
   if (read.success) return { ledger: read.data, problems: [] };
   const [issue] = read.error.issues;
   const path = issue?.path.map(String).join('.') ?? '';
   return refuse(path === '' ? 'something else' : `something else at ${path}`);
+}
+
+function versionOf(tree: unknown): number | null {
+  const read = z.looseObject({ version: z.int() }).safeParse(tree);
+  return read.success ? read.data.version : null;
 }
 
 /** How many tests were planned and what became of them. */

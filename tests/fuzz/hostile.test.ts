@@ -86,9 +86,103 @@ describe('refused with its place', () => {
       { 'reports/a b#c/report.md': twoHeads(), 'reports/a b#c/shots.csv': twoHeadsCsv },
       'folder-name reports/a b#c:null',
     ],
+    [
+      'the prototype as a contender',
+      { 'reports/two/report.md': twoHeads((front) => front.replace('alder: {label', '__proto__: {label')) },
+      'value-invalid reports/two/report.md:7',
+    ],
+    [
+      'a method of all objects as a metric',
+      { 'reports/two/report.md': twoHeads((front) => front.replace('{carry: 5 yd}', '{constructor: 5 yd}')) },
+      'unknown-metric reports/two/report.md:10',
+    ],
+    [
+      'a method of all objects as a value of the narrative',
+      { 'reports/two/report.md': `${twoHeads()}\n{{ mean carry constructor }}\n` },
+      'unknown-reference reports/two/report.md:20',
+    ],
+    [
+      'a tag that asks for code',
+      answered('title: !!js/function "function () {}"'),
+      'yaml-syntax reports/two/report.md:2',
+    ],
+    [
+      'an order sheet elsewhere',
+      {
+        'reports/two/report.md': twoHeads((front) =>
+          front.replace('session:', 'order_sheet: /etc/passwd\nsession:'),
+        ),
+      },
+      'path-outside-report reports/two/report.md:11',
+    ],
+    [
+      'a picture elsewhere',
+      { 'reports/two/report.md': `${twoHeads()}\n![x](https://other.test/x.png)\n` },
+      'link-refused reports/two/report.md:20',
+    ],
     ['content of another version', { 'shop.yaml': `schema: 2\n${shop}` }, 'value-invalid shop.yaml:1'],
   ])('%s', (_what, files, error) => {
     expect(refused(files)).toContain(error);
+  });
+
+  test('content of another version is told what to do', () => {
+    const [problem] = loadSite(contentFolder({ ...usual, 'shop.yaml': `schema: 2\n${shop}` })).problems;
+    expect(problem).toMatchObject({
+      expected: 'schema: 1, the only version that this Straightface reads',
+      found: '2',
+      cure: expect.stringContaining('its CHANGELOG says how to bring content along'),
+    });
+  });
+
+  test('a ledger of another version is not taken for a broken one', () => {
+    const ledger = JSON.stringify({ version: 2, plans: [], dropped: [], reports: [] });
+    const [problem] = loadSite(contentFolder({ ...usual, 'ledger.json': ledger })).problems;
+    expect(problem).toMatchObject({
+      kind: 'ledger-invalid',
+      found: 'version 2',
+      cure: 'Use the version of Straightface that wrote it, or a later one.',
+    });
+  });
+
+  test.each([
+    ['brackets', '['.repeat(50_000)],
+    ['quotes in quotes', `${'>'.repeat(20_000)}x`],
+    ['stars', '*a **a '.repeat(20_000)],
+    ['runs of backticks', Array.from({ length: 600 }, (_, i) => `${'`'.repeat(i + 1)}a`).join(' ')],
+    ['links in links', '[a]('.repeat(20_000)],
+    ['lists in lists', Array.from({ length: 1000 }, (_, i) => `${' '.repeat(i)}- a`).join('\n')],
+    ['braces', '{{'.repeat(50_000)],
+  ])(
+    'a narrative of nothing but %s is text, and soon read',
+    (_what, body) => {
+      const { reports, problems } = loadSite(
+        contentFolder({ ...usual, 'reports/two/report.md': `${twoHeads()}\n${body}\n` }),
+      );
+      expect([reports.length, problems.filter(({ severity }) => severity === 'error')]).toEqual([1, []]);
+    },
+    20_000,
+  );
+
+  test('methods of all objects as ids, clubs and headings are names like any other', () => {
+    const csv = twoHeadsCsv
+      .replaceAll('Alder', 'constructor')
+      .split('\n')
+      .map((line, index) => (line === '' ? line : `${line},${index === 0 ? 'hasOwnProperty' : '1'}`));
+    const { reports, problems } = loadSite(
+      contentFolder({
+        ...usual,
+        'reports/two/report.md': twoHeads((front) =>
+          front
+            .replace('alder: {label: Alder', 'constructor: {label: Alder')
+            .replace('{one: {', '{constructor: {'),
+        ),
+        'reports/two/shots.csv': csv.join('\n'),
+      }),
+    );
+    expect(problems).toEqual([]);
+    expect(reports[0]?.session.shots.map(({ contender, hitter }) => `${contender} ${hitter}`)).toContain(
+      'constructor constructor',
+    );
   });
 
   test('content of this version is read', () => {
