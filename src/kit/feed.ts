@@ -3,7 +3,7 @@ import { answerInShort } from '../prose/answer.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
 import type { Report } from './report.ts';
-import { golfersShotsAndOrder } from './whoAndHow.ts';
+import { golfersShotsAndOrder, standing } from './whoAndHow.ts';
 
 /** An entry of a feed; `date` is a day. */
 export interface FeedItem {
@@ -30,7 +30,7 @@ export function reportItems(reports: readonly Report[], absolute: Absolute): rea
               `Our interest: ${interestSentences(report.source).join(' ')}`,
               answerInShort(report.telling),
               golfersShotsAndOrder(report),
-              front.inventedData ? 'Invented data.' : '',
+              standing(report),
             ]
               .join(' ')
               .trim(),

@@ -5,8 +5,10 @@ import { unitFor } from '../prose/readerUnits.ts';
 import { capitalised, listed } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { publisherOf } from './interestInShort.ts';
+import { interestInShort, publisherOf } from './interestInShort.ts';
+import { kitOf } from './kitOf.ts';
 import type { Report } from './report.ts';
+import { standing } from './whoAndHow.ts';
 
 /** A node of linked data in the words of schema.org. */
 export type Node = { readonly [property: string]: Value };
@@ -28,6 +30,8 @@ export function structuredData(report: Report): Node {
       .toSorted()
       .at(-1) ?? null;
   const invented = front.inventedData ? 'Invented data. ' : '';
+  const stands = standing(report);
+  const [image] = kitOf(report).offered;
   const publisher: Node = {
     '@type': 'Organization',
     name: publisherOf(report),
@@ -72,13 +76,16 @@ export function structuredData(report: Report): Node {
         '@type': 'Article',
         ...(page === null ? {} : { '@id': `${page}#report`, url: page, mainEntityOfPage: page }),
         headline: front.title,
-        abstract: `${invented}${answerInShort(telling)}`,
-        ...(absolute === null ? {} : { image: absolute(`/reports/${slug}/charts/apart.png`) }),
+        abstract: `${stands} ${interestInShort(report)} ${answerInShort(telling)}`.trim(),
+        ...(absolute === null || image === undefined
+          ? {}
+          : { image: absolute(`/reports/${slug}/charts/${image.figure.id}.png`) }),
         datePublished: published,
         ...(latest === null ? {} : { dateModified: latest }),
         author: publisher,
         publisher,
-        isBasedOn: page === null ? (dataset['name'] ?? '') : { '@id': `${page}#data` },
+        isBasedOn:
+          page === null ? { '@type': 'Dataset', name: dataset['name'] ?? '' } : { '@id': `${page}#data` },
         ...(front.corrections.length === 0
           ? {}
           : {

@@ -63,9 +63,7 @@ describe('put together', () => {
     expect(told).toMatch(/^These four golfers together, each counting alike: Alder .* Birch/);
     expect(others).toBe('Other golfers cannot be judged from so few.');
     expect(without).toMatch(/^Without the first report: /);
-    expect(meetingsTable(same, 'Carry').rows[0]?.at(-1)).toBe(
-      'no, its order leaves the cause open',
-    );
+    expect(meetingsTable(same, 'Carry').rows[0]?.at(-1)).toBe('no, its order leaves the cause open');
     expect(meetingsTable(same, 'Carry').rows.map((row) => row[1])).toEqual(
       Array(5).fill('One golfer, 10 shots each'),
     );

@@ -1,8 +1,9 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { manyReports } from '../kit/manyReports.ts';
+import { oddBase } from '../kit/oddReports.ts';
 import { launch } from './browser.ts';
 import { builtUnder } from './kitFolder.ts';
 import { editionFiles, htmlFiles } from './pages.ts';
@@ -90,7 +91,10 @@ test('the feed says the interest before the answer, and of a withdrawn report wh
   );
   for (const item of items.filter((one) => one !== withdrawn)) {
     const words = child(item, 'description');
-    expect(words).toMatch(/^Our interest: We sell both new\. .* For this golfer.* Invented data\.$/s);
+    expect(words).toMatch(
+      /^Our interest: We sell both new\. .* For this golfer.* Invented data\.( Corrected 1 April 2026\.)?$/s,
+    );
+    expect(words.includes('Corrected')).toBe(child(item, 'title').includes('third'));
   }
 });
 
@@ -125,19 +129,62 @@ test('the sitemap names every page that searches should find, and those only', a
   );
 });
 
-test('every absolute address in pages and mails leads to a file of the site', () => {
-  const files = [...htmlFiles(site), ...editionFiles(site)];
-  const addresses = files.flatMap((file) =>
-    [...readFileSync(join(site, file), 'utf8').matchAll(/https:\/\/golf\.example(\/[^"\s<,#]*)/g)].map(
-      ([, path = '']) => path,
-    ),
-  );
-  expect(addresses.length).toBeGreaterThan(50);
-  const missing = addresses.filter((path) => {
-    const at = join(root, path.replace(/[.]$/, ''));
-    return !existsSync(path.endsWith('/') ? join(at, 'index.html') : at);
-  });
-  expect(missing).toEqual([]);
+test.each([
+  ['many reports of one pair', () => root, 'tests'],
+  ['reports that try the kit', () => inject('oddRoot'), oddBase],
+] as const)(
+  'every absolute address in pages and mails leads to a file of the site: %s',
+  (_name, at, base) => {
+    const folder = join(at(), base);
+    const files = [...htmlFiles(folder), ...editionFiles(folder)];
+    const addresses = files.flatMap((file) =>
+      [...readFileSync(join(folder, file), 'utf8').matchAll(/https:\/\/golf\.example(\/[^"\s<,#]*)/g)].map(
+        ([, path = '']) => path,
+      ),
+    );
+    expect(addresses.length).toBeGreaterThan(50);
+    const missing = addresses.filter((path) => {
+      const place = join(at(), path.replace(/[.]$/, ''));
+      return !existsSync(path.endsWith('/') ? join(place, 'index.html') : place);
+    });
+    expect(missing).toEqual([]);
+  },
+);
+
+test('charts, pages, frames and feeds of a report that was replaced and corrected say so, each by itself', () => {
+  const folder = join(inject('oddRoot'), oddBase);
+  const report = join(folder, 'reports/range-balls-replaced');
+  const charts = readdirSync(join(report, 'charts')).filter((file) => file.endsWith('.svg'));
+  expect(charts.length).toBeGreaterThan(4);
+  const read = (file: string): string => readFileSync(file, 'utf8').replaceAll(/\s+/g, ' ');
+  for (const chart of charts) {
+    const svg = read(join(report, 'charts', chart))
+      .replaceAll(/<[^>]*>/g, ' ')
+      .replaceAll(/\s+/g, ' ');
+    const frame = read(join(report, 'embed', chart.replace('.svg', ''), 'index.html'));
+    for (const text of [svg, frame]) {
+      expect(text, chart).toContain('Replaced by a newer report.');
+      expect(text, chart).toContain('Corrected 20 May 2026.');
+    }
+  }
+  const kit = read(join(report, 'kit/index.html'));
+  expect(kit).toContain('Corrected 20 May 2026; images taken before that day are out of date.');
+  expect(kit).toContain('A newer report has replaced this one.');
+  const corrections = read(join(folder, 'corrections.xml'));
+  expect(corrections).toMatch(/<title>Replaced: Two heads with range balls/);
+  expect(corrections).toMatch(/<title>Corrected: Two heads with range balls/);
+  expect(corrections.match(/<title>Corrected: Four heads with long names/g)).toHaveLength(2);
+  expect(read(join(folder, 'feed.xml'))).toContain('Replaced by a newer report. Corrected 20 May 2026.');
+  // Nothing of it stands on reports that stand as they were.
+  expect(read(join(folder, 'reports/clear-and-priced/charts/apart.svg'))).not.toMatch(/Replaced|Corrected/);
+});
+
+test('a frame speaks of nothing that stands around the chart on its page', () => {
+  const folder = join(inject('oddRoot'), oddBase);
+  const frames = htmlFiles(folder).filter((file) => file.includes('/embed/'));
+  expect(frames.length).toBeGreaterThan(30);
+  for (const file of frames)
+    expect(readFileSync(join(folder, file), 'utf8'), file).not.toMatch(/listed below|stands? below/);
 });
 
 test('a withdrawn report gives nothing away, a corrected chart says so', () => {
