@@ -6,7 +6,7 @@ export interface SiteFiles {
   readonly bytes: (address: string) => Uint8Array | null;
 }
 
-/** Larger than this and the fonts stay out: the system's own take their place. */
+/** No file is larger, bytes: fonts stay out first, then drawings, as `withinLimit` says. */
 export const oneFileLimit = 400_000;
 
 /**
@@ -21,7 +21,44 @@ export function oneFile(page: string, files: SiteFiles, origin: string | null): 
   );
   const css = sheets.map((address) => files.text(address) ?? '').join('\n');
   const whole = assembled(page, withFonts(css, files), origin);
-  return Buffer.byteLength(whole) < oneFileLimit ? whole : assembled(page, withoutFonts(css), origin);
+  return Buffer.byteLength(whole) < oneFileLimit
+    ? whole
+    : withinLimit(assembled(page, withoutFonts(css) + narrowAlone, origin));
+}
+
+/** A drawing for phones that stands at every width, without the wide one beside it. */
+const narrowAlone = '.figure .chart-narrow.alone{display:block}';
+
+const noDrawing =
+  '<p>The drawing of so many shots is too large for one file. The same in words and numbers stands below it.</p>';
+
+/**
+ * A file without fonts made small enough, where it is not: the largest drawings are there once, as for phones, instead
+ * of twice; and if that is not enough the largest are left to their words and numbers.
+ */
+function withinLimit(whole: string): string {
+  let file = whole;
+  // Drawings hold no div of their own.
+  const pairs = [
+    ...whole.matchAll(/<div class="chart-wide">[^]*?<\/div>\s*<div class="chart-narrow">[^]*?<\/div>/g),
+  ]
+    .map(([pair]) => ({ pair, alone: onlyNarrow(pair) }))
+    .toSorted((x, y) => y.pair.length - x.pair.length);
+  for (const { pair, alone } of pairs) {
+    if (Buffer.byteLength(file) < oneFileLimit) return file;
+    file = file.replace(pair, () => alone);
+  }
+  for (const { alone } of pairs) {
+    if (Buffer.byteLength(file) < oneFileLimit) return file;
+    file = file.replace(alone, () => noDrawing);
+  }
+  return file;
+}
+
+function onlyNarrow(pair: string): string {
+  return pair
+    .slice(pair.indexOf('<div class="chart-narrow">'))
+    .replace('class="chart-narrow"', 'class="chart-narrow alone"');
 }
 
 // Astro leaves < and > in the values of attributes as they are; only quotes end a value.

@@ -67,3 +67,29 @@ test('one file leaves out fonts that would make it too large, and links that lea
   expect(file).toContain('body{color:red}');
   expect(file).toContain('<span>There</span> <a href="#y">Here</a>');
 });
+
+test('one file with more drawings than it may hold: the largest once, as for phones; then the largest not at all', () => {
+  const drawing = (size: number): string => `<svg>${'m'.repeat(size)}</svg>`;
+  const figure = (name: string, size: number): string =>
+    `<figure>${name}<div class="chart-wide">${drawing(size)}</div><div class="chart-narrow">${drawing(size)}</div></figure>`;
+  const of = (...sizes: readonly number[]): string =>
+    oneFile(
+      page.replace(
+        '<a href="/x/">',
+        `${sizes.map((size, index) => figure(`F${index}`, size)).join('')}<a href="/x/">`,
+      ),
+      files(30),
+      null,
+    );
+  const fits = of(20_000, 60_000);
+  expect(fits).not.toContain('alone"');
+  const twice = of(20_000, 150_000, 30_000);
+  expect(Buffer.byteLength(twice)).toBeLessThan(oneFileLimit);
+  expect(twice).toMatch(/F1<div class="chart-narrow alone"><svg>m+<\/svg><\/div><\/figure>/);
+  expect(twice).toContain('.figure .chart-narrow.alone{display:block}');
+  expect(twice.match(/class="chart-wide"/g)).toHaveLength(2);
+  const huge = of(20_000, 250_000, 200_000, 90_000);
+  expect(Buffer.byteLength(huge)).toBeLessThan(oneFileLimit);
+  expect(huge).toContain('F1<p>The drawing of so many shots is too large for one file.');
+  expect(huge).toMatch(/F2<div class="chart-narrow alone">/);
+});
