@@ -176,7 +176,7 @@ function rowName(meeting: Meeting): string {
 }
 
 /** One row a report: who hit, where, in front of what, and whether it counts; `group` tells tables of a page apart. */
-export function meetingsTable({ meetings }: MeetingsOfBuilds, group: string): Table {
+export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: string): Table {
   return {
     caption: `The reports and their conditions: ${group}`,
     head: ['Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Put together'],
@@ -190,14 +190,14 @@ export function meetingsTable({ meetings }: MeetingsOfBuilds, group: string): Ta
         front.conditions.place ?? 'not recorded',
         `${monitor}. ${readingWords(report)}`,
         front.conditions.monitor?.normalisedTo ?? 'not recorded',
-        countsWords(meeting),
+        countsWords(meeting, pooled.kind !== 'none'),
       ];
     }),
   };
 }
 
-function countsWords(meeting: Meeting): string {
-  if (counts(meeting)) return 'yes';
+function countsWords(meeting: Meeting, pooled: boolean): string {
+  if (counts(meeting)) return pooled ? 'yes' : 'not yet';
   if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
   if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
   return 'no, its order leaves the cause open';

@@ -69,6 +69,16 @@ describe('put together', () => {
     );
   });
 
+  test('a report that stands alone is not said to be put together', () => {
+    if (same === undefined || other === undefined) throw new Error('no group');
+    expect(meetingsTable(other, 'Carry').rows.map((row) => row.at(-1))).toEqual(['not yet']);
+    expect(
+      meetingsTable(same, 'Carry')
+        .rows.map((row) => row.at(-1))
+        .slice(1),
+    ).toEqual(Array(4).fill('yes'));
+  });
+
   test('has a chart with a row a report and one together', () => {
     if (same === undefined || other === undefined) throw new Error('no group');
     const figure = meetingsFigure(same, 'meetings-1');
