@@ -134,6 +134,7 @@ export const problemKinds = {
   'club-filled-down': { severity: 'warning', title: 'Blank club cells were filled from above' },
   'club-names-merged': { severity: 'warning', title: 'Spellings of one club were merged' },
   'hitter-names-merged': { severity: 'warning', title: 'Spellings of one hitter were merged' },
+  'club-like-summary': { severity: 'warning', title: 'A club is named like a row of averages' },
   'similar-club-names': { severity: 'warning', title: 'Two clubs have nearly the same name' },
   'hitter-missing': { severity: 'warning', title: 'Some shots name no hitter' },
   'multiple-hitters': { severity: 'warning', title: 'More than one hitter' },

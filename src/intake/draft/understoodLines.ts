@@ -39,7 +39,7 @@ function shots({ shots: all, markedExcluded, warmUps }: Understood): string {
 function compared({ contenders }: Understood): string {
   const listed = contenders.map(named).join(', ');
   if (contenders.length < fewestContenders)
-    return `${listed} (a report needs two: add the file of the other, or a column that names them)`;
+    return `${listed} (a report needs two: name this file and that of the other in one go, or add a column that names them)`;
   if (contenders.length > mostContenders)
     return `${listed} (${contenders.length}; a report compares ${mostContenders} at most: split the file)`;
   return listed;

@@ -61,11 +61,11 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
       'header-missing',
       { line: 1 },
       {
-        expected: 'a line of headings such as Club, Carry (yd), Ball speed (mph)',
+        expected: 'a line of headings in English words, such as Club, Carry (yd), Ball speed (mph)',
         found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
         cure: stated
           ? 'the first line states a delimiter with which no headings can be read; correct it or take it out'
-          : 'export with a line of headings, or name the columns in the report under "columns"',
+          : 'export with such headings, or write a report that names the columns under "columns"',
       },
     );
     return nothing();

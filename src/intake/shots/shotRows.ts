@@ -1,6 +1,7 @@
 import type { MetricId } from '../../trade/metrics.ts';
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
+import { reportClubsLikeSummaries } from './clubsLikeSummaries.ts';
 import { decideDecimalMark } from './decimalMark.ts';
 import { findRepeatedRows } from './duplicates.ts';
 import { readHitters, reportHitters } from './hitters.ts';
@@ -88,6 +89,7 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
   }
   shots.sort((a, b) => a.line - b.line);
   reportNames('club', clubs, report);
+  reportClubsLikeSummaries(shots, report);
   reportNames('hitter', people, report);
   reportHitters(
     shots.map(({ hitter }) => hitter),

@@ -21,6 +21,7 @@ const files: Readonly<Record<string, string | readonly number[]>> = {
   'nul-byte': headings + good + '5,Alder,15\0.2,241,2.0\n',
   'unclosed-quote': headings + good + '5,"Alder,155.2,241,2.0\n6,Alder,155.2,241,2.0\n',
   'header-missing': '1,Alder,155.1,248.2\n2,Alder,155.2,249.2\n',
+  'club-like-summary': 'Club,Carry (yd)\nAlder,248.2\nAlder,249.1\nAlder,250.3\nAverage,249.2\n',
   'delimiter-changes': 'Shot,Club,Carry (yd)\n1,Alder,248.2\nShot;Club;Carry (yd)\n2;Alder;249.1\n',
   'heading-ambiguous': 'Shot,Club,Speed (mph),Carry (yd)\n1,Alder,155.1,248.2\n',
   'duplicate-column': 'Club,Carry (yd),Carry (yd)\nAlder,248.2,240.1\n',
@@ -116,9 +117,13 @@ it('are plain, placed, and say what to do', () => {
       found: a quote that opens and does not close before the next cell
       Close that quote or take it away; everything behind it may be misread.
     header-missing (error) line 1, cell -
-      expected: a line of headings such as Club, Carry (yd), Ball speed (mph)
+      expected: a line of headings in English words, such as Club, Carry (yd), Ball speed (mph)
       found: 1,Alder,155.1,248.2
-      Export with a line of headings, or name the columns in the report under "columns".
+      Export with such headings, or write a report that names the columns under "columns".
+    club-like-summary (warning) line 5, cell -
+      expected: the name of what was hit
+      found: Average (1 row)
+      If these rows sum up shots, export the file without them, or delete them and say so in the report; they count as shots now.
     delimiter-changes (warning) line 3, cell -
       expected: one delimiter in the whole file
       found: headings that can be read with another one only

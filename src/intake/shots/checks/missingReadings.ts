@@ -1,22 +1,36 @@
 import { metricIds, metrics } from '../../../trade/metrics.ts';
 import { problemOf, shots, type Check } from './check.ts';
 
-/** Says for each column how many counted shots have no reading; a reader should know what an average rests on. */
+/**
+ * Says how many counted shots have no reading; a reader should know what an average rests on. Columns that lack the same
+ * shots are told in one go: a shot that the monitor missed lacks them all.
+ */
 export const checkMissingReadings: Check = (session) => {
   const counted = session.shots.filter(({ excluded }) => excluded === null);
-  return metricIds.flatMap((id) => {
+  const lacking = metricIds.flatMap((id) => {
     if (session.columns[id] === undefined) return [];
     const without = counted.filter(({ values }) => (values[id] ?? null) === null);
-    const { name } = metrics[id];
-    if (without.length === 0) return [];
+    return without.length === 0 ? [] : [{ id, without }];
+  });
+  const alike = Map.groupBy(lacking, ({ without }) =>
+    without.map(({ place }) => `${place.file}:${place.line}`).join(),
+  );
+  return [...alike.values()].flatMap((own) => {
+    const [first] = own;
+    if (first === undefined) return [];
+    const { id, without } = first;
+    const names = own.map(({ id: each }) => metrics[each].name);
     const all = without.length === counted.length;
     return problemOf('readings-missing', session, id, without, {
-      expected: `${name} for every shot`,
+      expected: `${joined(names, 'and')} for every shot`,
       found: all ? 'no reading at all' : 'no reading',
       cure: 'nothing need be done: averages use the shots that have a reading, and the page says how many',
       forReader: all
-        ? `No shot has a reading of ${name}.`
-        : `${shots(without.length)} of ${counted.length} had no ${name} reading.`,
+        ? `No shot has a reading of ${joined(names, 'or')}.`
+        : `${shots(without.length)} of ${counted.length} had no reading of ${joined(names, 'or')}.`,
     });
   });
 };
+
+const joined = (names: readonly string[], word: 'and' | 'or'): string =>
+  [names.slice(0, -1).join(', '), ...names.slice(-1)].filter((part) => part !== '').join(` ${word} `);
