@@ -117,7 +117,7 @@ describe.each(allPages)('$name', ({ folder, file }) => {
       const recorded = Number(/^<figure[^>]*\sdata-recorded="(\d+)"/.exec(figure)?.[1]);
       expect(recorded).toBeGreaterThan(0);
       const caption = /<figcaption>[\s\S]*<\/figcaption>/.exec(figure)?.[0] ?? '';
-      if (recorded > 1) expect(caption).toMatch(/<p>\s*(All [\w,]+|[\d,]+ of [\d,]+) \w+ drawn\./);
+      if (recorded > 1) expect(caption).toMatch(/<p>\s*(Both|All [\w,]+|[\d,]+ of [\d,]+) \w+ drawn\./);
     }
   });
 
@@ -184,4 +184,18 @@ test('the site has its pages', () => {
   expect(demoPages.map(({ file }) => pathOf(file))).toEqual(
     expect.arrayContaining(['/', '/404.html', '/method/']),
   );
+});
+
+test('abbreviations are written out where they are first met, on pages of pairs and contenders too', () => {
+  const main = (page: string): string => page.slice(page.indexOf('<main'), page.indexOf('</main>'));
+  const withRpm = allPages.filter(
+    ({ folder, file }) =>
+      /^(pairs|contenders)\//.test(file) &&
+      /\brpm\b/.test(main(readFileSync(join(folder, file), 'utf8')).replace(/<[^>]*>/g, ' ')),
+  );
+  expect(withRpm.length).toBeGreaterThan(1);
+  for (const { folder, file } of withRpm) {
+    const words = main(readFileSync(join(folder, file), 'utf8'));
+    expect(words).toContain('<a href="/glossary/#rpm">rpm</a> (turns a minute)');
+  }
 });

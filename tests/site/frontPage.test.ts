@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { describe, expect, inject, test } from 'vitest';
 
 const front = (folder: string): string => readFileSync(join(folder, 'index.html'), 'utf8');
@@ -23,16 +23,27 @@ describe('the front page', () => {
   });
 
   test('puts reports in sections by what was compared, newest first, each kind linked above', () => {
-    const kinds = [...demo.matchAll(/<h2 id="(kind-\d+)">([^<]+)<\/h2>/g)];
-    expect(kinds.map(([, , title]) => title)).toEqual(['Balls', 'Clubs', 'Shafts', 'Grooves']);
-    for (const [, id = ''] of kinds) expect(demo).toContain(`href="#${id}"`);
-    const dates = [...demo.matchAll(/shots, (\d+ \w+ \d{4})\./g)].map(([, date = '']) =>
-      Date.parse(`${date} UTC`),
+    const written = readdirSync(resolve('content/reports')).map((slug) => {
+      const text = readFileSync(join(resolve('content/reports'), slug, 'report.md'), 'utf8');
+      const valueOf = (key: string): string => new RegExp(`^${key}: (.+)$`, 'm').exec(text)?.[1] ?? '';
+      return { varied: valueOf('varied'), date: Date.parse(valueOf('date')) };
+    });
+    const byKind = Map.groupBy(
+      written.sort((one, other) => other.date - one.date),
+      ({ varied }) => varied,
     );
-    expect(dates).toHaveLength(5);
-    // The two reports of balls stand together, the newer first; then the other kinds, newest first.
-    expect([...dates.slice(2)].sort((one, other) => other - one)).toEqual(dates.slice(2));
-    expect(dates[0]).toBeGreaterThan(dates[1] ?? 0);
+    const sections = demo.split(/<h2 id="kind-\d+">/).slice(1);
+    expect(sections.length).toBeGreaterThan(3);
+    const titles = sections.map((section) => section.slice(0, section.indexOf('<')));
+    expect(titles.map((title) => title.toLowerCase().replace(/s$/, ''))).toEqual(
+      [...byKind.keys()].map((varied) => varied.replace(/s$/, '')),
+    );
+    for (const [id] of [...demo.matchAll(/kind-\d+(?=">[^<]+<\/h2>)/g)])
+      expect(demo).toContain(`href="#${id}"`);
+    const dates = sections.map((section) =>
+      [...section.matchAll(/shots, (\d+ \w+ \d{4})\./g)].map(([, date = '']) => Date.parse(`${date} UTC`)),
+    );
+    expect(dates).toEqual([...byKind.values()].map((own) => own.map(({ date }) => date)));
   });
 
   test('keeps replaced and withdrawn reports in the list and says so', () => {
