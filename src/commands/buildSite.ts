@@ -74,12 +74,14 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
     terminal.writeError(asItWas(outDir));
     return { built: false, problems: site.problems, stages: times.stages() };
   }
+  terminal.write('Writing the pages.\n');
   try {
     await buildAside(site, contentDir, outDir, times);
   } catch (error) {
     // Not the content's fault: say so shortly; the whole trail is for those who look for it.
     const what = error instanceof Error ? error.message : String(error);
-    terminal.writeError(`The pages could not be built: ${what}\n${asItWas(outDir)}`);
+    const cure = /Cannot find (?:module|package)/.test(what) ? 'A package is missing: run npm ci.\n' : '';
+    terminal.writeError(`The pages could not be built: ${what}\n${cure}${asItWas(outDir)}`);
     if (process.env['DEBUG'] !== undefined && error instanceof Error)
       terminal.writeError(`${error.stack ?? ''}\n`);
     return { built: false, problems: site.problems, stages: times.stages() };
@@ -108,6 +110,8 @@ async function readSite(contentDir: string, terminal: Terminal, times: StageTime
     const content = openContent(contentDir, [], cached);
     return content.slugs.filter((slug) => !content.isKnown(slug));
   });
+  const shown = missing.length === 1 ? '1 report is' : `${missing.length} reports are`;
+  if (missing.length > 0) terminal.write(`${shown} new or changed; working out what the shots say.\n`);
   if (missing.length > fewReports) {
     const tell = missing.length > manyReports ? progress(missing.length, terminal) : () => {};
     await times.time('analysis, charts and their rasters', () =>

@@ -12,8 +12,8 @@ const read = readArguments(
   terminal,
 );
 process.exitCode =
-  read === null
-    ? 1
+  'exitCode' in read
+    ? read.exitCode
     : checkContent({
         contentDir: contentFolder(),
         only: read.positionals,

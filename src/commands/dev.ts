@@ -12,6 +12,9 @@ const read = readArguments(
   'npm run dev [-- --port 4321]',
   terminal,
 );
-const port = read === null ? undefined : readPort(read.values.port, terminal);
-if (port === undefined) process.exitCode = 1;
-else await devSite({ contentDir: contentFolder(), port, terminal });
+if ('exitCode' in read) process.exitCode = read.exitCode;
+else {
+  const port = readPort(read.values.port, terminal);
+  if (port === undefined) process.exitCode = 1;
+  else await devSite({ contentDir: contentFolder(), port, terminal });
+}

@@ -26,8 +26,8 @@ function fromWhereTyped(path: string): string {
 }
 
 process.exitCode =
-  read === null
-    ? 1
+  'exitCode' in read
+    ? read.exitCode
     : draftCommand({
         contentDir: contentFolder(),
         paths: read.positionals.map(fromWhereTyped),

@@ -9,8 +9,7 @@ import { processTerminal } from './terminal.ts';
 /** `npm run plan`: by flags, or asking at the terminal for whatever they leave open. */
 const terminal = processTerminal();
 const read = readArguments(process.argv.slice(2), planFlags, planUsage, terminal);
-if (read === null) process.exitCode = 1;
-else if (read.values.help === true) terminal.write(`${planUsage}\n`);
+if ('exitCode' in read) process.exitCode = read.exitCode;
 else if (read.positionals.length > 0) {
   terminal.writeError(`Not understood: ${read.positionals.join(' ')}\nUse: ${planUsage}\n`);
   process.exitCode = 1;

@@ -12,9 +12,12 @@ const read = readArguments(
   'npm run preview [-- --port 4321]',
   terminal,
 );
-const port = read === null ? undefined : readPort(read.values.port, terminal);
-const preview =
-  port === undefined
-    ? null
-    : await previewSite({ contentDir: contentFolder(), outDir: outFolder(), port, terminal });
-if (preview === null) process.exitCode = 1;
+if ('exitCode' in read) process.exitCode = read.exitCode;
+else {
+  const port = readPort(read.values.port, terminal);
+  const preview =
+    port === undefined
+      ? null
+      : await previewSite({ contentDir: contentFolder(), outDir: outFolder(), port, terminal });
+  if (preview === null) process.exitCode = 1;
+}

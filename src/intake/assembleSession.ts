@@ -80,8 +80,11 @@ function clubOf(row: ShotRow, file: string, contenderOf: (name: string) => strin
 
 /** What was hit, as the row names it; where it names nothing, the file does. */
 export function clubName({ club }: ShotRow, file: string): string {
-  return club ?? (file.split('/').pop() ?? file).replace(/\.[^.]+$/, '');
+  return club ?? nameInFile(file);
 }
+
+/** The name that a file of a single contender gives it. */
+export const nameInFile = (file: string): string => (file.split('/').pop() ?? file).replace(/\.[^.]+$/, '');
 
 function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
   const [only] = hitters;

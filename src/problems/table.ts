@@ -44,7 +44,7 @@ export function problemTable(problems: readonly Problem[], options: TableOptions
   );
   const more = `and ${countInWords(countProblems(rest))} more. ${options.howToSeeAll ?? ''}`.trim();
   return [
-    `${countInWords(countProblems(problems))}, each at file:line:column`,
+    `${countInWords(countProblems(problems))}, ${problems.length === 1 ? 'at' : 'each at'} file:line:column`,
     ...blocks,
     ...(rest.length === 0 ? [] : [more]),
   ].join('\n\n');

@@ -4,7 +4,8 @@ import { readShop } from '../intake/authored/readShop.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import type { Shared } from '../intake/authored/shared.ts';
-import { contenderMatcher } from '../intake/contenderNames.ts';
+import { nameInFile } from '../intake/assembleSession.ts';
+import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
@@ -211,11 +212,13 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
   const { source } = first;
   if (source === null) {
     // What is wrong with the session is shown in the same go as what is wrong with the report.
-    const { hitters } = looseAnswers(file, text);
+    const { hitters, orderSheet, contenderNames } = looseAnswers(file, text);
     const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
+    const known = new Set(contenderNames.map(foldedName));
+    const isContender = (name: string): boolean => orderSheet !== null || known.has(foldedName(name));
     const problems = [
       ...first.problems,
-      ...ofSession.filter((problem) => !isAnswered(problem, hitters)),
+      ...ofSession.filter((problem) => !isAnswered(problem, hitters, isContender)),
       ...privacyProblems(file, text, csvBeside(folder, slug)),
     ];
     const unfinished = isUnfinished(file, text, shared);
@@ -233,6 +236,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     }),
   );
   const joined = withOrderSheet(folder, source, shotFiles);
+  const contenderOf = contenderMatcher(source.front.contenders);
   return {
     slug,
     file,
@@ -253,7 +257,10 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       ),
       ...joined.shotFiles
         .flatMap(({ problems }) => problems)
-        .filter((problem) => !isAnswered(problem, source.front.hitters.length)),
+        .filter(
+          (problem) =>
+            !isAnswered(problem, source.front.hitters.length, (name) => contenderOf(name) !== null),
+        ),
     ],
   };
 }
@@ -306,9 +313,19 @@ function csvBeside(folder: ContentFolder, slug: string): { file: string; bytes: 
   });
 }
 
-/** A report that lists its hitters has answered what the reader of its file alone must ask. */
-function isAnswered({ kind }: Problem, hitters: number): boolean {
-  return kind === 'multiple-hitters' && hitters > 1;
+/**
+ * Whether a report has answered what the reader of its file alone must ask: it lists its hitters, or knows what was
+ * hit in a file that does not say so.
+ *
+ * @param isContender whether the report has a contender of that name
+ */
+function isAnswered(
+  { kind, file }: Problem,
+  hitters: number,
+  isContender: (name: string) => boolean,
+): boolean {
+  if (kind === 'multiple-hitters') return hitters > 1;
+  return kind === 'club-column-missing' && isContender(nameInFile(file));
 }
 
 function sessionFileMissing(name: string, index: number, folder: ContentFolder, source: Source): Problem {

@@ -46,6 +46,13 @@ describe('building a content folder that lies elsewhere', () => {
   const out = freshFolder();
   const first = build(content, out);
 
+  test('says what it is at before anything takes long', () => {
+    // Whether the two are in the cache already depends on earlier runs.
+    expect(first.said).toMatch(
+      /^(?:2 reports are new or changed; working out what the shots say\.\n)?Writing the pages\.\n/,
+    );
+  });
+
   test('writes its pages and findings, drafts left out', () => {
     expect(first).toMatchObject({ status: 0 });
     expect(existsSync(join(out, 'reports/two-heads/index.html'))).toBe(true);

@@ -73,4 +73,19 @@ describe('as a process', () => {
     );
     expect(stderr).not.toContain(' at ');
   });
+
+  test.each(['check', 'draft', 'dev', 'plan', 'preview', 'record'])(
+    '%s --help says how to use it',
+    (name) => {
+      const { status, stdout, stderr } = run(`"$NODE" src/commands/${name}.ts --help`, contentFolder(sound));
+      expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+      expect(stdout).toMatch(new RegExp(`^npm run ${name}\\b`));
+    },
+  );
+
+  test('nor is an unknown argument of record a crash', () => {
+    const { status, stderr } = run('"$NODE" src/commands/record.ts --dorp x', contentFolder(sound));
+    expect(status).toBe(1);
+    expect(stderr).toBe(`Unknown option '--dorp'.\nUse: npm run record [-- --drop NAME --reason "why"]\n`);
+  });
 });

@@ -166,7 +166,11 @@ describe('what the files tell is filled in', () => {
     const paths = ['a/alder.csv', 'b/Birch 2.csv'].map((name) => join(content, name));
     expect(draft(content, paths).said).toContain('compared  alder 3, Birch 2 3');
     expect(inside(join(content, 'reports/alder-birch-2'))).toEqual(['Birch 2.csv', 'alder.csv', 'report.md']);
+    // The draft says what was hit in each, so nobody need be asked to: not now, nor by any later check.
+    expect(draft(content, paths, { slug: 'again' }).said).not.toContain('The file names no club');
     fill(content, 'alder-birch-2');
+    expect(check(content).said).not.toContain('alder-birch-2/alder.csv');
+    fill(content, 'again');
     expect(check(content)).toMatchObject({ status: 0 });
     // Two files of one name both find their place.
     draft(content, [join(content, 'a/alder.csv'), join(content, 'b/alder.csv')], { slug: 'same' });

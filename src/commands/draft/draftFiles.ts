@@ -3,6 +3,7 @@ import { basename, join } from 'node:path';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
+import type { ProblemKind } from '../../problems/kinds.ts';
 import { visible, visibleJson } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sources.ts';
@@ -61,10 +62,13 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
     terminal.write(`${understoodText(names, read.understood)}\n`);
   }
   const { openColumns } = read;
-  // The draft lists everybody who hit: what the reader of the file alone must ask is answered.
+  // The draft lists everybody who hit, and one thing for each of several files: what the reader of a file alone must
+  // ask is answered.
+  const answered: readonly ProblemKind[] =
+    files.length > 1 ? ['multiple-hitters', 'club-column-missing'] : ['multiple-hitters'];
   const problems = read.shotFiles
     .flatMap(({ problems: own }) => own)
-    .filter(({ kind }) => kind !== 'multiple-hitters');
+    .filter(({ kind }) => !answered.includes(kind));
   const slug = slugFor(request, names);
   const mustBeMended = openColumns === null;
   const before = (name: string): string => shownPath(paths[names.indexOf(name)] ?? name, contentDir);
@@ -100,7 +104,7 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
     const file = join(contentDir, 'reports', slug, 'report.md');
     const units = openColumns.map(({ heading }) => visible(heading)).join(', ');
     terminal.write(
-      `Wrote ${visible(file)}${units === '' ? '' : `\nIt asks for the units that the file does not state: ${units}.`}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
+      `Wrote ${visible(file)}${units === '' ? '' : `\nIt asks for the units that the file does not state: ${units}.`}\nAnswer what stands empty there; "npm run check -- ${slug}" tells what must still be answered, and "npm run dev" shows the page meanwhile.\n\n`,
     );
   }
   return { slug, status: 0 };

@@ -20,7 +20,6 @@ export interface PlanOptions {
   readonly 'warm-up'?: string;
   readonly 'dry-run'?: boolean;
   readonly yes?: boolean;
-  readonly help?: boolean;
 }
 
 /** The same for `parseArgs`. */
@@ -45,7 +44,6 @@ export const planFlags = {
   'warm-up': { type: 'string' },
   'dry-run': { type: 'boolean' },
   yes: { type: 'boolean' },
-  help: { type: 'boolean' },
 } as const;
 
 export const planUsage = `npm run plan -- --contender NAME --contender NAME [--contender NAME ...]

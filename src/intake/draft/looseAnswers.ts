@@ -14,13 +14,15 @@ export interface LooseAnswers {
   readonly options: ShotFileOptions;
   /** How many hitters the report lists. */
   readonly hitters: number;
+  /** Ids of the contenders and every name that the report has for them. */
+  readonly contenderNames: readonly string[];
 }
 
 /** As much of the front matter as can be used by itself; whatever else is wrong with it is not looked at. */
 export function looseAnswers(file: string, text: string): LooseAnswers {
   const { yaml } = splitReport(file, text);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
-  if (tree === null) return { session: [], orderSheet: null, options: {}, hitters: 0 };
+  if (tree === null) return { session: [], orderSheet: null, options: {}, hitters: 0, contenderNames: [] };
   const session = readWith(sessionFiles, tree['session']);
   const stated = readWith(columns, withoutEmpty(tree['columns'] ?? {}));
   const orderSheet = readWith(fileInside, tree['order_sheet']);
@@ -29,11 +31,22 @@ export function looseAnswers(file: string, text: string): LooseAnswers {
     session: 'value' in session ? session.value : [],
     orderSheet: 'value' in orderSheet ? orderSheet.value : null,
     hitters: isBlock(hitters) ? Object.keys(hitters).length : 0,
+    contenderNames: namesIn(tree['contenders']),
     options: {
       ...('value' in stated ? { columns: stated.value } : {}),
       ...(typeof varied === 'string' && !isUnanswered(varied) ? { varied } : {}),
     },
   };
+}
+
+function namesIn(contenders: Tree | undefined): readonly string[] {
+  if (!isBlock(contenders)) return [];
+  return Object.entries(contenders).flatMap(([id, contender]) => {
+    const { label, short, match } = isBlock(contender) ? contender : {};
+    return [id, label, short, ...(Array.isArray(match) ? match : [match])].filter(
+      (name) => typeof name === 'string',
+    );
+  });
 }
 
 function withoutEmpty(tree: Tree): Tree {

@@ -152,7 +152,7 @@ function reportSetAside(shots: readonly ShotRow[], report: Report): void {
       {
         expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
         found: null,
-        cure: 'say in the report which contender this file belongs to',
+        cure: 'name the file under "match" of its contender; if several were hit, list what was hit with each shot in an order sheet and name that under order_sheet',
       },
     );
   }

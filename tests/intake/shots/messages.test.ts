@@ -249,7 +249,7 @@ it('are plain, placed, and say what to do', () => {
     club-column-missing (warning) line -, cell -
       expected: a column headed Club, or a line such as "Club: Head A" above the headings
       found: nothing
-      Say in the report which contender this file belongs to.
+      Name the file under "match" of its contender; if several were hit, list what was hit with each shot in an order sheet and name that under order_sheet.
     club-from-title (warning) line 2, cell -
       expected: a column headed Club, or a line such as "Club: Head A" above the headings
       found: Alder, Birch
