@@ -5,13 +5,14 @@ import { readArguments } from './arguments.ts';
 import { draftCommand } from './draft/draftCommand.ts';
 import { processTerminal } from './terminal.ts';
 
-/** `npm run draft [-- FILE.csv ...] [--slug name] [--dry-run] [--json]` */
+/** `npm run draft [-- FILE.csv ...] [--slug name] [--warm-ups 10] [--dry-run] [--json]` */
 const terminal = processTerminal();
-const usage = 'npm run draft -- FILE.csv [FILE.csv ...] [--slug name] [--dry-run] [--json]';
+const usage = 'npm run draft -- FILE.csv [FILE.csv ...] [--slug name] [--warm-ups 10] [--dry-run] [--json]';
 const read = readArguments(
   process.argv.slice(2),
   {
     slug: { type: 'string' },
+    'warm-ups': { type: 'string', default: '0' },
     'dry-run': { type: 'boolean', default: false },
     json: { type: 'boolean', default: false },
   },
@@ -32,6 +33,7 @@ process.exitCode =
         contentDir: contentFolder(),
         paths: read.positionals.map(fromWhereTyped),
         slug: read.values.slug ?? null,
+        warmUps: read.values['warm-ups'],
         dryRun: read.values['dry-run'],
         json: read.values.json,
         terminal,

@@ -32,10 +32,10 @@ async function planned(files: Readonly<Record<string, string>> = {}, slugs = ['t
   return content;
 }
 
-function draft(contentDir: string, names: readonly string[] = [], slug: string | null = null) {
+function draft(contentDir: string, names: readonly string[] = [], slug: string | null = null, warmUps = '0') {
   const { terminal, said } = listen();
   const paths = names.map((name) => join(contentDir, name));
-  const status = draftCommand({ contentDir, paths, slug, dryRun: false, json: false, terminal });
+  const status = draftCommand({ contentDir, paths, slug, warmUps, dryRun: false, json: false, terminal });
   return { status, said: said() };
 }
 
@@ -106,6 +106,43 @@ describe('a session that was planned goes into the draft of its plan', () => {
     expect(report?.session.shots.map(({ contender }) => contender)).toEqual(
       entries(content).map(({ contender }) => contender?.toLowerCase()),
     );
+  });
+
+  test('warm-up swings that the monitor counted are put before the order', async () => {
+    const content = await planned({ 'x.csv': shots(34, number), 'y.csv': shots(34, number) });
+    const sheet = join(content, 'reports/two-heads/order.csv');
+    // As a spreadsheet with commas in its numbers saves it, with a note.
+    writeFileSync(
+      sheet,
+      readFileSync(sheet, 'utf8')
+        .replaceAll(',', ';')
+        .replace(/^(3;.*;);/m, '$1;"ball; split"'),
+    );
+    const before = entries(content);
+    expect(draft(content, ['x.csv']).said).toContain(
+      'has 34 shots; the order sheet lists 24 (if the first 10 were warm-up swings, add --warm-ups 10)',
+    );
+    expect(draft(content, ['x.csv'], null, 'ten').said).toContain('--warm-ups ten: a whole number up to 99.');
+    expect(draft(content, ['x.csv'], 'another', '10').said).toContain('this is none. Nothing was written.');
+    const run = draft(content, ['x.csv'], null, '10');
+    expect(run.status, run.said).toBe(0);
+    expect(run.said).toContain('shots     24 (10 warm-up swings not counted)');
+    const after = entries(content);
+    expect(after.slice(0, 10).map(({ shot, contender }) => [shot, contender])).toEqual(
+      Array.from({ length: 10 }, (_, index) => [index + 1, null]),
+    );
+    expect(after.slice(10).map(({ shot, contender, note }) => [shot, contender, note])).toEqual(
+      before.map(({ shot, contender, note }) => [shot + 10, contender, note]),
+    );
+    fill(content);
+    const { terminal, said } = listen();
+    expect(checkContent({ contentDir: content, only: [], json: false, terminal }), said()).toBe(0);
+    const [report] = loadSite(content).reports;
+    expect(report?.session.warmUps).toBe(10);
+    expect(report?.session.shots.map(({ shotNo, contender }) => [shotNo, contender])).toEqual(
+      before.map(({ shot, contender }) => [shot + 10, contender?.toLowerCase()]),
+    );
+    expect(report?.findings.design.order).toBe('planned-random');
   });
 
   test('a file that names the contenders needs no order sheet where it has more shots than that', async () => {

@@ -15,14 +15,18 @@ interface Wanted {
   readonly paths: readonly string[];
   /** The report that was named for the files; null where none was. */
   readonly slug: string | null;
+  readonly warmUps?: number;
 }
 
 /**
  * The plan that was named, or beside which the files lie already; else the one that they fit. Files that may belong to
  * a plan, or to several, are for the fitter to place.
  */
-export function choosePlan({ contentDir, paths, slug }: Wanted, files: readonly NamedBytes[]): PlanChoice {
-  const plans = openPlans(contentDir);
+export function choosePlan(
+  { contentDir, paths, slug, warmUps = 0 }: Wanted,
+  files: readonly NamedBytes[],
+): PlanChoice {
+  const plans = openPlans(contentDir, warmUps);
   const beside = (planned: PlanAtHand): boolean =>
     paths.every((path) => resolve(dirname(path)) === resolve(join(contentDir, 'reports', planned.plan.slug)));
   const named = plans.find((planned) => (slug === null ? beside(planned) : planned.plan.slug === slug));

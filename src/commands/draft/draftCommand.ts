@@ -3,9 +3,18 @@ import { slugOf } from '../../intake/draft/slugOf.ts';
 import { draftFiles, type DraftRequest } from './draftFiles.ts';
 import { draftInbox } from './draftInbox.ts';
 
+export interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {
+  /** As typed: how many warm-up swings the monitor counted before the first shot of a planned test. */
+  readonly warmUps?: string;
+}
+
 /** Drafts a report of the files named; without any, of each file in the inbox. Gives the exit status. */
-export function draftCommand(request: DraftRequest): number {
+export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number {
   const { contentDir, paths, slug, dryRun, json, terminal } = request;
+  if (!/^\d{1,2}$/.test(warmUps)) {
+    terminal.writeError(`--warm-ups ${warmUps}: a whole number up to 99. Nothing was written.\n`);
+    return 1;
+  }
   if (slug !== null && slugOf(slug) !== slug) {
     terminal.writeError(
       `--slug ${slug}: use small letters, digits and single hyphens, 40 characters at most` +
@@ -13,9 +22,11 @@ export function draftCommand(request: DraftRequest): number {
     );
     return 1;
   }
-  if (paths.length > 0) return draftFiles(request).status;
-  if (slug !== null || dryRun || json) {
-    terminal.writeError('--slug, --dry-run and --json go with the name of a file. Nothing was written.\n');
+  if (paths.length > 0) return draftFiles({ ...request, warmUps: Number(warmUps) }).status;
+  if (slug !== null || dryRun || json || warmUps !== '0') {
+    terminal.writeError(
+      '--slug, --warm-ups, --dry-run and --json go with the name of a file. Nothing was written.\n',
+    );
     return 1;
   }
   const { drafts, left } = draftInbox({ contentDir, terminal });

@@ -24,6 +24,8 @@ export interface DraftRequest {
   readonly slug: string | null;
   /** Whether another name is found where the one wanted is taken. */
   readonly otherSlug?: boolean;
+  /** Swings that the monitor counted before the first shot of a planned test. */
+  readonly warmUps?: number;
   readonly dryRun: boolean;
   readonly json: boolean;
   readonly terminal: Terminal;
@@ -53,6 +55,12 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   );
   const choice = choosePlan(request, files);
   if (choice.kind === 'plan') return joinDraft(request, choice.planned, files);
+  if ((request.warmUps ?? 0) > 0 && choice.kind === 'none') {
+    terminal.writeError(
+      '--warm-ups goes with the session of a test that was planned, and this is none. Nothing was written.\n',
+    );
+    return failed;
+  }
   const read = readSession(files);
   if (json) {
     const answers = read.shotFiles.map(dryRunJson);

@@ -10,7 +10,7 @@ import { takeOut } from './takeOut.ts';
 
 /** Puts the files of a session into the draft of the test that was planned; what was answered there stays. */
 export function joinDraft(
-  { contentDir, paths, dryRun, json, terminal }: DraftRequest,
+  { contentDir, paths, warmUps = 0, dryRun, json, terminal }: DraftRequest,
   planned: PlanAtHand,
   given: readonly NamedBytes[],
 ): DraftOutcome {
@@ -35,6 +35,10 @@ export function joinDraft(
     terminal.writeError(`${why} Nothing was written.\n\n`);
     return { slug: null, status: 1 };
   };
+  if (warmUps > 0 && planned.newSheet === null)
+    return refuse(
+      `Warm-up swings cannot be put into ${planned.sheetName ?? 'an order sheet'} by itself: write a row for each there, with warm-up as contender.`,
+    );
   if (mustBeMended) return refuse(`Not put into the planned test ${slug}: the file must be mended first.`);
   if (report === null)
     return refuse(
@@ -44,7 +48,12 @@ export function joinDraft(
     if (!json) terminal.write(`It belongs to the planned test ${slug}. Nothing was written.\n`);
     return { slug: null, status: 0 };
   }
-  const trouble = writePlanned(contentDir, slug, files, report.text);
+  const trouble = writePlanned(contentDir, slug, files, {
+    'report.md': report.text,
+    ...(planned.newSheet !== null && planned.sheetName !== null
+      ? { [planned.sheetName]: planned.newSheet }
+      : {}),
+  });
   if (trouble !== null) return refuse(`The session cannot be put into ${slug}: ${visible(trouble.failed)}.`);
   const place = join(contentDir, 'reports', slug);
   for (const [index, path] of paths.entries())
@@ -72,6 +81,6 @@ function toldWords({ toldBy, report }: PlannedSession, { sheetName }: PlanAtHand
     case 'nobody':
       return sheetName === null
         ? 'Nothing tells yet what was hit with each shot.'
-        : `What was hit is not known yet: correct ${sheetName} to the shots that were hit.`;
+        : `What was hit is not known yet: correct ${sheetName} to the shots that were hit; a warm-up swing that the monitor counted is a row with warm-up as contender.`;
   }
 }

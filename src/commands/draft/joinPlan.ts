@@ -81,27 +81,30 @@ export function readPlanned(
   };
 }
 
-/** Puts the files into the folder of the plan and fills its report; undone where the disk refuses. Null: done. */
+/**
+ * Puts the files into the folder of the plan, and the new texts in the place of the old; the files are taken out again
+ * where the disk refuses. Null: done.
+ */
 export function writePlanned(
   contentDir: string,
   slug: string,
   files: readonly NamedBytes[],
-  text: string,
+  texts: Readonly<Record<string, string>>,
 ): { readonly failed: string } | null {
   const folder = join(contentDir, 'reports', slug);
   const there = new Set(readdirSync(folder));
-  const report = join(folder, 'report.md');
   const written: string[] = [];
   try {
     for (const { name, bytes } of files.filter((file) => !there.has(file.name))) {
       written.push(name);
       writeFileSync(join(folder, name), bytes, { flag: 'wx' });
     }
-    // Whoever has the report open sees the old text or the new one, never half of it.
-    writeFileSync(`${report}.new`, text);
-    renameSync(`${report}.new`, report);
+    // Whoever reads a file meanwhile sees the old text or the new one, never half of it.
+    for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, `${name}.new`), text);
+    for (const name of Object.keys(texts)) renameSync(join(folder, `${name}.new`), join(folder, name));
   } catch (error) {
-    for (const name of [...written, 'report.md.new']) rmSync(join(folder, name), { force: true });
+    for (const name of [...written, ...Object.keys(texts).map((own) => `${own}.new`)])
+      rmSync(join(folder, name), { force: true });
     return { failed: error instanceof Error ? error.message : String(error) };
   }
   return null;

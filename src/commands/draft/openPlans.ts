@@ -1,6 +1,7 @@
 import { looseAnswers } from '../../intake/draft/looseAnswers.ts';
 import { openPlan, type OpenPlan } from '../../intake/plan/openPlan.ts';
 import { readOrderSheet, type OrderSheet } from '../../intake/plan/readOrderSheet.ts';
+import { withWarmUps } from '../../intake/plan/withWarmUps.ts';
 import type { ShotFileOptions } from '../../intake/shots/shotFile.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sources.ts';
@@ -9,14 +10,20 @@ import { readShared } from '../../site/sources.ts';
 export interface PlanAtHand {
   readonly plan: OpenPlan;
   readonly sheet: OrderSheet | null;
+  /** The sheet as it is to be saved, where warm-up swings were put into it. */
+  readonly newSheet: string | null;
   /** Name of the sheet beside the report, as the report has it. */
   readonly sheetName: string | null;
   /** What the report says of the files to come. */
   readonly options: ShotFileOptions;
 }
 
-/** The planned tests of a content folder that still lack their session. */
-export function openPlans(contentDir: string): readonly PlanAtHand[] {
+/**
+ * The planned tests of a content folder that still lack their session.
+ *
+ * @param warmUps swings that the monitor counted before the first shot of the test
+ */
+export function openPlans(contentDir: string, warmUps: number): readonly PlanAtHand[] {
   const folder = openContentFolder(contentDir);
   const { shared } = readShared(folder);
   return folder.folders('reports').flatMap((slug): PlanAtHand[] => {
@@ -26,7 +33,12 @@ export function openPlans(contentDir: string): readonly PlanAtHand[] {
     if (plan === null) return [];
     const { orderSheet, options } = looseAnswers(file, plan.text);
     const bytes = orderSheet === null ? null : folder.bytes(`reports/${slug}/${orderSheet}`);
-    const sheet = bytes === null ? null : readOrderSheet(`reports/${slug}/${orderSheet ?? ''}`, bytes);
-    return [{ plan, sheet, sheetName: orderSheet, options }];
+    const sheetFile = `reports/${slug}/${orderSheet ?? ''}`;
+    const longer =
+      bytes === null || warmUps === 0
+        ? null
+        : withWarmUps(sheetFile, new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes), warmUps);
+    const sheet = bytes === null ? null : (longer?.sheet ?? readOrderSheet(sheetFile, bytes));
+    return [{ plan, sheet, newSheet: longer?.text ?? null, sheetName: orderSheet, options }];
   });
 }

@@ -33,7 +33,7 @@ export function planFit(plan: OpenPlan, sheet: OrderSheet | null, files: readonl
       why:
         sheet === null
           ? 'the file does not say what was hit, and the report has no order sheet'
-          : `the file does not say what was hit and has ${shots}; the order sheet lists ${sheet.entries.length}`,
+          : `the file does not say what was hit and has ${shots}; the order sheet lists ${sheet.entries.length}${warmUpHint(rows.length - sheet.entries.length)}`,
     };
   }
   if (strangers.length > 0)
@@ -46,4 +46,13 @@ export function planFit(plan: OpenPlan, sheet: OrderSheet | null, files: readonl
         kind: 'unsure',
         why: `the file has no shots with ${absent.map(({ label }) => label).join(', ')}`,
       };
+}
+
+const mostWarmUps = 40;
+
+/** A monitor that records no club counts the warm-up, too. */
+function warmUpHint(more: number): string {
+  return more < 1 || more > mostWarmUps
+    ? ''
+    : ` (if the first ${more === 1 ? 'one was a warm-up swing' : `${more} were warm-up swings`}, add --warm-ups ${more})`;
 }
