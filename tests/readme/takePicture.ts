@@ -1,0 +1,44 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { buildSite } from '../../src/commands/buildSite.ts';
+import { processTerminal } from '../../src/commands/terminal.ts';
+import { launch } from '../site/browser.ts';
+import { serveFolder } from '../site/staticServer.ts';
+
+/** `npm run picture`: the first screens of a demo report, down to its first chart, for the README. */
+const project = resolve(import.meta.dirname, '../..');
+const report = 'three-balls-one-iron';
+const file = join(project, '.github/report.webp');
+const width = 880;
+
+const folder = mkdtempSync(join(project, '.cache/picture-'));
+try {
+  const { built } = await buildSite({
+    contentDir: join(project, 'content'),
+    outDir: join(folder, 'site'),
+    terminal: processTerminal(),
+  });
+  if (built) writeFileSync(file, await picture(join(folder, 'site')));
+  else process.exitCode = 1;
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+async function picture(site: string): Promise<Uint8Array> {
+  const server = await serveFolder(site);
+  const browser = await launch();
+  try {
+    const page = await browser.newPage();
+    await page.setViewport({ width, height: 1400, deviceScaleFactor: 1.5 });
+    await page.goto(`${server.address}/reports/${report}/`, { waitUntil: 'networkidle0' });
+    const height = await page.$eval('figure svg.chart', (chart) => chart.getBoundingClientRect().bottom);
+    return await page.screenshot({
+      type: 'webp',
+      quality: 75,
+      clip: { x: 0, y: 0, width, height: Math.ceil(height) + 16 },
+    });
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
