@@ -142,6 +142,17 @@ describe('what the files tell is filled in', () => {
     expect(report(content, 's').includes('\nmatters:')).toBe(!line.startsWith('matters'));
   });
 
+  test('a shop whose answers cannot be read is not passed over', () => {
+    const content = contentFolder({
+      'shop.yaml': `${shop}defualts: {units: metres}\n`,
+      's.csv': twoHeadsCsv,
+    });
+    const { status, said } = draft(content, [join(content, 's.csv')]);
+    expect(status).toBe(0);
+    expect(said).toContain('shop.yaml has an error, so its units and defaults are not used here');
+    expect(draft(freshFolder(), [fixture('two-hitters.csv')]).said).not.toContain('shop.yaml');
+  });
+
   test('where one club is named throughout, a column of balls tells what was compared', () => {
     const rows = ['Wren', 'Heron', 'Wren', 'Heron'].map((ball, index) => `5 iron,${ball},${170 + index}.3`);
     const content = contentFolder({

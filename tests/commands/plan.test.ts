@@ -179,6 +179,11 @@ describe('by flags', () => {
     expect(run.said).toMatch(/can find[\s\S]*Nothing was written\.\n$/);
   });
 
+  test('a shop whose answers cannot be read is not passed over', async () => {
+    const content = contentFolder({ 'shop.yaml': `${shop}defualts: {units: metres}\n` });
+    expect((await plan(content, three)).said).toMatch(/^shop\.yaml has an error, so its units/);
+  });
+
   test('a ledger that cannot be read is not written over', async () => {
     const content = contentFolder({ 'shop.yaml': shop, 'ledger.json': '{' });
     const run = await plan(content, three);

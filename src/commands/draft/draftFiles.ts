@@ -7,6 +7,7 @@ import type { ProblemKind } from '../../problems/kinds.ts';
 import { visible, visibleJson } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sources.ts';
+import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';
 import { choosePlan } from './choosePlan.ts';
 import { printProblems, quoted, shownPath, understoodText, unsureText } from './draftWords.ts';
@@ -95,7 +96,8 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
     terminal.write('Nothing was written.\n');
     return { slug: null, status: 0 };
   }
-  const { shared } = readShared(openContentFolder(contentDir));
+  const { shared, problems: ofShop } = readShared(openContentFolder(contentDir));
+  terminal.writeError(shopNote(ofShop));
   const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop });
   if (written !== 'written') {
     const why =

@@ -16,6 +16,7 @@ import { openContentFolder } from '../../site/contentFiles.ts';
 import { ledgerFile, ledgerJson, ledgerOf, planHash } from '../../site/ledger.ts';
 import { readContent } from '../../site/sources.ts';
 import { metrics } from '../../trade/metrics.ts';
+import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';
 import { usualGap } from '../usualGap.ts';
 import { answersFrom } from './answers.ts';
@@ -52,6 +53,7 @@ export async function planCommand(request: PlanRequest): Promise<number> {
     return refuse(terminal, ['The plan could not be put on record.']);
   }
   const content = readContent(folder);
+  terminal.writeError(shopNote(content.problems));
   const answers = answersFrom(options.yes === true ? null : asker, terminal);
   try {
     const decided = await decide(options, answers, {
