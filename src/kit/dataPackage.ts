@@ -8,7 +8,7 @@ import { findingsJson } from './findingsJson.ts';
 import { publisherOf } from './interestInShort.ts';
 import { publishedColumns } from './publishedColumns.ts';
 import type { Report } from './report.ts';
-import { shotsCsv } from './shotsCsv.ts';
+import { guarded, shotsCsv } from './shotsCsv.ts';
 
 interface Field {
   readonly name: string;
@@ -108,7 +108,7 @@ function fields({ session, source }: Report, head: string): readonly Field[] {
 }
 
 function names({ front }: Source): readonly string[] {
-  return front.contenders.map(({ short, label }) => short ?? label);
+  return front.contenders.map(({ short, label }) => guarded(short ?? label));
 }
 
 /** Cells of the heading row; ours are quoted only where they hold a comma or a quote. */

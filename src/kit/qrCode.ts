@@ -1,4 +1,5 @@
 import { encode } from 'uqr';
+import { escapeXml } from './escapeXml.ts';
 
 /** Modules of white that scanners need on every side (ISO/IEC 18004). */
 const quiet = 4;
@@ -12,7 +13,7 @@ export function qrCode(address: string, name: string): string {
   );
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" class="qr" viewBox="0 0 ${whole} ${whole}" width="132" height="132" role="img" aria-labelledby="qr-name" shape-rendering="crispEdges">` +
-    `<title id="qr-name">${name}</title><rect width="${whole}" height="${whole}" fill="#ffffff"/>` +
+    `<title id="qr-name">${escapeXml(name)}</title><rect width="${whole}" height="${whole}" fill="#ffffff"/>` +
     `<path d="${runs.join('')}" fill="#000000"/></svg>`
   );
 }

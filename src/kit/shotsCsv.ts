@@ -43,7 +43,12 @@ function plainNumber(value: number): string {
   return String(Number(value.toPrecision(9)));
 }
 
+/** Text with an apostrophe in front where a spreadsheet would run it as a formula. */
+export function guarded(text: string): string {
+  return /^[=+\-@＝＋－＠\t\r\n]/.test(text) && !/^[+-]?\d+(\.\d+)?$/.test(text) ? `'${text}` : text;
+}
+
 function cell(text: string): string {
-  const guarded = /^[=+\-@＝＋－＠\t\r\n]/.test(text) && !/^[+-]?\d+(\.\d+)?$/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(guarded) ? `"${guarded.replace(/"/g, '""')}"` : guarded;
+  const safe = guarded(text);
+  return /[",\r\n]/.test(safe) ? `"${safe.replace(/"/g, '""')}"` : safe;
 }

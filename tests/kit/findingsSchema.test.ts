@@ -4,10 +4,10 @@ import type { Findings } from '../../src/findings/findings.ts';
 import { findingsJson } from '../../src/kit/findingsJson.ts';
 import { findingsSchema } from '../../src/kit/findingsSchema.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
-import { reports } from './content.ts';
+import { oddOnes, reports } from './content.ts';
 import { manyReports } from './manyReports.ts';
 
-const all = [...reports, ...loadSite(manyReports()).reports];
+const all = [...reports, ...oddOnes, ...loadSite(manyReports()).reports];
 
 test.each(all.map((report) => [report.source.slug, report] as const))(
   '%s: findings.json is of the published shape',

@@ -10,7 +10,7 @@ const names = [
   'Rowanberry <Max>',
   "Whitebeam 'Pro' ",
   'Goldenrod =Tour5',
-  'Honeysuckle +Mk2',
+  '+Honeysuckle Mk2',
 ].map((name) => name.trim());
 const ids = names.map((_, index) => 'abcdef'.charAt(index));
 
