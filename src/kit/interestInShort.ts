@@ -20,17 +20,17 @@ export function interestInShort({ source }: Report, shop = source.shop?.name ?? 
   return [
     selling.replace(/^We sell/, `${shop} sells`).replace('; we do not sell', ', not'),
     ...fromOutside(contenders),
-    ...(interests.supplied === undefined ? [] : [sentence(interests.supplied)]),
+    ...(interests.supplied === undefined ? [] : [inItsWords(interests.supplied)]),
     ...(takesCommission(source) ? [`Commission or gifts: ${withoutStop(interests.commissionOrGifts)}.`] : []),
     ...(paidByOthers(source) ? [`Paid for by ${withoutStop(interests.paidBy)}.`] : []),
     ...(seenByOthers(source) ? [`Seen before publication by ${withoutStop(interests.seenBefore)}.`] : []),
-    ...(interests.sentence === undefined ? [] : [sentence(interests.sentence)]),
+    ...(interests.sentence === undefined ? [] : [inItsWords(interests.sentence)]),
   ].join(' ');
 }
 
 /** The same in the fewest words, without names: "The shop sells both. One came from outside. Others paid for the test." */
 export function interestInBrief({ source }: Report): string {
-  const { contenders } = source.front;
+  const { contenders, interests } = source.front;
   const sold = contenders.filter(({ soldHere }) => soldHere !== 'no').length;
   const all = contenders.length === 2 ? 'both' : `all ${countWord(contenders.length)}`;
   const lent = outside(contenders).length;
@@ -44,7 +44,15 @@ export function interestInBrief({ source }: Report): string {
     ...(takesCommission(source) ? ['It takes commission or gifts.'] : []),
     ...(paidByOthers(source) ? ['Others paid for the test.'] : []),
     ...(seenByOthers(source) ? ['Others saw it first.'] : []),
+    ...(interests.supplied !== undefined || interests.sentence !== undefined
+      ? ['It states more in the report.']
+      : []),
   ].join(' ');
+}
+
+/** What the shop wrote itself; where it says "we" there, in quotation marks, since nobody else would know who speaks. */
+function inItsWords(words: string): string {
+  return /\b(we|our|us)\b/i.test(words) ? `The shop says: “${sentence(words)}”` : sentence(words);
 }
 
 const takesCommission = ({ front }: Source): boolean =>

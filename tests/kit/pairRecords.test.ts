@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { contenderRecords } from '../../src/kit/contenderRecords.ts';
-import { interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
+import { interestInBrief, interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
 import { dateInWords } from '../../src/prose/date.ts';
+import type { Report } from '../../src/kit/report.ts';
 import { counts, pairRecords, pairSlug } from '../../src/kit/pairRecords.ts';
 import { meetingsFigure, meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
@@ -115,6 +116,25 @@ test('interests that differ from report to report are all told, each with its da
     `${dateInWords(three.source.front.date)}: ${interestInShort(paid)}`,
   ]);
   expect(interestInShort(paid)).toContain('Paid for by the maker of Alder.');
+});
+
+test('what the shop wrote itself is quoted where nobody else could say "we"', () => {
+  const [one] = reports;
+  if (one === undefined) throw new Error('no report');
+  const { source } = one;
+  const { front } = source;
+  const writes = (words: string): Report => ({
+    ...one,
+    source: { ...source, front: { ...front, interests: { ...front.interests, sentence: words } } },
+  });
+  expect(interestInShort(writes('we charge for cutting a shaft'))).toContain(
+    'The shop says: “We charge for cutting a shaft.”',
+  );
+  expect(interestInShort(writes('The fitting fee is refunded.'))).toContain('The fitting fee is refunded.');
+  expect(interestInBrief(writes('we charge for cutting a shaft'))).toBe(
+    'The shop sells both. It states more in the report.',
+  );
+  expect(interestInBrief(one)).toBe('The shop sells both.');
 });
 
 test('a contender has one record a build, with what it met', () => {
