@@ -2,7 +2,7 @@ import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
-import { demoPages, reportPages, type BuiltPage } from './sites.ts';
+import { oneOfEachKind, reportPages } from './sites.ts';
 
 let browser: Browser;
 
@@ -60,15 +60,8 @@ async function walk(page: Page): Promise<readonly Stop[]> {
   }
 }
 
-const onceOfEachKind: readonly BuiltPage[] = [
-  ...reportPages.filter(({ file }) => /(three-balls|six-shafts)/.test(file)),
-  ...demoPages.filter(({ file }) =>
-    /^(index|404|method\/index|about\/index|glossary\/index)\.html$/.test(file),
-  ),
-];
-
 /** WCAG 2.2: 2.1.1, 2.1.2, 2.4.1, 2.4.3, 2.4.7, 2.4.11. */
-describe.each(onceOfEachKind)('$name by keyboard alone', ({ address }) => {
+describe.each(oneOfEachKind)('$name by keyboard alone', ({ address }) => {
   test('shows where the focus is at every stop, in the order of the page, and lets go at the end', async () => {
     const page = await openPage(browser, address, { width: 390, height: 700 });
     const stops = await walk(page);

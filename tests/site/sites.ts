@@ -62,3 +62,14 @@ export const everyPage = [
 export const reportPages = [...demoPages, ...triedPages].filter(
   (page) => isReport(page) && !page.file.includes('/taken-back/'),
 );
+
+/** Two reports, and one page of every other kind that has a masthead. */
+export const oneOfEachKind: readonly BuiltPage[] = [
+  ...reportPages.filter(({ file }) => /(three-balls|six-shafts)/.test(file)),
+  ...demoPages.filter(({ file }) =>
+    /^((index|404)\.html|(method|about|glossary)\/index\.html|reports\/three-balls-one-iron\/(kit|sheet)\/index\.html|contenders\/heron\/index\.html)$/.test(
+      file,
+    ),
+  ),
+  ...pooledPages.filter(({ file }) => file.startsWith('pairs/')),
+];
