@@ -6,7 +6,7 @@ import type { Hitter } from './authored/hitter.ts';
 import type { Source } from './authored/source.ts';
 import { withoutUnseen } from './authored/unseenCharacters.ts';
 import { contenderMatcher } from './contenderNames.ts';
-import { applyExclusions } from './exclusionsOf.ts';
+import { applyExclusions, markedInFile } from './exclusionsOf.ts';
 import type { Session, Shot } from './session.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shots/shotFile.ts';
 
@@ -40,7 +40,7 @@ export function assembleSession(
     orders.set(hitter, order);
     const { round, shotNo, time, values, line, note } = row;
     const excluded = row.excluded
-      ? { rule: 'marked in the file', reason: withoutUnseen(note ?? 'no reason given') }
+      ? { rule: markedInFile, reason: withoutUnseen(note ?? 'no reason given') }
       : null;
     return [{ contender, hitter, round, order, shotNo, time, values, excluded, place: { file, line } }];
   });

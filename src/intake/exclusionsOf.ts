@@ -3,9 +3,13 @@ import type { Place, Problem } from '../problems/problem.ts';
 import type { ExcludedShot, ExclusionEntry, ExclusionLimit } from './authored/exclusions.ts';
 import type { Exclusion, Shot } from './session.ts';
 
+/** The rule of a shot that only the file marks as not to be used. */
+export const markedInFile = 'marked in the file';
+
 /**
- * The shots with what the report leaves out marked as such. Shots marked in the file keep that mark; an entry that
- * names no shot is a problem, since a mistyped number would silently leave the wrong shot in.
+ * The shots with what the report leaves out marked as such. Shots marked in the file stay so, by the rule that the report
+ * gives for them if it gives one. An entry that names no shot is a problem, since a mistyped number would silently
+ * leave the wrong shot in.
  *
  * @param placeOf where an entry stands in the report
  */
@@ -25,7 +29,9 @@ export function applyExclusions(
     const found = matching(shot);
     found.forEach((entry) => used.add(entry));
     const [first] = found;
-    return first === undefined || shot.excluded !== null ? shot : { ...shot, excluded: exclusionOf(first) };
+    const named = found.find(({ kind }) => kind === 'shot');
+    const entry = shot.excluded === null ? first : named;
+    return entry === undefined ? shot : { ...shot, excluded: exclusionOf(entry) };
   });
   const problems = entries.flatMap((entry, index) =>
     entry.kind === 'shot' && !used.has(entry) ? [noSuchShot(entry, placeOf(index), shots, numbers)] : [],

@@ -4,6 +4,7 @@ import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
 import { checkPlannedOrder } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
+import { markedInFile } from '../intake/exclusionsOf.ts';
 import { withModelledColumns } from '../intake/modelledColumns.ts';
 import { checkPlannedShots } from '../intake/planChecks.ts';
 import type { Session } from '../intake/session.ts';
@@ -48,7 +49,11 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   const { session: recorded, problems } = assembleSession(source, shotFiles);
   const checked = hasErrors(problems) ? [] : checksOf(source, recorded);
   const session = withModelledColumns(withDerivedColumns(recorded), source.front.conditions);
-  const soFar = [...written.problems, ...problems, ...checked];
+  const soFar = [
+    ...written.problems.filter((problem) => !hasReasons(problem, recorded)),
+    ...problems,
+    ...checked,
+  ];
   if (hasErrors(soFar)) return { examined: null, problems: soFar };
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
   const telling = tellingOf(findings, source);
@@ -61,6 +66,11 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     examined: { source, session, findings, telling, narrativeHtml: narrative.html },
     problems: all,
   };
+}
+
+/** Whether a file was asked for the reasons of its marks, and the report has given all of them. */
+function hasReasons({ kind }: Problem, { shots }: Session): boolean {
+  return kind === 'shots-marked-excluded' && shots.every(({ excluded }) => excluded?.rule !== markedInFile);
 }
 
 /** The session beside itself, the plan and the flight model, as the files have it. */

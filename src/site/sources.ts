@@ -259,6 +259,8 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
         .flatMap(({ problems }) => problems)
         .filter(
           (problem) =>
+            // The report states the day.
+            problem.kind !== 'date-ambiguous' &&
             !isAnswered(problem, source.front.hitters.length, (name) => contenderOf(name) !== null),
         ),
     ],

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 import { listen } from './listen.ts';
 
@@ -87,5 +88,46 @@ describe('as a process', () => {
     const { status, stderr } = run('"$NODE" src/commands/record.ts --dorp x', contentFolder(sound));
     expect(status).toBe(1);
     expect(stderr).toBe(`Unknown option '--dorp'.\nUse: npm run record [-- --drop NAME --reason "why"]\n`);
+  });
+});
+
+describe('a question of the file is not asked again once the report has answered it', () => {
+  const withColumn = (heading: string, cell: (shot: number) => string): string =>
+    twoHeadsCsv
+      .split('\n')
+      .map((line, index) => (line === '' ? line : `${line},${index === 0 ? heading : cell(index)}`))
+      .join('\n');
+
+  test('by which rule the shots marked in it are left out', () => {
+    const marked = withColumn('Use', (shot) => (shot === 3 || shot === 8 ? 'no' : 'yes'));
+    const folder = (exclusions: string): string =>
+      contentFolder({
+        'shop.yaml': shop,
+        'reports/one/report.md': twoHeads((front) => front.replace('session:', `${exclusions}session:`)),
+        'reports/one/shots.csv': marked,
+      });
+    expect(check(folder('')).said).toContain('found     2 shots marked, in lines 4, 9');
+    const one = '{contender: alder, shot: 3, rule: outside event, reason: the tee fell}';
+    expect(check(folder(`exclusions: [${one}]\n`)).said).toContain('Shots marked as not to be used');
+    const both = folder(
+      `exclusions: [${one}, {contender: birch, shot: 8, rule: misread, reason: no spin}]\n`,
+    );
+    expect(check(both).last).toBe('Checked 1 report: nothing wrong.');
+    const [report] = loadSite(both).reports;
+    expect(report?.session.shots.flatMap(({ excluded }) => excluded ?? [])).toEqual([
+      { rule: 'outside event', reason: 'the tee fell' },
+      { rule: 'misread', reason: 'no spin' },
+    ]);
+  });
+
+  test('what day it was', () => {
+    const folder = (date: string): string =>
+      contentFolder({
+        'shop.yaml': shop,
+        'reports/one/report.md': twoHeads((front) => front.replace('date: 2026-05-02', date)),
+        'reports/one/shots.csv': withColumn('Date', () => '02/05/2026'),
+      });
+    expect(check(folder('date:')).said).toContain('Day and month cannot be told apart');
+    expect(check(folder('date: 2026-05-02')).last).toBe('Checked 1 report: nothing wrong.');
   });
 });
