@@ -53,8 +53,10 @@ export function assembleSession(
     warmUps: rows.filter(({ row }) => row.warmUp).length,
     columns,
   };
-  // A file that cannot be read has no shots to miss: what is wrong with it is said already.
-  const readable = files.every(({ problems: own }) => own.every(({ severity }) => severity !== 'error'));
+  // A file that is not there or cannot be read has no shots to miss: what is wrong with it is said already.
+  const whole = files.length >= front.session.length;
+  const readable =
+    whole && files.every(({ problems: own }) => own.every(({ severity }) => severity !== 'error'));
   if (readable) {
     problems.push(
       ...excluded.problems,

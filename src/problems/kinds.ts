@@ -13,7 +13,7 @@ export const problemKinds = {
   'too-long': { severity: 'error', title: 'The answers are longer than any could be' },
   'control-character': { severity: 'error', title: 'A character that cannot be seen' },
   'folder-name': { severity: 'error', title: 'The name of the folder cannot be an address' },
-  'folder-is-link': { severity: 'error', title: 'A folder of the content is a link' },
+  'folder-is-link': { severity: 'error', title: 'A folder or a file of the content is a link' },
   'file-outside-report': { severity: 'warning', title: 'A file lies beside the folders of the reports' },
   'comment-cuts-value': { severity: 'error', title: 'A # cuts the value short' },
   'front-matter-missing': { severity: 'error', title: 'The report has no front matter' },

@@ -81,22 +81,26 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
   };
 }
 
-/** What would else be passed over in silence: links in place of folders, and files of reports that lie in no report. */
+/** What would else be passed over in silence: links in place of folders or files, and files of reports that lie in no report. */
 function misplacedIn(folder: ContentFolder): readonly Problem[] {
   const links = [
     ...folder.links('').filter((name) => ['reports', 'contenders', 'inbox'].includes(name)),
     ...folder.links('reports').map((name) => `reports/${name}`),
   ];
+  const leadingOut = ['contenders', 'inbox']
+    .filter((under) => !links.includes(under))
+    .flatMap((under) => folder.links(under).map((name) => `${under}/${name}`))
+    .filter((path) => folder.bytes(path) === null);
   const loose = folder
     .files('reports')
     .filter((name) => /\.(?:csv|md)$/i.test(name) && !links.includes(`reports/${name}`));
   return [
-    ...links.map((path) =>
+    ...[...links, ...leadingOut].map((path) =>
       makeProblem(
         'folder-is-link',
         { file: path },
         {
-          expected: 'a folder that lies in the content folder itself',
+          expected: 'what lies in the content folder itself',
           found: 'a symbolic link',
           cure: 'Copy what it leads to in its place: content must be whole wherever it is built.',
         },
@@ -118,9 +122,10 @@ function misplacedIn(folder: ContentFolder): readonly Problem[] {
   ];
 }
 
-/** The files in the inbox that are to become drafts. */
+/** The files in the inbox that are to become drafts; a link could lead to what was never meant to be shown. */
 export function waitingFiles(folder: ContentFolder): readonly string[] {
-  return folder.files('inbox').filter((name) => /\.csv$/i.test(name));
+  const links = folder.links('inbox');
+  return folder.files('inbox').filter((name) => /\.csv$/i.test(name) && !links.includes(name));
 }
 
 /** What the reports of a folder share. */
@@ -172,7 +177,9 @@ function readSheets(folder: ContentFolder): {
     .filter((name) => /\.ya?ml$/i.test(name))
     .map((name) => {
       const file = `contenders/${name}`;
-      return { id: name.replace(/\.ya?ml$/i, ''), ...readContender(file, folder.text(file) ?? '') };
+      const text = folder.text(file);
+      const read = text === null ? { contender: null, problems: [] } : readContender(file, text);
+      return { id: name.replace(/\.ya?ml$/i, ''), ...read };
     });
   return {
     contenders: new Map(read.map(({ id, contender }) => [id, contender])),

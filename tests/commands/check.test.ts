@@ -27,6 +27,13 @@ describe('the last line and the status', () => {
     ['nothing', { 'shop.yaml': shop, ...sound }, [], 0, 'Checked 1 report: nothing wrong.'],
     ['a warning', sound, [], 0, 'Checked 1 report: 1 warning.'],
     ['errors', { ...sound, ...faulty }, [], 1, 'Checked 2 reports: 2 errors and 1 warning.'],
+    [
+      'a session file that is not there, and nothing that follows from it',
+      { 'shop.yaml': shop, 'reports/one/report.md': twoHeads() },
+      [],
+      1,
+      'Checked 1 report: 1 error.',
+    ],
     ['a report by its name', { ...sound, ...faulty }, ['one'], 0, 'Checked 1 report: 1 warning.'],
     ['a report that is not there', { 'shop.yaml': shop, ...sound }, ['x'], 1, 'Checked 0 reports: 1 error.'],
     ['no report', { 'shop.yaml': shop }, [], 1, 'Checked 0 reports: 1 error.'],

@@ -213,6 +213,19 @@ describe('passed over by no reader in silence', () => {
     expect(found(root)).toContain(`error folder-is-link ${path}`);
   });
 
+  test.each(['contenders/x.yaml', 'inbox/x.csv'])(
+    '%s as a link to a file elsewhere, and not read',
+    (path) => {
+      const root = contentFolder({ ...usual, 'contenders/y.yaml': '', 'inbox/y.csv': '' });
+      const elsewhere = contentFolder({ secret: 'label: secret' });
+      symlinkSync(join(elsewhere, 'secret'), join(root, path));
+      expect(found(root).filter((problem) => problem.endsWith(path))).toEqual([
+        `error folder-is-link ${path}`,
+      ]);
+      expect(loadSite(root).waiting).toEqual(['y.csv']);
+    },
+  );
+
   test('all reports as a link', () => {
     const root = contentFolder({ 'shop.yaml': shop });
     symlinkSync(join(contentFolder(usual), 'reports'), join(root, 'reports'));
