@@ -11,9 +11,9 @@ import { manyReports } from './manyReports.ts';
 
 /**
  * What the Data Package standard, version 2 (datapackage.org, sections Data Package, Data Resource and Table Schema),
- * requires of a package such as ours, put down here as a JSON Schema of our own and compared, demand by demand, with the
- * published profile 2.0 (profiles/target/2.0/datapackage.json of the standard's repository), which is not in the project.
- * Stricter where that leaves a choice: every property named, none besides.
+ * requires of a package such as ours, put down here as a JSON Schema of our own. What it demands of packages and
+ * resources was compared with the published profile 2.0 (profiles/target/2.0/datapackage.json of the standard's
+ * repository), which is not in the project; what it demands of fields with the text of the standard. Stricter where that leaves a choice: every property named, none besides.
  */
 const profile = {
   type: 'object',
