@@ -32,14 +32,22 @@ const refuse = (input: ApartInput): void => {
 export const pairsDrawn = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
   pairs.length <= mostPairs ? pairs : pairs.filter(({ a, b }) => a.index === 0 || b.index === 0);
 
+/** A contender that was not judged says so in each of its pairs, in one sentence, which stands once. */
+const saidOnce = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
+  pairs.filter(
+    ({ kind, sentence }, index) =>
+      kind === 'judged' || pairs.findIndex((pair) => pair.sentence === sentence) === index,
+  );
+
 /**
  * *How far apart?* One row a pair; the ring leans towards the one that had more, the bar is thick where the gap would matter.
  * Absent if no pair was judged. Throws on gaps that are not numbers in order, on a seventh contender, on a table without all pairs.
  */
 export const apartChart = (input: ApartInput): Figure => {
   refuse(input);
-  const pairs = pairsDrawn(input.pairs);
-  if (!pairs.some(({ kind }) => kind === 'judged')) {
+  const pairs = saidOnce(pairsDrawn(input.pairs));
+  const judged = pairs.filter(({ kind }) => kind === 'judged').length;
+  if (judged === 0) {
     return {
       kind: 'absent',
       id: input.id,
@@ -51,7 +59,7 @@ export const apartChart = (input: ApartInput): Figure => {
   return {
     kind: 'drawn',
     ...pageWords(input),
-    drawn: pairs.length,
+    drawn: judged,
     recorded: input.pairs.length,
     counted: 'pairs',
     svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },

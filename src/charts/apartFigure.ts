@@ -26,19 +26,11 @@ export function apartFigure(metric: MetricFindings, telling: Telling, { id, name
     finding: caption(metric, telling),
     description: description(metric, telling),
     table: gapTable(metric, telling),
-    pairs: saidOnce(metric.pairs.map((pair) => apartPair(pair, metric, telling))),
+    pairs: metric.pairs.map((pair) => apartPair(pair, metric, telling)),
     matters,
     axis,
     legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
   });
-}
-
-/** A contender that was not judged says so in each of its pairs, in one sentence, which stands once. */
-function saidOnce(pairs: readonly ApartPair[]): readonly ApartPair[] {
-  return pairs.filter(
-    ({ kind, sentence }, index) =>
-      kind === 'judged' || pairs.findIndex((pair) => pair.sentence === sentence) === index,
-  );
 }
 
 function apartPair(pair: PairFindings, metric: MetricFindings, telling: Telling): ApartPair {

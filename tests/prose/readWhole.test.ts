@@ -134,7 +134,8 @@ describe('what a page says of one thing agrees with what it says of another', ()
         'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225).slice(0, 4) },
       },
     });
-    const { svg, description, table } = figureOf(short, 'apart');
+    const { svg, description, table, drawn, recorded } = figureOf(short, 'apart');
+    expect([drawn, recorded]).toEqual([1, 3]);
     const sentence = 'Cedar: not judged, four shots are too few.';
     const times = (text: string): number => text.split(sentence).length - 1;
     expect(times(description)).toBe(1);
