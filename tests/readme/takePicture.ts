@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { buildSite } from '../../src/commands/buildSite.ts';
 import { processTerminal } from '../../src/commands/terminal.ts';
@@ -11,6 +11,7 @@ const report = 'three-balls-one-iron';
 const file = join(project, '.github/report.webp');
 const width = 880;
 
+mkdirSync(join(project, '.cache'), { recursive: true });
 const folder = mkdtempSync(join(project, '.cache/picture-'));
 try {
   const { built } = await buildSite({
@@ -35,7 +36,7 @@ async function picture(site: string): Promise<Uint8Array> {
     return await page.screenshot({
       type: 'webp',
       quality: 75,
-      clip: { x: 0, y: 0, width, height: Math.ceil(height) + 16 },
+      clip: { x: 0, y: 0, width, height: Math.floor(height) },
     });
   } finally {
     await browser.close();
