@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { reports } from '../kit/content.ts';
 
 const here = import.meta.dirname;
-const helpers = ['csv.ts', 'flown.ts', 'random.ts'];
+const helpers = ['csv.ts', 'flown.ts', 'random.ts', 'readings.ts'];
 const generators = readdirSync(here).filter(
   (file) => file.endsWith('.ts') && !file.endsWith('.test.ts') && !helpers.includes(file),
 );

@@ -1,7 +1,7 @@
 import { plannedOrder } from '../../src/intake/plan/plannedOrder.ts';
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `inch-off-the-driver`: one driver head on three lengths of shaft, twenty turns in an order drawn
@@ -40,28 +40,15 @@ function rowOf(
   { clubSpeed, smash, launch, spin, spray }: Swing,
 ): string[] {
   const ballSpeed = clubSpeed * smash;
-  const direction = 0.6 + 2.1 * spray * gauss();
-  const axis = 1 + 3.5 * spray * gauss();
-  const { carryYd, sideYd } = flown({
-    ballSpeedMph: ballSpeed,
-    launchDeg: launch,
-    directionDeg: direction,
-    spinRpm: spin,
-    axisDeg: axis,
-  });
-  return [
-    String(shot),
-    ...what,
-    clubSpeed.toFixed(1),
-    ballSpeed.toFixed(1),
-    (Number(ballSpeed.toFixed(1)) / Number(clubSpeed.toFixed(1))).toFixed(3),
-    launch.toFixed(1),
-    direction.toFixed(1),
-    spin.toFixed(0),
-    axis.toFixed(1),
-    (carryYd + gauss()).toFixed(1),
-    (sideYd + gauss()).toFixed(1),
-  ];
+  const directionDeg = 0.6 + 2.1 * spray * gauss();
+  const axisDeg = 1 + 3.5 * spray * gauss();
+  const read = { clubSpeedMph: clubSpeed, ballSpeedMph: ballSpeed, launchDeg: launch, spinRpm: spin };
+  const [club = '', ball = '', ...rest] = readingsOf(
+    { ...read, directionDeg, axisDeg },
+    { carryYd: 1, sideYd: 1 },
+    gauss,
+  );
+  return [String(shot), ...what, club, ball, (Number(ball) / Number(club)).toFixed(3), ...rest];
 }
 
 const warmUps = Array.from({ length: 10 }, (_, index) =>
@@ -94,15 +81,9 @@ writeSession(
     'Round',
     'Club',
     'Warm-up',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
+    ...readingHeadings.slice(0, 2),
     'Smash Factor',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
+    ...readingHeadings.slice(2),
   ],
   [...warmUps, ...tested],
 );

@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `fairway-woods-two-golfers`: three fairway woods, a left-handed and a right-handed golfer who
@@ -37,46 +37,23 @@ for (const [visit, order] of visits.entries()) {
         const direction = golfer.direction + 1.7 * gauss();
         const spin = 3700 + 300 * gauss();
         const axis = golfer.axis + 3 * gauss();
-        const { carryYd, sideYd } = flown({
+        const swing = {
+          clubSpeedMph: clubSpeed,
           ballSpeedMph: ballSpeed,
           launchDeg: launch,
           directionDeg: direction,
           spinRpm: spin,
           axisDeg: axis,
-        });
+        };
         rows.push([
           golfer.name,
           String(shot),
           String(visit + 1),
           wood.name,
-          clubSpeed.toFixed(1),
-          ballSpeed.toFixed(1),
-          launch.toFixed(1),
-          direction.toFixed(1),
-          spin.toFixed(0),
-          axis.toFixed(1),
-          (carryYd + 1.2 * gauss()).toFixed(1),
-          (sideYd + gauss()).toFixed(1),
+          ...readingsOf(swing, { carryYd: 1.2, sideYd: 1 }, gauss),
         ]);
       }
     }
   }
 }
-writeSession(
-  'fairway-woods-two-golfers',
-  [
-    'Golfer',
-    'Shot',
-    'Visit',
-    'Club',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-  ],
-  rows,
-);
+writeSession('fairway-woods-two-golfers', ['Golfer', 'Shot', 'Visit', 'Club', ...readingHeadings], rows);

@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `hybrids-at-a-demo-day`: three hybrids whose shots were saved in a file for each club, so that
@@ -24,37 +24,15 @@ for (const hybrid of hybrids) {
     const direction = 0.3 + 1.6 * gauss();
     const spin = 4500 + 280 * gauss() - (thin ? 500 : 0);
     const axis = 1 + 3 * gauss();
-    const { carryYd, sideYd } = flown({
+    const swing = {
+      clubSpeedMph: clubSpeed,
       ballSpeedMph: ballSpeed,
       launchDeg: launch,
       directionDeg: direction,
       spinRpm: spin,
       axisDeg: axis,
-    });
-    rows.push([
-      hybrid.name,
-      ballSpeed.toFixed(1),
-      launch.toFixed(1),
-      direction.toFixed(1),
-      spin.toFixed(0),
-      axis.toFixed(1),
-      (carryYd + gauss()).toFixed(1),
-      (sideYd + gauss()).toFixed(1),
-    ]);
+    };
+    rows.push([hybrid.name, ...readingsOf(swing, { carryYd: 1, sideYd: 1 }, gauss).slice(1)]);
   }
-  writeSession(
-    'hybrids-at-a-demo-day',
-    [
-      'Club',
-      'Ball Speed (mph)',
-      'Launch Angle (deg)',
-      'Launch Direction (deg)',
-      'Spin Rate (rpm)',
-      'Spin Axis (deg)',
-      'Carry (yd)',
-      'Side (yd)',
-    ],
-    rows,
-    hybrid.file,
-  );
+  writeSession('hybrids-at-a-demo-day', ['Club', ...readingHeadings.slice(1)], rows, hybrid.file);
 }

@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `three-irons-after-work`: three 7-irons in visits of three shots by a golfer who did not warm up
@@ -39,42 +39,20 @@ for (const [visit, name] of visits.entries()) {
     const direction = -0.4 + 1.5 * gauss();
     const spin = iron.spin + 280 * gauss();
     const axis = 2.5 * gauss();
-    const { carryYd, sideYd } = flown({
+    const swing = {
+      clubSpeedMph: clubSpeed,
       ballSpeedMph: ballSpeed,
       launchDeg: launch,
       directionDeg: direction,
       spinRpm: spin,
       axisDeg: axis,
-    });
+    };
     rows.push([
       String(rows.length + 1),
       String(visit + 1),
       name,
-      clubSpeed.toFixed(1),
-      ballSpeed.toFixed(1),
-      launch.toFixed(1),
-      direction.toFixed(1),
-      spin.toFixed(0),
-      axis.toFixed(1),
-      (carryYd + 0.9 * gauss()).toFixed(1),
-      (sideYd + 0.8 * gauss()).toFixed(1),
+      ...readingsOf(swing, { carryYd: 0.9, sideYd: 0.8 }, gauss),
     ]);
   }
 }
-writeSession(
-  'three-irons-after-work',
-  [
-    'Shot',
-    'Visit',
-    'Head',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-  ],
-  rows,
-);
+writeSession('three-irons-after-work', ['Shot', 'Visit', 'Head', ...readingHeadings], rows);

@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, shuffled, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `three-shafts-eight-golfers`: one driver head with three shafts, eight golfers of different
@@ -30,45 +30,22 @@ for (let golfer = 1; golfer <= 8; golfer++) {
       const direction = 0.5 + 1.9 * gauss();
       const spin = 2750 + 260 * gauss();
       const axis = 1 + 4 * gauss();
-      const { carryYd, sideYd } = flown({
+      const swing = {
+        clubSpeedMph: clubSpeed,
         ballSpeedMph: ballSpeed,
         launchDeg: launch,
         directionDeg: direction,
         spinRpm: spin,
         axisDeg: axis,
-      });
+      };
       rows.push([
         `G${golfer}`,
         String(shot),
         String(turn),
         shaft.name,
-        clubSpeed.toFixed(1),
-        ballSpeed.toFixed(1),
-        launch.toFixed(1),
-        direction.toFixed(1),
-        spin.toFixed(0),
-        axis.toFixed(1),
-        (carryYd + 1.2 * gauss()).toFixed(1),
-        (sideYd + gauss()).toFixed(1),
+        ...readingsOf(swing, { carryYd: 1.2, sideYd: 1 }, gauss),
       ]);
     }
   }
 }
-writeSession(
-  'three-shafts-eight-golfers',
-  [
-    'Golfer',
-    'Shot',
-    'Round',
-    'Shaft',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-  ],
-  rows,
-);
+writeSession('three-shafts-eight-golfers', ['Golfer', 'Shot', 'Round', 'Shaft', ...readingHeadings], rows);

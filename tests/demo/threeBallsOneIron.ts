@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, shuffled, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `three-balls-one-iron`: one golfer, three balls, twelve rounds in an order drawn by lot.
@@ -23,42 +23,20 @@ for (let round = 1; round <= 12; round++) {
     const direction = 0.4 + 1.6 * gauss();
     const spin = ball.spin + 330 * gauss();
     const axis = 2.5 * gauss();
-    const { carryYd, sideYd } = flown({
+    const swing = {
+      clubSpeedMph: clubSpeed,
       ballSpeedMph: ballSpeed,
       launchDeg: launch,
       directionDeg: direction,
       spinRpm: spin,
       axisDeg: axis,
-    });
+    };
     rows.push([
       String(rows.length + 1),
       String(round),
       ball.name,
-      clubSpeed.toFixed(1),
-      ballSpeed.toFixed(1),
-      launch.toFixed(1),
-      direction.toFixed(1),
-      spin.toFixed(0),
-      axis.toFixed(1),
-      (carryYd + 1.2 * gauss()).toFixed(1),
-      (sideYd + 1.2 * gauss()).toFixed(1),
+      ...readingsOf(swing, { carryYd: 1.2, sideYd: 1.2 }, gauss),
     ]);
   }
 }
-writeSession(
-  'three-balls-one-iron',
-  [
-    'Shot',
-    'Round',
-    'Ball',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-  ],
-  rows,
-);
+writeSession('three-balls-one-iron', ['Shot', 'Round', 'Ball', ...readingHeadings], rows);

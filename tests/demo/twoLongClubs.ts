@@ -1,6 +1,7 @@
 import { writeSession } from './csv.ts';
 import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `two-clubs-for-200`: a hybrid and a fairway wood in turn, seven shots each, one of them a thin
@@ -23,44 +24,21 @@ for (let turn = 1; turn <= 7; turn++) {
     const direction = 0.2 + 1.7 * gauss();
     const spin = club.spin + 330 * gauss();
     const axis = 3 * gauss();
-    const { carryYd, sideYd, descentDeg } = flown({
+    const swing = {
+      clubSpeedMph: clubSpeed,
       ballSpeedMph: ballSpeed,
       launchDeg: launch,
       directionDeg: direction,
       spinRpm: spin,
       axisDeg: axis,
-    });
+    };
     rows.push([
       String(shot),
       String(turn),
       club.name,
-      clubSpeed.toFixed(1),
-      ballSpeed.toFixed(1),
-      launch.toFixed(1),
-      direction.toFixed(1),
-      spin.toFixed(0),
-      axis.toFixed(1),
-      (carryYd + gauss()).toFixed(1),
-      (sideYd + gauss()).toFixed(1),
-      (descentDeg + 0.4 * gauss()).toFixed(1),
+      ...readingsOf(swing, { carryYd: 1, sideYd: 1 }, gauss),
+      (flown(swing).descentDeg + 0.4 * gauss()).toFixed(1),
     ]);
   }
 }
-writeSession(
-  'two-clubs-for-200',
-  [
-    'Shot',
-    'Round',
-    'Club',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-    'Descent Angle (deg)',
-  ],
-  rows,
-);
+writeSession('two-clubs-for-200', ['Shot', 'Round', 'Club', ...readingHeadings, 'Descent Angle (deg)'], rows);

@@ -1,6 +1,6 @@
 import { writeSession } from './csv.ts';
-import { flown } from './flown.ts';
 import { normal, uniform } from './random.ts';
+import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `worn-grooves-wet-rough`: a wedge with fresh, used and worn grooves, hit one after another, as
@@ -22,40 +22,19 @@ for (const wedge of wedges) {
     const direction = 0.3 + 1.4 * gauss();
     const spin = wedge.spin + 560 * gauss();
     const axis = 2 * gauss();
-    const { carryYd, sideYd } = flown({
+    const swing = {
+      clubSpeedMph: clubSpeed,
       ballSpeedMph: ballSpeed,
       launchDeg: launch,
       directionDeg: direction,
       spinRpm: spin,
       axisDeg: axis,
-    });
+    };
     rows.push([
       String(rows.length + 1),
       wedge.name,
-      clubSpeed.toFixed(1),
-      ballSpeed.toFixed(1),
-      launch.toFixed(1),
-      direction.toFixed(1),
-      spin.toFixed(0),
-      axis.toFixed(1),
-      (carryYd + 0.8 * gauss()).toFixed(1),
-      (sideYd + 0.6 * gauss()).toFixed(1),
+      ...readingsOf(swing, { carryYd: 0.8, sideYd: 0.6 }, gauss),
     ]);
   }
 }
-writeSession(
-  'worn-grooves-wet-rough',
-  [
-    'Shot',
-    'Grooves',
-    'Club Speed (mph)',
-    'Ball Speed (mph)',
-    'Launch Angle (deg)',
-    'Launch Direction (deg)',
-    'Spin Rate (rpm)',
-    'Spin Axis (deg)',
-    'Carry (yd)',
-    'Side (yd)',
-  ],
-  rows,
-);
+writeSession('worn-grooves-wet-rough', ['Shot', 'Grooves', ...readingHeadings], rows);
