@@ -1,4 +1,5 @@
 import { crc32, deflateSync } from 'node:zlib';
+import { fewColours } from './fewColours.ts';
 
 /** Opaque pixels from the top left, four bytes each: red, green, blue and one that is left out. */
 export interface Pixels {
@@ -15,16 +16,15 @@ const level = 4;
 /** A picture larger than this in true colours is written with a palette instead, which makes it a third smaller. */
 const mostInTrueColours = 180_000;
 
-/** Colours of a palette closer than this, as a distance in red, green and blue, are taken for one. */
-const alike = 8;
-
 /**
  * PNG of an opaque picture, 8-bit RGB (ISO/IEC 15948); of a very large one, 256 colours, of which all that fill an area
  * are exact. Flat drawings compress best unfiltered, which renderers do not do: about two thirds of their size.
  */
 export function encodePng(pixels: Pixels): Uint8Array {
   const whole = written(pixels, 2, [], unfiltered(pixels));
-  return whole.length <= mostInTrueColours ? whole : withPalette(pixels);
+  if (whole.length <= mostInTrueColours) return whole;
+  const { palette, places } = fewColours(pixels);
+  return written(pixels, 3, palette, placeRows(pixels, places));
 }
 
 function written(
@@ -48,50 +48,6 @@ function written(
   return Buffer.concat([Uint8Array.from(signature), ...chunks]);
 }
 
-/** The same picture with at most 256 colours, the most frequent first: others, of edges of letters, become the nearest. */
-function withPalette(pixels: Pixels): Uint8Array {
-  const { width, height, rgba } = pixels;
-  const counts = new Map<number, number>();
-  const colourAt = (from: number): number =>
-    ((rgba[from] ?? 0) << 16) | ((rgba[from + 1] ?? 0) << 8) | (rgba[from + 2] ?? 0);
-  for (let from = 0; from < width * height * 4; from += 4) {
-    const colour = colourAt(from);
-    counts.set(colour, (counts.get(colour) ?? 0) + 1);
-  }
-  const frequent = [...counts].toSorted(([x, often], [y, seldom]) => seldom - often || x - y);
-  const palette: number[] = [];
-  for (const [colour] of frequent) {
-    const own = palette.length < 32 || palette.every((other) => distance(colour, other) > alike);
-    if (palette.length < 256 && own) palette.push(colour);
-  }
-  const places = new Map(
-    frequent.map(([colour]) => {
-      let nearest = 0;
-      for (let place = 1; place < palette.length; place += 1) {
-        if (distance(colour, palette[place] ?? 0) < distance(colour, palette[nearest] ?? 0)) nearest = place;
-      }
-      return [colour, nearest] as const;
-    }),
-  );
-  const rows = new Uint8Array(height * (width + 1));
-  let from = 0;
-  for (let y = 0; y < height; y += 1) {
-    for (let x = 1; x <= width; x += 1) {
-      rows[y * (width + 1) + x] = places.get(colourAt(from)) ?? 0;
-      from += 4;
-    }
-  }
-  return written(pixels, 3, palette, rows);
-}
-
-function distance(one: number, other: number): number {
-  return Math.hypot(
-    (one >> 16) - (other >> 16),
-    ((one >> 8) & 255) - ((other >> 8) & 255),
-    (one & 255) - (other & 255),
-  );
-}
-
 /** Rows of samples, each after a byte 0: filter type "none". */
 function unfiltered({ width, height, rgba }: Pixels): Uint8Array {
   const rows = new Uint8Array(height * (width * 3 + 1));
@@ -107,6 +63,14 @@ function unfiltered({ width, height, rgba }: Pixels): Uint8Array {
       from += 4;
     }
   }
+  return rows;
+}
+
+/** The same of places in a palette. */
+function placeRows({ width, height }: Pixels, places: Uint8Array): Uint8Array {
+  const rows = new Uint8Array(height * (width + 1));
+  for (let y = 0; y < height; y += 1)
+    rows.set(places.subarray(y * width, (y + 1) * width), y * (width + 1) + 1);
   return rows;
 }
 
