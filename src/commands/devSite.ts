@@ -4,7 +4,7 @@ import type { dev } from 'astro';
 import { openContentFolder } from '../site/contentFiles.ts';
 import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
-import { readShared } from '../site/sources.ts';
+import { readShared } from '../site/sharedFiles.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -2,7 +2,7 @@ import { createReadStream, existsSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { extname, join, sep } from 'node:path';
 import { openContentFolder } from '../site/contentFiles.ts';
-import { readShared } from '../site/sources.ts';
+import { readShared } from '../site/sharedFiles.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface PreviewRequest {

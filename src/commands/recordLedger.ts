@@ -8,7 +8,7 @@ import { openContentFolder } from '../site/contentFiles.ts';
 import { dropPlan, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
 import { makeReport } from '../site/makeReport.ts';
 import { recordAll } from '../site/recordAll.ts';
-import { readContent } from '../site/sources.ts';
+import { readContent } from '../site/contentList.ts';
 import type { Terminal } from './terminal.ts';
 
 interface RecordRequest {

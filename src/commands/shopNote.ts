@@ -1,5 +1,5 @@
 import type { Problem } from '../problems/problem.ts';
-import { shopFile } from '../site/sources.ts';
+import { shopFile } from '../site/sharedFiles.ts';
 
 /** Said where what the shop answers for all reports cannot be used; empty where it can. */
 export function shopNote(problems: readonly Problem[]): string {

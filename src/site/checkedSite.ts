@@ -2,7 +2,7 @@ import type { Problem } from '../problems/problem.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
 import { ledgerOf } from './ledger.ts';
-import { readContent } from './sources.ts';
+import { readContent } from './contentList.ts';
 
 /** What is wrong with a content folder. */
 export interface CheckedSite {

@@ -3,7 +3,8 @@ import { understand } from '../intake/draft/understood.ts';
 import { understoodLines, type UnderstoodLine } from '../intake/draft/understoodLines.ts';
 import type { Problem } from '../problems/problem.ts';
 import { openContentFolder } from './contentFiles.ts';
-import { readLooseSession, readShared } from './sources.ts';
+import { readShared } from './sharedFiles.ts';
+import { readLooseSession } from './writtenReport.ts';
 
 /** How far a draft is: what its files say, and what is still to be answered. */
 export interface DraftState {

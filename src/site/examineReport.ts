@@ -22,7 +22,7 @@ import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
 import { changedWithoutCorrection, planStanding } from './ledger.ts';
-import type { WrittenReport } from './sources.ts';
+import type { WrittenReport } from './writtenReport.ts';
 
 /** A report but for its figures. */
 export type Examined = Omit<Report, 'key' | 'figures' | 'figuresInOtherUnits' | 'problems'>;

@@ -5,7 +5,7 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Telling } from '../prose/telling.ts';
 import { examineReport } from './examineReport.ts';
-import type { WrittenReport } from './sources.ts';
+import type { WrittenReport } from './writtenReport.ts';
 import { inOtherUnits } from './toldTwice.ts';
 
 /** A report analysed, or null where errors stand in the way; with all its problems either way. */

@@ -7,7 +7,9 @@ import { ledgerOf } from './ledger.ts';
 import { makeReport, type MadeReport } from './makeReport.ts';
 import { rememberedFiles } from './rememberedFiles.ts';
 import type { ReportCache } from './reportCache.ts';
-import { listContent, readWritten, shopFile, type ContentList } from './sources.ts';
+import { listContent, type ContentList } from './contentList.ts';
+import { shopFile } from './sharedFiles.ts';
+import { readWritten } from './writtenReport.ts';
 
 /** Where reports that were worked out before are kept, and the hash of the code that worked them out. */
 export interface Cached {

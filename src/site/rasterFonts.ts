@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import { threadId } from 'node:worker_threads';
 import { cacheFolder } from './folders.ts';
+import { writeWhole } from './writeWhole.ts';
 
 /** Makes a font of some characters of another one. */
 type SubsetFont = (
@@ -89,10 +89,6 @@ async function latinFont(file: string, folder: string): Promise<string> {
   const kept = join(folder, `${name}.ttf`);
   if (existsSync(kept)) return kept;
   const subset: SubsetFont = projectRequire()('subset-font');
-  const font = await subset(whole, latin, options);
-  mkdirSync(folder, { recursive: true });
-  const unfinished = `${kept}.${process.pid}.${threadId}`;
-  writeFileSync(unfinished, font);
-  renameSync(unfinished, kept);
+  writeWhole(kept, await subset(whole, latin, options));
   return kept;
 }

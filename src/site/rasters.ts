@@ -1,20 +1,12 @@
 import { createHash } from 'node:crypto';
-import {
-  existsSync,
-  mkdirSync,
-  readFileSync,
-  renameSync,
-  statSync,
-  utimesSync,
-  writeFileSync,
-} from 'node:fs';
+import { existsSync, readFileSync, statSync, utimesSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { threadId } from 'node:worker_threads';
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
 import { cacheFolder } from './folders.ts';
 import { fontVersions, rasterFonts, wholeFonts } from './rasterFonts.ts';
+import { writeWhole } from './writeWhole.ts';
 import type * as Resvg from '@resvg/resvg-js';
 
 /** Goes up whenever `encodePng` writes other bytes. */
@@ -72,11 +64,7 @@ export async function cachedPng(
     return new Uint8Array(readFileSync(file));
   }
   const png = await drawPng(svg, width);
-  mkdirSync(folder, { recursive: true });
-  // A build that is killed half way leaves no half picture under the name.
-  const unfinished = `${file}.${process.pid}.${threadId}`;
-  writeFileSync(unfinished, png);
-  renameSync(unfinished, file);
+  writeWhole(file, png);
   return png;
 }
 

@@ -3,7 +3,7 @@ import type { Problem } from '../problems/problem.ts';
 import { answersOf } from '../prose/movedAnswers.ts';
 import { changesSince, contentHashes, latestRecord, planHash } from './ledger.ts';
 import type { MadeReport } from './makeReport.ts';
-import type { WrittenReport } from './sources.ts';
+import type { WrittenReport } from './writtenReport.ts';
 
 interface Recordable extends MadeReport {
   readonly written: WrittenReport;

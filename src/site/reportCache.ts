@@ -1,15 +1,5 @@
-import {
-  existsSync,
-  mkdirSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { threadId } from 'node:worker_threads';
 import { makeFigures } from '../charts/makeFigures.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Source } from '../intake/authored/source.ts';
@@ -18,6 +8,7 @@ import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { sha256 } from './contentFiles.ts';
 import { inOtherUnits } from './toldTwice.ts';
+import { writeWhole } from './writeWhole.ts';
 
 type Svg = DrawnFigure['svg'];
 
@@ -54,7 +45,7 @@ export function diskCache(folder: string): ReportCache {
   const drawingsOf = (key: string, drawAgain: () => Drawings): Drawings => {
     const known = held.get(key);
     if (known !== undefined) return known;
-    const read = readWhole<Drawings>(drawingsFile(folder, key)) ?? drawAgain();
+    const read = readHashed<Drawings>(drawingsFile(folder, key)) ?? drawAgain();
     const [oldest] = held.keys();
     if (held.size >= drawingsHeld && oldest !== undefined) held.delete(oldest);
     held.set(key, read);
@@ -65,7 +56,7 @@ export function diskCache(folder: string): ReportCache {
   return {
     has,
     read: (key, around) => {
-      const stored = has(key) ? readWhole<StoredReport>(reportFile(folder, key)) : null;
+      const stored = has(key) ? readHashed<StoredReport>(reportFile(folder, key)) : null;
       if (stored === null) return null;
       const source: Source = { ...stored.source, ...around };
       const telling = tellingOf(stored.findings, source);
@@ -73,7 +64,7 @@ export function diskCache(folder: string): ReportCache {
         makeFigures(told, stored.session, source.front.contenders);
       const drawAgain = (): Drawings => drawingsIn(drawn(telling));
       const figuresInOtherUnits = (): readonly Figure[] =>
-        readWhole<readonly Figure[]>(otherFile(folder, key)) ?? drawn(inOtherUnits(telling));
+        readHashed<readonly Figure[]>(otherFile(folder, key)) ?? drawn(inOtherUnits(telling));
       const figures = stored.figures.map((figure): Figure => {
         if (figure.kind === 'absent') return figure;
         const drawing = (): Svg => drawingsOf(key, drawAgain)[figure.id] ?? { wide: '', narrow: '' };
@@ -103,10 +94,9 @@ export function diskCache(folder: string): ReportCache {
           return words;
         }),
       };
-      mkdirSync(folder, { recursive: true });
-      writeWhole(drawingsFile(folder, key), drawingsIn(figures));
-      writeWhole(otherFile(folder, key), figuresInOtherUnits());
-      writeWhole(reportFile(folder, key), stored);
+      writeHashed(drawingsFile(folder, key), drawingsIn(figures));
+      writeHashed(otherFile(folder, key), figuresInOtherUnits());
+      writeHashed(reportFile(folder, key), stored);
     },
   };
 }
@@ -120,7 +110,7 @@ const drawingsFile = (folder: string, key: string): string => join(folder, `${ke
 const otherFile = (folder: string, key: string): string => join(folder, `${key}.other.json`);
 
 /** A value with its hash before it; null for a file that is missing, cut short or changed. */
-function readWhole<Value>(file: string): Value | null {
+function readHashed<Value>(file: string): Value | null {
   if (!existsSync(file)) return null;
   const text = readFileSync(file, 'utf8');
   const json = text.slice(65);
@@ -128,12 +118,10 @@ function readWhole<Value>(file: string): Value | null {
   return JSON.parse(json);
 }
 
-/** A reader sees the whole file or none; a process killed meanwhile leaves a name that nobody reads. */
-function writeWhole(file: string, value: unknown): void {
+/** As `readHashed` takes it. */
+function writeHashed(file: string, value: unknown): void {
   const json = JSON.stringify(value);
-  const unfinished = `${file}.${process.pid}.${threadId}`;
-  writeFileSync(unfinished, `${hashOf(json)}\n${json}`);
-  renameSync(unfinished, file);
+  writeWhole(file, `${hashOf(json)}\n${json}`);
 }
 
 const hashOf = (text: string): string => sha256(new TextEncoder().encode(text));

@@ -4,7 +4,7 @@ import { readShotFile } from '../../src/intake/shots/readShotFile.ts';
 import type { Ledger } from '../../src/intake/ledger.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { makeReport, type MadeReport } from '../../src/site/makeReport.ts';
-import type { WrittenReport } from '../../src/site/sources.ts';
+import type { WrittenReport } from '../../src/site/writtenReport.ts';
 
 /** An invented report: some answers changed, added or (null) left out of a small front matter, and its shots. */
 interface Invented {

@@ -6,7 +6,7 @@ import { dryRunJson } from '../../intake/shots/outcome.ts';
 import type { ProblemKind } from '../../problems/kinds.ts';
 import { visible, visibleJson } from '../../problems/visible.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
-import { readShared } from '../../site/sources.ts';
+import { readShared } from '../../site/sharedFiles.ts';
 import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';
 import { choosePlan } from './choosePlan.ts';

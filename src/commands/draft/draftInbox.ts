@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { openContentFolder } from '../../site/contentFiles.ts';
-import { waitingFiles } from '../../site/sources.ts';
+import { waitingFiles } from '../../site/contentList.ts';
 import type { Terminal } from '../terminal.ts';
 import { draftFiles } from './draftFiles.ts';
 

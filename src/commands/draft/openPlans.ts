@@ -4,7 +4,7 @@ import { readOrderSheet, type OrderSheet } from '../../intake/plan/readOrderShee
 import { withWarmUps } from '../../intake/plan/withWarmUps.ts';
 import type { ShotFileOptions } from '../../intake/shots/shotFile.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
-import { readShared } from '../../site/sources.ts';
+import { readShared } from '../../site/sharedFiles.ts';
 
 /** An open plan with its order sheet, where it has one. */
 export interface PlanAtHand {

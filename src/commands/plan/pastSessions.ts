@@ -2,7 +2,7 @@ import { assembleSession } from '../../intake/assembleSession.ts';
 import type { Front } from '../../intake/authored/front.ts';
 import type { PastSession } from '../../intake/plan/pastSpread.ts';
 import { withDerivedColumns } from '../../intake/shots/derivedColumns.ts';
-import type { WrittenReport } from '../../site/sources.ts';
+import type { WrittenReport } from '../../site/writtenReport.ts';
 import { clubKindIn } from '../../trade/clubKind.ts';
 
 /** The sessions of a content folder that can be read; invented ones tell nothing about golfers. */

@@ -14,7 +14,7 @@ import { visible } from '../../problems/visible.ts';
 import { listed } from '../../prose/words.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { ledgerFile, ledgerJson, ledgerOf, planHash } from '../../site/ledger.ts';
-import { readContent } from '../../site/sources.ts';
+import { readContent } from '../../site/contentList.ts';
 import { metrics } from '../../trade/metrics.ts';
 import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';

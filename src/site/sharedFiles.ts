@@ -1,0 +1,57 @@
+import type { Contender } from '../intake/authored/contender.ts';
+import { readContender } from '../intake/authored/readContender.ts';
+import { readShop } from '../intake/authored/readShop.ts';
+import type { Shared } from '../intake/authored/shared.ts';
+import type { Shop } from '../intake/authored/shop.ts';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { ContentFolder } from './contentFiles.ts';
+
+export const shopFile = 'shop.yaml';
+
+/** What the reports of a folder share. */
+export function readShared(folder: ContentFolder): {
+  readonly shared: Shared;
+  readonly problems: readonly Problem[];
+} {
+  const shop = readShopFile(folder);
+  const sheets = readSheets(folder);
+  return {
+    shared: { shop: shop.shop, contenders: sheets.contenders },
+    problems: [...shop.problems, ...sheets.problems],
+  };
+}
+
+function readShopFile(folder: ContentFolder): { shop: Shop | null; problems: readonly Problem[] } {
+  const text = folder.text(shopFile);
+  if (text !== null) return readShop(shopFile, text);
+  const problem = makeProblem(
+    'shop-missing',
+    { file: shopFile },
+    {
+      expected: 'shop.yaml with at least the name of who publishes',
+      found: null,
+      cure: 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
+    },
+  );
+  return { shop: null, problems: [problem] };
+}
+
+function readSheets(folder: ContentFolder): {
+  contenders: ReadonlyMap<string, Contender | null>;
+  problems: readonly Problem[];
+} {
+  const read = folder
+    .files('contenders')
+    .filter((name) => /\.ya?ml$/i.test(name))
+    .map((name) => {
+      const file = `contenders/${name}`;
+      const text = folder.text(file);
+      const read = text === null ? { contender: null, problems: [] } : readContender(file, text);
+      return { id: name.replace(/\.ya?ml$/i, ''), ...read };
+    });
+  return {
+    contenders: new Map(read.map(({ id, contender }) => [id, contender])),
+    problems: read.flatMap(({ problems }) => problems),
+  };
+}
