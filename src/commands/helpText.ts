@@ -30,5 +30,5 @@ export function helpText(): string {
   }));
   const widest = Math.max(...lines.map(({ typed }) => typed.length));
   const list = lines.map(({ typed, does }) => `${typed.padEnd(widest)}  ${does}`).join('\n');
-  return `${list}\n\nWhat a command takes: npm run draft -- --help, and so for plan, check, dev, preview and record.\nEvery command works on content/ and dist/, or on the folders in CONTENT_DIR and OUT_DIR.\n`;
+  return `${list}\n\nWhat a command takes: npm run draft -- --help, and so for build, plan, check, dev, preview and record.\nEvery command works on content/ and dist/, or on the folders in CONTENT_DIR and OUT_DIR.\n`;
 }

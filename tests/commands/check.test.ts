@@ -82,7 +82,7 @@ describe('as a process', () => {
     expect(stderr).not.toContain(' at ');
   });
 
-  test.each(['check', 'draft', 'dev', 'plan', 'preview', 'record'])(
+  test.each(['build', 'check', 'draft', 'dev', 'plan', 'preview', 'record'])(
     '%s --help says how to use it',
     (name) => {
       const { status, stdout, stderr } = run(`"$NODE" src/commands/${name}.ts --help`, contentFolder(sound));
@@ -90,6 +90,12 @@ describe('as a process', () => {
       expect(stdout).toMatch(new RegExp(`^npm run ${name}\\b`));
     },
   );
+
+  test('build takes no name, and does not build as if it had', () => {
+    const { status, stderr } = run('"$NODE" src/commands/build.ts two-heads', contentFolder(sound));
+    expect(status).toBe(1);
+    expect(stderr).toBe('All reports are built together. Use: npm run build\n');
+  });
 
   test('nor is an unknown argument of record a crash', () => {
     const { status, stderr } = run('"$NODE" src/commands/record.ts --dorp x', contentFolder(sound));
