@@ -12,6 +12,7 @@ import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
 import { inBuildEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
+import { collectSooner } from './collectSooner.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { recover, swap } from './swap.ts';
 import { fewReports, workOutReports } from './workOutReports.ts';
@@ -42,6 +43,9 @@ const keptFor = { reports: 7 * day, rasters: 90 * day };
 /** From so many on, the command says how far it is instead of naming each. */
 const manyReports = 20;
 
+/** From so many on, memory counts for more than the last tenth of time. */
+const enoughToFillMemory = 200;
+
 /**
  * The main job: checks everything and prints the table; with an error nothing is written. Else the site is built in
  * a folder aside and swapped in, so that `outDir` always holds a whole site.
@@ -50,6 +54,7 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   recover(outDir);
   const times = stageTimes(() => performance.now());
   const site = await readSite(contentDir, terminal, times);
+  if (site.reports.length > enoughToFillMemory) collectSooner();
   const unfinished = site.blocked.filter((report) => report.unfinished);
   const waiting = new Set(unfinished.flatMap(({ problems }) => problems));
   const problems = site.problems.filter((problem) => !waiting.has(problem));
