@@ -1,3 +1,5 @@
+import { escapeXml } from '../prose/escapeXml.ts';
+
 const namespace = 'http://www.w3.org/2000/svg';
 
 /** Attributes that hold places; a tenth of a pixel is finer than any screen. The rest keep two decimals. */
@@ -13,11 +15,23 @@ const rounded = (value: string, decimals: number): string =>
 const warningSign = '\u26A0';
 
 /** Throws if a text holds what only a mistake can put there. */
-const refuseBrokenText = (svg: Element): void => {
-  const text = svg.textContent ?? '';
+const refuseBrokenText = (text: string): void => {
   const broken =
     /\b(?:NaN|undefined)\b/.exec(text)?.[0] ?? (text.includes(warningSign) ? warningSign : undefined);
   if (broken !== undefined) throw new Error(`The chart has the text "${broken}", which no chart may show.`);
+};
+
+/** An element and all in it, in the order of the text; styles are left out. */
+const withDescendants = (element: Element): readonly Element[] => [
+  element,
+  ...elementsIn(element).flatMap(withDescendants),
+];
+
+const elementsIn = (element: Element): readonly Element[] => {
+  const found: Element[] = [];
+  for (let child = element.firstElementChild; child !== null; child = child.nextElementSibling)
+    if (child.localName !== 'style') found.push(child);
+  return found;
 };
 
 /** A new name for every id: the prefix and a number in order of appearance. Throws if an id occurs twice. */
@@ -59,36 +73,56 @@ const cleanValue = (
 // eslint-disable-next-line no-control-regex
 const unprintable = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g;
 
+/** What the root has besides what Plot gives it; Plot's type is ours nowhere. */
+const rootAttributes = {
+  xmlns: namespace,
+  role: 'img',
+  'font-family': "'Source Sans 3', system-ui, sans-serif",
+  'font-size': '14',
+} as const;
+
+type Attributes = readonly (readonly [name: string, value: string])[];
+
+const tag = (name: string, attributes: Attributes, inner: string): string => {
+  const start = [name, ...attributes.map(([key, value]) => `${key}="${escapeXml(value)}"`)].join(' ');
+  return inner === '' ? `<${start}/>` : `<${start}>${inner}</${name}>`;
+};
+
+const cleanAttributes = (element: Element, ids: ReadonlyMap<string, string>): Attributes =>
+  Array.from(element.attributes).flatMap(({ name, value }) => {
+    const clean = cleanValue(name, value, element.localName, ids);
+    return clean === null ? [] : [[name, clean] as const];
+  });
+
+const written = (element: Element, ids: ReadonlyMap<string, string>): string =>
+  tag(element.localName, cleanAttributes(element, ids), inside(element, ids));
+
+/** Words, or elements: what Plot draws has either. */
+const inside = (element: Element, ids: ReadonlyMap<string, string>): string =>
+  element.firstElementChild === null
+    ? escapeXml(element.textContent ?? '')
+    : elementsIn(element)
+        .map((child) => written(child, ids))
+        .join('');
+
 /**
- * Turns what Plot drew into SVG text for a page with a strict content policy and for files: no styles, no inner labels, one image with
- * a name, ids by prefix, rounded numbers. Changes `svg`. Throws if Plot drew more than an SVG, or something broken.
+ * The text of what Plot drew for a page with a strict content policy and for files: no styles, no inner labels, one image with
+ * a name, ids by prefix, rounded numbers. Throws if Plot drew more than an SVG, or something broken.
  */
 export const cleanSvg = (
   svg: Element,
   { prefix, name }: { readonly prefix: string; readonly name: string },
 ): string => {
-  if (svg.tagName.toLowerCase() !== 'svg')
+  if (svg.localName !== 'svg')
     throw new Error('A chart is one SVG; this one came with a legend or a heading.');
-  for (const style of svg.querySelectorAll('style')) style.remove();
-  const elements = [svg, ...svg.querySelectorAll('*')];
-  const ids = freshIds(elements, prefix);
-  for (const element of elements) {
-    for (const { name: attribute, value } of [...element.attributes]) {
-      const clean = cleanValue(attribute, value, element.tagName.toLowerCase(), ids);
-      if (clean === null) element.removeAttribute(attribute);
-      else if (clean !== value) element.setAttribute(attribute, clean);
-    }
-  }
-  refuseBrokenText(svg);
-
-  const title = svg.ownerDocument.createElementNS(namespace, 'title');
-  title.id = `${prefix}-name`;
-  title.textContent = name;
-  svg.prepend(title);
-  svg.setAttribute('xmlns', namespace);
-  svg.setAttribute('role', 'img');
-  svg.setAttribute('aria-labelledby', title.id);
-  svg.setAttribute('font-family', "'Source Sans 3', system-ui, sans-serif");
-  svg.setAttribute('font-size', '14');
-  return svg.outerHTML.replaceAll(unprintable, '');
+  refuseBrokenText(svg.textContent ?? '');
+  const ids = freshIds(withDescendants(svg), prefix);
+  const title = `${prefix}-name`;
+  const attributes = {
+    ...Object.fromEntries(cleanAttributes(svg, ids)),
+    ...rootAttributes,
+    'aria-labelledby': title,
+  };
+  const named = tag('title', [['id', title]], escapeXml(name));
+  return tag('svg', Object.entries(attributes), named + inside(svg, ids)).replaceAll(unprintable, '');
 };

@@ -3,7 +3,7 @@ import { contenderMark } from './contenderMarks.ts';
 import type { LandingCurve, LandingInput, LandingPanel } from './landingInput.ts';
 import type { LandingScale } from './landingScale.ts';
 import type { Layout } from './layout.ts';
-import { bracket, greyDots, lineSample, outlineCurve } from './outlineSigns.ts';
+import { bracket, copiedDots, lineSample, outlineCurve, type Outline } from './outlineSigns.ts';
 import { label, lines, marks, ring, texts, type Label, type Spot } from './signs.ts';
 import { shotMarks } from './shotMarks.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
@@ -62,18 +62,15 @@ export const landingMarks = (
     .map((shot) => ({ ...place(shot), leftOut: shot.leftOut, mark }));
 };
 
-/** Points of a curve, every six degrees. */
-const curveSpots = ({ centre, halfAxes, angle }: LandingCurve, { place }: LandingScale): readonly Spot[] => {
-  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
-  return Array.from({ length: 60 }, (_, step) => {
-    const turn = (step / 60) * 2 * Math.PI;
-    const [major, minor] = [halfAxes[0] * Math.cos(turn), halfAxes[1] * Math.sin(turn)];
-    return place({
-      side: centre[0] + major * cosine - minor * sine,
-      carry: centre[1] + major * sine + minor * cosine,
-    });
-  });
-};
+/** A curve in px; the page's second axis points down. */
+const outlineOf = (
+  { centre: [side, carry], halfAxes: [major, minor], angle }: LandingCurve,
+  { place, perUnit }: LandingScale,
+): Outline => ({
+  centre: place({ side, carry }),
+  halfAxes: [major * perUnit, minor * perUnit],
+  angle: -angle,
+});
 
 /** Heights, px from the top of a panel. */
 export const panelHeights = ({ name, numbers, feetBeside }: PanelText, { plotHeight }: LandingScale) => {
@@ -120,7 +117,7 @@ const panelWords = (
 export const landingPanel = (
   panel: LandingPanel,
   shots: readonly SizedMark<LandingMark>[],
-  others: readonly Spot[],
+  others: readonly number[],
   at: PanelPlace,
   scale: LandingScale,
   layout: Layout,
@@ -134,6 +131,10 @@ export const landingPanel = (
     x: left + spot.x,
     y: foot - 8 + spot.y,
   });
+  const curveOf = (curve: LandingCurve): Markish => {
+    const outline = outlineOf(curve, scale);
+    return outlineCurve({ ...outline, centre: moved(outline.centre) }, mark);
+  };
   const right = left + scale.panelWidth;
   const middle = left + scale.panelWidth / 2;
   const lane = scale.place({ side: at.within, carry: 0 }).x - scale.panelWidth / 2;
@@ -157,8 +158,8 @@ export const landingPanel = (
       1,
     ),
     bracket({ from: middle - lane, to: middle + lane }, foot),
-    greyDots(others.map(moved)),
-    ...(panel.curve === null ? [] : [outlineCurve(curveSpots(panel.curve, scale).map(moved), mark)]),
+    ...(others.length === 0 ? [] : [copiedDots(others, moved({ x: 0, y: 0 }))]),
+    ...(panel.curve === null ? [] : [curveOf(panel.curve)]),
     ...(panel.average === null ? [] : [ring(moved(scale.place(panel.average)), averageRadius)]),
     ...shotMarks(shots.map(moved)),
     marks([{ x: left + layout.markInset, y: top + 17 }], mark, layout.markRadius),

@@ -11,6 +11,8 @@ export interface LandingScale {
   readonly lefts: readonly number[];
   readonly panelWidth: number;
   readonly plotHeight: number;
+  /** How long one unit is, px, up the page and across. */
+  readonly perUnit: number;
   /** Place in a panel, px from the left end of its foot, y down. */
   readonly place: (landing: Landing) => Spot;
   /** Numbered rules, px from the foot of the panel. */
@@ -87,6 +89,7 @@ export const landingScale = (
     lefts: Array.from({ length: columns }, (_, column) => start + column * (panelWidth + columnGap)),
     panelWidth,
     plotHeight,
+    perUnit,
     place,
     ticks,
   };

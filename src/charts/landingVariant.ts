@@ -11,7 +11,7 @@ import {
 } from './landingPanel.ts';
 import { landingScale, type LandingScale } from './landingScale.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
-import { greyDots, lineSample } from './outlineSigns.ts';
+import { dotsToCopy, greyDots, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';
 import { renderParts } from './renderParts.ts';
 import { label, lines, texts } from './signs.ts';
@@ -43,7 +43,6 @@ const panelRow = (
     return panel === undefined ? [] : [{ panel, index }];
   });
   const text = mostText(shown.map(({ panel }) => panelText(panel, scale.panelWidth, layout)));
-  const counted = shots.map((panel) => panel.filter(({ leftOut }) => !leftOut));
   return {
     height: panelHeights(text, scale).height,
     marks: [
@@ -52,7 +51,7 @@ const panelRow = (
         landingPanel(
           panel,
           shots[index] ?? [],
-          counted.filter((_, other) => other !== index).flat(),
+          panels.flatMap((_, other) => (other === index ? [] : [other])),
           { left: scale.lefts[column] ?? 0, top, text, within, numbered: column === 0 },
           scale,
           layout,
@@ -117,8 +116,14 @@ export const landingVariant = (drawing: LandingDrawing, variant: Variant): strin
   const rows = indices
     .filter((index) => index % scale.columns === 0)
     .map((first) => indices.slice(first, first + scale.columns));
-  return renderParts(drawing, layout, [
-    ...rows.map((row) => (top: number) => panelRow(drawing, shots, row, scale, layout, top)),
-    ...keyParts(drawing, layout),
-  ]);
+  const counted = shots.map((panel) => panel.filter(({ leftOut }) => !leftOut));
+  return renderParts(
+    drawing,
+    layout,
+    [
+      ...rows.map((row) => (top: number) => panelRow(drawing, shots, row, scale, layout, top)),
+      ...keyParts(drawing, layout),
+    ],
+    shots.length > 1 ? [dotsToCopy(counted)] : [],
+  );
 };

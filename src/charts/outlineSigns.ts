@@ -1,18 +1,29 @@
-import { dot, line, type Markish } from '@observablehq/plot';
+import { line, type Markish } from '@observablehq/plot';
 import type { ContenderMark } from './contenderMarks.ts';
 import { paint } from './palette.ts';
 import type { Spot, Stretch } from './signs.ts';
+import { svgElement } from './svgElement.ts';
 
-/** A closed curve of a contender through `spots`, in its colour and line pattern. */
-export const outlineCurve = (spots: readonly Spot[], { colour, dashes }: ContenderMark): Markish =>
-  line(spots, {
-    x: 'x',
-    y: 'y',
-    curve: 'linear-closed',
-    stroke: paint(colour),
-    strokeWidth: 2,
-    ...(dashes.length === 0 ? {} : { strokeDasharray: dashes.join(' ') }),
-  });
+/** An ellipse in px; `angle` from the right downwards, radians. */
+export interface Outline {
+  readonly centre: Spot;
+  readonly halfAxes: readonly [number, number];
+  readonly angle: number;
+}
+
+/** A curve of a contender, in its colour and line pattern. */
+export const outlineCurve =
+  ({ centre: { x, y }, halfAxes: [rx, ry], angle }: Outline, { colour, dashes }: ContenderMark): Markish =>
+  (_index, _scales, _values, _dimensions, { document }) =>
+    svgElement(document, 'ellipse', {
+      rx,
+      ry,
+      transform: `translate(${x},${y}) rotate(${(angle / Math.PI) * 180})`,
+      fill: 'none',
+      stroke: paint(colour),
+      'stroke-width': 2,
+      ...(dashes.length === 0 ? {} : { 'stroke-dasharray': dashes.join(' '), 'stroke-linecap': 'round' }),
+    });
 
 /** A piece of a contender's line, as a key. */
 export const lineSample = (from: Spot, length: number, { colour, dashes }: ContenderMark): Markish =>
@@ -36,6 +47,44 @@ export const bracket = ({ from, to }: Stretch, y: number): Markish =>
     { x: 'x', y: 'y', stroke: paint('ink'), strokeWidth: 2, strokeLinejoin: 'miter' },
   );
 
-/** Grey dots: shots of the other contenders. */
-export const greyDots = (spots: readonly Spot[]): Markish =>
-  spots.length === 0 ? null : dot(spots, { x: 'x', y: 'y', r: 1.6, fill: paint('axis'), fillOpacity: 0.55 });
+/** Thick points of a line; some renderers leave out those without any length. */
+const dotsAt = (spots: readonly Spot[]): string => spots.map(({ x, y }) => `M${x},${y}h.1`).join('');
+
+const grey = {
+  stroke: paint('axis'),
+  'stroke-width': 3.2,
+  'stroke-opacity': 0.55,
+  'stroke-linecap': 'round',
+} as const;
+
+/** Grey dots: shots of other contenders. */
+export const greyDots =
+  (spots: readonly Spot[]): Markish =>
+  (_index, _scales, _values, _dimensions, { document }) =>
+    svgElement(document, 'path', { d: dotsAt(spots), ...grey });
+
+const dotsOf = (contender: number): string => `dots-${contender}`;
+
+/** The dots of every contender, drawn nowhere yet: most are wanted in several panels. */
+export const dotsToCopy =
+  (contenders: readonly (readonly Spot[])[]): Markish =>
+  (_index, _scales, _values, _dimensions, { document }) =>
+    svgElement(
+      document,
+      'defs',
+      {},
+      contenders.map((spots, contender) =>
+        svgElement(document, 'path', { id: dotsOf(contender), d: dotsAt(spots) }),
+      ),
+    );
+
+/** Those of some contenders, their own origin moved to `to`. */
+export const copiedDots =
+  (contenders: readonly number[], to: Spot): Markish =>
+  (_index, _scales, _values, _dimensions, { document }) =>
+    svgElement(
+      document,
+      'g',
+      grey,
+      contenders.map((contender) => svgElement(document, 'use', { href: `#${dotsOf(contender)}`, ...to })),
+    );

@@ -1,5 +1,5 @@
 import { plot, type Markish } from '@observablehq/plot';
-import { parseHTML } from 'linkedom';
+import { createDocument } from '@mixmark-io/domino';
 import { cleanSvg } from './cleanSvg.ts';
 
 /** A chart in px: marks are placed in px from the top left corner, `id`s inside them may be any. */
@@ -14,7 +14,7 @@ export interface ChartDrawing {
 }
 
 // Passed to Plot and never made global: a global window moves every coordinate by half a pixel.
-const { document } = parseHTML('<!doctype html><html><body></body></html>');
+const document = createDocument();
 
 /** Runs `draw` and throws if it writes a warning; Plot has no other way to tell. */
 const refusingWarnings = <Result>(draw: () => Result): Result => {

@@ -1,6 +1,7 @@
 import { dot, link, rect, text, type Markish } from '@observablehq/plot';
 import type { ContenderMark } from './contenderMarks.ts';
 import { paint, type Token } from './palette.ts';
+import { svgElement } from './svgElement.ts';
 import type { Weight } from './textWidth.ts';
 
 /** A place in px from the top left corner of the chart. */
@@ -104,25 +105,14 @@ export const barWithRing = (
 
 /** The pattern behind what is too small to matter, for `hatched`. */
 export const hatch: Markish = (_index, _scales, _values, _dimensions, { document }) => {
-  const make = (name: string, attributes: Readonly<Record<string, string>>): SVGElement => {
-    const element = document.createElementNS('http://www.w3.org/2000/svg', name);
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
-    return element;
-  };
-  const definitions = make('defs', {});
-  const pattern = make('pattern', {
-    id: 'hatch',
-    width: '6',
-    height: '6',
-    patternUnits: 'userSpaceOnUse',
-    patternTransform: 'rotate(45)',
-  });
-  pattern.append(
-    make('rect', { width: '6', height: '6', fill: paint('band') }),
-    make('path', { d: 'M0 0V6', stroke: paint('hatch'), 'stroke-width': '1.5' }),
-  );
-  definitions.append(pattern);
-  return definitions;
+  const size = { width: 6, height: 6 };
+  const turned = { patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' };
+  return svgElement(document, 'defs', {}, [
+    svgElement(document, 'pattern', { id: 'hatch', ...size, ...turned }, [
+      svgElement(document, 'rect', { ...size, fill: paint('band') }),
+      svgElement(document, 'path', { d: 'M0 0V6', stroke: paint('hatch'), 'stroke-width': 1.5 }),
+    ]),
+  ]);
 };
 
 /** Areas filled with the hatch; corners in px. */

@@ -1,4 +1,4 @@
-import { escapeXml } from './escapeXml.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { mailWidth, type EmailParts, type MailImage } from './emailParts.ts';
 
 const sans = "'Source Sans 3',Arial,Helvetica,sans-serif";

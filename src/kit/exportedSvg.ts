@@ -2,7 +2,7 @@ import type { DrawnFigure } from '../charts/figure.ts';
 import { literalColours, palette } from '../charts/palette.ts';
 import { wrapText } from '../charts/textWidth.ts';
 import { caveatStrip, stripText } from './caveatStrip.ts';
-import { escapeXml } from './escapeXml.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { headline, othersElsewhere } from './headline.ts';
 import { altText } from './altText.ts';
 import type { Report } from './report.ts';

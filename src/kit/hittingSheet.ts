@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { dateInWords } from '../prose/date.ts';
 import { nounOf } from '../prose/noun.ts';
 import { capitalised } from '../prose/words.ts';
-import { escapeXml } from './escapeXml.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { hittingSheetStyle } from './hittingSheetStyle.ts';
 
 /** What a hitting sheet is printed from. */

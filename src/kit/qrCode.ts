@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import { escapeXml } from './escapeXml.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 
 /** Modules of white that scanners need on every side (ISO/IEC 18004). */
 const quiet = 4;

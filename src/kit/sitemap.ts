@@ -1,4 +1,4 @@
-import { escapeXml } from './escapeXml.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 
 const namespace = 'http://www.sitemaps.org/schemas/sitemap/0.9';
 

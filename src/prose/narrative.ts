@@ -1,6 +1,7 @@
 import MarkdownIt, { type StateInline, type Token } from 'markdown-it';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { escapeXml } from './escapeXml.ts';
 import { resolveReference } from './references.ts';
 import type { Telling } from './telling.ts';
 
@@ -38,7 +39,7 @@ export function renderNarrative(
   markdown.inline.ruler.before('escape', 'value', valueRule);
   // A table may be wider than a phone and then scrolls by itself, by keyboard too.
   markdown.renderer.rules['table_open'] = (tokens, index) =>
-    `<div class="scroll" role="group" aria-label="${escapeHtml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
+    `<div class="scroll" role="group" aria-label="${escapeXml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
   markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
   markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
 
@@ -73,11 +74,11 @@ function valueHtml(
   const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
   switch (resolved.kind) {
     case 'text':
-      return escapeHtml(resolved.text);
+      return escapeXml(resolved.text);
     case 'chart':
-      return `<a href="#${escapeHtml(resolved.chart)}">${escapeHtml(charts[resolved.chart] ?? '')}</a>`;
+      return `<a href="#${escapeXml(resolved.chart)}">${escapeXml(charts[resolved.chart] ?? '')}</a>`;
     case 'unknown':
-      return escapeHtml(token.content);
+      return escapeXml(token.content);
   }
 }
 
@@ -89,10 +90,6 @@ function tableName(tokens: readonly Token[], open: number): string {
     if (type === 'th_open') headings.push(tokens[open + at + 1]?.content ?? '');
   }
   return `Table: ${headings.filter((heading) => heading !== '').join(', ')}`;
-}
-
-function escapeHtml(text: string): string {
-  return text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 }
 
 /** Headings moved under the page's own, cell alignment as a class: the page's policy forbids style attributes. */

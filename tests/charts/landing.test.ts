@@ -8,7 +8,7 @@ import { truePlaces } from '../../src/charts/truePlaces.ts';
 import { drawnMarks, sharesSeen } from './drawnMarks.ts';
 import { heads, longNames } from './examples/heads.ts';
 import { landingCrowd, landingExample, landingInputOf, landingPanelOf } from './examples/landing.ts';
-import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+import { brokenRules, inherited, parseSvg, placedTexts, translation } from './inspectSvg.ts';
 
 const draw = (given: LandingInput): DrawnFigure => {
   const figure = landingChart(given);
@@ -75,24 +75,28 @@ describe('Where they landed', () => {
   });
 
   test('the curve is the ellipse it was given, in the line pattern of its contender', () => {
-    for (const [index, { curve, average }] of landingExample.panels.entries()) {
+    const ellipses = [...parseSvg(figure.svg.wide).querySelectorAll('ellipse')];
+    expect(ellipses).toHaveLength(landingExample.panels.length);
+    for (const [index, { curve, shots }] of landingExample.panels.entries()) {
       const { colour, dashes } = contenderMark(index);
-      const [path] = strokes(figure.svg.wide, colour, '2').filter((one) => points(one).length > 10);
-      if (path === undefined || curve === null || average === null) throw new Error('no curve');
-      expect(inherited(path, 'stroke-dasharray') ?? '').toBe(dashes.join(' '));
-      const counted = landingExample.panels[index]?.shots.filter(({ leftOut }) => !leftOut) ?? [];
+      const ellipse = ellipses[index];
+      if (ellipse === undefined || curve === null) throw new Error('no curve');
+      expect(ellipse.getAttribute('stroke')).toBe(`var(--${colour})`);
+      expect(ellipse.getAttribute('stroke-dasharray') ?? '').toBe(dashes.join(' '));
+      const counted = shots.filter(({ leftOut }) => !leftOut);
       const drawn = shotsOf(figure.svg.wide, index);
       const [a, b] = [counted[0], counted[4]];
       const [from, to] = [drawn[0], drawn[4]];
       if (!a || !b || !from || !to) throw new Error('too few shots');
       const yard = (to.x - from.x) / (b.side - a.side);
-      for (const [x, y] of points(path)) {
-        const side = a.side + (x - from.x) / yard - curve.centre[0];
-        const carry = a.carry - (y - from.y) / yard - curve.centre[1];
-        const along = (side * Math.cos(curve.angle) + carry * Math.sin(curve.angle)) / curve.halfAxes[0];
-        const across = (carry * Math.cos(curve.angle) - side * Math.sin(curve.angle)) / curve.halfAxes[1];
-        expect(Math.hypot(along, across)).toBeCloseTo(1, 1);
-      }
+      const [x, y] = translation(ellipse);
+      expect(x).toBeCloseTo(from.x + (curve.centre[0] - a.side) * yard, 0);
+      expect(y).toBeCloseTo(from.y - (curve.centre[1] - a.carry) * yard, 0);
+      expect(Number(ellipse.getAttribute('rx'))).toBeCloseTo(curve.halfAxes[0] * yard, 0);
+      expect(Number(ellipse.getAttribute('ry'))).toBeCloseTo(curve.halfAxes[1] * yard, 0);
+      // Downwards on the page is nearer to the golfer.
+      const [, degrees] = /rotate\((-?[\d.]+)\)/.exec(ellipse.getAttribute('transform') ?? '') ?? [];
+      expect(Number(degrees)).toBeCloseTo((-curve.angle * 180) / Math.PI, 1);
     }
   });
 
@@ -111,9 +115,27 @@ describe('Where they landed', () => {
   });
 
   test('the counted shots of the others are grey dots, and the key says so', () => {
-    const dots = [...parseSvg(figure.svg.wide).querySelectorAll('circle[r="1.6"]')];
-    // Of 35 counted shots each is grey in two panels; three dots stand in the key.
-    expect(dots).toHaveLength(2 * 35 + 3);
+    const root = parseSvg(figure.svg.wide);
+    const copies = [...root.querySelectorAll('use')];
+    expect(copies).toHaveLength(3 * 2);
+    // Copied over the panel of another contender they lie where that contender's own marks do.
+    const yard = landingExample.panels.map((_, index) => shotsOf(figure.svg.wide, index));
+    for (const copy of copies) {
+      const path = root.querySelector(`[id="${copy.getAttribute('href')?.slice(1) ?? ''}"]`);
+      const [dx, dy] = ['x', 'y'].map((name) => Number(copy.getAttribute(name)));
+      const dots = points(path ?? copy).map(([x, y]) => [x + (dx ?? 0), y + (dy ?? 0)] as const);
+      const own = yard.find(
+        (shots) =>
+          shots.length === dots.length &&
+          shots.every((shot, at) => Math.abs(shot.y - (dots[at]?.[1] ?? 0)) < 0.2),
+      );
+      const apart = own?.map((shot, at) => (dots[at]?.[0] ?? 0) - shot.x) ?? [];
+      expect(apart.length).toBeGreaterThan(10);
+      expect(Math.max(...apart) - Math.min(...apart)).toBeLessThan(0.3);
+      expect(Math.abs(apart[0] ?? 0)).toBeGreaterThan(100);
+    }
+    expect(new Set(copies.map((copy) => copy.getAttribute('href'))).size).toBe(3);
+    expect(inherited(copies[0] ?? root, 'stroke')).toBe('var(--axis)');
     expect(words(figure.svg.wide)).toContain('Grey: the other two heads.');
     const alone = draw(landingInputOf(landingExample.panels.slice(0, 1)));
     expect(words(alone.svg.wide)).not.toContain('Grey');

@@ -28,7 +28,7 @@ interface TextBox {
 
 /** Where each text of an exported chart should have ink, px of the SVG; Literata is taken for as wide as Source Sans. */
 function textBoxes(svg: string): TextBox[] {
-  const inner = /<g transform="translate\(([\d.]+),([\d.]+)\)" text-anchor/.exec(svg);
+  const inner = /<g transform="translate\(([\d.]+),([\d.]+)\)"[^>]* text-anchor/.exec(svg);
   const [left, top] = [Number(inner?.[1]), Number(inner?.[2])];
   const groups = [...svg.matchAll(/<g((?:\s[^>]*)?)>((?:<text[\s\S]*?<\/text>)+)<\/g>/g)];
   return groups.flatMap(([, attributes = '', body = '']) => {
