@@ -27,6 +27,8 @@ export interface ShotsStrip {
 export interface AllShotsInput extends FigureWords {
   /** In the order contenders are listed. */
   readonly strips: readonly ShotsStrip[];
+  /** One of the units in which the scale ends on round numbers, in the unit of the values. */
+  readonly roundIn: number;
   /** What the scale measures: "Carry in yards". */
   readonly axis: string;
   /** What a hollow mark with a stroke through says: "left out". */

@@ -7,15 +7,15 @@ import { headFits, shotRadius, shotsStrip } from './shotsStrip.ts';
 import { shotsScale } from './shotsScale.ts';
 
 /** What one variant shows, with the image's name. */
-export type AllShotsDrawing = Pick<AllShotsInput, 'id' | 'strips' | 'axis' | 'leftOut'> & {
+export type AllShotsDrawing = Pick<AllShotsInput, 'id' | 'strips' | 'roundIn' | 'axis' | 'leftOut'> & {
   readonly name: string;
 };
 
 /** One variant of *All the shots* as SVG text. */
 export const allShotsVariant = (drawing: AllShotsDrawing, variant: Variant): string => {
   const layout = layouts[variant];
-  const { strips, axis } = drawing;
-  const scale = shotsScale(strips, layout);
+  const { strips, roundIn, axis } = drawing;
+  const scale = shotsScale(strips, layout, roundIn);
   const style = {
     radius: shotRadius(strips, scale),
     beside: strips.every((strip) => headFits(strip, layout)),

@@ -8,8 +8,9 @@ const places = new Set(['d', 'points', 'transform', 'x', 'y', 'x1', 'x2', 'y1', 
 const rounded = (value: string, decimals: number): string =>
   value.replaceAll(/-?\d*\.\d+(?:e[-+]?\d+)?|-?\d+e[-+]?\d+/g, (number) => {
     const factor = 10 ** decimals;
-    // Adding 0 turns minus zero into zero.
-    return String(Math.round(Number(number) * factor) / factor + 0);
+    // Halves go up whatever their last digit, so that a place comes out alike from yards and from metres. Adding 0
+    // turns minus zero into zero.
+    return String(Math.round(Number(number) * factor + 1e-6) / factor + 0);
   });
 
 const warningSign = '\u26A0';

@@ -20,7 +20,6 @@ export function landingFigure(session: Session, telling: Telling): Figure {
     return { kind: 'absent', id, question, why: 'Not drawn: it takes a column for carry and one for side.' };
   }
   const panels = landing.byContender.map((own) => panel(own, session, telling));
-  const lane = printed(landing.laneM, telling);
   const word = unitWord(unitFor('carry', telling.system));
   const others = landing.byContender.length - 1;
   return landingChart({
@@ -35,7 +34,7 @@ export function landingFigure(session: Session, telling: Telling): Figure {
       .join(' '),
     table: table(landing, telling),
     panels,
-    within: Number(lane),
+    within: read(landing.laneM, telling),
     axis: `${capitalised(word)}: carry up the page, left and right of the target line across, one scale throughout`,
     curveWords: 'Curve: the next shot would land inside nine times in ten',
     others:

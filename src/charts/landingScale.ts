@@ -1,6 +1,7 @@
 import type { Landing, LandingInput, LandingPanel } from './landingInput.ts';
 import type { Layout } from './layout.ts';
 import type { Spot } from './signs.ts';
+import { steadyPlace } from './steadyPlace.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
 import { textWidth } from './textWidth.ts';
 
@@ -74,8 +75,8 @@ export const landingScale = (
   const plotHeight = Math.max(lowest, span * perUnit + 2 * margin);
   const middle = (nearest + farthest) / 2;
   const place = ({ side, carry }: Landing): Spot => ({
-    x: panelWidth / 2 + side * perUnit,
-    y: -plotHeight / 2 - (carry - middle) * perUnit,
+    x: steadyPlace(panelWidth / 2 + side * perUnit),
+    y: steadyPlace(-plotHeight / 2 - (carry - middle) * perUnit),
   });
 
   const shown = plotHeight / perUnit;

@@ -1,5 +1,5 @@
 import { contenderMark } from './contenderMarks.ts';
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { pageWords, type Figure } from './figure.ts';
 import type { LaunchInput } from './launchInput.ts';
 import { launchVariant } from './launchVariant.ts';
 
@@ -51,7 +51,8 @@ export const launchChart = (input: LaunchInput): Figure => {
       why: 'No shot has both a launch angle and spin.',
     };
   }
-  const drawing = { ...input, name: imageName(input) };
+  // The question has a speed in the reader's units.
+  const drawing = { ...input, name: input.subject };
   return {
     kind: 'drawn',
     ...pageWords(input),

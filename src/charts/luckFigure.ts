@@ -2,7 +2,7 @@ import type { MetricFindings } from '../findings/findings.ts';
 import { metrics } from '../trade/metrics.ts';
 import { printAt, stepFor } from '../prose/numbers.ts';
 import { luckSentence } from '../prose/reachSentences.ts';
-import { shortUnit, toReader, unitFor, unitWord, withUnit } from '../prose/readerUnits.ts';
+import { shortUnit, toReader, unitFor, unitsIn, unitWord, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised } from '../prose/words.ts';
 import type { Figure } from './figure.ts';
@@ -54,6 +54,7 @@ export function luckFigure(metric: MetricFindings, telling: Telling): Figure {
       words: `By luck: about ${withUnit(printAt(average, step), unit)}, now and then ${printAt(upTo, step)}`,
     },
     seen: { gap, words: `Seen here: ${seen}` },
+    roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
     axis: capitalised(`${unitWord(unit)} between the highest and the lowest average`.trim()),
   });
 }

@@ -15,6 +15,8 @@ export interface LuckInput extends FigureWords {
     /** "Seen here: 12 yards". */
     readonly words: string;
   };
+  /** One of the units in which the scale ends on round numbers, in the unit of the values. */
+  readonly roundIn: number;
   /** What the scale measures: "Yards between the farthest head and the shortest". */
   readonly axis: string;
 }

@@ -8,7 +8,9 @@ import { label, lines, ring, ringReach, texts, type Label, type Line } from './s
 import { textWidth, wrapText } from './textWidth.ts';
 
 /** What one variant shows, with the image's name. */
-export type LuckDrawing = Pick<LuckInput, 'id' | 'luck' | 'seen' | 'axis'> & { readonly name: string };
+export type LuckDrawing = Pick<LuckInput, 'id' | 'luck' | 'seen' | 'roundIn' | 'axis'> & {
+  readonly name: string;
+};
 
 const lineHeight = 20;
 /** Least room between the ends of the scale and the edges, px. */
@@ -56,9 +58,9 @@ const rulePart = ({ luck, seen }: LuckDrawing, scale: RoundScale, layout: Layout
 /** One variant of *Luck yardstick* as SVG text. */
 export const luckVariant = (drawing: LuckDrawing, variant: Variant): string => {
   const layout = layouts[variant];
-  const { luck, seen, axis } = drawing;
+  const { luck, seen, roundIn, axis } = drawing;
   const room = { from: inset, to: layout.width - inset };
-  const scale = roundScale([0, luck.upTo, seen.gap], room, layout);
+  const scale = roundScale([0, luck.upTo, seen.gap], room, layout, roundIn);
   return renderParts(drawing, layout, [
     (top) => rulePart(drawing, scale, layout, top),
     (top) => axisBelow(axis, scale.ticks, layout, top),

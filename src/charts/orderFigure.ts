@@ -3,7 +3,7 @@ import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { orderInWords } from '../prose/forWhom.ts';
 import { finerStep, formatNumber, printAt, stepFor } from '../prose/numbers.ts';
-import { shortUnit, toReader, unitFor, unitWord, withUnit } from '../prose/readerUnits.ts';
+import { shortUnit, toReader, unitFor, unitsIn, unitWord, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, sentence } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
@@ -56,6 +56,7 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
         : [];
     }),
     trend,
+    roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
     axis: capitalised(unitWord(unit) === '' ? name : `${name} in ${unitWord(unit)}`),
     numberAxis: 'Shot number',
     leftOut: 'left out',

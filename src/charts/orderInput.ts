@@ -28,6 +28,8 @@ export interface OrderInput extends FigureWords {
   readonly shots: readonly OrderedShot[];
   /** Null where shots are too few for one. */
   readonly trend: OrderTrend | null;
+  /** One of the units in which the scale up the side ends on round numbers, in the unit of the values. */
+  readonly roundIn: number;
   /** What the scale up the side measures: "Carry in yards". */
   readonly axis: string;
   /** What the scale along the foot counts: "Shot number". */

@@ -47,7 +47,7 @@ interface OrderScales {
 }
 
 const orderScales = (
-  { shots, trend }: OrderDrawing,
+  { shots, trend, roundIn }: OrderDrawing,
   layout: Layout,
 ): OrderScales & Pick<PlotPlace, 'left' | 'right'> => {
   const height = plotHeights[layout.variant];
@@ -55,7 +55,7 @@ const orderScales = (
   if (trend !== null) {
     values.push(trend.from.value, trend.to.value, trend.interval.low, trend.interval.high);
   }
-  const up = roundScale(values, { from: 8, to: height - 8 }, layout);
+  const up = roundScale(values, { from: 8, to: height - 8 }, layout, roundIn);
   const left = numberRoom(up, layout);
   const right = layout.width - (trend === null ? 0 : barInset + edge);
   const numbers = [0, ...shots.map(({ number }) => number), trend?.to.number ?? 0];

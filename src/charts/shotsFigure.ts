@@ -2,7 +2,7 @@ import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { formatNumber, printAt, stepFor } from '../prose/numbers.ts';
-import { shortUnit, toReader, unitFor, unitWord, withUnit } from '../prose/readerUnits.ts';
+import { shortUnit, toReader, unitFor, unitsIn, unitWord, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, counted, sentence } from '../prose/words.ts';
 import { allShotsChart } from './allShots.ts';
@@ -31,6 +31,7 @@ export function shotsFigure(
       caption: `The shots in figures: ${name}${inBrackets(shortUnit(unit))}`,
     },
     strips,
+    roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
     axis: capitalised(unitWord(unit) === '' ? name : `${name} in ${unitWord(unit)}`),
     leftOut: 'left out',
     recorded: session.shots.length,

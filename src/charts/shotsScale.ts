@@ -6,11 +6,11 @@ import { roundScale, type RoundScale } from './roundScale.ts';
 const inset = 14;
 
 /** The scale from a round number below every shot and average to one above, one for all strips. */
-export const shotsScale = (strips: readonly ShotsStrip[], layout: Layout): RoundScale => {
+export const shotsScale = (strips: readonly ShotsStrip[], layout: Layout, roundIn: number): RoundScale => {
   const values = strips.flatMap(({ shots, average }) => [
     ...shots.map(({ value }) => value),
     ...(average === null ? [] : [average.value, average.interval?.low, average.interval?.high]),
   ]);
   const known = values.filter((value) => value !== undefined);
-  return roundScale(known, { from: inset, to: layout.width - inset }, layout);
+  return roundScale(known, { from: inset, to: layout.width - inset }, layout, roundIn);
 };

@@ -1,4 +1,4 @@
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { pageWords, type Figure } from './figure.ts';
 import { gapRow } from './hitters.ts';
 import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
 import type { YardsInput } from './yardsInput.ts';
@@ -11,7 +11,8 @@ export const yardsChart = (input: YardsInput): Figure => {
   const { id, a, b, measured, parts, rest, axis } = input;
   const drawing: OutwardDrawing = {
     id,
-    name: imageName(input),
+    // The question has the reader's unit.
+    name: input.subject,
     sections: [
       {
         heading: null,

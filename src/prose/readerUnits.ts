@@ -1,4 +1,4 @@
-import { fromCanonical, type Dimension, type UnitId } from '../trade/units.ts';
+import { fromCanonical, toCanonical, type Dimension, type UnitId } from '../trade/units.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 
 /** The two systems a page can be read in. */
@@ -35,6 +35,11 @@ export function unitFor(metric: MetricId, system: UnitSystem): UnitId {
 /** A canonical value of a metric in the unit it is printed in. */
 export function toReader(value: number, metric: MetricId, system: UnitSystem): number {
   return fromCanonical(value, unitFor(metric, system));
+}
+
+/** How many of one system's units of a metric one unit of another system is; exactly 1 for the same. */
+export function unitsIn(system: UnitSystem, metric: MetricId, of: UnitSystem): number {
+  return system === of ? 1 : toReader(toCanonical(1, unitFor(metric, of)), metric, system);
 }
 
 interface UnitWords {

@@ -8,6 +8,8 @@ import type { UnitId } from '../trade/units.ts';
 export interface Telling {
   readonly findings: Findings;
   readonly system: UnitSystem;
+  /** In whose units scales of charts end on round numbers: those of the shop, so that both draw every mark alike. */
+  readonly scalesIn: UnitSystem;
   /** What the test varied, one of it: head, shaft, set of grooves. */
   readonly noun: string;
   /** The same, several of it: heads, shafts, grooves. */

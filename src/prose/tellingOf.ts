@@ -9,5 +9,5 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
   const system: UnitSystem = shop?.defaults.units ?? 'yards';
   const names = new Map(front.contenders.map(({ id, label, short }) => [id, short ?? label]));
   const { one, many } = nounOf(front.varied);
-  return { findings, system, noun: one, nouns: many, nameOf: (id) => names.get(id) ?? id };
+  return { findings, system, scalesIn: system, noun: one, nouns: many, nameOf: (id) => names.get(id) ?? id };
 }

@@ -1,5 +1,7 @@
 import { chartQuestions } from '../charts/chartQuestions.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
+import type { Variant } from '../charts/layout.ts';
+import { sharedDrawing } from '../charts/sharedDrawing.ts';
 import type { MeetingsOfBuilds } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { renderNarrative } from '../prose/narrative.ts';
@@ -49,8 +51,7 @@ const held = new Map<Report, Report>();
 const mostHeld = 4;
 
 /**
- * A report as it reads in the units that the shop does not use. Ids inside its charts are others, so that both fit one
- * page.
+ * A report as it reads in the units that the shop does not use.
  */
 export function reportInOtherUnits(report: Report): Report {
   const known = held.get(report);
@@ -68,7 +69,7 @@ function makeInOtherUnits(report: Report): Report {
   return {
     ...report,
     telling,
-    figures: report.figuresInOtherUnits().map((figure) => withOwnIds(figure, telling.system)),
+    figures: report.figuresInOtherUnits(),
     figuresInOtherUnits: () => report.figures,
     narrativeHtml: report.narrativeHtml === '' ? '' : html,
   };
@@ -99,17 +100,6 @@ export function meetingsInOtherUnits(group: MeetingsOfBuilds): MeetingsOfBuilds 
   };
 }
 
-/** A chart with ids of its own inside: they begin with its variant's, and the second copy on a page needs others. */
-export function withOwnIds(figure: Figure, system: UnitSystem): Figure {
-  if (figure.kind === 'absent') return figure;
-  const renamed = (svg: string, variant: 'wide' | 'narrow'): string =>
-    svg.replaceAll(new RegExp(`(["#])${figure.id}-${variant}-`, 'g'), `$1${figure.id}-${variant}-${system}-`);
-  return {
-    ...figure,
-    svg: { wide: renamed(figure.svg.wide, 'wide'), narrow: renamed(figure.svg.narrow, 'narrow') },
-  };
-}
-
 /** Copies of a whole report, for words that need all of it. */
 export const copies = (told: ToldTwice): readonly InUnits<ToldReport>[] =>
   told.map((one) => ({ system: one.system, of: one }));
@@ -122,7 +112,17 @@ export const figureCopies = (told: ToldTwice, id: string): readonly InUnits<Draw
     ),
   );
 
-/** Whether two copies of a chart differ in more than their ids. */
-export function sameChart(one: string, other: string): boolean {
-  return one === other.replaceAll(/(-(?:wide|narrow))-(?:yards|metres)-/g, '$1-');
+/** Drawings of a chart in each system of units, or the one that serves both. */
+export function drawingsOf(
+  copies: readonly InUnits<DrawnFigure>[],
+  variant: Variant,
+): readonly InUnits<string>[] {
+  const drawings = copies.map(({ system, of }) => ({ system, of: of.svg[variant], id: of.id }));
+  const [own, other] = drawings;
+  if (own === undefined || other === undefined) return drawings;
+  const shared = sharedDrawing({ mark: own.system, svg: own.of }, { mark: other.system, svg: other.of });
+  if (shared !== null) return [{ system: own.system, of: shared }];
+  // Two on one page: the ids inside begin with the variant's, and those of the second become others.
+  const ids = new RegExp(`(["#])${other.id}-${variant}-`, 'g');
+  return [own, { ...other, of: other.of.replaceAll(ids, `$1${other.id}-${variant}-${other.system}-`) }];
 }

@@ -26,8 +26,11 @@ export function addUnitsSwitch(page: Document, place: Element, own: System): voi
   place.append(button, status);
 
   const show = (system: System): void => {
-    for (const copy of page.querySelectorAll<HTMLElement>('[data-units]'))
-      copy.hidden = copy.dataset['units'] !== system;
+    for (const copy of page.querySelectorAll<HTMLElement | SVGElement>('[data-units]')) {
+      const shown = copy.dataset['units'] === system;
+      if (copy instanceof HTMLElement) copy.hidden = !shown;
+      else copy.setAttribute('display', shown ? 'inline' : 'none');
+    }
     button.setAttribute('aria-pressed', String(system === other));
   };
   button.addEventListener('click', () => {

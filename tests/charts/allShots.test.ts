@@ -38,6 +38,7 @@ const input = (strips: readonly ShotsStrip[], rest: Partial<AllShotsInput> = {})
   description: 'Alder 225 to 245 yards, average 237.',
   table: { caption: 'Shots', head: ['Head'], rows: strips.map(({ contender }) => [contender.label]) },
   strips,
+  roundIn: 1,
   axis: 'Carry in yards',
   leftOut: 'Hollow, struck through: left out of the averages',
   recorded: strips.reduce((sum, { shots }) => sum + shots.length, 0),

@@ -104,6 +104,7 @@ function expectWords(findings: Findings): void {
   const telling = {
     findings,
     system: 'yards' as const,
+    scalesIn: 'yards' as const,
     noun: 'head',
     nouns: 'heads',
     nameOf: (id: string) => id.toUpperCase(),

@@ -48,6 +48,7 @@ const names = ['Alder', 'Birch', 'Cedar', 'Dogwood'];
 const tell = (findings: Findings): Telling => ({
   findings,
   system: 'yards',
+  scalesIn: 'yards',
   noun: 'head',
   nouns: 'heads',
   nameOf: (id) => names['abcd'.indexOf(id)] ?? id,

@@ -172,6 +172,7 @@ export function tellingFor(own: readonly MetricFindings[], options: TellingOptio
   return {
     findings,
     system: options.system ?? 'yards',
+    scalesIn: options.system ?? 'yards',
     noun: one,
     nouns: many,
     nameOf: (id) => names[id] ?? id,

@@ -13,6 +13,7 @@ export const luckInputOf = (
   ]),
   luck: { average, upTo, words: `By luck: about ${average} ${unit}, now and then ${upTo}` },
   seen: { gap, words: `Seen here: ${gap} ${unit}, Alder over Cedar` },
+  roundIn: 1,
   axis: `Gap between the farthest head and the shortest, ${unit}`,
   ...rest,
 });

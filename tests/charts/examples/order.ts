@@ -24,6 +24,7 @@ export const orderInputOf = (
       words:
         'Trend, differences between the heads taken off: about 1 yard less in ten shots; 3 less to 1 more would fit.',
     },
+    roundIn: 1,
     axis: 'Carry in yards',
     numberAxis: 'Shot number',
     leftOut: 'Hollow, struck through: left out of the averages',

@@ -56,7 +56,7 @@ export const figureBody: ComponentExamples = {
       {
         name: 'in both',
         props: { figure: drawn(one, 'apart'), copies: figureCopies(toldTwice(one), 'apart') },
-        shows: ['data-units="metres"', 'apart-wide-yards-name'],
+        shows: ['data-units="metres" display="none"', 'apart-wide-name', 'The same in words'],
       },
     ];
   },
