@@ -1,4 +1,4 @@
-import { dot, link, rect, text, type Markish } from '@observablehq/plot';
+import { dot, rect, text, type Markish } from '@observablehq/plot';
 import type { ContenderMark } from './contenderMarks.ts';
 import { paint, type Token } from './palette.ts';
 import { svgElement } from './svgElement.ts';
@@ -36,7 +36,6 @@ export interface Line {
 }
 
 const at = { x: 'x', y: 'y' } as const;
-const ends = { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2' } as const;
 
 /** Texts, those of one style in one group; where lines run behind them, `clear` keeps a margin of paper round the letters. */
 export const texts = (labels: readonly Label[], { clear = false } = {}): readonly Markish[] =>
@@ -61,8 +60,21 @@ export const texts = (labels: readonly Label[], { clear = false } = {}): readonl
     ];
   });
 
+/** From one end of a line to the other; along the page and up it one number is enough. */
+const lineTo = ({ x1, y1, x2, y2 }: Line): string =>
+  `M${x1},${y1}${y1 === y2 ? `H${x2}` : x1 === x2 ? `V${y2}` : `L${x2},${y2}`}`;
+
+/** Straight lines of one kind, as one path. */
 export const lines = (of: readonly Line[], colour: Token, width: number): Markish =>
-  of.length === 0 ? null : link(of, { ...ends, stroke: paint(colour), strokeWidth: width });
+  of.length === 0
+    ? null
+    : (_index, _scales, _values, _dimensions, { document }) =>
+        svgElement(document, 'path', {
+          d: of.map(lineTo).join(''),
+          fill: 'none',
+          stroke: paint(colour),
+          'stroke-width': width,
+        });
 
 const ringRadius = 7;
 const ringStroke = 3;
@@ -116,7 +128,8 @@ export const hatch: Markish = (_index, _scales, _values, _dimensions, { document
 };
 
 /** Areas filled with the hatch; corners in px. */
-export const hatched = (areas: readonly Line[]): Markish => rect(areas, { ...ends, fill: 'url(#hatch)' });
+export const hatched = (areas: readonly Line[]): Markish =>
+  rect(areas, { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2', fill: 'url(#hatch)' });
 
 /** What Plot hands a symbol to draw itself with. */
 interface Pen {

@@ -173,7 +173,7 @@ describe('How far apart?', () => {
     const tiny = judged([0, 1], [1, 0.9, 1.1], 'No gap that matters.', 'Any gap is under 5 yards.');
     const far = judged([0, 2], [40, 10, 70], 'Clearly farther.', '');
     const svg = draw(input([tiny, far])).svg.narrow;
-    const order = [...parseSvg(svg).querySelectorAll('circle[r="7"], g[stroke-width="2.5"] path')].map(
+    const order = [...parseSvg(svg).querySelectorAll('circle[r="7"], path[stroke-width="2.5"]')].map(
       ({ tagName }) => tagName.toLowerCase(),
     );
     expect(order).toEqual(['circle', 'path', 'path', 'circle']);

@@ -12,9 +12,26 @@ export interface PlacedText {
   readonly y: number;
 }
 
+/** Straight lines that are drawn as one path, each from one end to the other. */
+const linesIn = (d: string): readonly string[] =>
+  [...d.matchAll(/M([^,]+),([^A-Z]+)(?:L([^,]+),([^A-Z]+)|H([^A-Z]+)|V([^A-Z]+))/g)].map(
+    ([, x1 = '', y1 = '', x2, y2, right, down]) => `M${x1},${y1}L${x2 ?? right ?? x1},${y2 ?? down ?? y1}`,
+  );
+
+/** The chart's elements, each straight line a path of its own. */
 export const parseSvg = (svg: string): Element => {
   const root = parseHTML(`<!doctype html><html><body>${svg}</body></html>`).document.querySelector('svg');
   if (root === null) throw new Error('not an SVG');
+  for (const path of root.querySelectorAll('path')) {
+    const d = path.getAttribute('d') ?? '';
+    if (!/^(?:M[^A-Za-z]+[LHV][^A-Za-z]+)+$/.test(d)) continue;
+    const lines = linesIn(d).map((line) => {
+      const one = path.cloneNode();
+      if ('setAttribute' in one && typeof one.setAttribute === 'function') one.setAttribute('d', line);
+      return one;
+    });
+    path.replaceWith(...lines);
+  }
   return root;
 };
 

@@ -20,7 +20,7 @@ zipped <- function(file) length(memCompress(readBin(file, "raw", file.size(file)
 
 invisible(render(files[1])) # The first one loads packages.
 seconds <- system.time(made <- vapply(files[-1], render, ""))[["elapsed"]] / length(files[-1])
-cat(sprintf("R Markdown: %.2f s a report, %.2f MB, zipped %.2f MB (%s, rmarkdown %s)\n", seconds,
+cat(sprintf("R Markdown: %.2f s a report, %.2f MB, zipped %.3f MB (%s, rmarkdown %s)\n", seconds,
             mean(file.size(made)) / 1e6, mean(vapply(made, zipped, 0)) / 1e6,
             R.version.string, packageVersion("rmarkdown")))
 unlink(folder, recursive = TRUE)
