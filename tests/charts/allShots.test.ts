@@ -3,6 +3,7 @@ import { allShotsChart } from '../../src/charts/allShots.ts';
 import type { AllShotsInput, ShotsStrip } from '../../src/charts/allShotsInput.ts';
 import { contenderMark } from '../../src/charts/contenderMarks.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
+import { drawnMarks } from './drawnMarks.ts';
 import { brokenRules, inherited, parseSvg, placedTexts, translation } from './inspectSvg.ts';
 import { distanceBetween, outline } from './outlines.ts';
 
@@ -179,6 +180,30 @@ describe('All the shots', () => {
     const sides = input([strip(0, [-12, 3, 8, -4], 'Alder')], { axis: 'Yards left and right of the line' });
     expect(words(sides)).toContain('Yards left and right of the line');
     expect(words(sides)).not.toContain('the scale runs');
+  });
+
+  test('in metres every mark stands where it does in yards, between the same ends, with round steps of its own', () => {
+    const metre = 0.9144;
+    const inMetres = three.map(({ contender, shots, numbers, average }) => ({
+      contender,
+      shots: shots.map(({ value, leftOut }) => ({ value: value * metre, leftOut })),
+      numbers,
+      average:
+        average === null || average.interval === null
+          ? average
+          : {
+              ...average,
+              value: average.value * metre,
+              interval: { low: average.interval.low * metre, high: average.interval.high * metre },
+            },
+    }));
+    const yards = draw(input(three)).svg.wide;
+    const metres = draw(input(inMetres, { axis: 'Carry in metres', roundIn: metre })).svg.wide;
+    expect(drawnMarks(metres, [0, 1, 2])).toEqual(drawnMarks(yards, [0, 1, 2]));
+    const words = placedTexts(metres).map(({ text }) => text);
+    expect(words).toContain('Carry in metres; the scale runs from 192 to 224');
+    expect(words).toEqual(expect.arrayContaining(['195', '200', '205', '210', '215', '220']));
+    expect(words).not.toContain('192');
   });
 
   const cases: readonly (readonly [string, AllShotsInput])[] = [

@@ -88,7 +88,7 @@ describe('one page of each kind in a browser', () => {
       page.$$eval('[data-units]', (all) => [
         ...new Set(
           all
-            .filter((element) => !(element as HTMLElement).hidden)
+            .filter((element) => getComputedStyle(element).display !== 'none')
             .map((element) => (element as HTMLElement).dataset['units']),
         ),
       ]);
