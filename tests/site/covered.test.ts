@@ -10,7 +10,7 @@ describe.each(reportPages)('$name', ({ folder, file }) => {
   const page = readFileSync(join(folder, file), 'utf8');
 
   test.each(charts)('%s: a fifth of every shot at least is seen beside the marks over it', (chart) => {
-    const drawn = [...page.matchAll(/<svg aria-labelledby="([a-z-]+)-name"[\s\S]*?<\/svg>/g)].filter(
+    const drawn = [...page.matchAll(/<svg\b[^>]* aria-labelledby="([a-z-]+)-name"[\s\S]*?<\/svg>/g)].filter(
       ([, name = '']) => name.replace(/-(yards|metres)$/, '') === chart,
     );
     for (const [svg] of drawn) {

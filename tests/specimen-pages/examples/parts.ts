@@ -54,9 +54,15 @@ export const figureBody: ComponentExamples = {
         hides: ['data-units'],
       },
       {
-        name: 'in both',
+        name: 'in both, by one drawing',
+        props: { figure: drawn(one, 'shots'), copies: figureCopies(toldTwice(one), 'shots') },
+        shows: ['<g data-units="yards" display="none">', 'id="shots-wide-name"'],
+        hides: ['shots-wide-yards'],
+      },
+      {
+        name: 'in both, by two, since their words take unlike room',
         props: { figure: drawn(one, 'apart'), copies: figureCopies(toldTwice(one), 'apart') },
-        shows: ['data-units="metres" display="none"', 'apart-wide-name', 'The same in words'],
+        shows: ['<span data-units="yards" hidden>', 'id="apart-wide-name"', 'id="apart-wide-yards-name"'],
       },
     ];
   },
