@@ -10,7 +10,7 @@ import { writeWhole } from './writeWhole.ts';
 import type * as Resvg from '@resvg/resvg-js';
 
 /** Goes up whenever `encodePng` writes other bytes. */
-const encoding = 4;
+const encoding = 5;
 
 /** What decides over the bytes of a raster besides the SVG. */
 interface Renderer {
