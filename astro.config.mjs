@@ -11,7 +11,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // We render no markdown by Astro, and its highlighter would need inline styles.
   markdown: { syntaxHighlight: false },
-  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 1 },
+  // Pages are rendered while others are written: a fifth less time for them.
+  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 16 },
   // Data addresses would need a hole in the content security policy.
   vite: { build: { assetsInlineLimit: 0 } },
   security: {

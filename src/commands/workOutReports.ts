@@ -6,7 +6,7 @@ import type { ReportDone, ReportWork } from './reportWorker.ts';
 export const fewReports = 4;
 
 /** Reports for one worker: it is then replaced, since the renderer of pictures gives memory back at its end only. */
-const mostReports = 100;
+const mostReports = 250;
 
 const workerFile = new URL('./reportWorker.ts', import.meta.url);
 
