@@ -1,4 +1,4 @@
 /** Its own declarations name another package. */
 declare module '@mixmark-io/domino' {
-  export function createDocument(html?: string): Document;
+  export function createDocument(): Document;
 }

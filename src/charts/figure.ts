@@ -9,7 +9,7 @@ export interface Table {
 export interface FigureWords {
   /** Unique on the page; also the stem of every id inside the chart. Lower case, digits, hyphens. */
   readonly id: string;
-  /** Heading above the chart, and with `subject` the image's name. */
+  /** Heading above the chart, and with `subject` the image's name where it holds no unit of the reader's. */
   readonly question: string;
   /** What the chart is of, for the image's name: "Carry of three driver heads". */
   readonly subject: string;

@@ -1,5 +1,4 @@
 import type { Layout } from './layout.ts';
-import { steadyPlace } from './steadyPlace.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
 import { textWidth } from './textWidth.ts';
 import type { Stretch } from './signs.ts';
@@ -36,7 +35,7 @@ export const outwardScale = (
   const { from, to } = room(tickText(reach, step));
   const centre = (from + to) / 2;
   const half = (to - from) / 2;
-  const place = (gap: number): number => steadyPlace(centre - (gap / reach) * half);
+  const place = (gap: number): number => centre - (gap / reach) * half;
 
   const widest = textWidth(tickText(reach, step), small.size, small.weight) + tickGap;
   const every = [1, 2, 5].find((count) => (count * step * half) / reach >= widest) ?? reach / step;

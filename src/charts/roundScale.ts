@@ -5,7 +5,7 @@ import { steadyPlace } from './steadyPlace.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
 import { textWidth } from './textWidth.ts';
 
-/** A scale from one round number to another. */
+/** A scale from one round number to another, round in the unit that `roundScale` is told. */
 export interface RoundScale {
   /** Place across the chart, px. */
   readonly place: (value: number) => number;

@@ -16,7 +16,7 @@ export function sharedDrawing(own: Drawing, other: Drawing): string | null {
   const [a, b] = [readPiece(own.svg), readPiece(other.svg)];
   if (a.start !== b.start) return null;
   const merged = mergePiece(a, b, (as, bs) => {
-    const copies = [as, bs].map((pieces) => pieces.map(({ text }) => text).join(''));
+    const copies = [as, bs].map(textOf);
     // An id would stand there twice, and a name is a name in its own place only.
     if (copies.some((copy) => /\sid="|<title/.test(copy))) return null;
     const [shown = '', hidden = ''] = copies;
@@ -40,6 +40,8 @@ interface Piece {
   readonly inside: readonly Piece[];
 }
 
+const textOf = (pieces: readonly Piece[]): string => pieces.map(({ text }) => text).join('');
+
 /** Writes what two runs of pieces do not share; null where that cannot be. */
 type WriteRuns = (as: readonly Piece[], bs: readonly Piece[]) => string | null;
 
@@ -56,7 +58,7 @@ function readPiece(svg: string): Piece {
     while (at < tokens.length && tokens[at]?.startsWith('</') !== true) inside.push(next());
     const end = tokens[at] ?? '';
     at += 1;
-    return { text: start + inside.map(({ text }) => text).join('') + end, start, end, inside };
+    return { text: start + textOf(inside) + end, start, end, inside };
   };
   return next();
 }
@@ -77,11 +79,9 @@ function mergePieces(as: readonly Piece[], bs: readonly Piece[], write: WriteRun
   while (first < least && as[first]?.text === bs[first]?.text) first += 1;
   let last = 0;
   while (last < least - first && as.at(-1 - last)?.text === bs.at(-1 - last)?.text) last += 1;
-  const between = [as, bs].map((pieces) => pieces.slice(first, pieces.length - last));
-  const [left = [], right = []] = between;
+  const [left, right] = [as.slice(first, as.length - last), bs.slice(first, bs.length - last)];
   const merged = left.length === right.length ? mergeInTurn(left, right, write) : write(left, right);
   if (merged === null) return null;
-  const textOf = (pieces: readonly Piece[]): string => pieces.map(({ text }) => text).join('');
   return textOf(as.slice(0, first)) + merged + textOf(as.slice(as.length - last));
 }
 

@@ -15,24 +15,16 @@ export interface ReportWork {
   readonly code: string;
 }
 
-/** Processor time in ms since the worker began, by stage; sent after each report. */
-export interface ReportDone {
-  readonly analysis: number;
-  readonly rasters: number;
-}
-
+/** Says the slug of each report when it is done. */
 async function workOut({ contentDir, slugs, reportFolder, code }: ReportWork): Promise<void> {
   const content = openContent(contentDir, slugs, { cache: diskCache(reportFolder), code });
   for (const slug of content.slugs) {
-    const start = performance.now();
     const { report } = content.load(slug);
-    const analysed = performance.now();
-    const offered = report === null || !isShown(report) ? [] : kitOf(report).offered;
-    if (report !== null) {
-      for (const { figure } of offered) await cachedPng(exportedSvg(report, figure, version), rasterWidth);
+    if (report !== null && isShown(report)) {
+      for (const { figure } of kitOf(report).offered)
+        await cachedPng(exportedSvg(report, figure, version), rasterWidth);
     }
-    const done: ReportDone = { analysis: analysed - start, rasters: performance.now() - analysed };
-    parentPort?.postMessage(done);
+    parentPort?.postMessage(slug);
   }
 }
 

@@ -1,6 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { ReportDone, ReportWork } from './reportWorker.ts';
+import type { ReportWork } from './reportWorker.ts';
 
 /** Fewer than these are worked out sooner than a worker has started. */
 export const fewReports = 4;
@@ -14,10 +14,7 @@ const workerFile = new URL('./reportWorker.ts', import.meta.url);
  * Works reports out into the caches, as many at a time as there are processors. What a worker fails at is left out of
  * the cache, and fails again where it can be told.
  */
-export async function workOutReports(
-  { slugs, ...work }: ReportWork,
-  onDone: (done: ReportDone) => void,
-): Promise<void> {
+export async function workOutReports({ slugs, ...work }: ReportWork, onDone: () => void): Promise<void> {
   const workers = Math.min(availableParallelism(), Math.ceil(slugs.length / fewReports));
   const size = Math.min(mostReports, Math.ceil(slugs.length / workers));
   const batches = Array.from({ length: Math.ceil(slugs.length / size) }, (_, index) =>
@@ -30,7 +27,7 @@ export async function workOutReports(
   await Promise.all(Array.from({ length: workers }, next));
 }
 
-function inWorker(work: ReportWork, onDone: (done: ReportDone) => void): Promise<void> {
+function inWorker(work: ReportWork, onDone: () => void): Promise<void> {
   return new Promise((resolve) => {
     const worker = new Worker(workerFile, { workerData: work });
     worker.on('message', onDone);
