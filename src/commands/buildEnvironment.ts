@@ -1,23 +1,8 @@
 /** Variables that bundlers and test runners set for themselves; inherited, they would change what pages are built. */
 const foreign = ['BASE_URL', 'DEV', 'PROD', 'MODE', 'SSR', 'SITE', 'ASSETS_PREFIX'];
 
-/** Runs `work` with the environment of a production build of one content folder, and puts the old one back. */
-export async function inBuildEnvironment<Result>(
-  contentDir: string,
-  work: () => Promise<Result>,
-): Promise<Result> {
-  const before = { ...process.env };
+/** Makes the environment of this process that of a production build; before the framework is loaded. */
+export function prepareEnvironment(): void {
   for (const name of foreign) delete process.env[name];
-  Object.assign(process.env, {
-    NODE_ENV: 'production',
-    ASTRO_TELEMETRY_DISABLED: '1',
-    // The pages run inside the bundle and are handed the folder in no other way.
-    CONTENT_DIR: contentDir,
-  });
-  try {
-    return await work();
-  } finally {
-    for (const name of Object.keys(process.env)) if (!(name in before)) delete process.env[name];
-    Object.assign(process.env, before);
-  }
+  Object.assign(process.env, { NODE_ENV: 'production', ASTRO_TELEMETRY_DISABLED: '1' });
 }

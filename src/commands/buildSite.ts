@@ -1,21 +1,21 @@
 import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
-import { problemTable } from '../problems/table.ts';
 import { codeHash } from '../site/codeHash.ts';
 import { cacheFolder } from '../site/folders.ts';
-import { whileGiven } from '../site/givenSite.ts';
 import { openContent } from '../site/openContent.ts';
 import { diskCache, pruneCache } from '../site/reportCache.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { isShown } from '../site/shown.ts';
-import { inBuildEnvironment } from './buildEnvironment.ts';
+import { prepareEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
 import { collectSooner } from './collectSooner.ts';
+import { contentGate } from './contentGate.ts';
+import { siteConfig } from './siteConfig.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { recover, swap } from './swap.ts';
 import { fewReports, workOutReports } from './workOutReports.ts';
+import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
 
 export interface BuildRequest {
@@ -55,33 +55,13 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   const times = stageTimes(() => performance.now());
   const site = await readSite(contentDir, terminal, times);
   if (site.reports.length > enoughToFillMemory) collectSooner();
-  const unfinished = site.blocked.filter((report) => report.unfinished);
-  const waiting = new Set(unfinished.flatMap(({ problems }) => problems));
-  const problems = site.problems.filter((problem) => !waiting.has(problem));
-  const table = problemTable(problems, {
-    colour: terminal.colour,
-    width: terminal.width,
-    howToSeeAll: 'npm run check -- --json prints them all.',
-  });
-  if (table !== '') terminal.writeError(`${table}\n\n`);
-  if (site.waiting.length > 0) {
-    terminal.writeError(
-      `Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
-    );
-  }
-  for (const { slug, problems: open } of unfinished) {
-    const count = countInWords(countProblems(open));
-    terminal.writeError(
-      `${slug}: a draft with answers still to be given (${count}); see npm run check -- ${slug}\n`,
-    );
-  }
-  if (countProblems(problems).errors > 0) {
+  if (!tellProblems(site, terminal)) {
     terminal.writeError(asItWas(outDir));
     return { built: false, problems: site.problems, stages: times.stages() };
   }
   terminal.write('Writing the pages.\n');
   try {
-    await buildAside(site, contentDir, outDir, times);
+    await buildAside(site, outDir, times);
   } catch (error) {
     // Not the content's fault: say so shortly; the whole trail is for those who look for it.
     const what = error instanceof Error ? error.message : String(error);
@@ -136,12 +116,7 @@ function progress(all: number, terminal: Terminal): () => void {
   };
 }
 
-async function buildAside(
-  site: SiteContent,
-  contentDir: string,
-  outDir: string,
-  times: StageTimes,
-): Promise<void> {
+async function buildAside(site: SiteContent, outDir: string, times: StageTimes): Promise<void> {
   // Astro puts its bundle into a folder that all builds share unless the site is built inside the project.
   const inside = join(projectFolder, '.cache');
   mkdirSync(inside, { recursive: true });
@@ -151,23 +126,19 @@ async function buildAside(
   // While another build is at work on the copies of pages, this one keeps its own.
   const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder(), 'astro');
   try {
-    await inBuildEnvironment(contentDir, async () => {
-      const { build } = await import('astro');
-      await times.time('pages', () =>
-        whileGiven(contentDir, site, () =>
-          build({
-            root: projectFolder,
-            outDir: aside,
-            cacheDir,
-            force: found === 'left-behind',
-            logLevel: 'warn',
-            ...(site.shop?.address == null
-              ? {}
-              : { site: site.shop.address.site, base: site.shop.address.base }),
-          }),
-        ),
-      );
-    });
+    prepareEnvironment();
+    const { build } = await import('astro');
+    await times.time('pages', () =>
+      build({
+        ...siteConfig(contentGate(site)),
+        configFile: false,
+        root: projectFolder,
+        outDir: aside,
+        cacheDir,
+        force: found === 'left-behind',
+        logLevel: 'warn',
+      }),
+    );
     swap(aside, outDir);
     if (found !== 'in-use') unmarkBuild(markFile);
     const keys = new Set(site.reports.flatMap(({ key }) => key ?? []));

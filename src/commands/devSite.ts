@@ -1,11 +1,11 @@
 import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { dev } from 'astro';
-import { openContentFolder } from '../site/contentFiles.ts';
 import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
-import { readShared } from '../site/sharedFiles.ts';
+import { contentGate } from './contentGate.ts';
 import { draftInbox } from './draft/draftInbox.ts';
+import { siteConfig } from './siteConfig.ts';
 import type { Terminal } from './terminal.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
@@ -37,11 +37,11 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
   draftInbox({ contentDir, terminal });
   pruneCache(devCacheFolder(), new Set(), new Date(Date.now() - keptFor));
-  const { address } = readShared(openContentFolder(contentDir)).shared.shop ?? { address: null };
   const { dev: start } = await import('astro');
   const server = await start({
+    ...siteConfig(contentGate()),
+    configFile: false,
     root: projectFolder,
-    ...(address === null ? {} : { site: address.site, base: address.base }),
     ...(port === null ? {} : { server: { port } }),
   });
   terminal.write(`Session files put into ${inbox} become drafts.\n`);

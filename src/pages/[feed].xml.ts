@@ -2,7 +2,8 @@ import rss from '@astrojs/rss';
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { absoluteAddress, type Absolute } from '../kit/absoluteAddress.ts';
 import { correctionItems, reportItems } from '../kit/feed.ts';
-import { shownReports, siteContent } from '../site/siteContent.ts';
+import { siteContent } from 'virtual:straightface/site';
+import { shownReports } from '../site/siteContent.ts';
 
 interface Props {
   readonly absolute: Absolute;

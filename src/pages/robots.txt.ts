@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
 import { absoluteAddress } from '../kit/absoluteAddress.ts';
-import { siteContent } from '../site/siteContent.ts';
+import { siteContent } from 'virtual:straightface/site';
 
 export const GET: APIRoute = () => {
   const absolute = absoluteAddress(siteContent({ fresh: import.meta.env.DEV }).shop);

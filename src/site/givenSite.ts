@@ -1,34 +1,27 @@
 import type { SiteContent } from './siteContent.ts';
 
-interface Given {
-  readonly root: string;
-  readonly site: SiteContent;
+/**
+ * What build commands of this process have read. The pages run from a bundle of their own; this one module they
+ * share with the command, see `virtual:straightface/site`.
+ */
+const given = new Map<string, SiteContent>();
+let count = 0;
+
+/** Lays a site ready for the pages of one build; returns the name by which they ask for it. */
+export function giveSite(site: SiteContent): string {
+  count += 1;
+  const name = `site-${count}`;
+  given.set(name, site);
+  return name;
 }
 
-declare global {
-  /**
-   * The pages run from a bundle with its own copies of these modules; what the build command has read and analysed
-   * reaches them through the one object that both share.
-   */
-  var straightfaceSite: Given | undefined;
+/** @throws where no build has laid it ready */
+export function givenSite(name: string): SiteContent {
+  const site = given.get(name);
+  if (site === undefined) throw new Error(`No build has read ${name}.`);
+  return site;
 }
 
-/** Runs `work` while pages of that content folder find the site already read. */
-export async function whileGiven<Result>(
-  root: string,
-  site: SiteContent,
-  work: () => Promise<Result>,
-): Promise<Result> {
-  globalThis.straightfaceSite = { root, site };
-  try {
-    return await work();
-  } finally {
-    globalThis.straightfaceSite = undefined;
-  }
-}
-
-/** The site that the build command has read of this folder; null outside of a build. */
-export function givenSite(root: string): SiteContent | null {
-  const given = globalThis.straightfaceSite;
-  return given?.root === root ? given.site : null;
+export function takeSiteBack(name: string): void {
+  given.delete(name);
 }

@@ -3,7 +3,8 @@ import { contenderRecords, type ContenderRecord } from '../kit/contenderRecords.
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { pageKey, type PageKey } from './cacheKey.ts';
-import { shownReports, siteContent } from './siteContent.ts';
+import { siteContent } from 'virtual:straightface/site';
+import { shownReports } from './siteContent.ts';
 
 /** Reports that give anything away: all that are shown and not withdrawn. */
 export function givingReports({ dev }: { readonly dev: boolean }): readonly Report[] {

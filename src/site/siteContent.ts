@@ -2,11 +2,7 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { codeHash } from './codeHash.ts';
-import { contentFolder, devCacheFolder } from './folders.ts';
-import { givenSite } from './givenSite.ts';
 import { openContent, type Cached } from './openContent.ts';
-import { diskCache } from './reportCache.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -61,24 +57,6 @@ export function loadSite(
 function newestFirst({ source: x }: Report, { source: y }: Report): number {
   if (x.front.date !== y.front.date) return x.front.date < y.front.date ? 1 : -1;
   return x.slug < y.slug ? -1 : 1;
-}
-
-let loaded: SiteContent | null = null;
-
-/** The content of this build, read once for all its pages; in `dev` read anew for each page. */
-export function siteContent({ fresh }: { readonly fresh: boolean }): SiteContent {
-  if (loaded === null || fresh)
-    loaded = givenSite(contentFolder()) ?? loadSite(contentFolder(), [], fresh ? cachedForDev() : null);
-  return loaded;
-}
-
-/**
- * Reports that `dev` has worked out before. They lie apart from those of builds: while the code changes under a running
- * server nobody can be sure which of it was at work.
- */
-function cachedForDev(): Cached | null {
-  const code = codeHash(process.cwd());
-  return code === null ? null : { cache: diskCache(devCacheFolder()), code };
 }
 
 /** Title of the report that has replaced this one; null where none has, or it is not here. */

@@ -1,0 +1,36 @@
+import type { AstroIntegration, AstroUserConfig } from 'astro';
+import { contentWatch } from '../site/contentWatch.ts';
+import { finishedSite } from '../site/finishedSite.ts';
+import { specimens } from '../site/specimens.ts';
+
+/** The framework's configuration, the same for its own commands and for ours. @param gate see `contentGate` */
+export function siteConfig(gate: AstroIntegration): AstroUserConfig {
+  return {
+    srcDir: './src',
+    publicDir: './public',
+    trailingSlash: 'always',
+    compressHTML: true,
+    devToolbar: { enabled: false },
+    // We render no markdown by Astro, and its highlighter would need inline styles.
+    markdown: { syntaxHighlight: false },
+    // Pages are rendered while others are written: a fifth less time for them.
+    build: { format: 'directory', inlineStylesheets: 'never', concurrency: 16 },
+    // Data addresses would need a hole in the content security policy.
+    vite: { build: { assetsInlineLimit: 0 } },
+    security: {
+      csp: {
+        directives: [
+          "default-src 'none'",
+          "img-src 'self'",
+          "font-src 'self'",
+          "connect-src 'self'",
+          "base-uri 'none'",
+          "form-action 'none'",
+        ],
+      },
+    },
+    // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
+    experimental: { incrementalBuild: true },
+    integrations: [gate, contentWatch(), specimens(), finishedSite()],
+  };
+}

@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url';
+import type { AstroUserConfig } from 'astro';
+
+type Plugin = NonNullable<NonNullable<AstroUserConfig['vite']>['plugins']>[number];
+
+const name = 'virtual:straightface/site';
+const resolved = `\0${name}`;
+const sharedName = 'virtual:straightface/given';
+const givenFile = new URL('../site/givenSite.ts', import.meta.url);
+const liveFile = new URL('../site/liveSite.ts', import.meta.url);
+
+/** Code for the pages of a build: all is read already, and they ask for it by the name under which it was given. */
+export const givenToPages = (given: string): string =>
+  `import { givenSite } from ${JSON.stringify(sharedName)};
+export const siteContent = () => givenSite(${JSON.stringify(given)});`;
+
+/** Code for pages that read the content folder themselves, so that each shows it as it is. */
+export const readByPages = `export { siteContent } from ${JSON.stringify(fileURLToPath(liveFile))};`;
+
+/** The module by which pages get at the content: see `src/site/virtualSite.d.ts`. */
+export function siteModule(code: string): Plugin {
+  return {
+    name: 'site-content',
+    enforce: 'pre',
+    resolveId: (id: string) => {
+      if (id === name) return resolved;
+      // One copy for the command and the pages, loaded by Node: a bundled one would know nothing of what was given.
+      return id === sharedName ? { id: givenFile.href, external: 'absolute' as const } : null;
+    },
+    load: (id: string) => (id === resolved ? code : null),
+  };
+}

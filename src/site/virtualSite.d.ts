@@ -1,0 +1,5 @@
+declare module 'virtual:straightface/site' {
+  import type { SiteContent } from './siteContent.ts';
+  /** The content that pages are made of; `fresh` has it read anew where pages read it themselves, as in `dev`. */
+  export function siteContent(of: { readonly fresh: boolean }): SiteContent;
+}
