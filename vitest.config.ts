@@ -2,11 +2,14 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // As many files at a time as there are processors; the default leaves one idle.
+    maxWorkers: '100%',
+    setupFiles: ['tests/properties.ts'],
     projects: [
       {
+        extends: true,
         test: {
           name: 'unit',
-          setupFiles: ['tests/properties.ts'],
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/commands/**'],
           // Properties run many cases, and the machine may be slow.
@@ -14,11 +17,19 @@ export default defineConfig({
         },
       },
       {
+        extends: true,
+        test: {
+          name: 'commands',
+          include: ['tests/commands/**/*.test.ts'],
+          testTimeout: 1_200_000,
+          hookTimeout: 600_000,
+        },
+      },
+      {
+        extends: true,
         test: {
           name: 'site',
-          setupFiles: ['tests/properties.ts'],
-          include: ['tests/site/**/*.test.ts', 'tests/commands/**/*.test.ts'],
-          fileParallelism: false,
+          include: ['tests/site/**/*.test.ts'],
           globalSetup: ['tests/site/globalSetup.ts'],
           testTimeout: 1_200_000,
           hookTimeout: 600_000,

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { buildSite } from '../../src/commands/buildSite.ts';
 import { checkContent } from '../../src/commands/checkContent.ts';
 import { join } from 'node:path';
 import { readdirSync, readFileSync } from 'node:fs';
+import { build, foldersFor } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 import { listen } from './listen.ts';
 
@@ -42,7 +42,7 @@ test('a draft with open answers is looked through too', () => {
   expect(said()).toContain('found     an e-mail address: jo…');
 });
 
-test('no file of the site has the name of a hitter, a serial number, or anything of a draft', async () => {
+test('no file of the site has the name of a hitter, a serial number, or anything of a draft', () => {
   const columns = ['Player,Serial No', 'Zebulon Quill,SN48151623'];
   const named = twoHeadsCsv
     .split('\n')
@@ -67,10 +67,10 @@ test('no file of the site has the name of a hitter, a serial number, or anything
     ),
     'reports/not-yet/shots.csv': twoHeadsCsv,
   });
-  const { terminal, said } = listen();
-  const outDir = join(contentDir, 'out');
-  expect((await buildSite({ contentDir, outDir, terminal })).built, said()).toBe(true);
-  const files = readdirSync(outDir, { recursive: true, withFileTypes: true }).filter((entry) =>
+  const folders = foldersFor(contentDir);
+  const run = build(folders);
+  expect(run.status, run.said).toBe(0);
+  const files = readdirSync(folders.out, { recursive: true, withFileTypes: true }).filter((entry) =>
     entry.isFile(),
   );
   expect(files.length).toBeGreaterThan(30);
@@ -82,10 +82,10 @@ test('no file of the site has the name of a hitter, a serial number, or anything
   expect(telling.map(({ name }) => name)).toEqual([]);
 });
 
-test('nothing is taken out in silence: what the shop wrote is on the page it builds', async () => {
-  const { terminal } = listen();
-  const contentDir = content();
-  const outDir = join(contentDir, 'out');
-  expect((await buildSite({ contentDir, outDir, terminal })).built).toBe(true);
-  expect(readFileSync(join(outDir, 'reports/two-heads/index.html'), 'utf8')).toContain('+44 1632 960123');
+test('nothing is taken out in silence: what the shop wrote is on the page it builds', () => {
+  const folders = foldersFor(content());
+  expect(build(folders)).toMatchObject({ status: 0 });
+  expect(readFileSync(join(folders.out, 'reports/two-heads/index.html'), 'utf8')).toContain(
+    '+44 1632 960123',
+  );
 });

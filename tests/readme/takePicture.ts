@@ -1,8 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { buildSite } from '../../src/commands/buildSite.ts';
-import { processTerminal } from '../../src/commands/terminal.ts';
 import { launch } from '../site/browser.ts';
+import { builtSite } from '../site/builtSite.ts';
 import { serveFolder } from '../site/staticServer.ts';
 
 /** `npm run picture`: the first screens of a demo report, down to its first chart, for the README. */
@@ -14,13 +13,8 @@ const width = 880;
 mkdirSync(join(project, '.cache'), { recursive: true });
 const folder = mkdtempSync(join(project, '.cache/picture-'));
 try {
-  const { built } = await buildSite({
-    contentDir: join(project, 'content'),
-    outDir: join(folder, 'site'),
-    terminal: processTerminal(),
-  });
-  if (built) writeFileSync(file, await picture(join(folder, 'site')));
-  else process.exitCode = 1;
+  await builtSite(join(project, 'content'), join(folder, 'site'));
+  writeFileSync(file, await picture(join(folder, 'site')));
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -1,9 +1,9 @@
 import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { buildSite } from '../../src/commands/buildSite.ts';
 import { manyReports } from '../kit/manyReports.ts';
 import { oddBase, oddReports } from '../kit/oddReports.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
+import { builtSite } from './builtSite.ts';
 import { builtUnder } from './kitFolder.ts';
 import { serveFolder, type StaticServer } from './staticServer.ts';
 
@@ -26,15 +26,13 @@ declare module 'vitest' {
   }
 }
 
-async function built(contentDir: string, outDir: string): Promise<StaticServer> {
-  const said: string[] = [];
-  const write = (text: string): void => void said.push(text);
-  const outcome = await buildSite({
-    contentDir,
-    outDir,
-    terminal: { write, writeError: write, colour: false, width: 110 },
-  });
-  if (!outcome.built) throw new Error(`The site of ${contentDir} does not build:\n${said.join('')}`);
+/** Each with a cache of its own: they are built at the same time, and two builds do not share copies of pages. */
+async function built(
+  contentDir: string,
+  outDir: string,
+  more: Readonly<Record<string, string>> = {},
+): Promise<StaticServer> {
+  await builtSite(contentDir, outDir, { CACHE_DIR: `${outDir}-cache`, ...more });
   return serveFolder(outDir);
 }
 
@@ -47,16 +45,14 @@ export default async function setup(project: TestProject): Promise<() => Promise
     'pooled-site',
   ].map((name) => resolve('.cache', name)) as [string, string, string, string];
   writeTriedContent(triedContent);
-  const site = await built(resolve('content'), siteFolder);
-  process.env['SPECIMENS'] = '1';
-  const tried = await built(triedContent, triedFolder).finally(() => delete process.env['SPECIMENS']);
-  const pooled = await built(
-    manyReports('name: Shop & Sons\naddress: https://golf.example/\n'),
-    pooledFolder,
-  );
-  // In a folder of its host, as its shop has it.
-  const oddRoot = await builtUnder(oddReports(), oddBase, 'odd');
-  const odd = await serveFolder(oddRoot);
+  const pooledContent = manyReports('name: Shop & Sons\naddress: https://golf.example/\n');
+  const [site, tried, pooled, [oddRoot, odd]] = await Promise.all([
+    built(resolve('content'), siteFolder),
+    built(triedContent, triedFolder, { SPECIMENS: '1' }),
+    built(pooledContent, pooledFolder),
+    // In a folder of its host, as its shop has it.
+    builtUnder(oddReports(), oddBase, 'odd').then(async (root) => [root, await serveFolder(root)] as const),
+  ]);
   project.provide('siteFolder', siteFolder);
   project.provide('siteAddress', site.address);
   project.provide('triedContent', triedContent);
