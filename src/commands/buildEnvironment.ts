@@ -1,8 +1,12 @@
 /** Variables that bundlers and test runners set for themselves; inherited, they would change what pages are built. */
 const foreign = ['BASE_URL', 'DEV', 'PROD', 'MODE', 'SSR', 'SITE', 'ASSETS_PREFIX'];
 
-/** Makes the environment of this process that of a production build; before the framework is loaded. */
-export function prepareEnvironment(): void {
+/**
+ * Makes this process one that builds for production in the project's folder, before the framework is loaded: it lays
+ * its bundle into the working directory, and finds its packages from there.
+ */
+export function prepareEnvironment(projectFolder: string): void {
   for (const name of foreign) delete process.env[name];
   Object.assign(process.env, { NODE_ENV: 'production', ASTRO_TELEMETRY_DISABLED: '1' });
+  process.chdir(projectFolder);
 }

@@ -126,7 +126,7 @@ async function buildAside(site: SiteContent, outDir: string, times: StageTimes):
   // While another build is at work on the copies of pages, this one keeps its own.
   const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder(), 'astro');
   try {
-    prepareEnvironment();
+    prepareEnvironment(projectFolder);
     const { build } = await import('astro');
     await times.time('pages', () =>
       build({

@@ -1,15 +1,11 @@
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync, mkdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, relative, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 
-interface Run {
-  readonly status: number | null;
-  readonly said: string;
-}
+import { hashes, type Run } from './builds.ts';
 
 /** `npm run build` as a person runs it: a process of its own. */
 function build(contentDir: string, outDir: string): Run {
@@ -22,18 +18,6 @@ function build(contentDir: string, outDir: string): Run {
 }
 
 const freshFolder = (): string => join(mkdtempSync(join(tmpdir(), 'straightface-out-')), 'site');
-
-function hashes(folder: string): Readonly<Record<string, string>> {
-  const files = readdirSync(folder, { recursive: true, withFileTypes: true }).filter((entry) =>
-    entry.isFile(),
-  );
-  return Object.fromEntries(
-    files
-      .map((entry) => join(entry.parentPath, entry.name))
-      .sort()
-      .map((file) => [relative(folder, file), createHash('sha256').update(readFileSync(file)).digest('hex')]),
-  );
-}
 
 describe('building a content folder that lies elsewhere', () => {
   const content = contentFolder({
@@ -73,6 +57,26 @@ describe('building a content folder that lies elsewhere', () => {
     const again = freshFolder();
     expect(build(content, again).status).toBe(0);
     expect(hashes(again)).toEqual(hashes(out));
+  });
+});
+
+describe('building from another working folder', () => {
+  test('writes the same site to the folder as named there, and leaves nothing else', () => {
+    const content = contentFolder({
+      'content/shop.yaml': shop,
+      'content/reports/two-heads/report.md': twoHeads(),
+      'content/reports/two-heads/shots.csv': twoHeadsCsv,
+    });
+    const run = spawnSync(process.execPath, [resolve('src/commands/build.ts')], {
+      cwd: content,
+      encoding: 'utf8',
+      env: { ...process.env, OUT_DIR: 'site', NO_COLOR: '1' },
+    });
+    expect(run.status, run.stdout + run.stderr).toBe(0);
+    expect(readdirSync(content).sort()).toEqual(['content', 'site']);
+    const here = freshFolder();
+    expect(build(join(content, 'content'), here).status).toBe(0);
+    expect(hashes(join(content, 'site'))).toEqual(hashes(here));
   });
 });
 
