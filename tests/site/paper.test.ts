@@ -16,22 +16,33 @@ afterAll(() => browser.close());
 const room = { a4: ((297 - 32) / 25.4) * 96, letter: 11 * 96 - (32 / 25.4) * 96 } as const;
 const columns = { a4: ((210 - 28) / 25.4) * 96, letter: 8.5 * 96 - (28 / 25.4) * 96 } as const;
 
-describe.each(['a4', 'letter'] as const)('on %s', (sheet) => {
-  test.each(reportPages)('$name: every figure fits on one sheet, with its caption', async ({ address }) => {
-    const page = await openPage(browser, address, { width: Math.floor(columns[sheet]) });
+const sheets = ['a4', 'letter'] as const;
+
+describe.each(reportPages)('$name', ({ address }) => {
+  test('every figure fits on one sheet, with its caption', async () => {
+    const page = await openPage(browser, address, { width: Math.floor(columns.a4) });
     await page.emulateMediaType('print');
-    const figures = await page.$$eval('figure', (all) =>
-      all.map((figure) => {
-        const { height, width } = figure.getBoundingClientRect();
-        const svg = [...figure.querySelectorAll('svg')].find((one) => one.getBoundingClientRect().width > 0);
-        return { height, over: (svg?.getBoundingClientRect().width ?? 0) - width, drawn: svg !== undefined };
-      }),
-    );
-    expect(figures.length).toBeGreaterThan(3);
-    // Folded charts are printed as well.
-    expect(figures.filter(({ drawn }) => !drawn)).toEqual([]);
-    expect(Math.max(...figures.map(({ height }) => height))).toBeLessThan(room[sheet]);
-    expect(Math.max(...figures.map(({ over }) => over))).toBeLessThanOrEqual(0.5);
+    for (const sheet of sheets) {
+      await page.setViewport({ width: Math.floor(columns[sheet]), height: 900 });
+      const figures = await page.$$eval('figure', (all) =>
+        all.map((figure) => {
+          const { height, width } = figure.getBoundingClientRect();
+          const svg = [...figure.querySelectorAll('svg')].find(
+            (one) => one.getBoundingClientRect().width > 0,
+          );
+          return {
+            height,
+            over: (svg?.getBoundingClientRect().width ?? 0) - width,
+            drawn: svg !== undefined,
+          };
+        }),
+      );
+      expect(figures.length).toBeGreaterThan(3);
+      // Folded charts are printed as well.
+      expect(figures.filter(({ drawn }) => !drawn)).toEqual([]);
+      expect(Math.max(...figures.map(({ height }) => height)), sheet).toBeLessThan(room[sheet]);
+      expect(Math.max(...figures.map(({ over }) => over)), sheet).toBeLessThanOrEqual(0.5);
+    }
     await page.close();
   });
 });
@@ -47,7 +58,7 @@ const withFigures = [...reportPages, ...pooledPages.filter(({ file }) => file.st
 
 async function printed(
   address: string,
-  sheet: 'a4' | 'letter',
+  sheet: (typeof sheets)[number],
   style = '',
 ): Promise<readonly PrintedFigure[]> {
   const page = await browser.newPage();
@@ -59,7 +70,7 @@ async function printed(
   return figures;
 }
 
-describe.each(['a4', 'letter'] as const)('in a PDF on %s', (sheet) => {
+describe.each(sheets)('in a PDF on %s', (sheet) => {
   test.each(withFigures)(
     '$name keeps question, drawing and caption of every figure together',
     async ({ address, file }) => {
