@@ -1,5 +1,6 @@
-import { lstatSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { diskView } from '../site/folderView.ts';
 import { foldersOf, readSiteMark, siteMark, siteMarkName, unfinishedName } from '../site/siteMark.ts';
 import type { Disk } from './publishSite.ts';
 import { deleteFiles } from './takeAway.ts';
@@ -65,15 +66,14 @@ function bringWithin(built: string, unfinished: string, disk: Disk): void {
 function foreignInTheWay(outDir: string, paths: readonly string[], own: readonly string[]): string | null {
   const ownFiles = new Set(own);
   const ownFolders = foldersOf(own);
-  const stands = (path: string) => lstatSync(join(outDir, path), { throwIfNoEntry: false });
+  const kindOf = (path: string) => diskView.kind(join(outDir, path));
   for (const folder of foldersOf(paths)) {
-    const found = stands(folder);
-    if (found !== undefined && !found.isDirectory() && !ownFiles.has(folder)) return folder;
+    const kind = kindOf(folder);
+    if (kind !== null && kind !== 'folder' && !ownFiles.has(folder)) return folder;
   }
   for (const path of paths) {
-    const found = stands(path);
-    if (found === undefined) continue;
-    if (found.isDirectory() ? !ownFolders.has(path) : !ownFiles.has(path)) return path;
+    const kind = kindOf(path);
+    if (kind === 'folder' ? !ownFolders.has(path) : kind !== null && !ownFiles.has(path)) return path;
   }
   return null;
 }

@@ -1,5 +1,6 @@
-import { existsSync, lstatSync, rmdirSync, rmSync } from 'node:fs';
+import { existsSync, rmdirSync, rmSync } from 'node:fs';
 import { join, posix } from 'node:path';
+import { diskView } from '../site/folderView.ts';
 import { foldersOf, siteMarkName, unfinishedName } from '../site/siteMark.ts';
 
 /** Deletes those files of a site, its mark, and the folders that are then empty. Whatever else lies there stays. */
@@ -15,14 +16,14 @@ export function deleteFiles(folder: string, paths: readonly string[]): void {
   const outermostFirst = [...foldersOf(paths)].sort((x, y) => x.split('/').length - y.split('/').length);
   const entered = new Set(['.']);
   for (const own of outermostFirst) {
-    const found = lstatSync(join(folder, own), { throwIfNoEntry: false });
-    if (found?.isDirectory() === true && entered.has(posix.dirname(own))) entered.add(own);
+    if (entered.has(posix.dirname(own)) && diskView.kind(join(folder, own)) === 'folder') entered.add(own);
   }
   for (const path of paths) {
     const file = join(folder, path);
     if (!entered.has(posix.dirname(path))) continue;
+    const kind = diskView.kind(file);
     // A folder that somebody has put in its place is not ours.
-    if (lstatSync(file, { throwIfNoEntry: false })?.isDirectory() === false) rmSync(file);
+    if (kind !== null && kind !== 'folder') rmSync(file);
   }
   for (const own of outermostFirst.toReversed()) if (entered.has(own)) removeEmpty(join(folder, own));
 }

@@ -41,10 +41,11 @@ const drawingsHeld = 4;
  */
 export function diskCache(folder: string): ReportCache {
   const held = new Map<string, Drawings>();
-  const drawingsOf = (key: string, drawAgain: () => Drawings): Drawings => {
+  const drawingsOf = (key: string, ids: readonly string[], drawAgain: () => Drawings): Drawings => {
     const known = held.get(key);
     if (known !== undefined) return known;
-    const read = readValue<Drawings>(drawingsFile(folder, key), key) ?? drawAgain();
+    const kept = readValue<Drawings>(drawingsFile(folder, key), key);
+    const read = kept !== null && ids.every((id) => Object.hasOwn(kept, id)) ? kept : drawAgain();
     const [oldest] = held.keys();
     if (held.size >= drawingsHeld && oldest !== undefined) held.delete(oldest);
     held.set(key, read);
@@ -58,14 +59,16 @@ export function diskCache(folder: string): ReportCache {
     const drawn = (told: Telling): readonly Figure[] =>
       makeFigures(told, stored.session, source.front.contenders);
     const drawAgain = (): Drawings => drawingsIn(drawn(telling));
-    const figuresInOtherUnits = (): readonly Figure[] =>
-      readValue<readonly Figure[]>(otherFile(folder, key), key) ?? drawn(inOtherUnits(telling));
+    const figuresInOtherUnits = (): readonly Figure[] => {
+      const kept = readValue<readonly Figure[]>(otherFile(folder, key), key);
+      return Array.isArray(kept) ? kept : drawn(inOtherUnits(telling));
+    };
+    const ids = stored.figures.flatMap((figure) => (figure.kind === 'absent' ? [] : [figure.id]));
     const figures = stored.figures.map((figure): Figure => {
       if (figure.kind === 'absent') return figure;
       const drawing = (): Svg => {
-        const found = drawingsOf(key, drawAgain)[figure.id];
-        if (found === undefined)
-          throw new Error(`The cache has no drawing of ${figure.id}: delete ${folder}.`);
+        const found = drawingsOf(key, ids, drawAgain)[figure.id];
+        if (found === undefined) throw new Error(`The report has no drawing of ${figure.id}.`);
         return found;
       };
       return {
