@@ -39,7 +39,11 @@ export function readSiteMark(folder: string): SiteMark {
   const [first, hash, ...rest] = text.split('\n');
   const list = rest.slice(0, -1).join('\n');
   if (first !== sentence || rest.at(-1) !== '' || hash !== hashOf(list)) return { kind: 'damaged' };
-  return { kind: 'list', paths: list === '' ? [] : list.split('\n').map((line): string => JSON.parse(line)) };
+  const paths = list === '' ? [] : list.split('\n').map((line): string => JSON.parse(line));
+  // Files are deleted by this list: none may lead out of the folder.
+  if (paths.some((path) => path === '' || posix.isAbsolute(path) || /(^|[/\\])\.\.([/\\]|$)/.test(path)))
+    return { kind: 'damaged' };
+  return { kind: 'list', paths };
 }
 
 const hashOf = (text: string): string => sha256(new TextEncoder().encode(text));

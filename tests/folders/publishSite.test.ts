@@ -330,6 +330,14 @@ describe('the mark', () => {
     expect(readSiteMark(folderOf({}))).toEqual({ kind: 'none' });
   });
 
+  test.each(['../secret', '/etc/passwd', 'a/../../secret', '..', ''])(
+    'that lists %j, which is outside of the folder, is not believed',
+    (path) => {
+      const folder = folderOf({ [siteMarkName]: siteMark(['index.html', path]) });
+      expect(readSiteMark(folder)).toEqual({ kind: 'damaged' });
+    },
+  );
+
   test('a marked site is as readable as the umask says, whatever it was copied from', () => {
     const folder = folderOf({ 'index.html': '', 'icon.svg': '', 'reports/one/index.html': '' });
     chmodSync(join(folder, 'icon.svg'), 0o600);
