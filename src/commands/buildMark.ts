@@ -1,48 +1,35 @@
-import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-
-/** What an earlier mark says of the copies of pages that Astro keeps. */
-export type MarkFound =
-  /** The last build ended well. */
-  | 'none'
-  /** A build was killed or failed half way: copies and their list may not belong together. */
-  | 'left-behind'
-  /** Another build is at work on them. */
-  | 'in-use';
-
-/** No build takes longer, milliseconds: a number of a process may have gone to another one since. */
-const longest = 60 * 60 * 1000;
+import { isRunning } from './isRunning.ts';
+import { longestBuild } from './workFolders.ts';
 
 /**
- * Marks that a build is at work, and says what mark was there before. Astro trusts its copies of pages by a list that
- * it writes last: killed in between, it would take the wrong page for the right one.
+ * Marks that this build is at work on the copies of pages that Astro keeps; false where another one is, and this one must
+ * keep its own.
  */
-export function markBuild(file: string, now: number): MarkFound {
-  const found = markIn(file, now);
-  if (found === 'in-use') return found;
+export function markBuild(file: string, now: number): boolean {
   mkdirSync(dirname(file), { recursive: true });
-  writeFileSync(file, String(process.pid));
-  return found;
+  for (const attempt of ['first', 'after-taking-away']) {
+    try {
+      writeFileSync(file, String(process.pid), { flag: 'wx' });
+      return true;
+    } catch (error) {
+      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
+      if (attempt === 'after-taking-away' || isAtWork(file, now)) return false;
+      rmSync(file, { force: true });
+    }
+  }
+  return false;
 }
 
-/** Says that all went well. */
+/** Says that they are free. */
 export function unmarkBuild(file: string): void {
   rmSync(file, { force: true });
 }
 
-function markIn(file: string, now: number): MarkFound {
-  if (!existsSync(file)) return 'none';
+function isAtWork(file: string, now: number): boolean {
+  const found = statSync(file, { throwIfNoEntry: false });
+  if (found === undefined || now - found.mtimeMs > longestBuild) return false;
   const builder = Number(readFileSync(file, 'utf8'));
-  const young = now - statSync(file).mtimeMs < longest;
-  return young && builder !== process.pid && isRunning(builder) ? 'in-use' : 'left-behind';
-}
-
-function isRunning(process_: number): boolean {
-  if (!Number.isInteger(process_) || process_ <= 0) return false;
-  try {
-    process.kill(process_, 0);
-    return true;
-  } catch (error) {
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
-  }
+  return builder !== process.pid && isRunning(builder);
 }

@@ -1,22 +1,28 @@
-import { existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Problem } from '../problems/problem.ts';
 import { codeHash } from '../site/codeHash.ts';
+import { diskTrouble } from '../site/diskTrouble.ts';
 import { cacheFolder } from '../site/folders.ts';
 import { openContent } from '../site/openContent.ts';
-import { diskCache, pruneCache } from '../site/reportCache.ts';
+import { checkPageCopies, recordPageCopies } from '../site/pageCopies.ts';
+import { diskCache } from '../site/reportCache.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
+import { markSite } from '../site/siteMark.ts';
 import { isShown } from '../site/shown.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
 import { collectSooner } from './collectSooner.ts';
 import { contentGate } from './contentGate.ts';
+import { openFolders, type OpenFolders } from './openFolders.ts';
+import { publishSite } from './publishSite.ts';
 import { siteConfig } from './siteConfig.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
-import { recover, swap } from './swap.ts';
-import { fewReports, workOutReports } from './workOutReports.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
+import { tidyAfter, tidyBefore } from './tidy.ts';
+import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
+import { fewReports, workOutReports } from './workOutReports.ts';
 
 export interface BuildRequest {
   readonly contentDir: string;
@@ -32,14 +38,6 @@ export interface BuildOutcome {
 
 const projectFolder = resolve(import.meta.dirname, '../..');
 
-const day = 24 * 60 * 60 * 1000;
-
-/**
- * What no build has used is deleted from the caches once it is so old, milliseconds. Rasters stay longer: a page that
- * is copied does not ask for its pictures, and they outlive changes of the code.
- */
-const keptFor = { reports: 7 * day, rasters: 90 * day };
-
 /** From so many on, the command says how far it is instead of naming each. */
 const manyReports = 20;
 
@@ -51,7 +49,9 @@ const enoughToFillMemory = 200;
  * a folder aside and swapped in, so that `outDir` always holds a whole site.
  */
 export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
-  recover(outDir);
+  const folders = openFolders({ contentDir, outDir, projectFolder, terminal });
+  if (folders === null) return { built: false, problems: [], stages: [] };
+  tidyBefore({ outDir: folders.outDir, projectFolder, terminal });
   const times = stageTimes(() => performance.now());
   const site = await readSite(contentDir, terminal, times);
   if (site.reports.length > enoughToFillMemory) collectSooner();
@@ -61,16 +61,17 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   }
   terminal.write('Writing the pages.\n');
   try {
-    await buildAside(site, outDir, times);
+    await buildAside(site, folders, times);
   } catch (error) {
     // Not the content's fault: say so shortly; the whole trail is for those who look for it.
-    const what = error instanceof Error ? error.message : String(error);
+    const what = diskTrouble(error) ?? (error instanceof Error ? error.message : String(error));
     const cure = /Cannot find (?:module|package)/.test(what) ? 'A package is missing: run npm ci.\n' : '';
     terminal.writeError(`The pages could not be built: ${what}\n${cure}${asItWas(outDir)}`);
     if (process.env['DEBUG'] !== undefined && error instanceof Error)
       terminal.writeError(`${error.stack ?? ''}\n`);
     return { built: false, problems: site.problems, stages: times.stages() };
   }
+  tidyAfter(site, terminal);
   const many = site.reports.length > manyReports;
   for (const report of many ? [] : site.reports) {
     const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
@@ -116,17 +117,23 @@ function progress(all: number, terminal: Terminal): () => void {
   };
 }
 
-async function buildAside(site: SiteContent, outDir: string, times: StageTimes): Promise<void> {
+async function buildAside(
+  site: SiteContent,
+  { outDir, cacheDir }: OpenFolders,
+  times: StageTimes,
+): Promise<void> {
   // Astro puts its bundle into a folder that all builds share unless the site is built inside the project.
-  const inside = join(projectFolder, '.cache');
-  mkdirSync(inside, { recursive: true });
-  const aside = mkdtempSync(join(inside, 'new-'));
-  const markFile = join(cacheFolder(), 'building');
-  const found = markBuild(markFile, Date.now());
+  const aside = newWorkFolder(join(projectFolder, '.cache'));
+  const markFile = join(cacheDir, 'building');
+  const isOurs = markBuild(markFile, Date.now());
   // While another build is at work on the copies of pages, this one keeps its own.
-  const cacheDir = found === 'in-use' ? `${aside}-astro` : join(cacheFolder(), 'astro');
+  const copies = isOurs ? join(cacheDir, 'astro') : `${aside}-astro`;
+  const copyList = join(cacheDir, 'pages.list');
   try {
-    prepareEnvironment(projectFolder);
+    const known = isOurs
+      ? await times.time('looking for changes', async () => checkPageCopies(copies, copyList))
+      : new Map();
+    prepareEnvironment({ projectFolder, cacheDir });
     const { build } = await import('astro');
     await times.time('pages', () =>
       build({
@@ -134,18 +141,16 @@ async function buildAside(site: SiteContent, outDir: string, times: StageTimes):
         configFile: false,
         root: projectFolder,
         outDir: aside,
-        cacheDir,
-        force: found === 'left-behind',
+        cacheDir: copies,
         logLevel: 'warn',
       }),
     );
-    swap(aside, outDir);
-    if (found !== 'in-use') unmarkBuild(markFile);
-    const keys = new Set(site.reports.flatMap(({ key }) => key ?? []));
-    pruneCache(join(cacheFolder(), 'reports'), keys, new Date(Date.now() - keptFor.reports));
-    pruneCache(join(cacheFolder(), 'rasters'), new Set(), new Date(Date.now() - keptFor.rasters));
+    if (isOurs) recordPageCopies(copies, copyList, known);
+    markSite(aside, process.umask());
+    publishSite({ built: aside, outDir, projectFolder });
   } finally {
-    rmSync(aside, { recursive: true, force: true });
-    if (found === 'in-use') rmSync(cacheDir, { recursive: true, force: true });
+    removeWorkFolder(aside);
+    if (isOurs) unmarkBuild(markFile);
+    else removeWorkFolder(copies);
   }
 }

@@ -16,5 +16,5 @@ if ('exitCode' in read) process.exitCode = read.exitCode;
 else {
   const port = readPort(read.values.port, terminal);
   if (port === undefined) process.exitCode = 1;
-  else await devSite({ contentDir: contentFolder(), port, terminal });
+  else if ((await devSite({ contentDir: contentFolder(), port, terminal })) === null) process.exitCode = 1;
 }

@@ -6,6 +6,7 @@ import { pruneCache } from '../site/reportCache.ts';
 import { contentGate } from './contentGate.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import { siteConfig } from './siteConfig.ts';
+import { openCache } from './openFolders.ts';
 import type { Terminal } from './terminal.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
@@ -27,9 +28,10 @@ const settled = 700;
 
 /**
  * Live editing of a content folder: drafts are shown, pages follow every change, and whatever is put into the inbox
- * becomes a draft.
+ * becomes a draft. Null where the cache folder may not be written into, which is then said.
  */
-export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer> {
+export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer | null> {
+  if (openCache({ contentDir, projectFolder, terminal }) === null) return null;
   // Astro and the pages are told of both in no other way.
   process.env['CONTENT_DIR'] = contentDir;
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';

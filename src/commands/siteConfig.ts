@@ -15,8 +15,12 @@ export function siteConfig(gate: AstroIntegration): AstroUserConfig {
     markdown: { syntaxHighlight: false },
     // Pages are rendered while others are written: a fifth less time for them.
     build: { format: 'directory', inlineStylesheets: 'never', concurrency: 16 },
-    // Data addresses would need a hole in the content security policy.
-    vite: { build: { assetsInlineLimit: 0 } },
+    vite: {
+      // Data addresses would need a hole in the content security policy.
+      build: { assetsInlineLimit: 0 },
+      // A native module and one that reads a file beside itself: neither can be bundled with the pages.
+      ssr: { external: ['@resvg/resvg-js', 'subset-font'] },
+    },
     security: {
       csp: {
         directives: [

@@ -2,12 +2,12 @@ import { join, resolve } from 'node:path';
 
 /** The content folder: `CONTENT_DIR`, else `content` in the working directory. */
 export function contentFolder(): string {
-  return resolve(process.env['CONTENT_DIR'] ?? 'content');
+  return named('CONTENT_DIR', 'content');
 }
 
 /** What may be deleted at any time and is then worked out anew: `CACHE_DIR`, else `.cache` in the working directory. */
 export function cacheFolder(): string {
-  return resolve(process.env['CACHE_DIR'] ?? '.cache');
+  return named('CACHE_DIR', '.cache');
 }
 
 /** Where `dev` keeps the reports that it has worked out. */
@@ -17,5 +17,11 @@ export function devCacheFolder(): string {
 
 /** Where the built site goes: `OUT_DIR`, else `dist` in the working directory. */
 export function outFolder(): string {
-  return resolve(process.env['OUT_DIR'] ?? 'dist');
+  return named('OUT_DIR', 'dist');
+}
+
+/** An empty variable would name the working directory; it counts as not set, as in most shells' own defaults. */
+function named(variable: string, usual: string): string {
+  const value = process.env[variable] ?? '';
+  return resolve(value.trim() === '' ? usual : value);
 }

@@ -1,39 +1,24 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, statSync, utimesSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { statSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
+import { Resvg } from '@resvg/resvg-js';
+import resvg from '@resvg/resvg-js/package.json' with { type: 'json' };
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
+import { diskTrouble } from './diskTrouble.ts';
 import { cacheFolder } from './folders.ts';
 import { fontVersions, rasterFonts, wholeFonts } from './rasterFonts.ts';
-import { writeWhole } from './writeWhole.ts';
-import type * as Resvg from '@resvg/resvg-js';
+import { readSealed, writeSealed } from './sealed.ts';
 
 /** Goes up whenever `encodePng` writes other bytes. */
 const encoding = 5;
 
 /** What decides over the bytes of a raster besides the SVG. */
-interface Renderer {
-  readonly Resvg: typeof Resvg.Resvg;
-  readonly version: string;
-}
-
-let renderer: Renderer | null = null;
-
-// A native module, found beside the project rather than bundled with its pages.
-function rendererOf(): Renderer {
-  if (renderer !== null) return renderer;
-  const require = createRequire(join(process.cwd(), 'package.json'));
-  const module: typeof Resvg = require('@resvg/resvg-js');
-  const { version }: { readonly version: string } = require('@resvg/resvg-js/package.json');
-  renderer = { Resvg: module.Resvg, version: [version, ...fontVersions()].join(' ') };
-  return renderer;
-}
+const renderer = [resvg.version, ...fontVersions, encoding].join(' ');
 
 /** The pixels of an SVG whose colours are values, `width` px wide, drawn with the fonts of the site and no others. */
 export function drawPixels(svg: string, width: number, fonts = wholeFonts()): Pixels {
-  const { Resvg: Drawing } = rendererOf();
-  const drawing = new Drawing(svg, {
+  const drawing = new Resvg(svg, {
     fitTo: { mode: 'width', value: width },
     font: { fontFiles: [...fonts], loadSystemFonts: false, defaultFontFamily: 'Source Sans 3' },
   });
@@ -55,16 +40,15 @@ export async function cachedPng(
   width: number,
   folder = join(cacheFolder(), 'rasters'),
 ): Promise<Uint8Array> {
-  const name = createHash('sha256')
-    .update(`${rendererOf().version} ${encoding}\n${width}\n${svg}`)
-    .digest('hex');
-  const file = join(folder, `${name}.png`);
-  if (existsSync(file)) {
+  const key = createHash('sha256').update(`${renderer}\n${width}\n${svg}`).digest('hex');
+  const file = join(folder, `${key}.png.sealed`);
+  const kept = readSealed(file, key);
+  if (kept !== null) {
     markAsUsed(file);
-    return new Uint8Array(readFileSync(file));
+    return new Uint8Array(kept);
   }
   const png = await drawPng(svg, width);
-  writeWhole(file, png);
+  writeSealed(file, key, png);
   return png;
 }
 
@@ -73,5 +57,12 @@ const day = 24 * 60 * 60 * 1000;
 /** The date of a raster says when it was last drawn or read, give or take a day: by it old ones are deleted. */
 function markAsUsed(file: string): void {
   const now = new Date();
-  if (now.getTime() - statSync(file).mtimeMs > day) utimesSync(file, now, now);
+  const found = statSync(file, { throwIfNoEntry: false });
+  if (found === undefined || now.getTime() - found.mtimeMs < day) return;
+  try {
+    utimesSync(file, now, now);
+  } catch (error) {
+    // A cache that can only be read is no error; the picture is right all the same.
+    if (diskTrouble(error) === null) throw error;
+  }
 }

@@ -1,14 +1,13 @@
-import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { makeFigures } from '../charts/makeFigures.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Report } from '../kit/report.ts';
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
-import { sha256 } from './contentFiles.ts';
+import { readSealed, writeSealed } from './sealed.ts';
 import { inOtherUnits } from './toldTwice.ts';
-import { writeWhole } from './writeWhole.ts';
 
 type Svg = DrawnFigure['svg'];
 
@@ -42,10 +41,11 @@ const drawingsHeld = 4;
  */
 export function diskCache(folder: string): ReportCache {
   const held = new Map<string, Drawings>();
-  const drawingsOf = (key: string, drawAgain: () => Drawings): Drawings => {
+  const drawingsOf = (key: string, ids: readonly string[], drawAgain: () => Drawings): Drawings => {
     const known = held.get(key);
     if (known !== undefined) return known;
-    const read = readHashed<Drawings>(drawingsFile(folder, key)) ?? drawAgain();
+    const kept = readValue<Drawings>(drawingsFile(folder, key), key);
+    const read = kept !== null && ids.every((id) => Object.hasOwn(kept, id)) ? kept : drawAgain();
     const [oldest] = held.keys();
     if (held.size >= drawingsHeld && oldest !== undefined) held.delete(oldest);
     held.set(key, read);
@@ -53,34 +53,49 @@ export function diskCache(folder: string): ReportCache {
   };
   const has = (key: string): boolean =>
     existsSync(reportFile(folder, key)) && existsSync(drawingsFile(folder, key));
+  const retold = (stored: StoredReport, key: string, around: Pick<Source, 'shop' | 'placeOf'>): Report => {
+    const source: Source = { ...stored.source, ...around };
+    const telling = tellingOf(stored.findings, source);
+    const drawn = (told: Telling): readonly Figure[] =>
+      makeFigures(told, stored.session, source.front.contenders);
+    const drawAgain = (): Drawings => drawingsIn(drawn(telling));
+    const figuresInOtherUnits = (): readonly Figure[] => {
+      const kept = readValue<readonly Figure[]>(otherFile(folder, key), key);
+      return Array.isArray(kept) ? kept : drawn(inOtherUnits(telling));
+    };
+    const ids = stored.figures.flatMap((figure) => (figure.kind === 'absent' ? [] : [figure.id]));
+    const figures = stored.figures.map((figure): Figure => {
+      if (figure.kind === 'absent') return figure;
+      const drawing = (): Svg => {
+        const found = drawingsOf(key, ids, drawAgain)[figure.id];
+        if (found === undefined) throw new Error(`The report has no drawing of ${figure.id}.`);
+        return found;
+      };
+      return {
+        ...figure,
+        svg: {
+          get wide() {
+            return drawing().wide;
+          },
+          get narrow() {
+            return drawing().narrow;
+          },
+        },
+      };
+    });
+    return { ...stored, key, source, telling, figures, figuresInOtherUnits };
+  };
   return {
     has,
     read: (key, around) => {
-      const stored = has(key) ? readHashed<StoredReport>(reportFile(folder, key)) : null;
+      const stored = has(key) ? readValue<StoredReport>(reportFile(folder, key), key) : null;
       if (stored === null) return null;
-      const source: Source = { ...stored.source, ...around };
-      const telling = tellingOf(stored.findings, source);
-      const drawn = (told: Telling): readonly Figure[] =>
-        makeFigures(told, stored.session, source.front.contenders);
-      const drawAgain = (): Drawings => drawingsIn(drawn(telling));
-      const figuresInOtherUnits = (): readonly Figure[] =>
-        readHashed<readonly Figure[]>(otherFile(folder, key)) ?? drawn(inOtherUnits(telling));
-      const figures = stored.figures.map((figure): Figure => {
-        if (figure.kind === 'absent') return figure;
-        const drawing = (): Svg => drawingsOf(key, drawAgain)[figure.id] ?? { wide: '', narrow: '' };
-        return {
-          ...figure,
-          svg: {
-            get wide() {
-              return drawing().wide;
-            },
-            get narrow() {
-              return drawing().narrow;
-            },
-          },
-        };
-      });
-      return { ...stored, key, source, telling, figures, figuresInOtherUnits };
+      try {
+        return retold(stored, key, around);
+      } catch {
+        // Of another shape. It is then worked out anew by the same code, so a fault of ours comes to light there.
+        return null;
+      }
     },
     write: (key, report) => {
       const { key: _key, source, telling: _telling, figures, figuresInOtherUnits, ...rest } = report;
@@ -94,9 +109,9 @@ export function diskCache(folder: string): ReportCache {
           return words;
         }),
       };
-      writeHashed(drawingsFile(folder, key), drawingsIn(figures));
-      writeHashed(otherFile(folder, key), figuresInOtherUnits());
-      writeHashed(reportFile(folder, key), stored);
+      writeValue(drawingsFile(folder, key), key, drawingsIn(figures));
+      writeValue(otherFile(folder, key), key, figuresInOtherUnits());
+      writeValue(reportFile(folder, key), key, stored);
     },
   };
 }
@@ -109,28 +124,31 @@ const drawingsFile = (folder: string, key: string): string => join(folder, `${ke
 
 const otherFile = (folder: string, key: string): string => join(folder, `${key}.other.json`);
 
-/** A value with its hash before it; null for a file that is missing, cut short or changed. */
-function readHashed<Value>(file: string): Value | null {
-  if (!existsSync(file)) return null;
-  const text = readFileSync(file, 'utf8');
-  const json = text.slice(65);
-  if (text.slice(0, 65) !== `${hashOf(json)}\n`) return null;
-  return JSON.parse(json);
+/** A value that was written under this key; null for a file that is missing, cut short, changed or another one's. */
+function readValue<Value>(file: string, key: string): Value | null {
+  const bytes = readSealed(file, sealedAs(file, key));
+  return bytes === null ? null : JSON.parse(new TextDecoder().decode(bytes));
 }
 
-/** As `readHashed` takes it. */
-function writeHashed(file: string, value: unknown): void {
-  const json = JSON.stringify(value);
-  writeWhole(file, `${hashOf(json)}\n${json}`);
+/** As `readValue` takes it. */
+function writeValue(file: string, key: string, value: unknown): void {
+  writeSealed(file, sealedAs(file, key), new TextEncoder().encode(JSON.stringify(value)));
 }
 
-const hashOf = (text: string): string => sha256(new TextEncoder().encode(text));
+/** The files of one report are sealed as what they are too: its drawings are not its figures. */
+const sealedAs = (file: string, key: string): string => `${key} ${basename(file)}`;
 
-/** Deletes what is neither among the keys nor younger than `before`. */
+/** Names of our files in the folders of a cache, those of a writer that was killed among them. */
+const ownName = /^([0-9a-f]{64})\.(?:json|svg\.json|other\.json|png|png\.sealed)(?:\.\d+\.\d+)?$/;
+
+/** Deletes those of our files in a folder that are neither of these keys nor younger than `before`, and nothing else. */
 export function pruneCache(folder: string, keys: ReadonlySet<string>, before: Date): void {
   if (!existsSync(folder)) return;
-  for (const name of readdirSync(folder)) {
-    const file = join(folder, name);
-    if (!keys.has(name.split('.')[0] ?? '') && statSync(file).mtime < before) rmSync(file, { force: true });
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const key = ownName.exec(entry.name)?.[1];
+    if (!entry.isFile() || key === undefined || keys.has(key)) continue;
+    const file = join(folder, entry.name);
+    const found = statSync(file, { throwIfNoEntry: false });
+    if (found !== undefined && found.mtime < before) rmSync(file, { force: true });
   }
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { threadId } from 'node:worker_threads';
 
@@ -6,6 +6,11 @@ import { threadId } from 'node:worker_threads';
 export function writeWhole(file: string, content: string | Uint8Array): void {
   mkdirSync(dirname(file), { recursive: true });
   const unfinished = `${file}.${process.pid}.${threadId}`;
-  writeFileSync(unfinished, content);
-  renameSync(unfinished, file);
+  try {
+    writeFileSync(unfinished, content);
+    renameSync(unfinished, file);
+  } catch (error) {
+    rmSync(unfinished, { force: true });
+    throw error;
+  }
 }

@@ -1,0 +1,45 @@
+import { join } from 'node:path';
+import { cacheFolder } from '../site/folders.ts';
+import { pruneCache } from '../site/reportCache.ts';
+import type { SiteContent } from '../site/siteContent.ts';
+import { tidyBeside } from './siteLeftovers.ts';
+import type { Terminal } from './terminal.ts';
+import { removeLeftBehind } from './workFolders.ts';
+
+const day = 24 * 60 * 60 * 1000;
+
+/**
+ * What no build has used is deleted from the caches once it is so old, milliseconds. Rasters stay longer: a page that
+ * is copied does not ask for its pictures, and they outlive changes of the code.
+ */
+const keptFor = { reports: 7 * day, rasters: 90 * day };
+
+interface Before {
+  readonly outDir: string;
+  readonly projectFolder: string;
+  readonly terminal: Terminal;
+}
+
+/** Puts right what killed builds have left, before a build. */
+export function tidyBefore({ outDir, projectFolder, terminal }: Before): void {
+  tidying(terminal, () => tidyBeside(outDir, projectFolder));
+  tidying(terminal, () => removeLeftBehind(join(projectFolder, '.cache'), Date.now()));
+}
+
+/** Deletes what has grown old in the caches, after a build. */
+export function tidyAfter({ reports }: SiteContent, terminal: Terminal): void {
+  const keys = new Set(reports.flatMap(({ key }) => key ?? []));
+  const before = (age: number): Date => new Date(Date.now() - age);
+  tidying(terminal, () => pruneCache(join(cacheFolder(), 'reports'), keys, before(keptFor.reports)));
+  tidying(terminal, () => pruneCache(join(cacheFolder(), 'rasters'), new Set(), before(keptFor.rasters)));
+}
+
+/** What cannot be tidied is said, and hinders no build. */
+function tidying(terminal: Terminal, work: () => void): void {
+  try {
+    work();
+  } catch (error) {
+    const what = error instanceof Error ? error.message : String(error);
+    terminal.writeError(`What an earlier build left could not be tidied: ${what}\n`);
+  }
+}
