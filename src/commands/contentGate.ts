@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { openContentFolder } from '../site/contentFiles.ts';
@@ -5,19 +6,23 @@ import { contentFolder, outFolder } from '../site/folders.ts';
 import { giveSite, takeSiteBack } from '../site/givenSite.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
+import { markSite } from '../site/siteMark.ts';
+import { openFolders } from './openFolders.ts';
+import { publishSite } from './publishSite.ts';
 import { givenToPages, readByPages, siteModule } from './siteModule.ts';
 import { tellProblems } from './tellProblems.ts';
 import { processTerminal } from './terminal.ts';
+import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
 
 /**
  * The way of the content into the framework, whichever command starts it. A build reads and checks everything first:
  * with an error the table of problems is printed, the framework stops with status 1, and nothing is written. In `dev`
  * each page reads what it shows.
  *
- * @param read what a command of ours has read and told already; then nothing is read again
+ * @param read what a command of ours has read and told already, which then publishes the site itself
  */
 export function contentGate(read: SiteContent | null = null): AstroIntegration {
-  let given: string | null = null;
+  let publish = (): void => undefined;
   return {
     name: 'content-gate',
     hooks: {
@@ -28,16 +33,19 @@ export function contentGate(read: SiteContent | null = null): AstroIntegration {
         }
         if (command !== 'build') return;
         const site = read ?? checkedContent();
-        given = giveSite(site);
-        updateConfig({
-          ...addressOf(site.shop),
-          ...(namesOutFolder(config) ? {} : { outDir: pathToFileURL(`${outFolder()}/`) }),
-          vite: { plugins: [siteModule(givenToPages(given))] },
-        });
+        const given = giveSite(site);
+        updateConfig({ ...addressOf(site.shop), vite: { plugins: [siteModule(givenToPages(given))] } });
+        const publication = read === null ? publicationOf(config) : null;
+        if (publication !== null) updateConfig({ outDir: pathToFileURL(`${publication.built}/`) });
+        publish = () => {
+          takeSiteBack(given);
+          if (publication === null) return;
+          markSite(publication.built, process.umask());
+          publishSite(publication);
+          removeWorkFolder(publication.built);
+        };
       },
-      'astro:build:done': () => {
-        if (given !== null) takeSiteBack(given);
-      },
+      'astro:build:done': () => publish(),
     },
   };
 }
@@ -47,17 +55,40 @@ type Shop = SiteContent['shop'];
 const addressOf = (shop: Shop): { site?: string; base?: string } =>
   shop?.address == null ? {} : { site: shop.address.site, base: shop.address.base };
 
-/** Whether the framework was told where to build: its own default is no answer of anybody. */
-function namesOutFolder({ outDir, root }: { readonly outDir: URL; readonly root: URL }): boolean {
-  return fileURLToPath(outDir) !== fileURLToPath(new URL('./dist/', root));
-}
-
 /** The content folder read and told as `npm run build` does. @throws where it may not be published */
 function checkedContent(): SiteContent {
   const site = loadSite(contentFolder());
-  if (tellProblems(site, processTerminal())) return site;
-  const refusal = new Error('The content has errors, see above. Nothing was written.');
-  // The framework prints the stack of whatever stops it, and this is no fault of the program.
-  refusal.stack = '';
-  throw refusal;
+  if (!tellProblems(site, processTerminal()))
+    throw refusal('The content has errors, see above. Nothing was written.');
+  return site;
+}
+
+interface Config {
+  readonly root: URL;
+  readonly outDir: URL;
+}
+
+/**
+ * The framework empties the folder that it builds into: it gets one aside, and what it built goes where `npm run build`
+ * would put it, or where its own option says. @throws where that is none that a build may write into
+ */
+function publicationOf({ root, outDir }: Config): Parameters<typeof publishSite>[0] {
+  const projectFolder = fileURLToPath(root);
+  const named = fileURLToPath(outDir);
+  const isDefault = named === fileURLToPath(new URL('./dist/', root));
+  const folders = openFolders({
+    contentDir: contentFolder(),
+    outDir: isDefault ? outFolder() : named,
+    projectFolder,
+    terminal: processTerminal(),
+  });
+  if (folders === null) throw refusal('There is no folder for the site, see above.');
+  return { built: newWorkFolder(join(projectFolder, '.cache')), outDir: folders.outDir, projectFolder };
+}
+
+/** The framework prints the stack of whatever stops it, and this is no fault of the program. */
+function refusal(sentence: string): Error {
+  const error = new Error(sentence);
+  error.stack = '';
+  return error;
 }

@@ -35,6 +35,7 @@ export function siteConfig(gate: AstroIntegration): AstroUserConfig {
     },
     // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
     experimental: { incrementalBuild: true },
-    integrations: [gate, contentWatch(), specimens(), finishedSite()],
+    // The gate last: when it publishes, the site is whole.
+    integrations: [contentWatch(), specimens(), finishedSite(), gate],
   };
 }
