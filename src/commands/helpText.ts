@@ -1,5 +1,3 @@
-import { columnsOf, padded } from '../problems/printedText.ts';
-
 /** What each `npm run` command does, in the order in which a shop meets them. */
 export const commandHelp: Readonly<Record<string, { readonly takes?: string; readonly does: string }>> = {
   build: { does: 'checks content/, works everything out and writes the site into dist/' },
@@ -30,7 +28,7 @@ export function helpText(): string {
     typed: `npm run ${name}${takes === undefined ? '' : ` -- ${takes}`}`,
     does,
   }));
-  const widest = Math.max(...lines.map(({ typed }) => columnsOf(typed)));
-  const list = lines.map(({ typed, does }) => `${padded(typed, widest)}  ${does}`).join('\n');
+  const widest = Math.max(...lines.map(({ typed }) => typed.length));
+  const list = lines.map(({ typed, does }) => `${typed.padEnd(widest)}  ${does}`).join('\n');
   return `${list}\n\nWhat a command takes: npm run draft -- --help, and so for build, plan, check, dev, preview and record.\nEvery command works on content/ and dist/, or on the folders in CONTENT_DIR and OUT_DIR.\n`;
 }
