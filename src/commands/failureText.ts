@@ -1,4 +1,5 @@
 import { visible } from '../problems/visible.ts';
+import { ReportsFailed } from './reportsFailed.ts';
 
 /** What failed, in the words of the system, and what to do about it. */
 export interface Failure {
@@ -50,11 +51,9 @@ const known: Readonly<Record<string, (place: string) => Failure>> = {
 export function failureText(error: unknown, { trail }: { readonly trail: boolean }): string {
   const { what, toDo } = failureOf(error);
   const where = trail
-    ? error instanceof Error
-      ? `${error.stack ?? error.message}\n`
-      : ''
+    ? `${trailOf(error)}\n`
     : 'DEBUG=1 before the command shows where in the code it happened.\n';
-  return `${visible(what)}.\n${toDo}\n${where}`;
+  return `${what.split('\n').map(visible).join('\n')}.\n${toDo}\n${where}`;
 }
 
 const missingPackage = /Cannot find (?:package|native binding|module '(?![./])|module '.*node_modules)/;
@@ -64,7 +63,15 @@ const portTaken: Failure = {
   toDo: 'Name another one from 1024 on, such as --port 4400, or end the program that uses it.',
 };
 
+/** For those who keep the code. */
+function trailOf(error: unknown): string {
+  if (error instanceof ReportsFailed)
+    return error.failed.map((of) => `${of.slug}: ${trailOf(of.error)}`).join('\n');
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}
+
 export function failureOf(error: unknown): Failure {
+  if (error instanceof ReportsFailed) return ofReports(error.failed);
   const words = error instanceof Error ? firstSentence(error.message) : String(error);
   const code = codeOf(error);
   if (missingPackage.test(words))
@@ -78,6 +85,15 @@ export function failureOf(error: unknown): Failure {
   return {
     what: `Something failed that was not foreseen: ${name}${words}`,
     toDo: 'This is a fault of the program and not of what you wrote: please tell those who keep it.',
+  };
+}
+
+/** A sentence for each; what to do about the first, as one cause mostly stops them all. */
+function ofReports(failed: ReportsFailed['failed']): Failure {
+  const failures = failed.map(({ slug, error }) => ({ slug, ...failureOf(error) }));
+  return {
+    what: failures.map(({ slug, what }) => `${slug} could not be worked out. ${what}`).join('.\n'),
+    toDo: failures[0]?.toDo ?? '',
   };
 }
 
@@ -109,14 +125,21 @@ function tooLarge(place: string): Failure {
   };
 }
 
+/** Of an error that came from a worker only the words are left. */
 const codeOf = (error: unknown): string | null =>
-  error instanceof Error && 'code' in error && typeof error.code === 'string' ? error.code : null;
+  error instanceof Error
+    ? 'code' in error && typeof error.code === 'string'
+      ? error.code
+      : (/^([A-Z][A-Z0-9]+): /.exec(error.message)?.[1] ?? null)
+    : null;
 
 /** The file or folder that the system names. */
 function placeOf(error: unknown): string {
-  const path = error instanceof Error && 'path' in error ? error.path : undefined;
-  const to = error instanceof Error && 'dest' in error ? error.dest : undefined;
-  return typeof to === 'string' ? to : typeof path === 'string' ? path : 'a file';
+  if (!(error instanceof Error)) return 'a file';
+  const path = 'path' in error ? error.path : undefined;
+  const to = 'dest' in error ? error.dest : undefined;
+  if (typeof to === 'string') return to;
+  return typeof path === 'string' ? path : (/'([^']+)'$/.exec(error.message)?.[1] ?? 'a file');
 }
 
 const isPort = (error: unknown): boolean =>

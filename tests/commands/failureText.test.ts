@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { once } from 'node:events';
 import { describe, expect, test } from 'vitest';
+import { ReportsFailed } from '../../src/commands/reportsFailed.ts';
 import { failureOf, failureText } from '../../src/commands/failureText.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'straightface-failure-'));
@@ -130,4 +131,32 @@ test('names cannot act on the terminal', () => {
       { trail: false },
     ),
   ).not.toContain('\u001b');
+});
+
+describe('reports that could not be worked out', () => {
+  const full = new Error('ENOSPC: no space left on device, write');
+  const failed = new ReportsFailed([
+    { slug: 'three-heads', error: full },
+    { slug: 'two-balls', error: new TypeError('x is not a function\nand more') },
+  ]);
+
+  test('are told one by one, with what to do about the first', () => {
+    expect(failureText(failed, { trail: false })).toBe(
+      'three-heads could not be worked out. The disk is full (ENOSPC: no space left on device, write).\n' +
+        'two-balls could not be worked out. Something failed that was not foreseen: TypeError: x is not a function.\n' +
+        'Make room on it, then start the command again.\n' +
+        'DEBUG=1 before the command shows where in the code it happened.\n',
+    );
+  });
+
+  test('show their own trails', () => {
+    const trails = failureText(failed, { trail: true });
+    expect(trails).toMatch(/^three-heads: Error: ENOSPC.*\n\s+at /m);
+    expect(trails).toMatch(/^two-balls: TypeError: x is not a function$/m);
+  });
+
+  test('keep the place that the system named, whatever came through of the error', () => {
+    const alone = structuredClone(thrownBy(() => readFileSync(join(folder, 'none'))));
+    expect(failureOf(alone).what).toMatch(/^\S+\/none is not there/);
+  });
 });
