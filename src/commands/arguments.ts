@@ -1,11 +1,21 @@
 import { parseArgs, type ParseArgsConfig } from 'node:util';
-import type { Terminal } from './terminal.ts';
+import type { Call } from './command.ts';
+import { keptByNpm } from './keptByNpm.ts';
 
 type Options = NonNullable<ParseArgsConfig['options']>;
 
 type Parsed<Shape extends Options> = ReturnType<
   typeof parseArgs<{ args: string[]; options: Shape; allowPositionals: true; strict: true }>
 >;
+
+/** What can be typed behind a command. */
+export interface Takes<Shape extends Options> {
+  /** As in `npm run NAME`. */
+  readonly name: string;
+  readonly options: Shape;
+  /** How to type it. */
+  readonly usage: string;
+}
 
 const help = { help: { type: 'boolean', short: 'h' } } as const;
 
@@ -14,21 +24,26 @@ const help = { help: { type: 'boolean', short: 'h' } } as const;
  * the arguments cannot be understood, which is then said together with it.
  */
 export function readArguments<const Shape extends Options>(
-  typed: readonly string[],
-  options: Shape,
-  usage: string,
-  terminal: Terminal,
+  { typed, environment, terminal }: Call,
+  { name, options, usage }: Takes<Shape>,
 ): Parsed<Shape> | { readonly exitCode: 0 | 1 } {
   if (asksForHelp(typed)) {
     terminal.write(`${usage}\n`);
     return { exitCode: 0 };
   }
-  try {
-    return parseArgs({ args: [...typed], options, allowPositionals: true, strict: true });
-  } catch (error) {
-    const what = error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error);
-    terminal.writeError(`${what}.\nUse: ${usage}\n`);
+  const refuse = (what: string): { readonly exitCode: 1 } => {
+    terminal.writeError(`${what}\nUse: ${usage}\n`);
     return { exitCode: 1 };
+  };
+  const kept = keptByNpm(name, options, environment);
+  if (kept.lost.length > 0)
+    return refuse(
+      `npm took ${kept.lost.join(', ')} for itself: put -- behind npm run ${name}, before all that is meant for it. Nothing was done.`,
+    );
+  try {
+    return parseArgs({ args: [...kept.flags, ...typed], options, allowPositionals: true, strict: true });
+  } catch (error) {
+    return refuse(`${error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error)}.`);
   }
 }
 

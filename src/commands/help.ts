@@ -1,4 +1,3 @@
-import { helpText } from './helpText.ts';
-import { processTerminal } from './terminal.ts';
+import { runCommand } from './runCommand.ts';
 
-processTerminal().write(helpText());
+await runCommand(() => import('./cli/help.ts'));

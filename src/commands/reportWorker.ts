@@ -1,13 +1,13 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import Tinypool from 'tinypool';
 import { exportedSvg, rasterWidth } from '../kit/exportedSvg.ts';
 import { kitOf } from '../kit/kitOf.ts';
-import { openContent } from '../site/openContent.ts';
+import { openContent, type OpenContent } from '../site/openContent.ts';
 import { cachedPng } from '../site/rasters.ts';
 import { diskCache } from '../site/reportCache.ts';
 import { isShown } from '../site/shown.ts';
 import { version } from '../site/version.ts';
 
-/** What a worker is to do: some reports of a content folder, worked out into the cache. */
+/** What workers are to do: some reports of a content folder, worked out into the cache. */
 export interface ReportWork {
   readonly contentDir: string;
   readonly slugs: readonly string[];
@@ -15,18 +15,19 @@ export interface ReportWork {
   readonly code: string;
 }
 
-/** Says the slug of each report when it is done. */
-async function workOut({ contentDir, slugs, reportFolder, code }: ReportWork): Promise<void> {
-  const content = openContent(contentDir, slugs, { cache: diskCache(reportFolder), code });
-  for (const slug of content.slugs) {
-    const { report } = content.load(slug);
-    if (report !== null && isShown(report)) {
-      for (const { figure } of kitOf(report).offered)
-        await cachedPng(exportedSvg(report, figure, version), rasterWidth);
-    }
-    parentPort?.postMessage(slug);
-  }
+let opened: OpenContent | null = null;
+
+/** The content folder, read once by each worker. */
+function content(): OpenContent {
+  const { contentDir, slugs, reportFolder, code }: ReportWork = Tinypool.workerData;
+  opened ??= openContent(contentDir, slugs, { cache: diskCache(reportFolder), code });
+  return opened;
 }
 
-const work: ReportWork = workerData;
-await workOut(work);
+/** Works one report out. */
+export default async function workOut(slug: string): Promise<void> {
+  const { report } = content().load(slug);
+  if (report === null || !isShown(report)) return;
+  for (const { figure } of kitOf(report).offered)
+    await cachedPng(exportedSvg(report, figure, version), rasterWidth);
+}

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
-import { Worker } from 'node:worker_threads';
+import Tinypool from 'tinypool';
 import type { ReportWork } from './reportWorker.ts';
+import { ReportsFailed, type FailedReport } from './reportsFailed.ts';
 
 /** Fewer than these are worked out sooner than a worker has started. */
 export const fewReports = 4;
@@ -11,27 +12,53 @@ const mostReports = 250;
 const workerFile = new URL('./reportWorker.ts', import.meta.url);
 
 /**
- * Works reports out into the caches, as many at a time as there are processors. What a worker fails at is left out of
- * the cache, and fails again where it can be told.
+ * Works reports out into the caches, as many at a time as there are processors, and tells of each when it is done.
+ * Rejects with `ReportsFailed`, all of them together, when the others are done.
  */
-export async function workOutReports({ slugs, ...work }: ReportWork, onDone: () => void): Promise<void> {
-  const workers = Math.min(availableParallelism(), Math.ceil(slugs.length / fewReports));
-  const size = Math.min(mostReports, Math.ceil(slugs.length / workers));
-  const batches = Array.from({ length: Math.ceil(slugs.length / size) }, (_, index) =>
-    slugs.slice(index * size, (index + 1) * size),
-  );
-  const next = async (): Promise<void> => {
-    for (let batch = batches.shift(); batch !== undefined; batch = batches.shift())
-      await inWorker({ ...work, slugs: batch }, onDone);
-  };
-  await Promise.all(Array.from({ length: workers }, next));
+export async function workOutReports(
+  work: ReportWork,
+  onDone: () => void,
+  file: URL = workerFile,
+): Promise<void> {
+  const workers = Math.min(availableParallelism(), Math.ceil(work.slugs.length / fewReports));
+  const atOnce = workers * mostReports;
+  const failed: FailedReport[] = [];
+  for (let from = 0; from < work.slugs.length; from += atOnce) {
+    const slugs = work.slugs.slice(from, from + atOnce);
+    failed.push(...(await inWorkers({ ...work, slugs }, workers, onDone, file)));
+  }
+  if (failed.length > 0) throw new ReportsFailed(failed);
 }
 
-function inWorker(work: ReportWork, onDone: () => void): Promise<void> {
-  return new Promise((resolve) => {
-    const worker = new Worker(workerFile, { workerData: work });
-    worker.on('message', onDone);
-    worker.on('error', () => resolve());
-    worker.on('exit', () => resolve());
+async function inWorkers(
+  work: ReportWork,
+  workers: number,
+  onDone: () => void,
+  file: URL,
+): Promise<readonly FailedReport[]> {
+  const pool = new Tinypool({
+    filename: file.href,
+    minThreads: workers,
+    maxThreads: workers,
+    workerData: work,
+    // Else a worker waits without its event loop, and the renderer of pictures frees its buffers there only.
+    useAtomics: false,
   });
+  try {
+    const failed: FailedReport[] = [];
+    const all = work.slugs.map(async (slug) => {
+      try {
+        await pool.run(slug);
+        onDone();
+      } catch (error) {
+        failed.push({ slug, error });
+      }
+    });
+    // A worker that cannot even start is told by the pool alone.
+    const broken = new Promise<never>((_, reject) => pool.once('error', reject));
+    await Promise.race([Promise.all(all), broken]);
+    return failed;
+  } finally {
+    await pool.destroy();
+  }
 }

@@ -1,13 +1,14 @@
 import { styleText } from 'node:util';
 import { countInWords, countProblems } from './countProblems.ts';
 import { problemKinds } from './kinds.ts';
+import { padded, wrapped } from './printedText.ts';
 import type { Problem, Severity } from './problem.ts';
 import { sortProblems } from './sortProblems.ts';
 import { visible } from './visible.ts';
 
 export interface TableOptions {
   readonly colour: boolean;
-  /** Characters in a line; file names are never broken. */
+  /** Columns in a line; file names are never broken. */
   readonly width?: number;
   /** How many problems are printed before the rest is counted; null prints all. */
   readonly most?: number | null;
@@ -60,7 +61,7 @@ function block(problem: Problem, width: number, colour: boolean): string {
     colour ? styleText(style, text, { validateStream: false }) : text;
   const row = (label: string, text: string, style: Parameters<typeof styleText>[0] = 'dim'): string =>
     wrapped(visible(text), width - labelWidth - 2)
-      .map((words, index) => `  ${paint(style, (index === 0 ? label : '').padEnd(labelWidth))}${words}`)
+      .map((words, index) => `  ${paint(style, padded(index === 0 ? label : '', labelWidth))}${words}`)
       .join('\n');
   const place = [file, ...(line === null ? [] : [line, ...(column === null ? [] : [column])])].join(':');
   const name = columnName === null ? '' : `  ${shortened(columnName)}`;
@@ -77,22 +78,4 @@ function shortened(text: string): string {
   const characters = [...text.slice(0, longestFound * 2)];
   const whole = characters.length <= longestFound && text.length <= longestFound * 2;
   return whole ? text : `${characters.slice(0, longestFound).join('')}... (${text.length} characters)`;
-}
-
-/** Lines of at most `width` characters, broken at blanks; a longer word is broken where the line ends. */
-function wrapped(text: string, width: number): string[] {
-  const lines: string[] = [];
-  let current = '';
-  for (const word of text.split(' ')) {
-    const longer = current === '' ? word : `${current} ${word}`;
-    if ([...longer].length <= width) {
-      current = longer;
-      continue;
-    }
-    if (current !== '') lines.push(current);
-    const characters = [...word];
-    while (characters.length > width) lines.push(characters.splice(0, width).join(''));
-    current = characters.join('');
-  }
-  return [...lines, current];
 }

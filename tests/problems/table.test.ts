@@ -167,3 +167,17 @@ test('problems are sorted by file, then from the whole file down to line and col
   ];
   expect(sortProblems([...sorted].reverse())).toEqual(sorted);
 });
+
+test('words in wide letters hang where others do, and no line is wider than the terminal', () => {
+  const found = `${'球桿測試'.repeat(8)} 🏌️‍♀️ ${'Gro\u0308\u00dfe '.repeat(12)}`.trim();
+  const lines = problemTable([{ ...date, found }], { colour: false, width: 50 }).split('\n');
+  const from = lines.findIndex((line) => line.startsWith('  found'));
+  const shown = lines.slice(
+    from,
+    lines.findIndex((line) => line.startsWith('  to do')),
+  );
+  expect(shown.length).toBeGreaterThan(3);
+  for (const line of shown) expect(line).toMatch(/^ {12}\S|^ {2}found {5}\S/);
+  // 38 columns for the text: nineteen wide letters, where 38 of one column would stand.
+  expect(shown[0]).toBe(`  found     ${'球桿測試'.repeat(8).slice(0, 19)}`);
+});

@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 const { scripts }: { scripts: Record<string, string> } = JSON.parse(readFileSync('package.json', 'utf8'));
 const flagsOf: Readonly<Record<string, string>> = {
   plan: readFileSync('src/commands/plan/planOptions.ts', 'utf8'),
-  draft: readFileSync('src/commands/draft.ts', 'utf8'),
-  dev: readFileSync('src/commands/dev.ts', 'utf8'),
-  check: readFileSync('src/commands/check.ts', 'utf8'),
+  draft: readFileSync('src/commands/cli/draft.ts', 'utf8'),
+  dev: readFileSync('src/commands/cli/dev.ts', 'utf8'),
+  check: readFileSync('src/commands/cli/check.ts', 'utf8'),
 };
 
 describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {

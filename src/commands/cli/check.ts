@@ -1,0 +1,20 @@
+import { contentFolder } from '../../site/folders.ts';
+import { readArguments } from '../arguments.ts';
+import { checkContent } from '../checkContent.ts';
+import type { Command } from '../command.ts';
+
+/** `npm run check [-- slug...] [--json]` */
+export const command: Command = (call) => {
+  const read = readArguments(call, {
+    name: 'check',
+    options: { json: { type: 'boolean', default: false } },
+    usage: 'npm run check -- [name of a report ...] [--json]',
+  });
+  if ('exitCode' in read) return read.exitCode;
+  return checkContent({
+    contentDir: contentFolder(),
+    only: read.positionals,
+    json: read.values.json,
+    terminal: call.terminal,
+  });
+};

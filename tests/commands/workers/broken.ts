@@ -1,0 +1,2 @@
+/** A worker that cannot start. */
+throw new SyntaxError('this worker cannot start');
