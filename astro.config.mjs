@@ -1,6 +1,7 @@
 import { defineConfig } from 'astro/config';
 import { contentWatch } from './src/site/contentWatch.ts';
 import { finishedSite } from './src/site/finishedSite.ts';
+import { siteMap } from './src/site/siteMap.ts';
 import { specimens } from './src/site/specimens.ts';
 
 export default defineConfig({
@@ -29,5 +30,5 @@ export default defineConfig({
   },
   // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
   experimental: { incrementalBuild: true },
-  integrations: [contentWatch(), specimens(), finishedSite()],
+  integrations: [contentWatch(), specimens(), finishedSite(), siteMap()],
 });
