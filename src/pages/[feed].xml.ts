@@ -2,6 +2,7 @@ import rss from '@astrojs/rss';
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { absoluteAddress, type Absolute } from '../kit/absoluteAddress.ts';
 import { correctionItems, reportItems } from '../kit/feed.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { shownReports, siteContent } from '../site/siteContent.ts';
 
 interface Props {
@@ -26,8 +27,9 @@ export const GET: APIRoute<{ readonly absolute: Absolute }> = ({
   const reports = shownReports(site, { drafts: false });
   const corrections = feed === 'corrections';
   const items = corrections ? correctionItems(reports, absolute) : reportItems(reports, absolute);
+  const publisher = escapeXml(site.publisher);
   return rss({
-    title: corrections ? `Corrections, ${site.publisher}` : site.publisher,
+    title: corrections ? `Corrections, ${publisher}` : publisher,
     description: corrections
       ? 'What was corrected, withdrawn or replaced, with what it said and what it says now.'
       : 'Equipment compared, shot by shot, with what the shots can tell and what they cannot.',

@@ -1,5 +1,7 @@
+import rss from '@astrojs/rss';
+import { DOMParser, parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
-import { correctionItems } from '../../src/kit/feed.ts';
+import { correctionItems, reportItems } from '../../src/kit/feed.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from '../commands/contentFolder.ts';
 
@@ -28,4 +30,62 @@ test('a report that was replaced is in the feed of corrections from the day of t
       description: 'A newer report replaces it: Two heads again.',
     },
   ]);
+});
+
+const script = '<script>alert(1)</script>';
+const image = '<img src=x onerror=alert(1)>';
+const escaped = '&lt;script&gt;alert(1)&lt;/script&gt;';
+
+// RSS 2.0 (rssboard.org): "Entity-encoded HTML is allowed" in descriptions; readers take titles either way.
+test('nothing that a shop wrote is markup in a feed, be it taken for HTML or for plain text', async () => {
+  const quoted = (text: string): string => JSON.stringify(text);
+  const { reports } = loadSite(
+    contentFolder({
+      'shop.yaml': shop,
+      'reports/shown/report.md': twoHeads((front) =>
+        front
+          .replace('title: Two heads', `title: ${quoted(`Two ${script} heads ${escaped}`)}`)
+          .replace('paid_by: the shop', `paid_by: ${quoted(`a maker ${image}`)}`)
+          .replace(
+            'status:',
+            `corrections: [{date: 2026-06-01, what: ${quoted(script)}, was: ${quoted(image)}, now: 5 yd}]\nstatus:`,
+          ),
+      ),
+      'reports/shown/shots.csv': twoHeadsCsv,
+      'reports/gone/report.md': twoHeads((front) =>
+        front.replace(
+          'status: published',
+          `status: withdrawn\nwithdrawn: {date: 2026-06-25, reason: ${quoted(`wrong ${image}`)}}`,
+        ),
+      ),
+      'reports/gone/shots.csv': twoHeadsCsv,
+    }),
+  );
+  const items = [...reportItems(reports, absolute), ...correctionItems(reports, absolute)];
+  expect(items).toHaveLength(4);
+  const response = await rss({
+    title: 'Feed',
+    description: 'Feed',
+    site: absolute('/'),
+    items: items.map(({ date, ...item }) => ({ ...item, pubDate: new Date(date) })),
+  });
+  const feed = new DOMParser().parseFromString(await response.text(), 'text/xml');
+  const read = [...feed.querySelectorAll('item')].flatMap((item) =>
+    ['title', 'description'].map((name) => item.querySelector(name)?.textContent ?? ''),
+  );
+  expect(read).toHaveLength(8);
+  for (const text of read) {
+    // Shown as plain text it has no bracket that a second reading could take for a tag; read as HTML it has no element.
+    expect(text).not.toMatch(/[<>]/);
+    expect(parseHTML(`<!doctype html><html><body>${text}</body></html>`).document.body.children).toHaveLength(
+      0,
+    );
+  }
+  const asHtml = read.map(
+    (text) => parseHTML(`<!doctype html><html><body>${text}</body></html>`).document.body.textContent,
+  );
+  expect(asHtml).toContain(`Two ${script} heads ${escaped}`);
+  expect(asHtml).toContain(`Withdrawn. wrong ${image}`);
+  expect(asHtml).toContain(`${script}. It said: ${image}. It now says: 5 yd.`);
+  expect(asHtml.join(' ')).toContain(`a maker ${image}`);
 });

@@ -106,7 +106,8 @@ test('the feed of corrections has what it said and what it says now', async () =
     'Corrected: Two heads: third',
   ]);
   expect(items.map((item) => child(item, 'description'))[1]).toBe(
-    'A typing error & its <cure>. It said: 7 yd. It now says: 6 yd.',
+    // HTML of nothing but text.
+    'A typing error &amp; its &lt;cure&gt;. It said: 7 yd. It now says: 6 yd.',
   );
 });
 
