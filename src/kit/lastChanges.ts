@@ -10,7 +10,7 @@ import type { Report } from './report.ts';
  */
 export function lastChanges(reports: readonly Report[]): (path: string) => string | null {
   const standing = reports.filter(({ source }) => source.front.status !== 'withdrawn');
-  const days = new Map([
+  const days = new Map<string, string | null>([
     ['/', latestOf(reports, reports)] as const,
     ...[...contenderRecords(standing)].map(
       ([id, { builds }]) =>

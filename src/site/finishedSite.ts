@@ -43,6 +43,12 @@ function writeOneFileEditions(folder: string, base: string, origin: string | nul
     const page = join(reports, slug, 'index.html');
     // A withdrawn report has no kit, and none of its pages is to live on in a file.
     if (!existsSync(page) || !existsSync(join(reports, slug, 'kit'))) continue;
-    writeFileSync(join(reports, slug, 'report.html'), oneFile(readFileSync(page, 'utf8'), files, origin));
+    const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
+    writeFileSync(join(reports, slug, 'report.html'), oneFile(readFileSync(page, 'utf8'), own, origin));
   }
+}
+
+/** Pictures are named from the report's own page. */
+function fromPage(address: string, slug: string): string {
+  return address.startsWith('/') ? address : `reports/${slug}/${address}`;
 }
