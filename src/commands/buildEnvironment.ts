@@ -1,6 +1,9 @@
 /** Variables that bundlers and test runners set for themselves; inherited, they would change what pages are built. */
 const foreign = ['BASE_URL', 'DEV', 'PROD', 'MODE', 'SSR', 'SITE', 'ASSETS_PREFIX'];
 
+/** Astro would else tell its makers of each run, and ask a registry for newer versions of itself. */
+export const asksNobody = { ASTRO_TELEMETRY_DISABLED: '1', ASTRO_DISABLE_UPDATE_CHECK: 'true' };
+
 /** Runs `work` with the environment of a production build of one content folder, and puts the old one back. */
 export async function inBuildEnvironment<Result>(
   contentDir: string,
@@ -10,7 +13,7 @@ export async function inBuildEnvironment<Result>(
   for (const name of foreign) delete process.env[name];
   Object.assign(process.env, {
     NODE_ENV: 'production',
-    ASTRO_TELEMETRY_DISABLED: '1',
+    ...asksNobody,
     // The pages run inside the bundle and are handed the folder in no other way.
     CONTENT_DIR: contentDir,
   });

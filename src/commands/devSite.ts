@@ -5,6 +5,7 @@ import { openContentFolder } from '../site/contentFiles.ts';
 import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
 import { readShared } from '../site/sharedFiles.ts';
+import { asksNobody } from './buildEnvironment.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -30,9 +31,8 @@ const settled = 700;
  * becomes a draft.
  */
 export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer> {
-  // Astro and the pages are told of both in no other way.
-  process.env['CONTENT_DIR'] = contentDir;
-  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  // Astro and the pages are told in no other way.
+  Object.assign(process.env, asksNobody, { CONTENT_DIR: contentDir });
   const inbox = join(contentDir, 'inbox');
   if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
   draftInbox({ contentDir, terminal });
