@@ -1,6 +1,9 @@
 /** Variables that bundlers and test runners set for themselves; inherited, they would change what pages are built. */
 const foreign = ['BASE_URL', 'DEV', 'PROD', 'MODE', 'SSR', 'SITE', 'ASSETS_PREFIX'];
 
+/** Astro would else tell its makers of each run, and ask a registry for newer versions of itself. */
+export const asksNobody = { ASTRO_TELEMETRY_DISABLED: '1', ASTRO_DISABLE_UPDATE_CHECK: 'true' };
+
 interface BuildPlaces {
   readonly projectFolder: string;
   readonly cacheDir: string;
@@ -14,7 +17,7 @@ export function prepareEnvironment({ projectFolder, cacheDir }: BuildPlaces): vo
   for (const name of foreign) delete process.env[name];
   Object.assign(process.env, {
     NODE_ENV: 'production',
-    ASTRO_TELEMETRY_DISABLED: '1',
+    ...asksNobody,
     // Named from the working directory of before.
     CACHE_DIR: cacheDir,
   });

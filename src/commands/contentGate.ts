@@ -14,6 +14,13 @@ import { tellProblems } from './tellProblems.ts';
 import { processTerminal } from './terminal.ts';
 import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
 
+/** The integration, and what it lets through. */
+export interface ContentGate {
+  readonly integration: AstroIntegration;
+  /** The content that is built. @throws before it was read, as in `dev` */
+  readonly site: () => SiteContent;
+}
+
 /**
  * The way of the content into the framework, whichever command starts it. A build reads and checks everything first:
  * with an error the table of problems is printed, the framework stops with status 1, and nothing is written. In `dev`
@@ -21,20 +28,25 @@ import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
  *
  * @param read what a command of ours has read and told already, which then publishes the site itself
  */
-export function contentGate(read: SiteContent | null = null): AstroIntegration {
+export function contentGate(read: SiteContent | null = null): ContentGate {
+  let built = read;
   let publish = (): void => undefined;
-  return {
+  const integration: AstroIntegration = {
     name: 'content-gate',
     hooks: {
       'astro:config:setup': ({ command, config, updateConfig }) => {
         if (command === 'dev') {
           const { shop } = readShared(openContentFolder(contentFolder())).shared;
-          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(readByPages)] } });
+          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(readByPages, contentFolder())] } });
         }
         if (command !== 'build') return;
         const site = read ?? checkedContent();
+        built = site;
         const given = giveSite(site);
-        updateConfig({ ...addressOf(site.shop), vite: { plugins: [siteModule(givenToPages(given))] } });
+        updateConfig({
+          ...addressOf(site.shop),
+          vite: { plugins: [siteModule(givenToPages(given), contentFolder())] },
+        });
         const publication = read === null ? publicationOf(config) : null;
         if (publication !== null) updateConfig({ outDir: pathToFileURL(`${publication.built}/`) });
         publish = () => {
@@ -46,6 +58,13 @@ export function contentGate(read: SiteContent | null = null): AstroIntegration {
         };
       },
       'astro:build:done': () => publish(),
+    },
+  };
+  return {
+    integration,
+    site: () => {
+      if (built === null) throw new Error('The content was not read yet.');
+      return built;
     },
   };
 }

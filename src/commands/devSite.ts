@@ -3,10 +3,11 @@ import { basename, dirname, join, resolve } from 'node:path';
 import type { dev } from 'astro';
 import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
+import { asksNobody } from './buildEnvironment.ts';
 import { contentGate } from './contentGate.ts';
 import { draftInbox } from './draft/draftInbox.ts';
-import { siteConfig } from './siteConfig.ts';
 import { openCache } from './openFolders.ts';
+import { siteConfig } from './siteConfig.ts';
 import type { Terminal } from './terminal.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
@@ -32,9 +33,8 @@ const settled = 700;
  */
 export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer | null> {
   if (openCache({ contentDir, projectFolder, terminal }) === null) return null;
-  // Astro and the pages are told of both in no other way.
-  process.env['CONTENT_DIR'] = contentDir;
-  process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
+  // Astro and the pages are told in no other way.
+  Object.assign(process.env, asksNobody, { CONTENT_DIR: contentDir });
   const inbox = join(contentDir, 'inbox');
   if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
   draftInbox({ contentDir, terminal });

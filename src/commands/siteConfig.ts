@@ -1,10 +1,12 @@
-import type { AstroIntegration, AstroUserConfig } from 'astro';
+import type { AstroUserConfig } from 'astro';
 import { contentWatch } from '../site/contentWatch.ts';
 import { finishedSite } from '../site/finishedSite.ts';
+import { siteMap } from '../site/siteMap.ts';
 import { specimens } from '../site/specimens.ts';
+import type { ContentGate } from './contentGate.ts';
 
-/** The framework's configuration, the same for its own commands and for ours. @param gate see `contentGate` */
-export function siteConfig(gate: AstroIntegration): AstroUserConfig {
+/** The framework's configuration, the same for its own commands and for ours. */
+export function siteConfig(gate: ContentGate): AstroUserConfig {
   return {
     srcDir: './src',
     publicDir: './public',
@@ -36,6 +38,6 @@ export function siteConfig(gate: AstroIntegration): AstroUserConfig {
     // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
     experimental: { incrementalBuild: true },
     // The gate last: when it publishes, the site is whole.
-    integrations: [contentWatch(), specimens(), finishedSite(), gate],
+    integrations: [contentWatch(), specimens(), finishedSite(), siteMap(gate.site), gate.integration],
   };
 }

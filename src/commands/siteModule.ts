@@ -17,8 +17,12 @@ export const siteContent = () => givenSite(${JSON.stringify(given)});`;
 /** Code for pages that read the content folder themselves, so that each shows it as it is. */
 export const readByPages = `export { siteContent } from ${JSON.stringify(fileURLToPath(liveFile))};`;
 
-/** The module by which pages get at the content: see `src/site/virtualSite.d.ts`. */
-export function siteModule(code: string): Plugin {
+/**
+ * The module by which pages get at the content: see `src/site/virtualSite.d.ts`.
+ *
+ * @param contentDir absolute path of the content folder
+ */
+export function siteModule(code: string, contentDir: string): Plugin {
   return {
     name: 'site-content',
     enforce: 'pre',
@@ -27,6 +31,7 @@ export function siteModule(code: string): Plugin {
       // One copy for the command and the pages, loaded by Node: a bundled one would know nothing of what was given.
       return id === sharedName ? { id: givenFile.href, external: 'absolute' as const } : null;
     },
-    load: (id: string) => (id === resolved ? code : null),
+    load: (id: string) =>
+      id === resolved ? `${code}\nexport const contentDir = ${JSON.stringify(contentDir)};` : null,
   };
 }

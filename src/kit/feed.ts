@@ -1,22 +1,25 @@
 import type { Front } from '../intake/authored/front.ts';
 import { answerInShort } from '../prose/answer.ts';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
 import type { Report } from './report.ts';
 import { golfersShotsAndOrder, standing } from './whoAndHow.ts';
 
-/** An entry of a feed; `date` is a day. */
+/**
+ * An entry of a feed; `date` is a day. Title and description are HTML of nothing but text, as RSS 2.0 has it: what a
+ * shop wrote can become no markup, whether a reader takes them for HTML or for plain text.
+ */
 export interface FeedItem {
   readonly title: string;
   readonly link: string;
   readonly date: string;
-  /** Plain text. */
   readonly description: string;
 }
 
 /** One entry a report, the newest first: the shop's interest before the answer, then for how many shots it holds. */
 export function reportItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
-  return newestFirst(
+  return feedOf(
     reports.map((report) => {
       const { front, slug } = report.source;
       const withdrawn = front.status === 'withdrawn';
@@ -41,7 +44,7 @@ export function reportItems(reports: readonly Report[], absolute: Absolute): rea
 
 /** One entry a correction, withdrawal or replacement, for those who have printed a chart. */
 export function correctionItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
-  return newestFirst(
+  return feedOf(
     reports.flatMap(({ source: { front, slug } }) => [
       ...front.corrections.map(({ date, what, was, now }, index) => ({
         title: `Corrected: ${front.title}`,
@@ -80,8 +83,13 @@ function replacement(
     .map(({ source: { front } }) => ({ date: front.published ?? front.date, title: front.title }));
 }
 
-function newestFirst(items: readonly FeedItem[]): readonly FeedItem[] {
-  return items.toSorted((x, y) =>
-    x.date === y.date ? (x.link < y.link ? -1 : 1) : x.date < y.date ? 1 : -1,
-  );
+/** Items of plain text as those of a feed, the newest first. */
+function feedOf(items: readonly FeedItem[]): readonly FeedItem[] {
+  return items
+    .map((item) => ({
+      ...item,
+      title: escapeXml(item.title),
+      description: escapeXml(item.description),
+    }))
+    .toSorted((x, y) => (x.date === y.date ? (x.link < y.link ? -1 : 1) : x.date < y.date ? 1 : -1));
 }

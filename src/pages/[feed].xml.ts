@@ -3,6 +3,7 @@ import type { APIRoute, GetStaticPaths } from 'astro';
 import { absoluteAddress, type Absolute } from '../kit/absoluteAddress.ts';
 import { correctionItems, reportItems } from '../kit/feed.ts';
 import { siteContent } from 'virtual:straightface/site';
+import { escapeXml } from '../prose/escapeXml.ts';
 import { shownReports } from '../site/siteContent.ts';
 
 interface Props {
@@ -27,8 +28,9 @@ export const GET: APIRoute<{ readonly absolute: Absolute }> = ({
   const reports = shownReports(site, { drafts: false });
   const corrections = feed === 'corrections';
   const items = corrections ? correctionItems(reports, absolute) : reportItems(reports, absolute);
+  const publisher = escapeXml(site.publisher);
   return rss({
-    title: corrections ? `Corrections, ${site.publisher}` : site.publisher,
+    title: corrections ? `Corrections, ${publisher}` : publisher,
     description: corrections
       ? 'What was corrected, withdrawn or replaced, with what it said and what it says now.'
       : 'Equipment compared, shot by shot, with what the shots can tell and what they cannot.',

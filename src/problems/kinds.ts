@@ -43,6 +43,15 @@ export const problemKinds = {
   // Narrative
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
+  'picture-missing': {
+    severity: 'error',
+    title: 'A picture of the narrative does not lie beside the report',
+  },
+  'picture-unreadable': {
+    severity: 'error',
+    title: 'A file of the narrative is no picture that a page can show',
+  },
+  'picture-too-large': { severity: 'error', title: 'A picture is too large' },
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
   'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots bear' },
   'comparative-contradicted': { severity: 'error', title: 'The shots contradict a comparison' },

@@ -1,7 +1,9 @@
 import MarkdownIt, { type StateInline, type Token } from 'markdown-it';
+import type { PictureFile } from '../intake/authored/picture.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { escapeXml } from './escapeXml.ts';
+import { pictureHtml, pictureProblems } from './narrativePictures.ts';
 import { resolveReference } from './references.ts';
 import type { Telling } from './telling.ts';
 
@@ -22,16 +24,16 @@ export interface NarrativeSource {
 const headingShift = 1;
 
 const addressAllowed = /^(https:|mailto:|#|\/(?!\/)|\.{0,2}\/(?!\/)|[\w-]+(\.[\w-]+)*(\/|$|#))/i;
-const pictureAllowed = /^(?!\/\/)(?![a-z][a-z0-9+.-]*:)/i;
 
 /**
- * Markdown to HTML: no raw HTML, addresses limited to https, mailto and our own, pictures only from the report's
- * own folder and with alternative text, `{{ ... }}` replaced by the value or chart it names.
+ * Markdown to HTML: no raw HTML, addresses limited to https, mailto and our own, pictures only those
+ * that lie beside the report and with alternative text, `{{ ... }}` replaced by the value or chart it names.
  */
 export function renderNarrative(
   source: NarrativeSource,
   telling: Telling,
   charts: Readonly<Record<string, string>>,
+  pictures: readonly PictureFile[],
 ): Narrative {
   const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
   // Refused addresses must reach our own check instead of staying as plain text.
@@ -42,9 +44,14 @@ export function renderNarrative(
     `<div class="scroll" role="group" aria-label="${escapeXml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
   markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
   markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
+  markdown.renderer.rules['image'] = (tokens, index, options, env, self) => {
+    const image = tokens[index];
+    if (image === undefined) return '';
+    return pictureHtml(image, self.renderInlineAsText(image.children ?? [], options, env), pictures);
+  };
 
   const tokens = markdown.parse(source.text, {});
-  const problems = findProblems(tokens, source, telling, Object.keys(charts));
+  const problems = findProblems(tokens, source, telling, Object.keys(charts), pictures);
   return { html: markdown.renderer.render(tokens.map(adjusted), markdown.options, {}), problems };
 }
 
@@ -117,6 +124,7 @@ function findProblems(
   source: NarrativeSource,
   telling: Telling,
   charts: readonly string[],
+  pictures: readonly PictureFile[],
 ): Problem[] {
   const lines = source.text.split('\n');
   const problems: Problem[] = [];
@@ -132,7 +140,11 @@ function findProblems(
       const found = locate(lines, map, needle, searchFrom.get(key) ?? 0);
       searchFrom.set(key, found.next);
       const place = { file: source.file, line: source.firstLine + found.line, column: found.column };
-      problems.push(...problemsOf(child, place, telling, charts));
+      problems.push(
+        ...(child.type === 'image'
+          ? pictureProblems(child, place, pictures)
+          : problemsOf(child, place, telling, charts)),
+      );
     }
   }
   return problems;
@@ -184,8 +196,7 @@ function problemsOf(
       makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure }),
     ];
   }
-  const address = attribute(token, token.type === 'image' ? 'src' : 'href') ?? '';
-  if (token.type === 'image') return pictureProblems(token, address, place);
+  const address = attribute(token, 'href') ?? '';
   return addressAllowed.test(address)
     ? []
     : [
@@ -195,31 +206,4 @@ function problemsOf(
           cure: 'Write the full https:// address, or take the link out.',
         }),
       ];
-}
-
-function pictureProblems(
-  token: Token,
-  address: string,
-  place: { readonly file: string; readonly line: number; readonly column: number | null },
-): Problem[] {
-  const problems: Problem[] = [];
-  if (token.content.trim() === '') {
-    problems.push(
-      makeProblem('picture-without-text', place, {
-        expected: 'a text between the square brackets that says what the picture shows',
-        found: `![](${address})`,
-        cure: 'Write what a reader who cannot see the picture should know.',
-      }),
-    );
-  }
-  if (!pictureAllowed.test(address)) {
-    problems.push(
-      makeProblem('link-refused', place, {
-        expected: 'a picture that lies on this site: pages ask no other host for anything',
-        found: address,
-        cure: 'Put the picture into public/ and write its path, for example /pictures/bay.jpg.',
-      }),
-    );
-  }
-  return problems;
 }

@@ -58,7 +58,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
   const telling = tellingOf(findings, source);
   const body = { ...source.body, file: written.file };
-  const narrative = renderNarrative(body, telling, chartQuestions);
+  const narrative = renderNarrative(body, telling, chartQuestions, source.pictures);
   const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
   const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, ledger)];
   if (hasErrors(all)) return { examined: null, problems: all };

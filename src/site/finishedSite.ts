@@ -1,11 +1,10 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative, sep } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
-import { sitemap } from '../kit/sitemap.ts';
 
-/** What can only be made of whole pages: each report in one file, and the sitemap where the site has an address. */
+/** What can only be made of whole pages: each report in one file. */
 export function finishedSite(): AstroIntegration {
   let origin: string | null = null;
   let base = '/';
@@ -16,29 +15,9 @@ export function finishedSite(): AstroIntegration {
         origin = config.site === undefined ? null : new URL(config.site).origin;
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
-      'astro:build:done': ({ dir }) => {
-        const folder = fileURLToPath(dir);
-        writeOneFileEditions(folder, base, origin);
-        if (origin === null) return;
-        const root = `${origin}${base}`;
-        const addresses = pagesForSearch(folder).map((path) => `${root}${path}`);
-        for (const { name, xml } of sitemap(addresses, (file) => `${root}${file}`))
-          writeFileSync(join(folder, name), xml);
-      },
+      'astro:build:done': ({ dir }) => writeOneFileEditions(fileURLToPath(dir), base, origin),
     },
   };
-}
-
-/**
- * Paths of the pages that searches should find; frames and error pages are found through others. Read from the disk: the
- * list that a build hands over may lack pages that it took from its cache.
- */
-function pagesForSearch(folder: string): readonly string[] {
-  return readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name === 'index.html')
-    .map(({ parentPath }) => relative(folder, parentPath).split(sep).join('/'))
-    .filter((path) => !/^404$|(^|\/)embed\//.test(path))
-    .map((path) => (path === '' ? '' : `${path}/`));
 }
 
 function writeOneFileEditions(folder: string, base: string, origin: string | null): void {
@@ -64,6 +43,12 @@ function writeOneFileEditions(folder: string, base: string, origin: string | nul
     const page = join(reports, slug, 'index.html');
     // A withdrawn report has no kit, and none of its pages is to live on in a file.
     if (!existsSync(page) || !existsSync(join(reports, slug, 'kit'))) continue;
-    writeFileSync(join(reports, slug, 'report.html'), oneFile(readFileSync(page, 'utf8'), files, origin));
+    const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
+    writeFileSync(join(reports, slug, 'report.html'), oneFile(readFileSync(page, 'utf8'), own, origin));
   }
+}
+
+/** Pictures are named from the report's own page. */
+function fromPage(address: string, slug: string): string {
+  return address.startsWith('/') ? address : `reports/${slug}/${address}`;
 }

@@ -1,3 +1,4 @@
+import type { PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
 import { contenderRecords, type ContenderRecord } from '../kit/contenderRecords.ts';
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
@@ -50,6 +51,23 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
       ...pageKey([report]),
     })),
   );
+}
+
+export interface PicturePath extends PageKey {
+  readonly params: { readonly slug: string; readonly picture: string };
+  readonly props: { readonly report: Report; readonly picture: PictureToShow };
+}
+
+/** Paths of every picture that a narrative shows; the same picture under two names is there once. */
+export function picturePaths({ dev }: { readonly dev: boolean }): PicturePath[] {
+  return givingReports({ dev }).flatMap((report) => {
+    const shown = report.source.pictures.filter((picture) => picture.kind === 'shown');
+    return [...new Map(shown.map((picture) => [picture.name, picture])).values()].map((picture) => ({
+      params: { slug: report.source.slug, picture: picture.name },
+      props: { report, picture },
+      ...pageKey([report]),
+    }));
+  });
 }
 
 /** Every pair that met in a report that is shown, by its slug. */

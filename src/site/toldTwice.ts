@@ -65,7 +65,8 @@ export function reportInOtherUnits(report: Report): Report {
 
 function makeInOtherUnits(report: Report): Report {
   const telling = inOtherUnits(report.telling);
-  const { html } = renderNarrative({ ...report.source.body, file: '' }, telling, chartQuestions);
+  const { body, pictures } = report.source;
+  const { html } = renderNarrative({ ...body, file: '' }, telling, chartQuestions, pictures);
   return {
     ...report,
     telling,

@@ -11,7 +11,9 @@ import { readShotFile } from '../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { picturesNamed } from '../prose/narrativePictures.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
+import { readPictures } from './readPictures.ts';
 
 /** One report as written and recorded, before anything is worked out; `source` is null when it cannot be read. */
 export interface WrittenReport {
@@ -89,6 +91,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     source: {
       ...source,
       files: [...files, ...joined.sheet].map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })),
+      pictures: readPictures(folder, slug, picturesNamed(source.body.text)),
     },
     shotFiles: joined.shotFiles,
     unfinished: false,

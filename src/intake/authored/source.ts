@@ -1,6 +1,7 @@
 import type { Problem } from '../../problems/problem.ts';
 import type { Front } from './front.ts';
 import type { Body } from './frontMatter.ts';
+import type { PictureFile } from './picture.ts';
 import type { PlaceOf } from './places.ts';
 import { readReport } from './readReport.ts';
 import type { Shared } from './shared.ts';
@@ -18,6 +19,8 @@ export interface Source {
   readonly front: Front;
   readonly body: Body;
   readonly files: readonly SourceFile[];
+  /** Pictures that lie beside `report.md`. */
+  readonly pictures: readonly PictureFile[];
   readonly shop: Shop | null;
   readonly placeOf: PlaceOf;
 }
@@ -37,5 +40,8 @@ export function defineSource(written: Written): {
 } {
   const { slug, file, text, files, shop } = written;
   const { front, body, placeOf, problems } = readReport(file, text, written);
-  return { source: front === null ? null : { slug, front, body, files, shop, placeOf }, problems };
+  return {
+    source: front === null ? null : { slug, front, body, files, pictures: [], shop, placeOf },
+    problems,
+  };
 }

@@ -1,0 +1,44 @@
+import sitemap from '@astrojs/sitemap';
+import type { AstroIntegration } from 'astro';
+import { lastChanges } from '../kit/lastChanges.ts';
+import { shownReports, type SiteContent } from './siteContent.ts';
+
+/**
+ * The sitemap, where the site has an address: every page that searches should find, with the day on which its reports
+ * last changed. Frames and error pages are found through others.
+ *
+ * @param content what the site is built of, asked for when it is built
+ */
+export function siteMap(content: () => SiteContent): AstroIntegration {
+  let site: string | undefined;
+  let root = '/';
+  let changed: (path: string) => string | null = () => null;
+  const { name, hooks } = sitemap({
+    filter: (address) => !/\/embed\//.test(pathOf(address)),
+    serialize: (item) => {
+      const day = changed(pathOf(item.url));
+      return day === null ? item : { ...item, lastmod: day };
+    },
+    namespaces: { news: false, xhtml: false, image: false, video: false },
+  });
+  /** A path from the site's own root, such as `/reports/<slug>/`. */
+  function pathOf(address: string): string {
+    return `/${decodeURIComponent(new URL(address).pathname).slice(root.length)}`;
+  }
+  return {
+    name,
+    hooks: {
+      ...hooks,
+      'astro:config:done': async (options) => {
+        site = options.config.site;
+        root = options.config.base.endsWith('/') ? options.config.base : `${options.config.base}/`;
+        await hooks['astro:config:done']?.(options);
+      },
+      'astro:build:done': async (options) => {
+        if (site === undefined) return;
+        changed = lastChanges(shownReports(content(), { drafts: false }));
+        await hooks['astro:build:done']?.(options);
+      },
+    },
+  };
+}

@@ -1,0 +1,61 @@
+// sitemaps.org protocol 0.9.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { DOMParser } from 'linkedom';
+import { expect, test } from 'vitest';
+import { manyReports } from '../kit/manyReports.ts';
+import { htmlFiles } from '../site/pages.ts';
+import { build, foldersFor, newFolder } from './builds.ts';
+
+/** Address and last change of every entry. */
+function entries(site: string, file: string): readonly (readonly [string, string | null])[] {
+  const document = new DOMParser().parseFromString(readFileSync(join(site, file), 'utf8'), 'text/xml');
+  return [...document.documentElement.children].map((entry) => [
+    entry.querySelector('loc')?.textContent ?? '',
+    entry.querySelector('lastmod')?.textContent.slice(0, 10) ?? null,
+  ]);
+}
+
+test('the sitemap names every page that searches should find, and those only, with the day of its last change', () => {
+  const folders = foldersFor(manyReports());
+  const first = build(folders);
+  expect(first.status, first.said).toBe(0);
+  const root = 'https://golf.example/tests/';
+  expect(entries(folders.out, 'sitemap-index.xml')).toEqual([[`${root}sitemap-0.xml`, '2026-06-25']]);
+  const found = entries(folders.out, 'sitemap-0.xml');
+  const pages = htmlFiles(folders.out)
+    .filter((file) => file !== '404.html' && !file.includes('/embed/'))
+    .map((file) => root + file.replace(/index\.html$/, ''));
+  expect(found.map(([address]) => address).toSorted()).toEqual(pages.toSorted());
+  expect(Object.fromEntries(found)).toMatchObject({
+    [root]: '2026-06-25',
+    [`${root}about/`]: null,
+    [`${root}method/`]: null,
+    [`${root}reports/first/`]: '2026-01-10',
+    [`${root}reports/first/kit/`]: '2026-01-10',
+    // Corrected.
+    [`${root}reports/third/`]: '2026-04-01',
+    [`${root}reports/gone/`]: '2026-06-25',
+    [`${root}contenders/alder/`]: '2026-06-10',
+    [`${root}pairs/alder-and-birch/`]: '2026-06-10',
+  });
+  expect(readFileSync(join(folders.out, 'robots.txt'), 'utf8')).toBe(
+    `User-agent: *\nAllow: /\nSitemap: ${root}sitemap-index.xml\n`,
+  );
+
+  // Pages that a build takes from its cache are in it like those that it makes.
+  const report = join(folders.content, 'reports/first/report.md');
+  writeFileSync(
+    report,
+    readFileSync(report, 'utf8').replace('status: published', 'status: published\npublished: 2026-07-01'),
+  );
+  const [again, anew] = [
+    { ...folders, out: newFolder('site') },
+    { ...folders, out: newFolder('site'), cache: newFolder('cache') },
+  ];
+  for (const one of [again, anew]) expect(build(one).status).toBe(0);
+  const kept = entries(again.out, 'sitemap-0.xml');
+  expect(kept).toEqual(entries(anew.out, 'sitemap-0.xml'));
+  expect(kept.map(([address]) => address)).toEqual(found.map(([address]) => address));
+  expect(Object.fromEntries(kept)[`${root}reports/first/kit/`]).toBe('2026-07-01');
+});
