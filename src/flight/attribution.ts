@@ -13,7 +13,7 @@ import { calibrate, type Calibration } from './calibration.ts';
 import { coalitionCarries } from './coalitionCarries.ts';
 import { carrySurface } from './carrySurface.ts';
 import type { CoefficientSet } from './coefficientSet.ts';
-import { evenlySpread } from './evenlySpread.ts';
+import { evenlySpread } from '../stats/evenlySpread.ts';
 import type { FlightModel } from './flightModel.ts';
 import { boxOfMeans, boxOfShots, residualsOf } from './attributionBoxes.ts';
 import { withinMeasured, type WithinMeasured } from './measuredRange.ts';

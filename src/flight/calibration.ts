@@ -1,7 +1,7 @@
 import { meanOf } from '../stats/moments.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
-import { evenlySpread } from './evenlySpread.ts';
+import { evenlySpread } from '../stats/evenlySpread.ts';
 import { quickStep } from './quickStep.ts';
 import { fly } from './trajectory.ts';
 

@@ -1,5 +1,5 @@
 import { meanOf, moments } from '../stats/moments.ts';
-import { evenlySpread } from './evenlySpread.ts';
+import { evenlySpread } from '../stats/evenlySpread.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
 import { fly } from './trajectory.ts';

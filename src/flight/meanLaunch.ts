@@ -4,7 +4,7 @@ import type { Launch } from './launch.ts';
 
 /** Mean of each quantity. @throws StatisticsError `sample-too-small` without launches */
 export function meanLaunch(launches: readonly Launch[]): Launch {
-  requireAtLeast('meanLaunch', 'launches', launches.length, 1);
+  requireAtLeast('meanLaunch', 'values', launches.length, 1);
   const mean = (key: keyof Launch): number =>
     compensatedSumOf(launches, (launch) => launch[key]) / launches.length;
   return {
