@@ -6,6 +6,7 @@ import { straighterSentence } from '../prose/straighterSentence.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, countWord, sentence } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
 import type { Figure } from './figure.ts';
 import { landingChart } from './landing.ts';
 import type { LandingPanel } from './landingInput.ts';
@@ -26,7 +27,7 @@ export function landingFigure(session: Session, telling: Telling): Figure {
     id,
     question,
     subject: `Carry and side of every shot with each ${telling.noun}`,
-    finding: caption(landing, telling),
+    finding: caption(landing, telling) + drawnWords(session),
     description: panels
       .map(({ contender, numbers, feet }) =>
         sentence(`${contender.label}: ${numbers}; ${feet.left}, ${feet.within}, ${feet.right}`),
@@ -56,7 +57,7 @@ function printed(value: number, telling: Telling): string {
 
 function panel(own: ContenderLanding, session: Session, telling: Telling): LandingPanel {
   const { meanCarry, meanSide } = own;
-  const shots = session.shots.flatMap((shot) => {
+  const shots = drawnShots(session).flatMap((shot) => {
     const { carry, side } = shot.values;
     return shot.contender === own.id && typeof carry === 'number' && typeof side === 'number'
       ? [{ carry: read(carry, telling), side: read(side, telling), leftOut: shot.excluded !== null }]

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../stats/extremes.ts';
 import type { Landing, LandingInput, LandingPanel } from './landingInput.ts';
 import type { Layout } from './layout.ts';
 import type { Spot } from './signs.ts';
@@ -55,10 +56,10 @@ export const landingScale = (
     ...(panel.average === null ? [] : [panel.average]),
     ...reachOf(panel),
   ]);
-  const half = Math.max(within * 1.1, ...places.map(({ side }) => Math.abs(side)));
+  const half = Math.max(within * 1.1, greatestOf(places.map(({ side }) => Math.abs(side))));
   const [nearest, farthest] = [
-    Math.min(...places.map(({ carry }) => carry)),
-    Math.max(...places.map(({ carry }) => carry)),
+    leastOf(places.map(({ carry }) => carry)),
+    greatestOf(places.map(({ carry }) => carry)),
   ];
   const { small, width } = layout;
   const numberWidth = Math.max(

@@ -5,6 +5,7 @@ import { toReader, unitFor, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, countWord } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
 import type { Figure, Table } from './figure.ts';
 import { launchChart } from './launch.ts';
 
@@ -46,12 +47,12 @@ export function launchFigure(session: Session, telling: Telling): Figure {
     id,
     question,
     subject: `Launch angle and spin of every shot, with what a flight model makes of them`,
-    finding: `Inside the line the model carries within ${depth} of its best by ${sets}. Calculated for ${speed} of ball speed, not measured; the model does not settle what spin is worth. Ball speed, direction and where a shot has to stop are not in the picture.`,
+    finding: `Inside the line the model carries within ${depth} of its best by ${sets}. Calculated for ${speed} of ball speed, not measured; the model does not settle what spin is worth. Ball speed, direction and where a shot has to stop are not in the picture.${drawnWords(session)}`,
     description: `Modelled carry at ${speed} of ball speed. ${insideWords(session, telling)}`,
     table: table(session, telling),
     setting: `At ${speed} ball speed, calculated, ${sets}`,
     contenders: telling.findings.contenders.map(({ id: contender }) => contenderName(contender, telling)),
-    shots: session.shots.flatMap((shot) => {
+    shots: drawnShots(session).flatMap((shot) => {
       const { launch_angle: launch, spin_rate: spin } = shot.values;
       return typeof launch === 'number' && typeof spin === 'number'
         ? [

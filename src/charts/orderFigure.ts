@@ -7,6 +7,7 @@ import { shortUnit, toReader, unitFor, unitsIn, unitWord, withUnit } from '../pr
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, sentence } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords, mostDrawn } from './drawnShots.ts';
 import type { Figure, Table } from './figure.ts';
 import { orderChart } from './order.ts';
 import type { OrderTrend } from './orderInput.ts';
@@ -38,11 +39,12 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
     question,
     subject: `${capitalised(name)} over shot number`,
     finding:
-      `The ${telling.nouns} were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}${driftShows(metric) ? '' : 'That no drift shows is no proof that there was none.'}`.trimEnd(),
+      `The ${telling.nouns} were hit ${orderInWords(order)}. ${trend === null ? '' : `${trend.words} `}${driftShows(metric) ? '' : 'That no drift shows is no proof that there was none.'}`.trimEnd() +
+      drawnWords(session),
     description: `${sentence(`${name} of every shot in the order it was hit`)} ${trend?.words ?? 'Too few shots for a trend.'}`,
     table: table(metric, session, telling),
     contenders: telling.findings.contenders.map(({ id: contender }) => contenderName(contender, telling)),
-    shots: session.shots.flatMap((shot) => {
+    shots: drawnShots(session).flatMap((shot) => {
       const value = shot.values[metric.id];
       return typeof value === 'number'
         ? [
@@ -112,14 +114,17 @@ function table(metric: MetricFindings, session: Session, telling: Telling): Tabl
   const unit = unitFor(metric.id, telling.system);
   const sign = shortUnit(unit);
   return {
-    caption: `Every shot in the order it was hit`,
+    caption:
+      session.shots.length > mostDrawn
+        ? 'The shots drawn, in the order they were hit'
+        : 'Every shot in the order it was hit',
     head: [
       'Shot',
       capitalised(telling.noun),
       capitalised(sign === '' ? metrics[metric.id].name : `${metrics[metric.id].name} (${sign})`),
       'Left out',
     ],
-    rows: session.shots.map((shot) => {
+    rows: drawnShots(session).map((shot) => {
       const value = shot.values[metric.id];
       return [
         String(shot.order),

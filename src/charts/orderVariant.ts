@@ -1,3 +1,4 @@
+import { greatestOf } from '../stats/extremes.ts';
 import { axisBelow, scaleWords } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
@@ -59,7 +60,7 @@ const orderScales = (
   const left = numberRoom(up, layout);
   const right = layout.width - (trend === null ? 0 : barInset + edge);
   const numbers = [0, ...shots.map(({ number }) => number), trend?.to.number ?? 0];
-  const last = Math.max(5, ...numbers);
+  const last = Math.max(5, greatestOf(numbers));
   return { along: numberScale(last, { from: left, to: right - 8 }, layout), up, left, right };
 };
 

@@ -6,6 +6,7 @@ import { shortUnit, toReader, unitFor, unitsIn, unitWord, withUnit } from '../pr
 import type { Telling } from '../prose/telling.ts';
 import { capitalised, counted, sentence } from '../prose/words.ts';
 import { allShotsChart } from './allShots.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
 import type { Average, ShotsStrip } from './allShotsInput.ts';
 import type { Figure, Table } from './figure.ts';
 import type { FigurePlace } from './figurePlace.ts';
@@ -44,7 +45,7 @@ function strip(index: number, metric: MetricFindings, session: Session, telling:
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const unit = unitFor(metric.id, telling.system);
   const step = stepFor(unit, summary?.ci == null ? null : read((summary.ci[1] - summary.ci[0]) / 2));
-  const shots = session.shots.flatMap(({ contender, values, excluded }) => {
+  const shots = drawnShots(session).flatMap(({ contender, values, excluded }) => {
     const value = values[metric.id];
     return contender === id && typeof value === 'number'
       ? [{ value: read(value), leftOut: excluded !== null }]
@@ -86,7 +87,7 @@ function caption(metric: MetricFindings, session: Session, telling: Telling): st
     session.hitters.length === 1
       ? `; the bar shows which averages would fit its shots (95\u00a0%, each ${telling.noun} by itself)`
       : ', all golfers together, who differ among themselves';
-  return `One mark is one shot. The ring is the average with each ${telling.noun}${bar}. ${out}${missing}`;
+  return `One mark is one shot. The ring is the average with each ${telling.noun}${bar}. ${out}${missing}${drawnWords(session)}`;
 }
 
 function inBrackets(sign: string): string {

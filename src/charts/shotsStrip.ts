@@ -1,3 +1,4 @@
+import { greatestOf } from '../stats/extremes.ts';
 import type { ShotsStrip } from './allShotsInput.ts';
 import { contenderMark, markExtent, type ContenderMark, type Extent } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
@@ -43,8 +44,8 @@ const spread = ({ contender, shots }: ShotsStrip, scale: RoundScale, radius: num
   const placed = sized.map((shot, index) => ({ ...shot, y: heights[index] ?? 0 }));
   return {
     placed,
-    up: Math.max(least / 2, ...placed.map(({ y, extent }) => extent.up - y)),
-    down: Math.max(least / 2, ...placed.map(({ y, extent }) => extent.down + y)),
+    up: Math.max(least / 2, greatestOf(placed.map(({ y, extent }) => extent.up - y))),
+    down: Math.max(least / 2, greatestOf(placed.map(({ y, extent }) => extent.down + y))),
   };
 };
 

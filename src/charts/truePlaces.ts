@@ -17,14 +17,21 @@ const shows = 1 / 4;
 const radii = [4.5, 3.8, 3.2, 2.7, 2.2] as const;
 /** Of a mark that stands on another one, px. */
 const leastOnTop = 1;
+/** From more marks on, how they cover one another is not weighed. */
+export const mostWeighed = 1000;
 /** Marks that may be drawn smaller than the rest: one in so many. */
 const rest = 5;
+
+const outside = 2;
 
 /** Whether a point lies in a mark of that radius, by the even-odd rule. Asked a million times a report: no iterators. */
 const holds = ({ x, y, mark: { corners } }: PlacedMark, radius: number, at: Spot): boolean => {
   const across = at.x - x;
   const along = at.y - y;
-  if (corners.length === 0) return across * across + along * along <= radius * radius;
+  const squared = across * across + along * along;
+  if (corners.length === 0) return squared <= radius * radius;
+  // No mark of radius 1 reaches so far: said before the corners are gone through, which takes most of the time of a crowd.
+  if (squared > outside * outside * radius * radius) return false;
   let within = false;
   let [startX, startY] = corners.at(-1) ?? noCorner;
   for (let index = 0; index < corners.length; index += 1) {
@@ -59,6 +66,31 @@ const pointsOf = (placed: PlacedMark, radius: number): readonly Spot[] => {
     .filter((point) => holds(placed, radius, point));
 };
 
+/** Spots by squares of the page, px wide: those within that distance of a spot lie in its square or the eight round it. */
+const cells = (width: number) => {
+  const rows = new Map<number, Map<number, number[]>>();
+  const square = ({ x, y }: Spot): readonly [number, number] => [
+    Math.floor(x / width),
+    Math.floor(y / width),
+  ];
+  return {
+    add: (spot: Spot, place: number): void => {
+      const [column, row] = square(spot);
+      const own = rows.get(row) ?? new Map<number, number[]>();
+      rows.set(row, own);
+      const there = own.get(column) ?? [];
+      own.set(column, there);
+      there.push(place);
+    },
+    near: (spot: Spot): readonly number[] => {
+      const [column, row] = square(spot);
+      return [-1, 0, 1].flatMap((down) =>
+        [-1, 0, 1].flatMap((right) => rows.get(row + down)?.get(column + right) ?? []),
+      );
+    },
+  };
+};
+
 /** Furthest a mark of radius 1 reaches from its centre. */
 const furthest = 1.5;
 
@@ -67,16 +99,14 @@ const stacked = (placed: readonly PlacedMark[], radius: number): readonly number
   const sizes: number[] = [];
   const uncovered: (readonly Spot[])[] = [];
   const whole: number[] = [];
+  const { near, add } = cells(furthest * (2 * radius + outline));
   for (const [index, mark] of placed.entries()) {
     let size = radius;
-    const under = placed
-      .slice(0, index)
-      .flatMap((other, place) =>
-        Math.hypot(other.x - mark.x, other.y - mark.y) <
-        furthest * (radius + outline + (sizes[place] ?? radius))
-          ? [place]
-          : [],
-      );
+    const under = near(mark).filter((place) => {
+      const { x, y } = placed[place] ?? mark;
+      return Math.hypot(x - mark.x, y - mark.y) < furthest * (radius + outline + (sizes[place] ?? radius));
+    });
+    add(mark, index);
     const leftOf = (place: number): readonly Spot[] =>
       (uncovered[place] ?? []).filter((point) => !holds(mark, size + outline, point));
     while (size > leastOnTop && under.some((place) => leftOf(place).length < shows * (whole[place] ?? 0))) {
@@ -116,11 +146,15 @@ const isBetter = (one: Tried, other: Tried): boolean =>
 /**
  * Radii for marks at their true places, so that a quarter of every one shows: each panel's marks in order of drawing. All have one radius of
  * five, the largest that serves, but a mark that would hide the one under it shrinks until that one shows round it. Only from about five
- * shots on one spot up can one be hidden all the same.
+ * shots on one spot up can one be hidden all the same. More than 1,000 marks, a grey area in any case, all have the smallest radius, and how
+ * much of each shows is not looked at.
  */
 export const truePlaces = <Placed extends PlacedMark>(
   panels: readonly (readonly Placed[])[],
 ): readonly (readonly SizedMark<Placed>[])[] => {
+  const marks = panels.reduce((sum, { length }) => sum + length, 0);
+  if (marks > mostWeighed)
+    return panels.map((panel) => panel.map((placed) => ({ ...placed, radius: radii[4] })));
   let best: Tried | null = null;
   for (const radius of radii) {
     const tried = tryRadius(panels, radius);

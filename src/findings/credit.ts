@@ -1,4 +1,5 @@
-import { lever, meanPlace } from '../stats/lever.ts';
+import { meanPlaces } from '../stats/lever.ts';
+import { onceEach } from '../stats/onceEach.ts';
 import type { Drift } from './drift.ts';
 import type { Credit } from './findings.ts';
 import type { HitOrder } from './hitOrder.ts';
@@ -47,18 +48,27 @@ function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): Op
     order.kind === 'rotation-same-order' ||
     order.kind === 'rotation-order-changed' ||
     order.kind === 'planned-random';
-  const both = (sequence: readonly string[]): boolean => sequence.includes(a) && sequence.includes(b);
-  const longLever = sequences.filter(both).some((sequence) => lever(sequence, a, b) >= leverTooLong);
+  const longLever = sequences.some((sequence) => {
+    const apart = placesApart(sequence, a, b);
+    return apart !== null && apart / Math.max(1, sequence.length - 1) >= leverTooLong;
+  });
   if (longLever && !protectedOrder) return 'lever';
-  const drifted = drifts
-    .filter(({ sequence }) => both(sequence))
-    .some((drift) => movesGap(drift, a, b, matters));
+  const drifted = drifts.some((drift) => movesGap(drift, a, b, matters));
   return drifted ? 'drift' : null;
 }
 
 /** Whether a drift that is surely there moves the gap by half of what matters or more. */
 function movesGap({ sequence, slope, ci }: Drift, a: string, b: string, matters: number): boolean {
   const surelyThere = ci[0] > 0 || ci[1] < 0;
-  const apart = Math.abs(meanPlace(sequence, a) - meanPlace(sequence, b));
-  return surelyThere && Math.abs(slope) * apart >= matters / 2;
+  const apart = placesApart(sequence, a, b);
+  return apart !== null && surelyThere && Math.abs(slope) * apart >= matters / 2;
+}
+
+const placesOf = onceEach(meanPlaces);
+
+/** How far apart the mean places of two contenders lie; null where the hitter did not hit both. */
+function placesApart(sequence: readonly string[], a: string, b: string): number | null {
+  const places = placesOf(sequence);
+  const [first, second] = [places.get(a), places.get(b)];
+  return first === undefined || second === undefined ? null : Math.abs(first - second);
 }

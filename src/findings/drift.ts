@@ -1,7 +1,8 @@
-import type { Session, Shot } from '../intake/session.ts';
+import type { Session } from '../intake/session.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { MetricId } from '../trade/metrics.ts';
+import { sequenceOf, shotsInOrder } from './hitOrder.ts';
 
 /** A straight drift of a metric over one hitter's shots, SI per shot, contenders' own levels taken out. */
 export interface Drift {
@@ -14,18 +15,14 @@ export interface Drift {
 
 /** Contender of each shot, a hitter each, in hit order. */
 export function sequencesOf(session: Session): readonly (readonly string[])[] {
-  return session.hitters.map((hitter) => shotsOf(session, hitter).map(({ contender }) => contender));
-}
-
-function shotsOf(session: Session, hitter: string): readonly Shot[] {
-  return session.shots.filter((shot) => shot.hitter === hitter).sort((x, y) => x.order - y.order);
+  return session.hitters.map((hitter) => sequenceOf(session, hitter));
 }
 
 /** The drift of a metric for each hitter whose shots allow one to be fitted. */
 export function driftsOf(session: Session, metric: MetricId): readonly Drift[] {
   return session.hitters.flatMap((hitter) => {
-    const shots = shotsOf(session, hitter);
-    const sequence = shots.map(({ contender }) => contender);
+    const shots = shotsInOrder(session, hitter);
+    const sequence = sequenceOf(session, hitter);
     // A left-out shot still takes its turn, but its reading does not count.
     const values = shots.map(({ values: readings, excluded }) =>
       excluded === null ? (readings[metric] ?? null) : null,

@@ -1,5 +1,6 @@
 import type { Session, Shot } from '../intake/session.ts';
 import { meanPlace } from '../stats/lever.ts';
+import { onceEach } from '../stats/onceEach.ts';
 import { orderClass, type OrderClass } from '../stats/orderClass.ts';
 import type { StatedOrder } from './analysisInput.ts';
 import type { OrderKind } from './findings.ts';
@@ -82,8 +83,22 @@ export function hitOrder(session: Session, stated: StatedOrder | null, reproduce
 
 /** A hitter's shots in the order they were hit. */
 export function shotsInOrder(session: Session, hitter: string): readonly Shot[] {
-  return session.shots.filter((shot) => shot.hitter === hitter).sort((x, y) => x.order - y.order);
+  return inOrder(session).get(hitter) ?? [];
 }
+
+const inOrder = onceEach(({ shots }: Session): ReadonlyMap<string, readonly Shot[]> =>
+  Map.groupBy(
+    shots.toSorted((x, y) => x.order - y.order),
+    ({ hitter }) => hitter,
+  ),
+);
+
+/** Contender of each of a hitter's shots in the order they were hit. */
+export function sequenceOf(session: Session, hitter: string): readonly string[] {
+  return sequences(shotsInOrder(session, hitter));
+}
+
+const sequences = onceEach((shots: readonly Shot[]) => shots.map(({ contender }) => contender));
 
 function orderOf(hitter: string, shots: readonly Shot[]): HitOrder {
   if (shots.length === 0) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };

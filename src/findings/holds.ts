@@ -1,6 +1,7 @@
 import type { Session } from '../intake/session.ts';
 import { gamesHowellPair } from '../stats/gamesHowell.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
+import { once, onceEachNumber } from '../stats/onceEach.ts';
 import { trimmedMoments } from '../stats/trimmedMoments.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { Hold, Interval } from './findings.ts';
@@ -9,7 +10,7 @@ import { shotsInOrder, type HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
 import { atLeastRounding, fewestShotsJudged, judgedContenders } from './shotGaps.ts';
 import { quietly } from './quietly.ts';
-import { turnGap } from './turnGap.ts';
+import { turnGaps } from './turnGap.ts';
 import { isGap, verdictOf } from './verdict.ts';
 
 const fewestForUsualStrikes = 8;
@@ -30,23 +31,39 @@ interface HoldFacts {
 /** A gap worked out in another way at a level: its interval, or null where that way cannot be gone. */
 type OtherWay = (level: number) => { readonly estimate: number; readonly ci: Interval } | null;
 
+/** The other ways of one metric, which all pairs share; null where a way cannot be gone. */
+interface OtherWays {
+  readonly usualStrikes: (gap: Gap) => OtherWay | null;
+  readonly byRounds: (gap: Gap) => OtherWay | null;
+  readonly driftTakenOut: (gap: Gap) => OtherWay | null;
+}
+
 /**
  * The gap of a pair worked out in up to three other ways from the same shots: without the extreme strikes, by
- * rounds, with a steady drift taken out. Only for one hitter, and only for verdicts that say something.
+ * rounds, with a steady drift taken out. Only for one hitter, and only for verdicts that say something. What pairs
+ * share is worked out once, when the first of them asks.
  */
-export function holdsOf(gap: Gap, credited: boolean, facts: HoldFacts): readonly Hold[] {
-  const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
-  if (facts.session.hitters.length !== 1 || verdict === 'too-close' || verdict === 'not-judged') return [];
-  const ways: readonly (readonly [Hold['check'], OtherWay | null])[] = [
-    ['usual-strikes', usualStrikes(gap, facts)],
-    ['by-rounds', byRounds(gap, facts)],
-    ['drift-taken-out', credited ? driftTakenOut(gap, facts) : null],
-  ];
-  return ways.flatMap(([check, way]): Hold[] => {
-    if (way === null) return [];
-    const state = isGap(verdict) ? stateOfGap(gap, way) : stateOfLevel(way, facts.matters);
-    return state === null ? [] : [{ check, state }];
-  });
+export function holdsFor(facts: HoldFacts): (gap: Gap, credited: boolean) => readonly Hold[] {
+  const shared = once((): OtherWays => ({
+    usualStrikes: usualStrikes(facts),
+    byRounds: byRounds(facts),
+    driftTakenOut: driftTakenOut(facts),
+  }));
+  return (gap, credited) => {
+    const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
+    if (facts.session.hitters.length !== 1 || verdict === 'too-close' || verdict === 'not-judged') return [];
+    const { usualStrikes: trimmed, byRounds: turns, driftTakenOut: level } = shared();
+    const ways: readonly (readonly [Hold['check'], OtherWay | null])[] = [
+      ['usual-strikes', trimmed(gap)],
+      ['by-rounds', turns(gap)],
+      ['drift-taken-out', credited ? level(gap) : null],
+    ];
+    return ways.flatMap(([check, way]): Hold[] => {
+      if (way === null) return [];
+      const state = isGap(verdict) ? stateOfGap(gap, way) : stateOfLevel(way, facts.matters);
+      return state === null ? [] : [{ check, state }];
+    });
+  };
 }
 
 /** Whether most of the other ways disagree, so that the headline only leans. */
@@ -72,30 +89,32 @@ function stateOfLevel(way: OtherWay, matters: number): Hold['state'] | null {
   return excludesZero && Math.abs(at95.estimate) >= matters ? 'fails' : 'agrees';
 }
 
-function usualStrikes(gap: Gap, { samples, step }: HoldFacts): OtherWay | null {
+function usualStrikes({ samples, step }: HoldFacts): OtherWays['usualStrikes'] {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
-  const a = judged.findIndex(({ contender }) => contender === gap.a);
-  const b = judged.findIndex(({ contender }) => contender === gap.b);
-  const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
-  if (fewest < fewestForUsualStrikes) return null;
   const trimmed = judged.map(({ values }) => atLeastRounding(trimmedMoments(values), step));
-  return (level) => gamesHowellPair(trimmed, a, b, level);
+  return (gap) => {
+    const a = judged.findIndex(({ contender }) => contender === gap.a);
+    const b = judged.findIndex(({ contender }) => contender === gap.b);
+    const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
+    return fewest < fewestForUsualStrikes ? null : (level) => gamesHowellPair(trimmed, a, b, level);
+  };
 }
 
-function byRounds(gap: Gap, { session, metric, samples, order }: HoldFacts): OtherWay | null {
-  const [own] = order.turns;
-  if (own === undefined) return null;
+function byRounds(facts: HoldFacts): OtherWays['byRounds'] {
+  const [own] = facts.order.turns;
+  if (own === undefined) return () => null;
   const { kind, complete } = own.turns;
-  if (complete < (kind === 'rounds' ? fewestRounds : fewestVisits)) return null;
-  return (level) => {
-    const counted = turnGap(gap, { session, metric, samples, order }, level);
+  if (complete < (kind === 'rounds' ? fewestRounds : fewestVisits)) return () => null;
+  const gaps = turnGaps(facts);
+  return (gap) => (level) => {
+    const counted = gaps(gap, level);
     return counted === null || counted.df < fewestErrorDf ? null : counted;
   };
 }
 
-function driftTakenOut(gap: Gap, { session, metric, samples, order }: HoldFacts): OtherWay | null {
+function driftTakenOut({ session, metric, samples, order }: HoldFacts): OtherWays['driftTakenOut'] {
   const [hitter] = session.hitters;
-  if (!order.rowsInHitOrder || hitter === undefined) return null;
+  if (!order.rowsInHitOrder || hitter === undefined) return () => null;
   const judged = judgedContenders(samples);
   const shots = shotsInOrder(session, hitter);
   const sequence = shots.map(({ contender }) => judged.indexOf(contender));
@@ -103,9 +122,9 @@ function driftTakenOut(gap: Gap, { session, metric, samples, order }: HoldFacts)
   const values = shots.map(({ contender, excluded, values: readings }) =>
     excluded === null && judged.includes(contender) ? (readings[metric] ?? null) : null,
   );
-  const [a, b] = [judged.indexOf(gap.a), judged.indexOf(gap.b)];
-  return (level) =>
-    quietly(
-      () => linearTrend(sequence, values, level).gaps.find((pair) => pair.a === a && pair.b === b) ?? null,
-    );
+  const gapsAt = onceEachNumber((level) => quietly(() => linearTrend(sequence, values, level).gaps));
+  return (gap) => {
+    const [a, b] = [judged.indexOf(gap.a), judged.indexOf(gap.b)];
+    return (level) => gapsAt(level)?.find((pair) => pair.a === a && pair.b === b) ?? null;
+  };
 }

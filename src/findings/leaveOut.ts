@@ -1,4 +1,4 @@
-import { leaveOneOut } from '../stats/leaveOneOut.ts';
+import { leaveOneOut, leaveOneOutRange } from '../stats/leaveOneOut.ts';
 import type { Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
 import type { Sample } from './samples.ts';
@@ -29,19 +29,24 @@ export function leaveOut(
   const b = judged.findIndex(({ contender }) => contender === gap.b);
   const spreadless = judged.some(({ values }) => new Set(values).size < 3);
   if (a < 0 || b < 0 || spreadless) return null;
-  const without = leaveOneOut(
-    judged.map(({ values }) => values),
-    a,
-    b,
-    level,
-  );
-  const estimates = without.map(({ gap: { estimate } }) => estimate);
-  const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
-  const decides = without.some(
-    ({ gap: { ci }, farOut: distance }) => ci[0] <= 0 && ci[1] >= 0 && distance > farOut,
-  );
+  const groups = judged.map(({ values }) => values);
+  const fewest = Math.min(groups[a]?.length ?? 0, groups[b]?.length ?? 0);
+  const couldDecide = isGap(verdictOf(gap.estimate, gap.ci, matters)) && fewest >= fewestForOneShot;
   return {
-    range: [Math.min(...estimates), Math.max(...estimates)],
-    restsOnOneShot: isGap(verdictOf(gap.estimate, gap.ci, matters)) && fewest >= fewestForOneShot && decides,
+    range: leaveOneOutRange(groups, a, b),
+    restsOnOneShot: couldDecide && oneShotDecides(groups, a, b, level),
   };
+}
+
+function oneShotDecides(
+  groups: readonly (readonly number[])[],
+  a: number,
+  b: number,
+  level: number,
+): boolean {
+  return leaveOneOut(groups, a, b, level).some((without) => {
+    if (without.farOut <= farOut) return false;
+    const { ci } = without.gap();
+    return ci[0] <= 0 && ci[1] >= 0;
+  });
 }

@@ -1,4 +1,5 @@
 import { pairsOf } from '../stats/gapInterval.ts';
+import { once } from '../stats/onceEach.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { canonicalUnit } from '../trade/units.ts';
 import type { Session } from '../intake/session.ts';
@@ -11,11 +12,13 @@ import type { MetricFindings } from './findings.ts';
 import { gapsOf } from './gapsOf.ts';
 import type { HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
+import { holdsFor } from './holds.ts';
 import { leadingGroup } from './leadingGroup.ts';
 import { pairFindings, type PairFacts, type ShotsCounted } from './pairFindings.ts';
 import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
+import { turnGaps } from './turnGap.ts';
 
 /**
  * One metric judged: summaries, the test of all contenders at once, every pair, and what the test could see.
@@ -39,13 +42,18 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     primary,
     level,
     matters,
-    samples,
+    counted: {
+      session,
+      samples,
+      gaps,
+      byTurns: once(() => turnGaps({ session, metric: id, samples, order })),
+    },
     byHitter,
-    gaps,
-    withLeftOut: leftOutCounted(input.session, column, level),
+    withLeftOut: leftOutCounted(input.session, column, order, level),
     drifts: order.rowsInHitOrder ? driftsOf(session, id) : [],
     sequences: sequencesOf(session),
     powerAtMatters: reach?.powerAtMatters ?? null,
+    holds: holdsFor({ session, metric: id, samples, order, step: column.step, matters }),
   };
   const byContender = samples.map((sample) => contenderSummary(sample, byHitter.length === 1));
   const pairs = pairsOf(samples.length).map(([a, b]) =>
@@ -81,12 +89,14 @@ function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {
 function leftOutCounted(
   { shots, ...rest }: Session,
   { metric, step }: ShotColumn,
+  order: HitOrder,
   level: number,
 ): ShotsCounted | null {
   if (shots.every(({ excluded }) => excluded === null)) return null;
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
-  return { session, samples, gaps: gapsOf(samples, samplesByHitter(session, metric), level, step).gaps };
+  const { gaps } = gapsOf(samples, samplesByHitter(session, metric), level, step);
+  return { session, samples, gaps, byTurns: once(() => turnGaps({ session, metric, samples, order })) };
 }
 
 function samplesByHitter(session: Session, metric: MetricId): readonly HitterSamples[] {

@@ -4,16 +4,15 @@ import type { AnalysisInput } from './analysisInput.ts';
 import { creditOf } from './credit.ts';
 import { deviceReach } from './device.ts';
 import type { Drift } from './drift.ts';
-import type { PairFindings } from './findings.ts';
+import type { Hold, PairFindings } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { hitterGaps, newHitterRange, whoGained, type HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { holdsOf } from './holds.ts';
 import { leaveOut } from './leaveOut.ts';
 import { pairOverlays } from './overlays.ts';
 import { fewestHittersAsUnit } from './hitterModelGaps.ts';
 import type { Sample } from './samples.ts';
-import { turnGap } from './turnGap.ts';
+import type { TurnGaps } from './turnGap.ts';
 import { isGap, verdictOf, type VerdictId } from './verdict.ts';
 
 /** The shots that count, and the gaps they make. */
@@ -21,6 +20,8 @@ export interface ShotsCounted {
   readonly session: Session;
   readonly samples: readonly Sample[];
   readonly gaps: readonly Gap[];
+  /** The same with visits as the unit. */
+  readonly byTurns: () => TurnGaps;
 }
 
 /** What all pairs of a metric share. */
@@ -32,21 +33,23 @@ export interface PairFacts {
   readonly level: number;
   /** SI. */
   readonly matters: number;
-  readonly samples: readonly Sample[];
+  readonly counted: ShotsCounted;
   readonly byHitter: readonly HitterSamples[];
-  readonly gaps: readonly Gap[];
   /** The same with the left-out shots counted; null where none was left out. */
   readonly withLeftOut: ShotsCounted | null;
   readonly drifts: readonly Drift[];
   readonly sequences: readonly (readonly string[])[];
   /** Chance to find a true gap of what matters; null where it cannot be said. */
   readonly powerAtMatters: number | null;
+  /** How a gap holds in other ways. */
+  readonly holds: (gap: Gap, credited: boolean) => readonly Hold[];
 }
 
 /** One pair judged: gap, verdict, credit, how it holds, and what has to be said with it. */
 export function pairFindings(a: string, b: string, facts: PairFacts): PairFindings {
-  const { input, column, order, level, matters, samples, byHitter } = facts;
-  const gap = findGap(facts.gaps, a, b);
+  const { input, column, order, level, matters, counted, byHitter } = facts;
+  const { samples } = counted;
+  const gap = findGap(counted.gaps, a, b);
   const { credit, because } = creditOf({
     a,
     b,
@@ -55,21 +58,11 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     drifts: facts.drifts,
     sequences: facts.sequences,
   });
-  const counted: ShotsCounted = { session: input.session, samples, gaps: facts.gaps };
   const visitsAlike = gap !== null && !survivesVisits(gap, counted, facts);
   const verdict = gap === null ? 'not-judged' : judgedOf(gap, counted, facts);
   const checked = facts.primary && gap !== null && !visitsAlike;
   const oneHitter = byHitter.length === 1;
-  const holds = checked
-    ? holdsOf(gap, credit === 'contender', {
-        session: input.session,
-        metric: column.metric,
-        samples,
-        order,
-        step: column.step,
-        matters,
-      })
-    : [];
+  const holds = checked ? facts.holds(gap, credit === 'contender') : [];
   const without = checked && oneHitter ? leaveOut(gap, samples, level, matters) : null;
   const withLeftOut = leftOutCounted(facts, a, b);
   const device =
@@ -138,12 +131,12 @@ function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): VerdictId 
  */
 function survivesVisits(
   gap: Gap,
-  { session, samples }: ShotsCounted,
-  { column, order, matters }: PairFacts,
+  { session, byTurns }: ShotsCounted,
+  { order, matters }: PairFacts,
 ): boolean {
   const inVisits = order.kind === 'mini-blocks' && session.hitters.length < fewestHittersAsUnit;
   if (!inVisits || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
-  const counted = turnGap(gap, { session, metric: column.metric, samples, order }, 0.9);
+  const counted = byTurns()(gap, 0.9);
   if (counted === null) return false;
   return gap.estimate > 0 ? counted.ci[0] > 0 : counted.ci[1] < 0;
 }

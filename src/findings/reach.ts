@@ -29,8 +29,9 @@ export function reachOf(
   matters: number,
 ): Reach | null {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
-  if (judged.length < 2 || judged.every(({ values }) => moments(values).variance === 0)) return null;
-  const groups = judged.map(({ values }) => atLeastRounding(moments(values), step));
+  const raw = judged.map(({ values }) => moments(values));
+  if (judged.length < 2 || raw.every(({ variance }) => variance === 0)) return null;
+  const groups = raw.map((group) => atLeastRounding(group, step));
   const k = groups.length;
   const sd = pooledSd(groups);
   // A pair is as sharp as two groups of the harmonic mean of the sizes.

@@ -1,6 +1,8 @@
 import type { Session } from '../intake/session.ts';
 import { additiveModel, type Cell } from '../stats/additiveModel.ts';
 import { pairDifferences } from '../stats/blockGaps.ts';
+import type { PairGap } from '../stats/gapInterval.ts';
+import { onceEachNumber } from '../stats/onceEach.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { Interval } from './findings.ts';
@@ -10,7 +12,7 @@ import type { Sample } from './samples.ts';
 import { judgedContenders } from './shotGaps.ts';
 import { turnCells } from './turnCells.ts';
 
-interface TurnFacts {
+export interface TurnFacts {
   readonly session: Session;
   readonly metric: MetricId;
   readonly samples: readonly Sample[];
@@ -24,25 +26,33 @@ interface TurnGap {
   readonly df: number;
 }
 
+/** The gap of a pair at a level. */
+export type TurnGaps = (pair: Pick<Gap, 'a' | 'b'>, level: number) => TurnGap | null;
+
 /**
- * The gap of a pair with the turn as the unit: additive model of round (or visit) and contender on one value each,
- * simultaneous over the contenders that are judged. Null where there are too few turns to work it out.
+ * The gaps with the turn as the unit: additive model of round (or visit) and contender on one value each, simultaneous
+ * over the contenders that are judged. Null where there are too few turns to work it out. Worked out once for all pairs
+ * of a level.
  */
-export function turnGap(
-  { a, b }: Pick<Gap, 'a' | 'b'>,
-  { session, metric, samples, order }: TurnFacts,
-  level: number,
-): TurnGap | null {
+export function turnGaps({ session, metric, samples, order }: TurnFacts): TurnGaps {
   const judged = judgedContenders(samples);
   const cells = turnCells(session, metric, order.turns, judged);
-  const [first, second] = [judged.indexOf(a), judged.indexOf(b)];
-  try {
-    return additiveModel(cells, level).gaps.find((gap) => gap.a === first && gap.b === second) ?? null;
-  } catch (error) {
-    if (!(error instanceof StatisticsError)) throw error;
-    // The same gap to the last digit in every turn: readings as coarse as their step do that.
-    return error.kind === 'no-spread' ? exactGap(cells, first, second) : null;
-  }
+  const gapsAt = onceEachNumber((level): readonly PairGap[] | 'exact' | 'impossible' => {
+    try {
+      return additiveModel(cells, level).gaps;
+    } catch (error) {
+      if (!(error instanceof StatisticsError)) throw error;
+      // The same gap to the last digit in every turn: readings as coarse as their step do that.
+      return error.kind === 'no-spread' ? 'exact' : 'impossible';
+    }
+  });
+  return ({ a, b }, level) => {
+    const [first, second] = [judged.indexOf(a), judged.indexOf(b)];
+    const gaps = gapsAt(level);
+    if (gaps === 'impossible') return null;
+    if (gaps === 'exact') return exactGap(cells, first, second);
+    return gaps.find((gap) => gap.a === first && gap.b === second) ?? null;
+  };
 }
 
 function exactGap(cells: readonly Cell[], first: number, second: number): TurnGap | null {

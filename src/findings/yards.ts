@@ -15,9 +15,13 @@ export interface PairYards {
   readonly attribution: Attribution;
 }
 
+const flownInAll = 1000;
+const leastFlown = 100;
+
 /**
  * Where the yards come from, for every gap in a primary carry that is credited to the contender and has eight shots
- * with either: only these have a gap to explain. One hitter.
+ * with either: only these have a gap to explain. One hitter. Pairs share 1,000 shots of either contender that are flown
+ * for the model, but each has 100; means and gaps are always of all shots.
  */
 export function yardsOf(input: AnalysisInput, carry: MetricFindings | undefined): readonly PairYards[] {
   const { session, seed } = input;
@@ -31,12 +35,16 @@ export function yardsOf(input: AnalysisInput, carry: MetricFindings | undefined)
       if (shot.contender !== contender || launch == null || typeof far !== 'number') return [];
       return [{ launch, clubSpeed: clubSpeed ?? null, carry: far, round: shot.round }];
     });
-  return carry.pairs.filter(explainable).flatMap(({ a, b }): PairYards[] => {
-    const shots = { a: shotsOf(a), b: shotsOf(b) };
+  const shotsBy = new Map(session.contenders.map((contender) => [contender, shotsOf(contender)]));
+  const pairs = carry.pairs.filter(explainable);
+  const mostFlown = Math.max(leastFlown, Math.floor(flownInAll / pairs.length));
+  return pairs.flatMap(({ a, b }): PairYards[] => {
+    const shots = { a: shotsBy.get(a) ?? [], b: shotsBy.get(b) ?? [] };
     if (Math.min(shots.a.length, shots.b.length) < leastShots) return [];
     const attribution = attribute({
       ...shots,
       byRounds: false,
+      mostFlown,
       model: flightModel(),
       sets: coefficientSets,
       random: seededRandom(`${seed} yards ${a} ${b}`),

@@ -3,7 +3,7 @@ import type { Random } from '../stats/random.ts';
 import {
   attributionPlan,
   carryGap,
-  rowOf,
+  rowsOf,
   spinGap,
   type AttributionPlan,
   type AttributionShot,
@@ -13,6 +13,7 @@ import { calibrate, type Calibration } from './calibration.ts';
 import { coalitionCarries } from './coalitionCarries.ts';
 import { carrySurface } from './carrySurface.ts';
 import type { CoefficientSet } from './coefficientSet.ts';
+import { evenlySpread } from '../stats/evenlySpread.ts';
 import type { FlightModel } from './flightModel.ts';
 import { boxOfMeans, boxOfShots, residualsOf } from './attributionBoxes.ts';
 import { withinMeasured, type WithinMeasured } from './measuredRange.ts';
@@ -90,6 +91,8 @@ export interface AttributionInput {
   readonly sets: readonly CoefficientSet[];
   readonly random: Random;
   readonly draws?: number;
+  /** shots of either contender that are flown, evenly spread ones of more; means and gap are of all */
+  readonly mostFlown?: number;
 }
 
 /** Fewest shots a contender and fewest rounds; below, ranges are too wide to be of use (our judgement). */
@@ -103,7 +106,7 @@ export const leastRounds = 6;
  * unexplained rest. Ranges: draws of both mean vectors from multivariate t, the same draws for every set.
  */
 export function attribute(input: AttributionInput): Attribution {
-  const { a, b, byRounds, model, sets, random, draws = 2000 } = input;
+  const { a, b, byRounds, model, sets, random, draws = 2000, mostFlown = Infinity } = input;
   if (Math.min(a.length, b.length) < leastShots) return { state: 'not-possible', why: 'too-few-shots' };
   if (byRounds && sharedRounds(a, b) < leastRounds) return { state: 'not-possible', why: 'too-few-rounds' };
   const shots = [...a, ...b];
@@ -111,20 +114,22 @@ export function attribute(input: AttributionInput): Attribution {
   if (plan.parts.length === 0) return { state: 'not-possible', why: 'nothing-varied' };
 
   const rounds = { a: a.map(({ round }) => round ?? -1), b: b.map(({ round }) => round ?? -1) };
-  const samples = { a: a.map(rowOf), b: b.map(rowOf), rounds: byRounds ? rounds : undefined };
+  const samples = { a: rowsOf(a), b: rowsOf(b), rounds: byRounds ? rounds : undefined };
   const means = meansOf(samples);
   const draw = meanDraws(samples, random);
   const drawn = Array.from({ length: draws }, draw);
 
-  const residuals = [...residualsOf(a), ...residualsOf(b)];
-  const shotBox = boxOfShots(a, b, residuals);
+  const flown = { a: evenlySpread(a, mostFlown), b: evenlySpread(b, mostFlown) };
+  const residuals = [...residualsOf(flown.a), ...residualsOf(flown.b)];
+  const shotBox = boxOfShots(flown.a, flown.b, residuals);
   const meanBox = boxOfMeans([means, ...drawn], plan);
   const level = 1 - 0.05 / (plan.parts.length + 1);
+  const flownShots = [...flown.a, ...flown.b];
+  const launches = flownShots.map(({ launch }) => launch);
   const accounts = sets.flatMap((coefficients) => {
     const own = { ...model, coefficients, dragScale: 1 };
-    const calibration = calibrate(shots, own);
+    const calibration = calibrate(flownShots, own);
     if (calibration.state === 'not-possible') return [];
-    const launches = shots.map(({ launch }) => launch);
     const tuned = { ...own, dragScale: calibration.dragScale };
     const surface = carrySurface(launches, shotBox, tuned);
     const within = withinMeasured(meanLaunch(launches), tuned);

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { meanOf } from '../stats/moments.ts';
 import type { AttributionPlan, AttributionShot } from './attributionPlan.ts';
 import { coalitionAxes } from './coalitionAxes.ts';
@@ -28,8 +29,8 @@ export function boxOfShots(
     shaping.map((key) => {
       const means = [a, b].map((shots) => meanOf(shots.map(({ launch }) => launch[key])));
       const rests = residuals.map((residual) => residual[key]);
-      const low = Math.min(...means) + Math.min(...rests);
-      const high = Math.max(...means) + Math.max(...rests);
+      const low = Math.min(...means) + leastOf(rests);
+      const high = Math.max(...means) + greatestOf(rests);
       const most = Math.max(Math.abs(low), Math.abs(high));
       return key === 'spinAxis' ? [-most, most] : [low, high];
     }),

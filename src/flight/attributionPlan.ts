@@ -1,3 +1,4 @@
+import { onceEach } from '../stats/onceEach.ts';
 import type { Launch } from './launch.ts';
 import type { MeanPair } from './meanDraws.ts';
 
@@ -30,8 +31,11 @@ export const column = {
   carry: 6,
 };
 
+/** Shots as rows of columns. */
+export const rowsOf = onceEach((shots: readonly AttributionShot[]) => shots.map(rowOf));
+
 /** A shot as a row of columns; club speed 0 where it was not read. */
-export function rowOf({ launch, clubSpeed, carry }: AttributionShot): readonly number[] {
+function rowOf({ launch, clubSpeed, carry }: AttributionShot): readonly number[] {
   const { ballSpeed, launchAngle, spinRate, spinAxis, launchDirection } = launch;
   return [clubSpeed ?? 0, ballSpeed, launchAngle, spinRate, spinAxis, launchDirection, carry];
 }

@@ -1,6 +1,7 @@
 import { meanOf } from '../stats/moments.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
+import { evenlySpread } from '../stats/evenlySpread.ts';
 import { quickStep } from './quickStep.ts';
 import { fly } from './trajectory.ts';
 
@@ -16,6 +17,7 @@ interface Fitted<State extends string> {
   readonly state: State;
   /** Takes up unknown weather as well as the ball: no property of either. */
   readonly dragScale: number;
+  /** shots it was fitted to */
   readonly n: number;
   /** root mean square of carry read minus modelled, metres */
   readonly rms: number;
@@ -23,12 +25,18 @@ interface Fitted<State extends string> {
 
 const reach = [0.3, 3] as const;
 const closeEnough = 1e-5;
+/** From so many on, one shot more moves the factor by less than anything printed. */
+const mostFlown = 2000;
 
-/** Fits the drag factor to shots by the secant rule on the mean error; what `model` says of drag is the start. */
+/**
+ * Fits the drag factor to shots by the secant rule on the mean error; what `model` says of drag is the start. Of more than
+ * 2,000 shots, 2,000 evenly spread ones are flown.
+ */
 export function calibrate(shots: readonly FlownShot[], model: FlightModel): Calibration {
   if (shots.length === 0) return { state: 'not-possible', why: 'no-shots' };
+  const flown = evenlySpread(shots, mostFlown);
   const errors = (dragScale: number): readonly number[] =>
-    shots.map(({ launch, carry }) => carry - fly(launch, { ...model, dragScale, step: quickStep }).carry);
+    flown.map(({ launch, carry }) => carry - fly(launch, { ...model, dragScale, step: quickStep }).carry);
   let before = { dragScale: model.dragScale, error: meanOf(errors(model.dragScale)) };
   // More drag where the ball was modelled too far. About 2 % of drag are 1 % of carry.
   let dragScale = before.dragScale * (before.error < 0 ? 1.05 : 0.95);

@@ -1,3 +1,4 @@
+import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { toCanonical } from '../trade/units.ts';
 import { totalOf } from './bounce.ts';
 import type { FlightModel } from './flightModel.ts';
@@ -121,8 +122,8 @@ function roundSteps(
   steps: readonly number[],
   least: number,
 ): readonly number[] {
-  const low = Math.max(least, Math.min(...values) - room);
-  const high = Math.max(...values) + room;
+  const low = Math.max(least, leastOf(values) - room);
+  const high = greatestOf(values) + room;
   const fits = (step: number): boolean => Math.ceil(high / step) - Math.floor(low / step) <= mostCells;
   const step = steps.find(fits) ?? (high - low) / mostCells;
   const first = Math.floor(low / step);

@@ -1,4 +1,5 @@
 import { covariance } from '../stats/covariance.ts';
+import { onceEach } from '../stats/onceEach.ts';
 import { meanVectorDraws } from '../stats/multivariateT.ts';
 import type { Random } from '../stats/random.ts';
 
@@ -15,9 +16,12 @@ export interface MeanPair {
   readonly b: readonly number[];
 }
 
+/** One contender is in several pairs. */
+const covarianceOf = onceEach(covariance);
+
 /** The means themselves: of the shots, or by rounds of the round means of the rounds that hold both. */
 export function meansOf(samples: TwoSamples): MeanPair {
-  if (samples.rounds === undefined) return { a: covariance(samples.a).means, b: covariance(samples.b).means };
+  if (samples.rounds === undefined) return { a: covarianceOf(samples.a).means, b: covarianceOf(samples.b).means };
   const { middles, differences } = byRounds(samples);
   return around(columnMeans(middles), covariance(differences).means);
 }
@@ -30,8 +34,8 @@ export function meansOf(samples: TwoSamples): MeanPair {
  */
 export function meanDraws(samples: TwoSamples, random: Random): () => MeanPair {
   if (samples.rounds === undefined) {
-    const drawA = meanVectorDraws(covariance(samples.a), random);
-    const drawB = meanVectorDraws(covariance(samples.b), random);
+    const drawA = meanVectorDraws(covarianceOf(samples.a), random);
+    const drawB = meanVectorDraws(covarianceOf(samples.b), random);
     return () => ({ a: drawA(), b: drawB() });
   }
   const { middles, differences } = byRounds(samples);

@@ -1,9 +1,12 @@
-import { meanOf } from '../stats/moments.ts';
+import { compensatedSumOf } from '../stats/compensatedSum.ts';
+import { requireAtLeast } from '../stats/statisticsError.ts';
 import type { Launch } from './launch.ts';
 
 /** Mean of each quantity. @throws StatisticsError `sample-too-small` without launches */
 export function meanLaunch(launches: readonly Launch[]): Launch {
-  const mean = (key: keyof Launch): number => meanOf(launches.map((launch) => launch[key]));
+  requireAtLeast('meanLaunch', 'values', launches.length, 1);
+  const mean = (key: keyof Launch): number =>
+    compensatedSumOf(launches, (launch) => launch[key]) / launches.length;
   return {
     ballSpeed: mean('ballSpeed'),
     launchAngle: mean('launchAngle'),

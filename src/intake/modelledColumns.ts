@@ -4,6 +4,7 @@ import type { FlownShot } from '../flight/flownShot.ts';
 import type { Launch } from '../flight/launch.ts';
 import { launchesOf } from '../flight/launchesOf.ts';
 import { modelledReadings } from '../flight/modelledReadings.ts';
+import { quickStep } from '../flight/quickStep.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { canonicalUnit } from '../trade/units.ts';
 import { airOfConditions } from './airOfConditions.ts';
@@ -15,18 +16,22 @@ import type { ShotColumn } from './shots/shotFile.ts';
 export const modelledMetrics = ['carry', 'apex', 'descent_angle'] as const satisfies readonly MetricId[];
 export type ModelledMetric = (typeof modelledMetrics)[number];
 
+const mostFlownFinely = 5000;
+
 /** The heading of a column that no file has. */
 export const flightModelHeading = 'flight model';
 
 /**
  * The session with carry, apex and descent angle worked out by our flight model where the files have no such column and
- * do have ball speed, launch angle and spin. Tuned to the carries that were read, where there are any.
+ * do have ball speed, launch angle and spin. Tuned to the carries that were read, where there are any. More than 5,000
+ * shots are flown in `quickStep`s, which changes a carry by 2 cm at most.
  */
 export function withModelledColumns(session: Session, conditions: Conditions): Session {
   const missing = modelledMetrics.filter((metric) => session.columns[metric] === undefined);
   const launches = launchesOf(session.shots.map(({ values }) => values));
   if (missing.length === 0 || launches.every((launch) => launch === null)) return session;
-  const model = modelFor(session, launches, conditions);
+  const tuned = modelFor(session, launches, conditions);
+  const model = session.shots.length > mostFlownFinely ? { ...tuned, step: quickStep } : tuned;
   const columns: Partial<Record<MetricId, ShotColumn>> = { ...session.columns };
   for (const metric of missing) columns[metric] = modelledColumn(metric);
   const shots = session.shots.map((shot, index) => {

@@ -41,6 +41,7 @@ export const problemKinds = {
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative
+  'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
   'picture-missing': {

@@ -10,7 +10,7 @@ import { unclaimedComparisons, type UnclaimedComparison } from './linterComparat
 import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
 import { unshownEquality } from './linterEqualities.ts';
 import { isAboutCompared } from './linterNames.ts';
-import { placeAt, sentencesOf, type ProseSentence } from './linterText.ts';
+import { placesIn, sentencesOf, type ProseSentence } from './linterText.ts';
 import { carefulWords, flightWords, isDenied, type CarefulWord } from './linterWords.ts';
 import type { NarrativeSource } from './narrative.ts';
 import type { Telling } from './telling.ts';
@@ -31,11 +31,9 @@ interface LinterContext {
  */
 export function lintNarrative(source: NarrativeSource, context: LinterContext): readonly Problem[] {
   const lint = linterFor(context);
+  const placeAt = placesIn(source.text, source.firstLine);
   return sentencesOf(source.text).flatMap((sentence) =>
-    lint(sentence, (offset) => ({
-      file: source.file,
-      ...placeAt(source.text, sentence.start + offset, source.firstLine),
-    })),
+    lint(sentence, (offset) => ({ file: source.file, ...placeAt(sentence.start + offset) })),
   );
 }
 
@@ -184,7 +182,17 @@ const longestQuote = 60;
 
 /** The word, and the sentence it stands in as far as it is short. */
 function quoted(sentence: string, word: string): string {
-  const whole = sentence.replace(/\s+/g, ' ').trim();
+  const whole = startOf(sentence);
   const short = whole.length <= longestQuote ? whole : `${whole.slice(0, longestQuote).trimEnd()}...`;
   return `"${word.replace(/\s+/g, ' ')}" in "${short}"`;
+}
+
+/** A sentence with single blanks; of a long one no more than a quotation can hold. */
+function startOf(sentence: string): string {
+  const from = sentence.trimStart();
+  const start = from
+    .slice(0, 10 * longestQuote)
+    .replace(/\s+/g, ' ')
+    .trim();
+  return start.length > longestQuote ? start : from.replace(/\s+/g, ' ').trim();
 }

@@ -45,6 +45,9 @@ const written = new RegExp(
 );
 const roughly = /\b(?:about|around|roughly|some|nearly|almost|over|under|approximately|close to)\s+[+−±-]?$/i;
 
+/** No such word with its blanks is longer; looking back over all that was written would take time by its square. */
+const roughlyWithin = 64;
+
 /** The numbers of a text that carry a unit of distance, speed, angle or spin; both ends of a range. */
 export function writtenNumbers(text: string): readonly WrittenNumber[] {
   return [...text.matchAll(written)].flatMap((found): WrittenNumber[] => {
@@ -52,7 +55,7 @@ export function writtenNumbers(text: string): readonly WrittenNumber[] {
     const id = unitNamed(word);
     if (id === null) return [];
     const at = found.index;
-    const rough = roughly.test(text.slice(0, at));
+    const rough = roughly.test(text.slice(Math.max(0, at - roughlyWithin), at));
     const read = (typed: string, offset: number): WrittenNumber => ({
       text: `${typed} ${word}`,
       at: offset,

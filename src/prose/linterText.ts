@@ -10,17 +10,29 @@ export interface ProseSentence {
   readonly answered: boolean;
 }
 
-/** The prose of a narrative: code, references and addresses are not read. */
+/** Nobody writes a sentence so long: what goes on without a stop is read in pieces, so that reading takes time in step with the text. */
+const longestSentence = 1000;
+
+/** The prose of a narrative: code, references and addresses are not read. A sentence of over 1,000 characters comes in pieces. */
 export function sentencesOf(text: string): readonly ProseSentence[] {
   const prose = withoutCode(text);
   const read = blanked(prose, notProse);
   const sentences: ProseSentence[] = [];
   let start = 0;
   const end = (at: number, next: number): void => {
+    while (at - start > longestSentence) {
+      const blank = read.lastIndexOf(' ', start + longestSentence);
+      const cut = blank > start ? blank : start + longestSentence;
+      add(cut);
+      start = cut;
+    }
+    add(at);
+    start = next;
+  };
+  const add = (at: number): void => {
     const own = read.slice(start, at);
     const answered = /\{\{\s*(answer|apart)\b/.test(prose.slice(start, at));
     if (own.trim() !== '') sentences.push({ text: own, start, answered });
-    start = next;
   };
   for (const found of read.matchAll(sentenceEnd)) end(found.index, found.index + found[0].length);
   end(read.length, read.length);
@@ -39,7 +51,7 @@ const notProse: readonly RegExp[] = [
 
 /** An empty line, a new entry, heading, quote or cell, or a stop that is no decimal point and no abbreviation. */
 const sentenceEnd =
-  /\n[ \t]*\n|\n(?=[ \t]*(?:[-+>|]|\d+[.)]|#{1,6})[ \t])|\||(?<=[.!?]["'”’)]*)(?<!\b(?:e\.g|i\.e|vs|approx|no|cf)\.)\s+(?=\S)/gi;
+  /\n[ \t]*\n|\n(?=[ \t]*(?:[-+>|]|\d+[.)]|#{1,6})[ \t])|\||(?=\s)(?<=[.!?]["'”’)]*)(?<!\b(?:e\.g|i\.e|vs|approx|no|cf)\.)\s+(?=\S)/gi;
 
 function withoutCode(text: string): string {
   const lines = text.split('\n');
@@ -57,12 +69,22 @@ function blanked(text: string, patterns: readonly RegExp[]): string {
   );
 }
 
-/** Line and column of an offset, both counted from 1; the line counts on from `firstLine`. */
-export function placeAt(
-  text: string,
-  offset: number,
-  firstLine: number,
-): { readonly line: number; readonly column: number } {
-  const before = text.slice(0, offset).split('\n');
-  return { line: firstLine + before.length - 1, column: (before.at(-1) ?? '').length + 1 };
+/** A place in a file. */
+export interface LineAndColumn {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Line and column of any offset of a text, both counted from 1; the lines count on from `firstLine`. */
+export function placesIn(text: string, firstLine: number): (offset: number) => LineAndColumn {
+  const starts = [0, ...[...text.matchAll(/\n/g)].map(({ index }) => index + 1)];
+  return (offset) => {
+    let [line, after] = [0, starts.length];
+    while (after - line > 1) {
+      const middle = (line + after) >> 1;
+      if ((starts[middle] ?? Infinity) <= offset) line = middle;
+      else after = middle;
+    }
+    return { line: firstLine + line, column: offset - (starts[line] ?? 0) + 1 };
+  };
 }

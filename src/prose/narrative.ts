@@ -2,8 +2,11 @@ import MarkdownIt, { type StateInline, type Token } from 'markdown-it';
 import type { PictureFile } from '../intake/authored/picture.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { once } from '../stats/onceEach.ts';
 import { escapeXml } from './escapeXml.ts';
+import { placesIn } from './linterText.ts';
 import { pictureHtml, pictureProblems } from './narrativePictures.ts';
+import { formatNumber } from './numbers.ts';
 import { resolveReference } from './references.ts';
 import type { Telling } from './telling.ts';
 
@@ -25,6 +28,23 @@ const headingShift = 1;
 
 const addressAllowed = /^(https:|mailto:|#|\/(?!\/)|\.{0,2}\/(?!\/)|[\w-]+(\.[\w-]+)*(\/|$|#))/i;
 
+/** Some 35,000 words; a page of them is no report any more. */
+const longestNarrative = 200_000;
+
+/** The problem of a narrative of over 200,000 characters, which is not read; null of any other. */
+export function narrativeTooLong({ file, text, firstLine }: NarrativeSource): Problem | null {
+  if (text.length <= longestNarrative) return null;
+  return makeProblem(
+    'narrative-too-long',
+    { file, line: firstLine, column: 1 },
+    {
+      expected: `at most ${formatNumber(longestNarrative, 0)} characters below the front matter`,
+      found: `${formatNumber(text.length, 0)} characters`,
+      cure: 'Tell it in fewer words. Shots belong into the session file, and long notes into a page of their own that the report links to.',
+    },
+  );
+}
+
 /**
  * Markdown to HTML: no raw HTML, addresses limited to https, mailto and our own, pictures only those
  * that lie beside the report and with alternative text, `{{ ... }}` replaced by the value or chart it names.
@@ -35,6 +55,8 @@ export function renderNarrative(
   charts: Readonly<Record<string, string>>,
   pictures: readonly PictureFile[],
 ): Narrative {
+  const tooLong = narrativeTooLong(source);
+  if (tooLong !== null) return { html: '', problems: [tooLong] };
   const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
   // Refused addresses must reach our own check instead of staying as plain text.
   markdown.validateLink = () => true;
@@ -92,9 +114,8 @@ function valueHtml(
 /** A table by the headings of its columns: "Table: Head, Feel". */
 function tableName(tokens: readonly Token[], open: number): string {
   const headings: string[] = [];
-  for (const [at, { type }] of tokens.slice(open).entries()) {
-    if (type === 'thead_close') break;
-    if (type === 'th_open') headings.push(tokens[open + at + 1]?.content ?? '');
+  for (let at = open; at < tokens.length && tokens[at]?.type !== 'thead_close'; at += 1) {
+    if (tokens[at]?.type === 'th_open') headings.push(tokens[at + 1]?.content ?? '');
   }
   return `Table: ${headings.filter((heading) => heading !== '').join(', ')}`;
 }
@@ -129,15 +150,19 @@ function findProblems(
   const lines = source.text.split('\n');
   const problems: Problem[] = [];
   let map: readonly [number, number] = [0, lines.length];
+  let locate = locatorIn(lines, map);
   const searchFrom = new Map<string, number>();
   for (const token of tokens) {
     // Inline tokens of table cells have no map and take their row's.
-    if (token.map !== null) map = token.map;
+    if (token.map !== null && (token.map[0] !== map[0] || token.map[1] !== map[1])) {
+      map = token.map;
+      locate = locatorIn(lines, map);
+    }
     for (const child of token.children ?? []) {
       const needle = needleOf(child);
       if (needle === null) continue;
       const key = `${map[0]} ${needle}`;
-      const found = locate(lines, map, needle, searchFrom.get(key) ?? 0);
+      const found = locate(needle, searchFrom.get(key) ?? 0);
       searchFrom.set(key, found.next);
       const place = { file: source.file, line: source.firstLine + found.line, column: found.column };
       problems.push(
@@ -164,20 +189,20 @@ interface Located {
   readonly next: number;
 }
 
-function locate(
+/** Finds words in a block of lines; the block is joined once, when it is first asked. */
+function locatorIn(
   lines: readonly string[],
   [first, end]: readonly [number, number],
-  needle: string,
-  from: number,
-): Located {
-  const block = lines.slice(first, end).join('\n');
-  const at = block.indexOf(needle, from);
-  if (at < 0) return { line: first, column: null, next: from };
-  const before = block.slice(0, at).split('\n');
-  return {
-    line: first + before.length - 1,
-    column: (before[before.length - 1] ?? '').length + 1,
-    next: at + needle.length,
+): (needle: string, from: number) => Located {
+  const block = once(() => {
+    const text = lines.slice(first, end).join('\n');
+    return { text, placeAt: placesIn(text, first) };
+  });
+  return (needle, from) => {
+    const { text, placeAt } = block();
+    const at = text.indexOf(needle, from);
+    if (at < 0) return { line: first, column: null, next: from };
+    return { ...placeAt(at), next: at + needle.length };
   };
 }
 

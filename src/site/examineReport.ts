@@ -17,7 +17,7 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import { claimProblems } from '../prose/claimProblems.ts';
 import { lintAnswers, lintNarrative } from '../prose/linter.ts';
-import { renderNarrative, type NarrativeSource } from '../prose/narrative.ts';
+import { narrativeTooLong, renderNarrative, type NarrativeSource } from '../prose/narrative.ts';
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
@@ -92,7 +92,7 @@ function saidAndShown(source: Source, body: NarrativeSource, telling: Telling): 
   return [
     ...claimProblems(front.claims, telling, placeOf),
     ...lintAnswers(placeOf, words),
-    ...lintNarrative(body, words),
+    ...(narrativeTooLong(body) === null ? lintNarrative(body, words) : []),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { compensatedSum } from './compensatedSum.ts';
 import { fUpper } from './distributions/f.ts';
+import { greatestOf } from './extremes.ts';
 import { familyInterval } from './familyInterval.ts';
 import { pairsOf, type PairGap } from './gapInterval.ts';
 import { requireAtLeast, requireFinite, requireFraction, StatisticsError } from './statisticsError.ts';
@@ -44,7 +45,7 @@ export function additiveModel(cells: readonly Cell[], level: number): AdditiveMo
     'additiveModel',
     cells.map(({ value }) => value),
   );
-  const treatments = 1 + Math.max(0, ...cells.map(({ treatment }) => treatment));
+  const treatments = 1 + Math.max(0, greatestOf(cells.map(({ treatment }) => treatment)));
   requireAtLeast('additiveModel', 'treatments', treatments, 2);
   const blocks = blocksOf(cells);
   requireConnected(blocks, treatments);
@@ -127,10 +128,13 @@ function requireConnected(blocks: readonly (readonly Cell[])[], treatments: numb
   const reached = new Set([0]);
   let waiting = blocks;
   for (;;) {
-    const touching = waiting.filter((block) => block.some(({ treatment }) => reached.has(treatment)));
+    const touches = (block: readonly Cell[]): boolean =>
+      block.some(({ treatment }) => reached.has(treatment));
+    const touching = waiting.filter(touches);
+    const apart = waiting.filter((block) => !touches(block));
     if (touching.length === 0) break;
     for (const { treatment } of touching.flat()) reached.add(treatment);
-    waiting = waiting.filter((block) => !touching.includes(block));
+    waiting = apart;
   }
   if (reached.size < treatments) {
     throw new StatisticsError(

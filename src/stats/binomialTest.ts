@@ -1,4 +1,5 @@
 import { compensatedSum } from './compensatedSum.ts';
+import { greatestOf } from './extremes.ts';
 import { StatisticsError } from './statisticsError.ts';
 
 /**
@@ -21,7 +22,7 @@ export function binomialTwoSided(successes: number, trials: number, share = 0.5)
   for (let count = 1; count <= trials; count++) {
     logs.push((logs[count - 1] ?? 0) + Math.log(((trials - count + 1) / count) * odds));
   }
-  const highest = Math.max(...logs);
+  const highest = greatestOf(logs);
   const weights = logs.map((log) => Math.exp(log - highest));
   const limit = (weights[successes] ?? 0) * (1 + 1e-7);
   return Math.min(1, compensatedSum(weights.filter((weight) => weight <= limit)) / compensatedSum(weights));

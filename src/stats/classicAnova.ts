@@ -1,4 +1,4 @@
-import { compensatedSum } from './compensatedSum.ts';
+import { compensatedSum, compensatedSumOf } from './compensatedSum.ts';
 import { fUpper } from './distributions/f.ts';
 import { moments } from './moments.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
@@ -32,7 +32,7 @@ export function classicAnova(groups: readonly (readonly number[])[]): ClassicAno
   });
   const total = compensatedSum(summaries.map(({ n }) => n));
   requireAtLeast('classicAnova', 'values beyond one a group', total - groups.length, 1);
-  const grand = compensatedSum(groups.flat().map((value) => value - shift)) / total;
+  const grand = compensatedSumOf(groups.flat(), (value) => value - shift) / total;
   const between = compensatedSum(summaries.map(({ n, mean }) => n * (mean - grand) ** 2));
   const within = compensatedSum(summaries.map(({ n, variance }) => (n - 1) * variance));
   if (!(within > 0)) throw new StatisticsError('no-spread', 'classicAnova', 'no group varies');

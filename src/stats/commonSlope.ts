@@ -1,7 +1,7 @@
-import { compensatedSum } from './compensatedSum.ts';
+import { compensatedSumOf } from './compensatedSum.ts';
+import { greatestOf } from './extremes.ts';
 import { familyInterval } from './familyInterval.ts';
 import { pairsOf, type GapInterval, type PairGap } from './gapInterval.ts';
-import { meanOf } from './moments.ts';
 import { requireAtLeast, requireFinite, requireFraction, StatisticsError } from './statisticsError.ts';
 
 /** One observation: its group (counted from 0), the covariate and the value. */
@@ -35,25 +35,25 @@ export function commonSlope(observations: readonly Observation[], level: number)
     'commonSlope',
     observations.flatMap(({ covariate, value }) => [covariate, value]),
   );
-  const count = 1 + Math.max(0, ...observations.map(({ group }) => group));
+  const count = 1 + Math.max(0, greatestOf(observations.map(({ group }) => group)));
   requireAtLeast('commonSlope', 'groups', count, 2);
   const groups = Array.from({ length: count }, (_, group) => {
     const own = observations.filter((one) => one.group === group);
     requireAtLeast('commonSlope', 'values a group', own.length, 1);
-    const x = meanOf(own.map(({ covariate }) => covariate));
-    const y = meanOf(own.map(({ value }) => value));
+    const x = compensatedSumOf(own, ({ covariate }) => covariate) / own.length;
+    const y = compensatedSumOf(own, ({ value }) => value) / own.length;
     const centred = own.map(({ covariate, value }) => ({ x: covariate - x, y: value - y }));
     return { n: own.length, x, y, centred };
   });
   const residualDf = observations.length - count - 1;
   requireAtLeast('commonSlope', 'residual degrees of freedom', residualDf, 1);
   const centred = groups.flatMap((group) => group.centred);
-  const sxx = compensatedSum(centred.map(({ x }) => x * x));
+  const sxx = compensatedSumOf(centred, ({ x }) => x * x);
   if (!(sxx > 0))
     throw new StatisticsError('no-spread', 'commonSlope', 'the covariate varies within no group');
-  const slope = compensatedSum(centred.map(({ x, y }) => x * y)) / sxx;
-  const rss = compensatedSum(centred.map(({ x, y }) => (y - slope * x) ** 2));
-  const total = compensatedSum(centred.map(({ y }) => y * y));
+  const slope = compensatedSumOf(centred, ({ x, y }) => x * y) / sxx;
+  const rss = compensatedSumOf(centred, ({ x, y }) => (y - slope * x) ** 2);
+  const total = compensatedSumOf(centred, ({ y }) => y * y);
   if (!(rss > 1e-24 * total)) throw new StatisticsError('no-spread', 'commonSlope', 'the fit is exact');
   const residualVariance = rss / residualDf;
   const gaps = pairsOf(count).flatMap(([a, b]) => {

@@ -1,5 +1,4 @@
-import { compensatedSum } from './compensatedSum.ts';
-import { meanOf } from './moments.ts';
+import { compensatedSumOf } from './compensatedSum.ts';
 import { requireAtLeast, requireFinite, StatisticsError } from './statisticsError.ts';
 import type { Matrix } from './symmetricMatrix.ts';
 
@@ -18,10 +17,13 @@ export function covariance(rows: readonly (readonly number[])[]): Covariance {
     throw new StatisticsError('bad-argument', 'covariance', 'rows differ in length or are empty');
   }
   rows.forEach((row) => requireFinite('covariance', row));
-  const means = Array.from({ length: size }, (_, j) => meanOf(rows.map((row) => row[j] ?? 0)));
+  const means = Array.from(
+    { length: size },
+    (_, j) => compensatedSumOf(rows, (row) => row[j] ?? 0) / rows.length,
+  );
   const centred = rows.map((row) => row.map((value, j) => value - (means[j] ?? 0)));
   const entry = (i: number, j: number): number =>
-    compensatedSum(centred.map((row) => (row[i] ?? 0) * (row[j] ?? 0))) / (rows.length - 1);
+    compensatedSumOf(centred, (row) => (row[i] ?? 0) * (row[j] ?? 0)) / (rows.length - 1);
   const matrix = means.map((_, i) => means.map((_mean, j) => entry(Math.max(i, j), Math.min(i, j))));
   return { n: rows.length, means, matrix };
 }

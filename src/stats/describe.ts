@@ -33,7 +33,10 @@ export function canDescribe(values: readonly number[]): boolean {
 export function centre(values: readonly number[]): Centre {
   requireAtLeast('centre', 'values', values.length, 1);
   requireFinite('centre', values);
-  const ascending = sorted(values);
+  return centreOf(values, sorted(values));
+}
+
+function centreOf(values: readonly number[], ascending: readonly number[]): Centre {
   return {
     n: values.length,
     mean: meanOf(values),
@@ -54,7 +57,7 @@ export function describe(values: readonly number[], level = 0.95): Description {
   const halfWidth = tQuantile((1 + level) / 2, n - 1) * Math.sqrt(variance / n);
   const ascending = sorted(values);
   return {
-    ...centre(values),
+    ...centreOf(values, ascending),
     sd: Math.sqrt(variance),
     variance,
     ci: [mean - halfWidth, mean + halfWidth],

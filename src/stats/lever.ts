@@ -14,13 +14,19 @@ export function lever(sequence: readonly string[], a: string, b: string): number
 
 /** Mean place of a group's shots in the sequence, counted from 1. */
 export function meanPlace(sequence: readonly string[], group: string): number {
-  let sum = 0;
-  let count = 0;
-  sequence.forEach((member, i) => {
-    if (member !== group) return;
-    sum += i + 1;
-    count += 1;
+  const place = meanPlaces(sequence).get(group);
+  requireAtLeast('meanPlace', `shots of ${group}`, place === undefined ? 0 : 1, 1);
+  return place ?? Number.NaN;
+}
+
+/** Mean place of each group's shots, counted from 1. */
+export function meanPlaces(sequence: readonly string[]): ReadonlyMap<string, number> {
+  const sums = new Map<string, { sum: number; count: number }>();
+  sequence.forEach((group, i) => {
+    const own = sums.get(group) ?? { sum: 0, count: 0 };
+    own.sum += i + 1;
+    own.count += 1;
+    sums.set(group, own);
   });
-  requireAtLeast('meanPlace', `shots of ${group}`, count, 1);
-  return sum / count;
+  return new Map([...sums].map(([group, { sum, count }]) => [group, sum / count]));
 }

@@ -1,4 +1,4 @@
-import { compensatedSum } from './compensatedSum.ts';
+import { compensatedSum, compensatedSumOf } from './compensatedSum.ts';
 import { requireAtLeast, requireFinite } from './statisticsError.ts';
 
 /** Size, mean and sample variance (divisor n - 1) of one group; all that the methods on means need. */
@@ -23,11 +23,12 @@ export function moments(values: readonly number[]): Moments {
   const n = values.length;
   const mean = meanOf(values);
   const shift = values[0] ?? 0;
-  const shifted = values.map((value) => value - shift);
-  const shiftedMean = compensatedSum(shifted) / n;
-  const deviations = shifted.map((value) => value - shiftedMean);
-  const left = compensatedSum(deviations);
-  const squares = compensatedSum(deviations.map((deviation) => deviation * deviation));
+  const shiftedMean = compensatedSumOf(values, (value) => value - shift) / n;
+  const left = compensatedSumOf(values, (value) => value - shift - shiftedMean);
+  const squares = compensatedSumOf(values, (value) => {
+    const deviation = value - shift - shiftedMean;
+    return deviation * deviation;
+  });
   return { n, mean, variance: Math.max(0, squares - (left * left) / n) / (n - 1) };
 }
 

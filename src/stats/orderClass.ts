@@ -1,3 +1,4 @@
+import { greatestOf } from './extremes.ts';
 import { rotationOf, type Rotation } from './rotation.ts';
 import { runsOf, type Run } from './runs.ts';
 import { requireAtLeast } from './statisticsError.ts';
@@ -51,5 +52,5 @@ function shots(runs: readonly Run[]): number {
 }
 
 function longest(runs: readonly Run[]): number {
-  return Math.max(...runs.map((run) => run.length));
+  return greatestOf(runs.map((run) => run.length));
 }

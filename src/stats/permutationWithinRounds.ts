@@ -1,3 +1,4 @@
+import { greatestOf } from './extremes.ts';
 import { pairsOf } from './gapInterval.ts';
 import { shuffled, type Random } from './random.ts';
 import { requireAtLeast, requireFinite, StatisticsError } from './statisticsError.ts';
@@ -41,7 +42,7 @@ export function permutationWithinRounds(
   const sums = totals(centred, k);
   const seen = pairsOf(k).map(([a, b]) => ({ a, b, gap: Math.abs((sums[a] ?? 0) - (sums[b] ?? 0)) }));
   // sums of the same numbers in another order differ by rounding: count those as equal
-  const slack = 1e-10 * Math.max(...centred.flat().map(Math.abs)) * rounds.length;
+  const slack = 1e-10 * greatestOf(centred.flat().map(Math.abs)) * rounds.length;
   const widestSeen = Math.max(...seen.map(({ gap }) => gap));
 
   const exact = factorial(k) ** (rounds.length - 1) <= MOST_FOR_EXACT;

@@ -25,7 +25,8 @@ export function medianAbsoluteDeviation(values: readonly number[]): number {
 
 /** Ascending copy. */
 export function sorted(values: readonly number[]): readonly number[] {
-  return values.toSorted((a, b) => a - b);
+  // Typed arrays sort numbers as numbers, and several times faster than any function that compares.
+  return Array.from(Float64Array.from(values).sort());
 }
 
 /** Type-7 quantile of values already in ascending order, not empty. */

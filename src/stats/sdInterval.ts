@@ -1,6 +1,6 @@
 import { chiSquareQuantile, chiSquareUpperQuantile } from './distributions/chiSquare.ts';
 import { normalQuantile } from './distributions/normal.ts';
-import { compensatedSum } from './compensatedSum.ts';
+import { compensatedSumOf } from './compensatedSum.ts';
 import { meanOf, moments, type Moments } from './moments.ts';
 import { sorted } from './quantile.ts';
 import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
@@ -38,8 +38,8 @@ export function bonettSdInterval(values: readonly number[], level: number): read
   const cut = Math.floor(n / (2 * Math.sqrt(n - 4)));
   const kept = sorted(values).slice(cut, n - cut);
   const trimmedMean = meanOf(kept);
-  const fourth = compensatedSum(values.map((value) => (value - trimmedMean) ** 4));
-  const second = compensatedSum(values.map((value) => (value - mean) ** 2));
+  const fourth = compensatedSumOf(values, (value) => (value - trimmedMean) ** 4);
+  const second = compensatedSumOf(values, (value) => (value - mean) ** 2);
   const kurtosis = (n * fourth) / (second * second);
   const z = normalQuantile((1 + level) / 2);
   requireAtLeast('bonettSdInterval', 'values at this level', n, Math.floor(z) + 1);

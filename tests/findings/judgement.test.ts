@@ -161,7 +161,7 @@ describe('leaving out any one shot', () => {
   test('gap and interval without each shot, and how far out it lies', () => {
     const without = leaveOneOut([a, b], 0, 1, 0.95);
     without.forEach(({ gap, farOut: distance }, index) => {
-      expectInterval(gap.ci, [at(lower, index), at(upper, index)], FIGURE);
+      expectInterval(gap().ci, [at(lower, index), at(upper, index)], FIGURE);
       expectClose(distance, at(farOut, index), FIGURE, 1);
     });
     expect(without).toHaveLength(24);

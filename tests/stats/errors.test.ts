@@ -152,7 +152,7 @@ test('leaving out a shot gives the gap of what is left', () => {
     ].map((group) => moments(group)),
     0.95,
   );
-  expect(dropped?.gap).toEqual(expected);
+  expect(dropped?.gap()).toEqual(expected);
   // median 2.5, distances 1.5 0.5 0.5 37.5, MAD 1: 0.6745 x 37.5
   expect(dropped?.farOut).toBeCloseTo(25.29375, 10);
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { additiveModel } from '../../src/stats/additiveModel.ts';
 import { gamesHowell } from '../../src/stats/gamesHowell.ts';
+import { leaveOneOut, leaveOneOutRange } from '../../src/stats/leaveOneOut.ts';
 import { holm } from '../../src/stats/holm.ts';
 import { moments } from '../../src/stats/moments.ts';
 import { orderClass } from '../../src/stats/orderClass.ts';
@@ -12,6 +13,54 @@ import { expectClose } from './close.ts';
 /** What must hold whatever the data. */
 const shot = fc.integer({ min: -4000, max: 4000 }).map((tenths) => tenths / 10);
 const group = fc.array(shot, { minLength: 3, maxLength: 20 }).filter((values) => new Set(values).size > 1);
+
+describe('leaving one out', () => {
+  const spread = fc.array(fc.oneof(shot, fc.constantFrom(0, 5e3, 1e9)), { minLength: 3, maxLength: 40 });
+  const groups = fc.array(
+    spread.filter((values) => new Set(values).size > 2),
+    { minLength: 2, maxLength: 4 },
+  );
+  const plainly = (all: readonly (readonly number[])[], group: number, place: number) => {
+    const rest = all.with(group, (all[group] ?? []).toSpliced(place, 1));
+    const [own] = gamesHowell(
+      rest.map((values) => moments(values)),
+      0.95,
+    );
+    if (own === undefined) expect.fail('no gap');
+    return own;
+  };
+
+  test('every gap is the one worked out anew from what is left', () => {
+    fc.assert(
+      fc.property(groups, (all) => {
+        const left = leaveOneOut(all, 0, 1, 0.95);
+        expect(left).toHaveLength((all[0] ?? []).length + (all[1] ?? []).length);
+        for (const { group: of, place, gap } of left) {
+          const [own, expected] = [gap(), plainly(all, of, place)];
+          expectClose(own.estimate, expected.estimate, 1e-12, expected.standardError);
+          expectClose(own.standardError, expected.standardError, 1e-12);
+          expectClose(own.df, expected.df, 1e-11);
+          expectClose(own.ci[0], expected.ci[0], 1e-10, expected.standardError);
+          expectClose(own.ci[1], expected.ci[1], 1e-10, expected.standardError);
+        }
+      }),
+    );
+  });
+
+  test('the range is that of all of them, to the last bit', () => {
+    fc.assert(
+      fc.property(fc.array(group, { minLength: 2, maxLength: 4 }), (all) => {
+        const estimates = [0, 1].flatMap((of) =>
+          (all[of] ?? []).map((_, place) => {
+            const rest = all.with(of, (all[of] ?? []).toSpliced(place, 1));
+            return moments(rest[0] ?? []).mean - moments(rest[1] ?? []).mean;
+          }),
+        );
+        expect(leaveOneOutRange(all, 0, 1)).toEqual([Math.min(...estimates), Math.max(...estimates)]);
+      }),
+    );
+  });
+});
 
 describe('gaps', () => {
   test('turned round, a gap changes its sign and nothing else', () => {
