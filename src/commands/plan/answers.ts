@@ -11,6 +11,8 @@ export interface Asked<T> {
   readonly question: string;
   /** Taken where there is no answer; null where somebody must answer. */
   readonly proposed: string | null;
+  /** Words that answer it, where there are such. */
+  readonly choices?: readonly string[];
   readonly read: (typed: string) => Reading<T>;
 }
 
@@ -37,10 +39,13 @@ export function answersFrom(asker: Asker | null, terminal: Terminal): Answers {
     return null;
   };
 
-  const byAsking = async <T>({ question, proposed, read }: Asked<T>, from: Asker): Promise<T> => {
+  const byAsking = async <T>(
+    { question, proposed, choices = [], read }: Asked<T>,
+    from: Asker,
+  ): Promise<T> => {
     const shown = proposed === null || proposed === '' ? '' : ` [${proposed}]`;
     for (;;) {
-      const typed = (await from.ask(`${question}${shown} `)).trim() || (proposed ?? '');
+      const typed = (await from.ask(`${question}${shown} `, choices)).trim() || (proposed ?? '');
       const reading = read(typed);
       if ('value' in reading) return reading.value;
       terminal.write(`  Expected: ${reading.expected}\n`);

@@ -1,5 +1,5 @@
-import { clubKindIn, type ClubKind } from '../../trade/clubKind.ts';
-import { metrics, type MetricId } from '../../trade/metrics.ts';
+import { clubKindIn, clubKinds, type ClubKind } from '../../trade/clubKind.ts';
+import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
 import { dependsOnClub, typicalSpread } from '../../trade/typicalSpread.ts';
 import type { Quantity } from '../../intake/authored/quantity.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
@@ -68,6 +68,7 @@ export async function decide(
     given: options.metric,
     question: 'The one metric to judge by?',
     proposed: 'carry',
+    choices: metricIds,
     read: readMetric,
   });
   if (labels === null || varied === null || metric === null) return null;
@@ -104,6 +105,7 @@ export async function decide(
     given: options.order,
     question: 'The order: rotation (one shot with each, shuffled), mini-blocks-2 or mini-blocks-3?',
     proposed: 'rotation',
+    choices: ['rotation', 'mini-blocks-2', 'mini-blocks-3'],
     read: readTurns,
   });
   if (turns === null) return null;
@@ -163,6 +165,7 @@ async function spreadOf(
     question: 'Which kind of club: driver, iron, wedge or other?',
     // A spread that hangs on the club cannot be proposed without it: nobody should pass over the question.
     proposed: clubKindIn(told) ?? (options.spread === undefined && dependsOnClub(metric) ? null : 'other'),
+    choices: [...clubKinds, 'other'],
     read: readClubKind,
   });
   const role = await answer({
@@ -186,6 +189,7 @@ async function spreadOf(
           given: options.player,
           question: 'A good player, or one of a middle handicap: good or mid?',
           proposed: 'mid',
+          choices: ['good', 'mid'],
           read: readBand,
         });
   if (band === null) return null;
