@@ -3,6 +3,7 @@ import { buildSite } from '../../src/commands/buildSite.ts';
 import { checkContent } from '../../src/commands/checkContent.ts';
 import { join } from 'node:path';
 import { readdirSync, readFileSync } from 'node:fs';
+import { newFolder } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 import { listen } from './listen.ts';
 
@@ -68,7 +69,7 @@ test('no file of the site has the name of a hitter, a serial number, or anything
     'reports/not-yet/shots.csv': twoHeadsCsv,
   });
   const { terminal, said } = listen();
-  const outDir = join(contentDir, 'out');
+  const outDir = newFolder('site');
   expect((await buildSite({ contentDir, outDir, terminal })).built, said()).toBe(true);
   const files = readdirSync(outDir, { recursive: true, withFileTypes: true }).filter((entry) =>
     entry.isFile(),
@@ -85,7 +86,7 @@ test('no file of the site has the name of a hitter, a serial number, or anything
 test('nothing is taken out in silence: what the shop wrote is on the page it builds', async () => {
   const { terminal } = listen();
   const contentDir = content();
-  const outDir = join(contentDir, 'out');
+  const outDir = newFolder('site');
   expect((await buildSite({ contentDir, outDir, terminal })).built).toBe(true);
   expect(readFileSync(join(outDir, 'reports/two-heads/index.html'), 'utf8')).toContain('+44 1632 960123');
 });
