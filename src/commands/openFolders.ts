@@ -30,13 +30,15 @@ export function openFolders({
 }: Required<Asked>): OpenFolders | null {
   const places = placesOf(contentDir, outDir, projectFolder);
   return opened(projectFolder, terminal, () => {
-    const [out, cache] = [decideOut(places), decideCache(places)];
-    if (out.kind === 'usable' && cache.kind === 'usable') {
-      markCache(cache.folder);
-      return { outDir: out.folder, cacheDir: cache.folder };
-    }
-    for (const decision of [out, cache]) tellRefusal(decision, terminal);
-    return null;
+    const out = decideOut(places);
+    tellRefusal(out, terminal);
+    // What is wrong with the one is often wrong with the other too, and is then said once.
+    if (out.kind === 'refused') return null;
+    const cache = decideCache(places);
+    tellRefusal(cache, terminal);
+    if (cache.kind === 'refused') return null;
+    markCache(cache.folder);
+    return { outDir: out.folder, cacheDir: cache.folder };
   });
 }
 
