@@ -46,7 +46,7 @@ const enoughToFillMemory = 200;
 
 /**
  * The main job: checks everything and prints the table; with an error nothing is written. Else the site is built in
- * a folder aside and swapped in, so that `outDir` always holds a whole site.
+ * a folder aside and then published, so that `outDir` always holds a whole site.
  */
 export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
   const folders = openFolders({ contentDir, outDir, projectFolder, terminal });

@@ -5,6 +5,7 @@ import { diskTrouble } from '../site/diskTrouble.ts';
 import { cacheMarkName, decideCache, decideOut } from '../site/folderDecision.ts';
 import { cacheFolder, outFolder } from '../site/folders.ts';
 import type { FolderDecision, Places } from '../site/places.ts';
+import { projectPathTrouble } from '../site/projectPath.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Folders that a command may write into, links followed. */
@@ -28,21 +29,23 @@ export function openFolders({
   terminal,
 }: Required<Asked>): OpenFolders | null {
   const places = placesOf(contentDir, outDir, projectFolder);
-  return opened(terminal, () => {
-    const [out, cache] = [decideOut(places), decideCache(places)];
-    if (out.kind === 'usable' && cache.kind === 'usable') {
-      markCache(cache.folder);
-      return { outDir: out.folder, cacheDir: cache.folder };
-    }
-    for (const decision of [out, cache]) tellRefusal(decision, terminal);
-    return null;
+  return opened(projectFolder, terminal, () => {
+    const out = decideOut(places);
+    tellRefusal(out, terminal);
+    // What is wrong with the one is often wrong with the other too, and is then said once.
+    if (out.kind === 'refused') return null;
+    const cache = decideCache(places);
+    tellRefusal(cache, terminal);
+    if (cache.kind === 'refused') return null;
+    markCache(cache.folder);
+    return { outDir: out.folder, cacheDir: cache.folder };
   });
 }
 
 /** The cache folder of a command that builds no site, made ready; null as above. */
 export function openCache({ contentDir, projectFolder, terminal }: Asked): string | null {
   const places = placesOf(contentDir, outFolder(), projectFolder);
-  return opened(terminal, () => {
+  return opened(projectFolder, terminal, () => {
     const cache = decideCache(places);
     tellRefusal(cache, terminal);
     if (cache.kind === 'refused') return null;
@@ -60,7 +63,12 @@ const placesOf = (contentDir: string, outDir: string, projectFolder: string): Pl
   workingFolder: process.cwd(),
 });
 
-function opened<Opened>(terminal: Terminal, open: () => Opened | null): Opened | null {
+function opened<Opened>(projectFolder: string, terminal: Terminal, open: () => Opened | null): Opened | null {
+  const misplaced = projectPathTrouble(projectFolder);
+  if (misplaced !== null) {
+    terminal.writeError(`${misplaced}\n`);
+    return null;
+  }
   try {
     return open();
   } catch (error) {

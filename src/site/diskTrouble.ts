@@ -9,14 +9,17 @@ const causes: Readonly<Record<string, string>> = {
 /** What a full or locked disk means and what to do, in a sentence that names the place; null for any other error. */
 export function diskTrouble(error: unknown): string | null {
   if (!(error instanceof Error) || !('code' in error)) return null;
-  const cause = causes[String(error.code)];
+  // Node says so of folders within one that can only be read.
+  const isUnmade = error.code === 'ENOENT' && textOf(error, 'syscall') === 'mkdir';
+  const cause = isUnmade ? 'no folder can be made there: name another one' : causes[String(error.code)];
   if (cause === undefined) return null;
-  const [from, to] = ['path', 'dest'].map((name) => {
-    const value: unknown = Reflect.get(error, name);
-    return typeof value === 'string' ? value : null;
-  });
-  const place = to ?? from;
-  return `${place === null || place === undefined ? 'a file' : place} could not be written, since ${cause}.`;
+  const place = textOf(error, 'dest') ?? textOf(error, 'path') ?? 'A file of the site or of the cache';
+  return `${place} could not be written, since ${cause}.`;
+}
+
+function textOf(error: Error, name: string): string | null {
+  const value: unknown = Reflect.get(error, name);
+  return typeof value === 'string' ? value : null;
 }
 
 /** Whether the disk refuses an operation at this place, which another way may do without. */

@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { isDeepStrictEqual as isEqual } from 'node:util';
 import { makeFigures } from '../charts/makeFigures.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Source } from '../intake/authored/source.ts';
@@ -61,7 +62,8 @@ export function diskCache(folder: string): ReportCache {
     const drawAgain = (): Drawings => drawingsIn(drawn(telling));
     const figuresInOtherUnits = (): readonly Figure[] => {
       const kept = readValue<readonly Figure[]>(otherFile(folder, key), key);
-      return Array.isArray(kept) ? kept : drawn(inOtherUnits(telling));
+      const isWhole = Array.isArray(kept) && isEqual(kept.map(idOf), stored.figures.map(idOf));
+      return isWhole ? kept : drawn(inOtherUnits(telling));
     };
     const ids = stored.figures.flatMap((figure) => (figure.kind === 'absent' ? [] : [figure.id]));
     const figures = stored.figures.map((figure): Figure => {
@@ -118,6 +120,9 @@ export function diskCache(folder: string): ReportCache {
 
 const drawingsIn = (figures: readonly Figure[]): Drawings =>
   Object.fromEntries(figures.flatMap((figure) => (figure.kind === 'drawn' ? [[figure.id, figure.svg]] : [])));
+
+const idOf = (figure: unknown): unknown =>
+  typeof figure === 'object' && figure !== null && 'id' in figure ? figure.id : null;
 
 const reportFile = (folder: string, key: string): string => join(folder, `${key}.json`);
 const drawingsFile = (folder: string, key: string): string => join(folder, `${key}.svg.json`);

@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync, mkdi
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { siteMark, siteMarkName } from '../../src/site/siteMark.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 
 import { hashes, type Run } from './builds.ts';
@@ -99,11 +100,12 @@ describe('content with faults', () => {
   const out = freshFolder();
   mkdirSync(out, { recursive: true });
   writeFileSync(join(out, 'index.html'), 'the site as it was');
+  writeFileSync(join(out, siteMarkName), siteMark(['index.html']));
   const run = build(faulty, out);
 
   test('stops with status 1 and leaves the previous site as it was', () => {
     expect(run.status).toBe(1);
-    expect(readdirSync(out)).toEqual(['index.html']);
+    expect(readdirSync(out)).toEqual([siteMarkName, 'index.html']);
     expect(readFileSync(join(out, 'index.html'), 'utf8')).toBe('the site as it was');
   });
 

@@ -4,8 +4,10 @@ import { createServer } from 'node:net';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { answered } from '../intake/draft/answered.ts';
+import { newFolder } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 
+const cache = newFolder('cache');
 const content = contentFolder({
   'shop.yaml': `${shop}address: https://example.test/fittings/\n`,
   'reports/broken/report.md': '---\ntitle: "Two heads\n---\n',
@@ -53,7 +55,7 @@ beforeAll(async () => {
   const { PATH = '', HOME = '' } = process.env;
   server = spawn(process.execPath, ['src/commands/dev.ts', '--port', String(port)], {
     cwd: resolve('.'),
-    env: { PATH, HOME, CONTENT_DIR: content, CACHE_DIR: join(content, '.cache'), NO_COLOR: '1' },
+    env: { PATH, HOME, CONTENT_DIR: content, CACHE_DIR: cache, NO_COLOR: '1' },
   });
   for (const stream of [server.stdout, server.stderr])
     stream?.on('data', (part: Buffer) => void (said += part.toString()));
@@ -76,7 +78,7 @@ describe('dev', () => {
 
   test('works a report out once for all its pages, and anew when it has changed', async () => {
     const workedOut = (): readonly string[] =>
-      readdirSync(join(content, '.cache/dev')).filter((name) => /^[0-9a-f]{64}\.json$/.test(name));
+      readdirSync(join(cache, 'dev')).filter((name) => /^[0-9a-f]{64}\.json$/.test(name));
     await page('');
     const before = workedOut();
     expect(before).toHaveLength(1);
