@@ -1,11 +1,11 @@
 import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
 import { buildSite } from '../../src/commands/buildSite.ts';
+import { serveFolder, type StaticServer } from '../../src/commands/staticServer.ts';
 import { manyReports } from '../kit/manyReports.ts';
 import { oddBase, oddReports } from '../kit/oddReports.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
 import { builtUnder } from './kitFolder.ts';
-import { serveFolder, type StaticServer } from './staticServer.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -35,7 +35,7 @@ async function built(contentDir: string, outDir: string): Promise<StaticServer> 
     terminal: { write, writeError: write, colour: false, width: 110 },
   });
   if (!outcome.built) throw new Error(`The site of ${contentDir} does not build:\n${said.join('')}`);
-  return serveFolder(outDir);
+  return serveFolder({ folder: outDir });
 }
 
 /** Builds the site of `content/`, and the one that tries the pages, once for all tests of built pages, and serves both. */
@@ -56,15 +56,15 @@ export default async function setup(project: TestProject): Promise<() => Promise
   );
   // In a folder of its host, as its shop has it.
   const oddRoot = await builtUnder(oddReports(), oddBase, 'odd');
-  const odd = await serveFolder(oddRoot);
+  const odd = await serveFolder({ folder: oddRoot });
   project.provide('siteFolder', siteFolder);
-  project.provide('siteAddress', site.address);
+  project.provide('siteAddress', site.origin);
   project.provide('triedContent', triedContent);
   project.provide('triedFolder', triedFolder);
-  project.provide('triedAddress', tried.address);
+  project.provide('triedAddress', tried.origin);
   project.provide('pooledFolder', pooledFolder);
-  project.provide('pooledAddress', pooled.address);
+  project.provide('pooledAddress', pooled.origin);
   project.provide('oddRoot', oddRoot);
-  project.provide('oddAddress', odd.address);
+  project.provide('oddAddress', odd.origin);
   return async () => void (await Promise.all([site, tried, pooled, odd].map((server) => server.close())));
 }
