@@ -42,7 +42,7 @@ function readPicture(folder: ContentFolder, slug: string, file: string): Picture
   return {
     kind: 'shown',
     file,
-    name: `${sha256(bytes).slice(0, 12)}.webp`,
+    name: sha256(bytes).slice(0, 12),
     width,
     height: Math.max(1, Math.round((size.height * width) / size.width)),
   };

@@ -23,7 +23,7 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
   });
   /** A path from the site's own root, such as `/reports/<slug>/`. */
   function pathOf(address: string): string {
-    return `/${decodeURIComponent(new URL(address).pathname).slice(root.length)}`;
+    return `/${decodeURI(new URL(address).pathname).slice(root.length)}`;
   }
   return {
     name,
@@ -31,7 +31,8 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
       ...hooks,
       'astro:config:done': async (options) => {
         site = options.config.site;
-        root = options.config.base.endsWith('/') ? options.config.base : `${options.config.base}/`;
+        const base = decodeURI(options.config.base);
+        root = base.endsWith('/') ? base : `${base}/`;
         await hooks['astro:config:done']?.(options);
       },
       'astro:build:done': async (options) => {

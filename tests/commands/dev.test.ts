@@ -2,6 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { copyFileSync, existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join, resolve } from 'node:path';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { answered } from '../intake/draft/answered.ts';
 import { newFolder } from './builds.ts';
@@ -11,9 +12,16 @@ const cache = newFolder('cache');
 const content = contentFolder({
   'shop.yaml': `${shop}address: https://example.test/fittings/\n`,
   'reports/broken/report.md': '---\ntitle: "Two heads\n---\n',
-  'reports/sound/report.md': twoHeads((front) => front.replace('status: published', 'status: draft')),
+  'reports/sound/report.md': `${twoHeads((front) => front.replace('status: published', 'status: draft'))}\n![Two heads](heads.png)\n`,
   'reports/sound/shots.csv': twoHeadsCsv,
 });
+
+writeFileSync(
+  join(content, 'reports/sound/heads.png'),
+  await sharp({ create: { width: 40, height: 30, channels: 3, background: '#365' } })
+    .png()
+    .toBuffer(),
+);
 
 let server: ChildProcess | null = null;
 let said = '';
@@ -74,6 +82,15 @@ describe('dev', () => {
     expect(status).toBe(200);
     expect(text).toContain('<h1>Two heads</h1>');
     expect(text).toContain('Where this draft stands');
+  });
+
+  test('shows the picture of a draft', async () => {
+    const { text } = await page('reports/sound/');
+    const address =
+      /<img src="(pictures\/[^"]+)" alt="Two heads" width="40" height="30"/.exec(text)?.[1] ?? '';
+    const response = await fetch(`${site}reports/sound/${address}`);
+    expect([response.status, response.headers.get('content-type')]).toEqual([200, 'image/webp']);
+    expect(await sharp(await response.arrayBuffer()).metadata()).toMatchObject({ format: 'webp', width: 40 });
   });
 
   test('works a report out once for all its pages, and anew when it has changed', async () => {

@@ -11,6 +11,7 @@ const flagsOf: Readonly<Record<string, string>> = {
 
 describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
   const text = readFileSync(name, 'utf8');
+  const outsideCode = text.replaceAll(/`[^`\n]+`/g, '');
 
   test('names commands that there are, and flags that they know', () => {
     const named = [...text.matchAll(/npm run ([a-z]+)((?: -- [^`\n]*)?)/g)];
@@ -26,7 +27,7 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
   });
 
   test('leads to files that there are, and to headings of its own', () => {
-    const links = [...text.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = '']) => to);
+    const links = [...outsideCode.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = '']) => to);
     const headings = [...text.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) =>
       heading
         .toLowerCase()
@@ -40,7 +41,7 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
   });
 
   test('shows no picture that is large or says nothing to those who do not see it', () => {
-    for (const [, alternative = '', file = ''] of text.matchAll(/!\[([^\]]*)\]\(([^)\s]+)\)/g)) {
+    for (const [, alternative = '', file = ''] of outsideCode.matchAll(/!\[([^\]]*)\]\(([^)\s]+)\)/g)) {
       expect(statSync(file).size).toBeLessThan(150_000);
       expect(alternative.length).toBeGreaterThan(100);
     }

@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { serveFolder } from '../../src/commands/staticServer.ts';
 import { launch } from '../site/browser.ts';
 import { builtSite } from '../site/builtSite.ts';
-import { serveFolder } from '../site/staticServer.ts';
 
 /** `npm run picture`: the first screens of a demo report, down to its first chart, for the README. */
 const project = resolve(import.meta.dirname, '../..');
@@ -20,12 +20,12 @@ try {
 }
 
 async function picture(site: string): Promise<Uint8Array> {
-  const server = await serveFolder(site);
+  const server = await serveFolder({ folder: site });
   const browser = await launch();
   try {
     const page = await browser.newPage();
     await page.setViewport({ width, height: 1400, deviceScaleFactor: 1.5 });
-    await page.goto(`${server.address}/reports/${report}/`, { waitUntil: 'networkidle0' });
+    await page.goto(`${server.origin}/reports/${report}/`, { waitUntil: 'networkidle0' });
     const height = await page.$eval('figure svg.chart', (chart) => chart.getBoundingClientRect().bottom);
     return await page.screenshot({
       type: 'webp',

@@ -1,11 +1,11 @@
 import { resolve } from 'node:path';
 import type { TestProject } from 'vitest/node';
+import { serveFolder, type StaticServer } from '../../src/commands/staticServer.ts';
 import { manyReports } from '../kit/manyReports.ts';
 import { oddBase, oddReports } from '../kit/oddReports.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
 import { builtSite } from './builtSite.ts';
 import { builtUnder } from './kitFolder.ts';
-import { serveFolder, type StaticServer } from './staticServer.ts';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -33,7 +33,7 @@ async function built(
   more: Readonly<Record<string, string>> = {},
 ): Promise<StaticServer> {
   await builtSite(contentDir, outDir, { CACHE_DIR: `${outDir}-cache`, ...more });
-  return serveFolder(outDir);
+  return serveFolder({ folder: outDir });
 }
 
 /** Builds the site of `content/`, and the one that tries the pages, once for all tests of built pages, and serves both. */
@@ -51,16 +51,18 @@ export default async function setup(project: TestProject): Promise<() => Promise
     built(triedContent, triedFolder, { SPECIMENS: '1' }),
     built(pooledContent, pooledFolder),
     // In a folder of its host, as its shop has it.
-    builtUnder(oddReports(), oddBase, 'odd').then(async (root) => [root, await serveFolder(root)] as const),
+    builtUnder(oddReports(), oddBase, 'odd').then(
+      async (root) => [root, await serveFolder({ folder: root })] as const,
+    ),
   ]);
   project.provide('siteFolder', siteFolder);
-  project.provide('siteAddress', site.address);
+  project.provide('siteAddress', site.origin);
   project.provide('triedContent', triedContent);
   project.provide('triedFolder', triedFolder);
-  project.provide('triedAddress', tried.address);
+  project.provide('triedAddress', tried.origin);
   project.provide('pooledFolder', pooledFolder);
-  project.provide('pooledAddress', pooled.address);
+  project.provide('pooledAddress', pooled.origin);
   project.provide('oddRoot', oddRoot);
-  project.provide('oddAddress', odd.address);
+  project.provide('oddAddress', odd.origin);
   return async () => void (await Promise.all([site, tried, pooled, odd].map((server) => server.close())));
 }

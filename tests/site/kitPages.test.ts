@@ -2,12 +2,12 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { serveFolder } from '../../src/commands/staticServer.ts';
 import { oddBase } from '../kit/oddReports.ts';
 import { sixHeads, sixHeadsSlug } from '../kit/sixHeads.ts';
 import { launch } from './browser.ts';
 import { builtUnder } from './kitFolder.ts';
 import { editionFiles, htmlFiles, pathOf } from './pages.ts';
-import { serveFolder } from './staticServer.ts';
 
 const folder = inject('siteFolder');
 const read = (file: string): string => readFileSync(join(folder, file), 'utf8');
@@ -222,9 +222,9 @@ test('a chart can be shown in a frame of another site', async () => {
     join(elsewhere, 'index.html'),
     `<!doctype html><title>Elsewhere</title><iframe src="${embed}" width="400" height="700" title="chart"></iframe>`,
   );
-  const server = await serveFolder(elsewhere);
+  const server = await serveFolder({ folder: elsewhere });
   const page = await browser.newPage();
-  await page.goto(`${server.address}/`, { waitUntil: 'load' });
+  await page.goto(`${server.origin}/`, { waitUntil: 'load' });
   const frame = page.frames().find((one) => one.url() === embed);
   expect(await frame?.$eval('.chart-narrow svg', (svg) => svg.getBoundingClientRect().width)).toBeGreaterThan(
     280,
@@ -235,11 +235,11 @@ test('a chart can be shown in a frame of another site', async () => {
 
 test('the fullest report still fits one printed side and four lines under its charts', async () => {
   const root = await builtUnder(sixHeads(), 'a-long-folder', 'six');
-  const server = await serveFolder(root);
+  const server = await serveFolder({ folder: root });
   const report = `/a-long-folder/reports/${sixHeadsSlug}`;
   const page = await browser.newPage();
   for (const format of ['A4', 'Letter'] as const) {
-    const response = await page.goto(`${server.address}${report}/sheet/`, { waitUntil: 'load' });
+    const response = await page.goto(`${server.origin}${report}/sheet/`, { waitUntil: 'load' });
     expect(response?.status()).toBe(200);
     expect(pagesOf(await page.pdf({ format }))).toBe(1);
   }

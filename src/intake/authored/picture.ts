@@ -6,7 +6,7 @@ export interface PictureToShow {
   readonly kind: 'shown';
   /** Its name beside `report.md`. */
   readonly file: string;
-  /** Under which the site has it; holds nothing of the file's own name, which may be somebody's. */
+  /** Under which the site has it, without `.webp`; holds nothing of the file's own name, which may be somebody's. */
   readonly name: string;
   /** As the site has it, pixels. */
   readonly width: number;
@@ -24,5 +24,5 @@ export const largestPicture = 20_000_000;
 
 /** A path of the site, from the report's own page. */
 export function pictureAddress({ name }: PictureToShow): string {
-  return `pictures/${name}`;
+  return `pictures/${name}.webp`;
 }

@@ -1,0 +1,58 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseHTML } from 'linkedom';
+import sharp from 'sharp';
+import { expect, test } from 'vitest';
+import { build, foldersFor, hashes } from './builds.ts';
+import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
+
+const photograph = (colour: string): Promise<Uint8Array> =>
+  sharp({ create: { width: 2400, height: 1800, channels: 3, background: colour } })
+    .withExif({ IFD0: { Artist: 'Somebody' } })
+    .jpeg()
+    .toBuffer();
+
+const narrative = '\n![Two heads on a mat](heads.jpg)\n';
+
+test('a picture is published with its report, follows its file, and goes with a report that is withdrawn', async () => {
+  const content = contentFolder({
+    'shop.yaml': `${shop}address: https://golf.example/tests/\n`,
+    'reports/two/report.md': twoHeads() + narrative,
+    'reports/two/shots.csv': twoHeadsCsv,
+    'reports/gone/report.md':
+      twoHeads((front) =>
+        front.replace('status: published', 'status: withdrawn\nwithdrawn: {date: 2026-06-25, reason: wrong}'),
+      ) + narrative,
+    'reports/gone/shots.csv': twoHeadsCsv,
+  });
+  const file = join(content, 'reports/two/heads.jpg');
+  writeFileSync(file, await photograph('#365'));
+  writeFileSync(join(content, 'reports/gone/heads.jpg'), await photograph('#365'));
+  const folders = foldersFor(content);
+  const first = build(folders);
+  expect(first.status, first.said).toBe(0);
+  const report = join(folders.out, 'reports/two');
+  const address = (): string => {
+    const { document } = parseHTML(readFileSync(join(report, 'index.html'), 'utf8'));
+    const images = [...document.querySelectorAll('img')];
+    expect(images).toHaveLength(1);
+    expect(images[0]?.getAttribute('alt')).toBe('Two heads on a mat');
+    return images[0]?.getAttribute('src') ?? '';
+  };
+  const before = address();
+  // From the page itself, so under whatever path the site stands.
+  expect(before).toMatch(/^pictures\/[0-9a-f]{12}\.webp$/);
+  const bytes = readFileSync(join(report, before));
+  expect(await sharp(bytes).metadata()).toMatchObject({ format: 'webp', width: 1600, height: 1200 });
+  expect(readFileSync(join(report, 'report.html'), 'utf8')).toContain(
+    `<img src="data:image/webp;base64,${bytes.toString('base64')}" alt="Two heads on a mat"`,
+  );
+  expect(existsSync(join(folders.out, 'reports/gone/index.html'))).toBe(true);
+  expect(existsSync(join(folders.out, 'reports/gone/pictures'))).toBe(false);
+  expect(Object.keys(hashes(folders.out)).filter((path) => /\.jpe?g$/.test(path))).toEqual([]);
+
+  writeFileSync(file, await photograph('#653'));
+  expect(build(folders).status).toBe(0);
+  expect(address()).not.toBe(before);
+  expect(readdirSync(join(report, 'pictures'))).toEqual([address().replace('pictures/', '')]);
+});
