@@ -193,7 +193,9 @@ export function readClubs(table: Table, spellings: Spellings, report: Report): r
       {
         expected: 'the name of the club',
         found:
-          club === null ? null : `a blank; the line above the headings says "${club}", other rows name others`,
+          club === null
+            ? null
+            : `a blank; the line above the headings says "${club}", other rows name others`,
         cure: 'write the club into that cell, or delete the row and say so in the report',
       },
     );

@@ -388,7 +388,11 @@ describe('names, marks and times', () => {
     expect(summary(above('Birch,240.1\nClub,Carry (yd)\n,240.2\n'))).toBe('reject 2 club-missing');
     const { problems } = readShotFile('s.csv', new TextEncoder().encode(above('Birch,240.1\n,240.2\n')));
     expect(problems).toMatchObject([
-      { line: 4, column: 1, found: 'a blank; the line above the headings says "Alder", other rows name others' },
+      {
+        line: 4,
+        column: 1,
+        found: 'a blank; the line above the headings says "Alder", other rows name others',
+      },
     ]);
     const hitters = 'Player: One\nPlayer,Club,Carry (yd)\nTwo,Alder,240.1\n,Alder,240.2\n';
     expect(summary(hitters)).toBe('accept-with-warning 2 hitter-missing');
