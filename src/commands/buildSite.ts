@@ -163,7 +163,7 @@ async function buildAside(
             logLevel: 'warn',
             ...(site.shop?.address == null
               ? {}
-              : { site: site.shop.address.site, base: site.shop.address.base }),
+              : { site: site.shop.address.site, base: decodeURI(site.shop.address.base) }),
           }),
         ),
       );

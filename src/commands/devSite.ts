@@ -41,7 +41,7 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   const { dev: start } = await import('astro');
   const server = await start({
     root: projectFolder,
-    ...(address === null ? {} : { site: address.site, base: address.base }),
+    ...(address === null ? {} : { site: address.site, base: decodeURI(address.base) }),
     ...(port === null ? {} : { server: { port } }),
   });
   terminal.write(`Session files put into ${inbox} become drafts.\n`);

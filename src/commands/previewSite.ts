@@ -48,12 +48,12 @@ export async function previewSite({
     return null;
   }
   // The pages were built for the place that the shop states.
-  const base = readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/';
+  const base = decodeURI(readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/');
   const server = createServer((request, response) =>
     answer({ outDir: realpathSync(outDir), base }, request, response),
   );
   const listening = await listen(server, port);
-  const address = `http://${host}:${listening}${base}`;
+  const address = `http://${host}:${listening}${encodeURI(base)}`;
   terminal.write(`${outDir} is served at ${address}\nStop it with Ctrl-C.\n`);
   return {
     address,
@@ -78,7 +78,7 @@ function answer({ outDir, base }: Served, request: IncomingMessage, response: Se
   }
   const path = pathOf(request.url ?? '/');
   if (path === '/' && base !== '/') {
-    response.writeHead(302, { location: base }).end();
+    response.writeHead(302, { location: encodeURI(base) }).end();
     return;
   }
   const found = path?.startsWith(base) === true ? fileAt(outDir, path.slice(base.length)) : null;

@@ -20,8 +20,8 @@ export function finishedSite(): AstroIntegration {
         const folder = fileURLToPath(dir);
         writeOneFileEditions(folder, base, origin);
         if (origin === null) return;
-        const root = `${origin}${base}`;
-        const addresses = pagesForSearch(folder).map((path) => `${root}${path}`);
+        const root = `${origin}${encodeURI(base)}`;
+        const addresses = pagesForSearch(folder).map((path) => `${root}${encodeURI(path)}`);
         for (const { name, xml } of sitemap(addresses, (file) => `${root}${file}`))
           writeFileSync(join(folder, name), xml);
       },
@@ -48,7 +48,8 @@ function writeOneFileEditions(folder: string, base: string, origin: string | nul
   const bytes: SiteFiles['bytes'] = (address) => {
     const found = known.get(address);
     if (found !== undefined) return found;
-    const file = join(folder, address.startsWith(base) ? address.slice(base.length) : address);
+    const path = decodeURI(address);
+    const file = join(folder, path.startsWith(base) ? path.slice(base.length) : path);
     const read = existsSync(file) ? readFileSync(file) : null;
     known.set(address, read);
     return read;
