@@ -73,6 +73,8 @@ function toldOf({ contenders, held, conditions, interests }: Front): readonly Wr
     { path: ['conditions', 'ball', 'state'], text: ball?.state },
     { path: ['conditions', 'monitor', 'kind'], text: monitor?.kind },
     { path: ['conditions', 'monitor', 'flight'], text: monitor?.flight },
+    { path: ['interests', 'supplied'], text: interests.supplied },
+    { path: ['interests', 'sentence'], text: interests.sentence },
     { path: ['interests', 'paid_by'], text: interests.paidBy },
     { path: ['interests', 'commission_or_gifts'], text: interests.commissionOrGifts },
     { path: ['interests', 'seen_before'], text: interests.seenBefore },

@@ -456,8 +456,7 @@ describe('what is told beside the shots', () => {
       front: {
         held: '{shaft: one proven 60 g shaft, length: 45.25 in, loft: 9°, also: {headcover: a must-have}}',
         conditions: '{place: "indoors, the best bay by far", surface: mat}',
-        interests:
-          '{paid_by: the shop, commission_or_gifts: "none, we are independent", seen_before: nobody}',
+        interests: '{paid_by: the shop, commission_or_gifts: none, seen_before: an impartial friend}',
       },
     });
     expect(found.map(({ kind, severity, columnName }) => [kind, severity, columnName])).toEqual([
