@@ -72,7 +72,8 @@ export function contentGate(read: SiteContent | null = null): ContentGate {
 type Shop = SiteContent['shop'];
 
 const addressOf = (shop: Shop): { site?: string; base?: string } =>
-  shop?.address == null ? {} : { site: shop.address.site, base: shop.address.base };
+  // The framework writes letters beyond ASCII as addresses do, and a sign of theirs once more.
+  shop?.address == null ? {} : { site: shop.address.site, base: decodeURI(shop.address.base) };
 
 /** The content folder read and told as `npm run build` does. @throws where it may not be published */
 function checkedContent(): SiteContent {

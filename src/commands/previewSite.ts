@@ -33,14 +33,14 @@ export async function previewSite({
     return null;
   }
   // The pages were built for the place that the shop states.
-  const base = readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/';
+  const base = decodeURI(readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/');
   const { origin, close } = await serveFolder({
     folder: outDir,
     base,
     port: port ?? usualPort,
     tries: port === null ? 21 : 1,
   });
-  const address = `${origin}${base}`;
+  const address = `${origin}${encodeURI(base)}`;
   terminal.write(`${outDir} is served at ${address}\nStop it with Ctrl-C.\n`);
   return { address, close };
 }

@@ -4,6 +4,7 @@ import { countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
 import { emptyLedger } from '../intake/ledger.ts';
+import { composedNames } from '../site/composedNames.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
 import { dropPlan, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
 import { makeReport } from '../site/makeReport.ts';
@@ -25,7 +26,7 @@ interface RecordRequest {
  * can later be held against what is shown. False where something stands in the way; then nothing is written.
  */
 export function recordLedger({ contentDir, today, terminal, drop }: RecordRequest): boolean {
-  const folder = openContentFolder(contentDir);
+  const folder = composedNames(openContentFolder(contentDir));
   const read = ledgerOf(folder);
   if (read.problems.length > 0) return refuse(read.problems, terminal);
   const ledger = read.ledger ?? emptyLedger;

@@ -11,7 +11,7 @@ export interface StaticServer {
 
 export interface Served {
   readonly folder: string;
-  /** Where the folder stands on its host, such as `/tests/`; `/` if left out. */
+  /** Where the folder stands on its host, such as `/tests/`, in plain letters; `/` if left out. */
   readonly base?: string;
   /** The first of the ports to try; any if left out. */
   readonly port?: number;
@@ -58,7 +58,7 @@ async function answer(
   }
   const path = pathOf(request.url ?? '/');
   if (path === '/' && base !== '/') {
-    response.writeHead(302, { location: base }).end();
+    response.writeHead(302, { location: encodeURI(base) }).end();
     return;
   }
   const file = path?.startsWith(base) === true ? fileAt(folder, path.slice(base.length)) : null;

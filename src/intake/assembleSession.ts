@@ -5,7 +5,7 @@ import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
 import type { Hitter } from './authored/hitter.ts';
 import type { Source } from './authored/source.ts';
 import { withoutUnseen } from './authored/unseenCharacters.ts';
-import { contenderMatcher } from './contenderNames.ts';
+import { contenderMatcher, foldedName } from './contenderNames.ts';
 import { applyExclusions, markedInFile } from './exclusionsOf.ts';
 import type { Session, Shot } from './session.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shots/shotFile.ts';
@@ -90,12 +90,11 @@ export const nameInFile = (file: string): string => (file.split('/').pop() ?? fi
 
 function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
   const [only] = hitters;
-  const folded = (name: string): string => withoutUnseen(name).trim().toLowerCase();
   const known = new Map(
-    hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [folded(name), id])),
+    hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [foldedName(name), id])),
   );
   return (name) => {
-    const found = name === null ? undefined : known.get(folded(name));
+    const found = name === null ? undefined : known.get(foldedName(name));
     if (found !== undefined) return found;
     return hitters.length === 1 && only !== undefined && name === null ? only.id : null;
   };

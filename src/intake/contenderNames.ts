@@ -1,3 +1,4 @@
+import { withoutHidden } from './authored/hiddenCharacters.ts';
 import { withoutUnseen } from './authored/unseenCharacters.ts';
 import type { Contender } from './authored/contender.ts';
 
@@ -19,7 +20,7 @@ export function contenderMatcher(contenders: readonly NamedContender[]): (name: 
 
 /** A name as a report can write it. */
 function asWritten(name: string): string {
-  return withoutUnseen(name).trim();
+  return withoutHidden(withoutUnseen(name)).normalize('NFC').trim();
 }
 
 /** Casing and runs of spaces do not tell names apart. */

@@ -8,10 +8,12 @@ export function absoluteAddress(shop: Shop | null): Absolute | null {
   if (shop === null || shop.address === null) return null;
   const { site, base } = shop.address;
   const root = `${site}${base.replace(/\/+$/, '')}`;
-  return (path) => `${root}${path}`;
+  return (path) => `${root}${encodeURI(path)}`;
 }
 
-/** An address as people write it: without the scheme and without the last slash. */
+/** An address as people write it: letters as they are, without the scheme and without the last slash. */
 export function spokenAddress(address: string): string {
-  return address.replace(/^https?:\/\//, '').replace(/\/$/, '');
+  return decodeURI(address)
+    .replace(/^https?:\/\//, '')
+    .replace(/\/$/, '');
 }

@@ -114,6 +114,7 @@ export const problemKinds = {
   'too-few-cells': { severity: 'error', title: 'A row is too short' },
   'too-many-cells': { severity: 'error', title: 'A row is too long' },
   'truncated-row': { severity: 'error', title: 'The file is cut off' },
+  'last-cell-short': { severity: 'warning', title: 'The last cell may be cut off' },
   'misaligned-row': { severity: 'error', title: 'A row has slipped by one cell' },
   'text-line-ignored': { severity: 'warning', title: 'A line of text was left out' },
   'summary-rows-ignored': { severity: 'warning', title: 'Summary rows were left out' },

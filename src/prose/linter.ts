@@ -5,19 +5,20 @@ import type { Quantity } from '../intake/authored/quantity.ts';
 import type { ProblemKind } from '../problems/kinds.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
+import { carefulProblems, quoted } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
 import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
 import { unshownEquality } from './linterEqualities.ts';
-import { isAboutCompared } from './linterNames.ts';
 import { placesIn, sentencesOf, type ProseSentence } from './linterText.ts';
-import { carefulWords, flightWords, isDenied, type CarefulWord } from './linterWords.ts';
+import { carefulWords } from './linterWords.ts';
 import type { NarrativeSource } from './narrative.ts';
+import { lintNames } from './lintNames.ts';
 import type { Telling } from './telling.ts';
 
 type Place = Partial<WholePlace> & { readonly file: string };
 
-interface LinterContext {
+export interface LinterContext {
   readonly telling: Telling;
   readonly front: Front;
   /** Whether what is found stops the build. */
@@ -37,9 +38,12 @@ export function lintNarrative(source: NarrativeSource, context: LinterContext): 
   );
 }
 
-/** Reads the title, the summary and the words of the claims in the same way; they stand on pages and in lists. */
+/**
+ * Reads the title, the summary, the question and the words of the claims in the same way; they stand on pages and in
+ * lists. Names, and what is told of the test beside its shots, are read for words to be careful with.
+ */
 export function lintAnswers(placeOf: PlaceOf, context: LinterContext): readonly Problem[] {
-  const { title, summary, claims } = context.front;
+  const { title, summary, question, claims } = context.front;
   const lint = linterFor(context);
   const read = (
     text: string,
@@ -53,10 +57,12 @@ export function lintAnswers(placeOf: PlaceOf, context: LinterContext): readonly 
   return [
     // A title may name a distance that is a purpose, not a result: "Two clubs for the 200-yard gap".
     ...read(title, ['title'], ['number-unmatched']),
+    ...read(question, ['question'], ['number-unmatched']),
     ...(summary === null ? [] : read(summary, ['summary'], [])),
     ...claims.flatMap(({ say, byAtLeast }, index) =>
       read(say, ['claims', index, 'say'], checkedAsClaims, byAtLeast),
     ),
+    ...lintNames(placeOf, context, carefulWords({ interest: hasInterest(context.front) })),
   ];
 }
 
@@ -117,27 +123,6 @@ function alikeProblems(
   ];
 }
 
-function carefulProblems(
-  { text }: ProseSentence,
-  words: readonly CarefulWord[],
-  telling: Telling,
-  placeOf: (offset: number) => Place,
-  severity: Severity,
-): Problem[] {
-  const beside = {
-    anywhere: true,
-    'of shots': flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text),
-    'of what is compared': isAboutCompared(text, telling),
-  };
-  return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, counts }) => {
-    const found = pattern.exec(text);
-    if (found === null || !beside[counts] || (mayBeDenied && isDenied(text, found.index))) return [];
-    return [
-      makeProblem(kind, placeOf(found.index), { expected, found: quoted(text, found[0]), cure, severity }),
-    ];
-  });
-}
-
 /** Whether the shop sells, borrows or is paid for anything it compares. */
 export function hasInterest({ contenders, interests }: Pick<Front, 'contenders' | 'interests'>): boolean {
   const none = /^(?:none|no|nothing)\b/i;
@@ -176,23 +161,4 @@ function unclaimed(
         : `The claim "${claim.say}" does not stand. The shots bear: ${whatTheShotsBear(claim, telling)}.`,
     severity,
   });
-}
-
-const longestQuote = 60;
-
-/** The word, and the sentence it stands in as far as it is short. */
-function quoted(sentence: string, word: string): string {
-  const whole = startOf(sentence);
-  const short = whole.length <= longestQuote ? whole : `${whole.slice(0, longestQuote).trimEnd()}...`;
-  return `"${word.replace(/\s+/g, ' ')}" in "${short}"`;
-}
-
-/** A sentence with single blanks; of a long one no more than a quotation can hold. */
-function startOf(sentence: string): string {
-  const from = sentence.trimStart();
-  const start = from
-    .slice(0, 10 * longestQuote)
-    .replace(/\s+/g, ' ')
-    .trim();
-  return start.length > longestQuote ? start : from.replace(/\s+/g, ' ').trim();
 }

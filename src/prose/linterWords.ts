@@ -136,6 +136,20 @@ const alwaysCareful: readonly CarefulWord[] = [
   ...outcomeWords,
 ];
 
+/** Words that no name is to carry into every answer and caption. What a maker calls its heads is no fault of a shop. */
+export const namingWords: readonly CarefulWord[] = [
+  ...alwaysCareful.filter(({ kind }) => kind === 'absolute-word' || kind === 'promise-made'),
+  {
+    kind: 'contest-word',
+    pattern:
+      /\bbest\b(?![- ](?:fit|fitting|sell(?:er|ing)|before)\b)|\b(?:finest|greatest|farthest|furthest|straightest)\b|\bthe (?:longest|fastest)\b|\bmost (?:accurate|consistent|forgiving|reliable|powerful)\b|\bunbeat(?:en|able)\b|\bunrival+ed\b|\bwinners?\b|\blosers?\b|\boutperform(?:s|ed)?\b|\bmust[- ]have\b|\bgame[- ]chang(?:er|ing)\b/i,
+    expected: 'a name that says what it is, and not how good: it stands in every answer',
+    cure: 'Take the praise out of the name; what the shots bear is said by the answers themselves.',
+    mayBeDenied: true,
+    counts: 'anywhere',
+  },
+];
+
 /** Words that turn what follows into something not said. */
 const denial =
   /\b(?:not|no|neither|nor|never|cannot|without|hardly|nothing|nobody|none|whether|if)\b|n['’]t\b/i;

@@ -1,4 +1,5 @@
 import type { Problem } from '../problems/problem.ts';
+import { composedNames } from './composedNames.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
 import { ledgerOf } from './ledger.ts';
@@ -15,7 +16,7 @@ export interface CheckedSite {
 
 /** Finds the problems that a build would, without drawing anything; `only` keeps to some reports. */
 export function checkedSite(root: string, only: readonly string[] = []): CheckedSite {
-  const folder = openContentFolder(root);
+  const folder = composedNames(openContentFolder(root));
   const content = readContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
   return {

@@ -2,6 +2,7 @@ import type { Shared } from '../intake/authored/shared.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { composed } from './composedNames.ts';
 import type { ContentFolder } from './contentFiles.ts';
 import { readShared } from './sharedFiles.ts';
 import { readWritten, type WrittenReport } from './writtenReport.ts';
@@ -31,8 +32,10 @@ export interface ContentList extends Omit<Content, 'shop' | 'reports'> {
 /** Looks at a content folder without reading its reports; `only` keeps to some of them. */
 export function listContent(folder: ContentFolder, only: readonly string[] = []): ContentList {
   const { shared, problems } = readShared(folder);
-  const slugs = folder.folders('reports').filter((slug) => only.length === 0 || only.includes(slug));
-  const missing = only
+  const there = folder.folders('reports');
+  const wanted = only.map(composed);
+  const slugs = [...new Set(there)].filter((slug) => wanted.length === 0 || wanted.includes(slug));
+  const missing = wanted
     .filter((slug) => !slugs.includes(slug))
     .map((slug) =>
       makeProblem(
@@ -41,7 +44,7 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
         {
           expected: 'a report of that name',
           found: null,
-          cure: `Write one of: ${folder.folders('reports').join(', ') || 'none is there yet'}.`,
+          cure: `Write one of: ${there.join(', ') || 'none is there yet'}.`,
         },
       ),
     );
@@ -50,9 +53,33 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
   return {
     shared,
     slugs,
-    problems: [...problems, ...missing, ...misplaced, ...empty],
+    problems: [...problems, ...missing, ...sameAddress(there), ...misplaced, ...empty],
     waiting: waitingFiles(folder),
   };
+}
+
+/** Reports whose addresses are one, for every host or for those that do not tell small letters from capitals. */
+function sameAddress(slugs: readonly string[]): readonly Problem[] {
+  const first = new Map<string, string>();
+  return slugs.flatMap((slug) => {
+    const other = first.get(slug.toLowerCase());
+    first.set(slug.toLowerCase(), other ?? slug);
+    if (other === undefined) return [];
+    return [
+      makeProblem(
+        'duplicate-slug',
+        { file: `reports/${slug}` },
+        {
+          expected: 'an address of its own for each report',
+          found:
+            other === slug
+              ? `two folders named ${slug}: in one of them an accent is kept apart from its letter`
+              : `${other} and ${slug}, which differ in capital letters only; many hosts take them for one`,
+          cure: 'Rename one of the two folders.',
+        },
+      ),
+    ];
+  });
 }
 
 /** What would else be passed over in silence: links in place of folders or files, and files of reports that lie in no report. */

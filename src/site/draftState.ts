@@ -2,6 +2,7 @@ import { openAnswers, type OpenAnswer } from '../intake/draft/openAnswers.ts';
 import { understand } from '../intake/draft/understood.ts';
 import { understoodLines, type UnderstoodLine } from '../intake/draft/understoodLines.ts';
 import type { Problem } from '../problems/problem.ts';
+import { composedNames } from './composedNames.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { readShared } from './sharedFiles.ts';
 import { readLooseSession } from './writtenReport.ts';
@@ -17,7 +18,7 @@ export interface DraftState {
 
 /** @param problems all that is known to be wrong with the report */
 export function draftState(root: string, slug: string, problems: readonly Problem[]): DraftState {
-  const folder = openContentFolder(root);
+  const folder = composedNames(openContentFolder(root));
   const file = `reports/${slug}/report.md`;
   const text = folder.text(file) ?? '';
   const open = openAnswers(file, text, readShared(folder).shared);

@@ -27,7 +27,8 @@ function writeOneFileEditions(folder: string, base: string, origin: string | nul
   const bytes: SiteFiles['bytes'] = (address) => {
     const found = known.get(address);
     if (found !== undefined) return found;
-    const file = join(folder, address.startsWith(base) ? address.slice(base.length) : address);
+    const path = decodeURI(address);
+    const file = join(folder, path.startsWith(base) ? path.slice(base.length) : path);
     const read = existsSync(file) ? readFileSync(file) : null;
     known.set(address, read);
     return read;

@@ -1,5 +1,5 @@
-/** Addresses of the site's own pages under its base path; `path` begins with a slash. */
+/** Addresses of the site's own pages under its base path, as typed or percent-encoded; `path` begins with a slash. */
 export function hrefIn(base: string): (path: string) => string {
-  const root = base.replace(/\/+$/, '');
+  const root = encodeURI(decodeURI(base)).replace(/\/+$/, '');
   return (path) => `${root}${path}`;
 }

@@ -2,6 +2,7 @@ import type { PlaceOf } from '../intake/authored/places.ts';
 import { readReport } from '../intake/authored/readReport.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { reportKey } from './cacheKey.ts';
+import { composedNames } from './composedNames.ts';
 import { openContentFolder, sha256, type ContentFolder } from './contentFiles.ts';
 import { ledgerOf } from './ledger.ts';
 import { makeReport, type MadeReport } from './makeReport.ts';
@@ -32,7 +33,7 @@ export interface OpenContent extends ContentList {
 }
 
 export function openContent(root: string, only: readonly string[], cached: Cached | null): OpenContent {
-  const folder = rememberedFiles(openContentFolder(root));
+  const folder = rememberedFiles(composedNames(openContentFolder(root)));
   const list = listContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
   const shared = cached === null ? null : { code: cached.code, ...sharedHashes(folder), ledger };

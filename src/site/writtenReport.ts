@@ -26,7 +26,8 @@ export interface WrittenReport {
   readonly problems: readonly Problem[];
 }
 
-const canBeAddress = /^[\p{L}\p{N}_][\p{L}\p{M}\p{N}._-]*$/u;
+/** Hosts answer the folder above with a page of the name index.html, and some take a dot at an end away. */
+const canBeAddress = /^(?!index\.x?html?$)[\p{L}\p{N}_][\p{L}\p{M}\p{N}._-]*(?<!\.)$/iu;
 
 /** Reads one report of a content folder. */
 export function readWritten(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
@@ -36,7 +37,8 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       'folder-name',
       { file: `reports/${slug}` },
       {
-        expected: 'letters, digits, hyphens, underscores and dots: the name becomes part of an address',
+        expected:
+          'letters, digits, hyphens, underscores and dots, no dot at the end, and not index.html: the name becomes part of an address',
         found: slug,
         cure: 'Rename the folder, for example to three-heads-one-shaft.',
       },

@@ -38,6 +38,11 @@ describe('refused with its place', () => {
     ['a bell in quotes', labelled('"Al\\u0007der"'), 'control-character reports/two/report.md:7'],
     ['a raw control character', labelled('Al\u0001der'), 'control-character reports/two/report.md:7'],
     ['half of a pair of surrogates', labelled('"Al\\uD800der"'), 'control-character reports/two/report.md:7'],
+    [
+      'a name that turns the direction of text',
+      labelled('"\u202Eredla"'),
+      'control-character reports/two/report.md:7',
+    ],
     ['no character at all', labelled('"Al\\uFFFEder"'), 'control-character reports/two/report.md:7'],
     [
       'a control character in the narrative',
@@ -268,16 +273,16 @@ describe('shown as text', () => {
     }
   });
 
-  test('a name that turns the direction of text stays as typed, in charts that are well-formed', () => {
-    const [own] = loadSite(contentFolder({ ...usual, ...labelled('"\u202Eredla"') })).reports;
+  test('a name that is read from the right, with its mark, stays as typed, in charts that are well-formed', () => {
+    const [own] = loadSite(contentFolder({ ...usual, ...labelled('"\u05E8\u05D0\u05E9\u200F 9"') })).reports;
     if (own === undefined) throw new Error('The report was refused.');
     const { offered } = kitOf(own);
     const [first] = offered;
     if (first === undefined) throw new Error('No chart is offered.');
     const svg = exportedSvg(own, first.figure, '0');
     expect(drawPixels(svg, 300).width).toBe(300);
-    expect(svg).toContain('\u202Eredla');
-    expect(shotsCsv(own)).toContain('\u202Eredla');
+    expect(svg).toContain('\u05E8\u05D0\u05E9\u200F 9');
+    expect(shotsCsv(own)).toContain('\u05E8\u05D0\u05E9\u200F 9');
   });
 
   test('a club whose name holds a control character in the file is the contender of that name without it', () => {

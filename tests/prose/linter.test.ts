@@ -325,3 +325,151 @@ describe('numbers in prose', () => {
     expect(kindsOf(`We noted ${written} there.`)).toEqual(known ? [] : ['number-unmatched']);
   });
 });
+
+describe('names', () => {
+  const honest: readonly string[] = [
+    'Birch Max 9°',
+    'Alder Pro',
+    'Alder LS 10.5',
+    'Birch X',
+    'Cedar 2',
+    'No. 1',
+    'Longer shaft',
+    'Shorter by half an inch',
+    'Long',
+    'Longest setting',
+    'Higher loft, 10.5°',
+    'Lighter head',
+    'Fast 60 stiff',
+    'Best-selling ball',
+    'Best fit setting',
+    "Golfer's own driver",
+    'Champion 9°',
+    'Used, about 40 rounds',
+    'Fresh grooves',
+    'Worn grooves',
+    'Waterproof cover',
+    'Tour 64 g',
+    'Hi-Launch 9',
+    'Draw setting',
+    'New ball',
+    'Range ball',
+  ];
+
+  test('that are honest pass, as label and as short name', () => {
+    const found = honest.flatMap((label) =>
+      problemsOf('', {
+        front: {
+          claims: '[]',
+          contenders:
+            `{alder: {label: ${JSON.stringify(label)}, supplied_by: our stock, sold_here: new}, ` +
+            `birch: {label: Quince, short: ${JSON.stringify(label.slice(0, 14) + ' Q')}, supplied_by: our stock, sold_here: new}, ` +
+            'cedar: {label: Cedar head, supplied_by: our used stock, sold_here: used}}',
+        },
+      }).map(({ kind, found: what }) => `${label}: ${kind} ${what}`),
+    );
+    expect(found).toEqual([]);
+  });
+
+  const named = (label: string): readonly Problem[] =>
+    problemsOf('', {
+      front: {
+        claims: '[]',
+        contenders:
+          `{alder: {label: ${JSON.stringify(label)}, supplied_by: our stock, sold_here: new}, ` +
+          'birch: {label: Birch 9°, supplied_by: our stock, sold_here: new}, ' +
+          'cedar: {label: Cedar 9°, supplied_by: our used stock, sold_here: used}}',
+      },
+    });
+
+  test.each([
+    ['Alder, proven best by far,', ['absolute-word', 'contest-word']],
+    ['The best head', ['contest-word']],
+    ['Alder, the longest driver', ['contest-word']],
+    ['Guaranteed Alder', ['absolute-word']],
+    ['Alder (you will gain yards)', ['promise-made', 'promise-made']],
+    ['The winner', ['contest-word']],
+  ])('that praise are errors: %s', (label, kinds) => {
+    expect(named(label).map(({ kind, severity }) => [kind, severity])).toEqual(
+      kinds.map((kind) => [kind, 'error']),
+    );
+  });
+
+  test('are placed, quoted, and told what to do', () => {
+    const [first, second] = named('Alder, proven best by far,');
+    expect(first).toMatchObject({
+      columnName: 'contenders.alder.label',
+      found: '"proven" in "Alder, proven best by far,"',
+    });
+    expect(second).toMatchObject({
+      columnName: 'contenders.alder.label',
+      expected: 'a name that says what it is, and not how good: it stands in every answer',
+      found: '"best" in "Alder, proven best by far,"',
+      cure: 'Take the praise out of the name; what the shots bear is said by the answers themselves.',
+    });
+    const short = 'label: Alder 9°, short: Best by far';
+    const contenders = `{alder: {${short}, supplied_by: our stock, sold_here: new}, birch: {label: Birch 9°, supplied_by: our stock, sold_here: new}, cedar: {label: Cedar 9°, supplied_by: our used stock, sold_here: used}}`;
+    expect(
+      problemsOf('', { front: { claims: '[]', contenders } }).map(({ columnName }) => columnName),
+    ).toEqual(['contenders.alder.short', 'contenders.alder.short']);
+    expect(problemsOf('', { front: { varied: 'best head' } })).toMatchObject([
+      { kind: 'contest-word', severity: 'error', columnName: 'varied' },
+    ]);
+  });
+});
+
+describe('the question', () => {
+  test.each([
+    'Does either new head carry farther than the used one?',
+    'Which of these heads carries farther for a middling swing?',
+    'Does one of three shafts in the same driver head carry farther for golfers of different speed?',
+    'How much spin does a 56-degree wedge lose from wet rough as its grooves wear?',
+    'How much farther does Alder carry than Cedar?',
+    'Is a dearer ball always longer?',
+    'Is Alder really the best of the three for this golfer?',
+    'Which head is the most forgiving?',
+    'Does the range ball fall short of a new one with a 7-iron?',
+    'Is either head better from the turf?',
+    'Does any of the five new heads carry farther than the one that we already sell the most of?',
+    'What does half an inch of length do to ball speed?',
+    'Can a 4-hybrid replace a long iron for 180 yards?',
+    'Whether Alder carries farther than Birch',
+  ])('may ask: %s', (question) => {
+    expect(problemsOf('', { front: { question: JSON.stringify(question) } })).toEqual([]);
+  });
+
+  test.each([
+    ['Birch carries farther than Cedar', 'warning'],
+    ['Why is Alder the best by far?', 'error'],
+    ['You will gain ten yards with Alder.', 'warning'],
+  ])('may not answer: %s', (question, severity) => {
+    const found = problemsOf('', { front: { claims: '[]', question: JSON.stringify(question) } });
+    expect(found.length).toBeGreaterThan(0);
+    expect(found.every((problem) => problem.columnName === 'question')).toBe(true);
+    expect(found[0]?.severity).toBe(severity);
+  });
+});
+
+describe('what is told beside the shots', () => {
+  test('is read for words to be careful with', () => {
+    const found = problemsOf('', {
+      front: {
+        held: '{shaft: one proven 60 g shaft, length: 45.25 in, loft: 9°, also: {headcover: a must-have}}',
+        conditions: '{place: "indoors, the best bay by far", surface: mat}',
+        interests: '{paid_by: the shop, commission_or_gifts: none, seen_before: an impartial friend}',
+      },
+    });
+    expect(found.map(({ kind, severity, columnName }) => [kind, severity, columnName])).toEqual([
+      ['absolute-word', 'warning', 'held.shaft'],
+      ['contest-word', 'warning', 'held.also.headcover'],
+      ['absolute-word', 'warning', 'conditions.place'],
+      ['independence-claimed', 'warning', 'interests.seen_before'],
+    ]);
+  });
+
+  test('passes as fitters write it', () => {
+    const held =
+      '{shaft: one 60 g stiff shaft moved across, length: 45.25 in, loft: 9°, condition: "used, wears a new grip", notes: "longer hosel than Birch; lofts never measured by us"}';
+    expect(problemsOf('', { front: { held } })).toEqual([]);
+  });
+});

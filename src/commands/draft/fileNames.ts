@@ -8,6 +8,7 @@ export function fileNames(
     // What a report refuses as a path: the start of one elsewhere, and marks that other systems keep for themselves.
     const plain =
       name
+        .normalize('NFC')
         .replace(/[\\/:*?"<>|\u0000-\u001f]/g, '-')
         .replace(/^[~.\s]+/, '')
         .trim() || 'session.csv';

@@ -3,6 +3,7 @@ import { openPlan, type OpenPlan } from '../../intake/plan/openPlan.ts';
 import { readOrderSheet, type OrderSheet } from '../../intake/plan/readOrderSheet.ts';
 import { withWarmUps } from '../../intake/plan/withWarmUps.ts';
 import type { ShotFileOptions } from '../../intake/shots/shotFile.ts';
+import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sharedFiles.ts';
 
@@ -32,7 +33,7 @@ export function openPlans(contentDir: string, warmUps: number): readonly PlanAtH
     const plan = text === null ? null : openPlan(slug, text, shared);
     if (plan === null) return [];
     const { orderSheet, options } = looseAnswers(file, plan.text);
-    const bytes = orderSheet === null ? null : folder.bytes(`reports/${slug}/${orderSheet}`);
+    const bytes = orderSheet === null ? null : composedNames(folder).bytes(`reports/${slug}/${orderSheet}`);
     const sheetFile = `reports/${slug}/${orderSheet ?? ''}`;
     const longer =
       bytes === null || warmUps === 0

@@ -12,6 +12,7 @@ import { hittingSheet } from '../../kit/hittingSheet.ts';
 import { problemTable } from '../../problems/table.ts';
 import { visible } from '../../problems/visible.ts';
 import { listed } from '../../prose/words.ts';
+import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { ledgerFile, ledgerJson, ledgerOf, planHash } from '../../site/ledger.ts';
 import { readContent } from '../../site/contentList.ts';
@@ -46,7 +47,7 @@ const sheetFile = 'hitting-sheet.html';
  */
 export async function planCommand(request: PlanRequest): Promise<number> {
   const { contentDir, options, asker, terminal } = request;
-  const folder = openContentFolder(contentDir);
+  const folder = composedNames(openContentFolder(contentDir));
   const { ledger, problems } = ledgerOf(folder);
   if (problems.length > 0) {
     terminal.writeError(`${problemTable(problems, { colour: terminal.colour, width: terminal.width })}\n`);

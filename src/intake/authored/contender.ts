@@ -1,5 +1,6 @@
-import { amount, answer, isoDate, oneOf, text } from './answers.ts';
+import { amount, isoDate, oneOf, text } from './answers.ts';
 import { oneOrMore } from './collections.ts';
+import { nameOf } from './nameAnswer.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
 import type { Schema } from './trouble.ts';
@@ -31,13 +32,8 @@ export interface Contender extends ContenderAnswers {
 const longestShort = 16;
 
 export const contenderAnswers: Schema<ContenderAnswers> = strict({
-  label: text('the name for readers'),
-  short: answer(
-    `a short name of ${longestShort} characters at most`,
-    (typed) => ([...typed].length <= longestShort && typed !== '' ? typed : null),
-    'Shorten it; it is used in charts where the label is too long.',
-    `text of ${longestShort} characters at most`,
-  )
+  label: nameOf({ what: 'the name for readers' }),
+  short: nameOf({ what: 'a short name', longest: longestShort })
     .describe('the name where a chart has no room for the label')
     .exactOptional(),
   match: oneOrMore(text('a name in the CSV'), 'the names in the CSV')

@@ -1,4 +1,7 @@
+import type { Contender } from './contender.ts';
+import { withoutHidden } from './hiddenCharacters.ts';
 import { idsIn } from './idsIn.ts';
+import { asDrawn } from './lookAlikes.ts';
 import { isBlock, type Block, type Path } from './tree.ts';
 import { invalid, type Trouble } from './trouble.ts';
 
@@ -25,33 +28,69 @@ export function contenderCount(tree: Block): Trouble[] {
   return troubles;
 }
 
+/** A contender as far as its names go; `path` leads to its answers. */
+interface Named {
+  readonly id: string;
+  readonly path: Path;
+  readonly answers: Readonly<Record<'label' | 'short' | 'match', unknown>>;
+}
+
 /**
  * Two contenders under one name could not be told apart, on the page or in the CSV. Ids, labels and short names are
- * matched in any casing, names under `match` as raw text.
+ * matched in any casing and by their looks, names under `match` as raw text.
+ *
+ * @param sheets contenders that have a file of their own, for a report that lists them by id
  */
-export function sameNames(tree: Block): Trouble[] {
-  const contenders = tree['contenders'];
-  if (!isBlock(contenders)) return [];
-  const owners = new Map<string, string>();
+export function sameNames(tree: Block, sheets: ReadonlyMap<string, Contender | null> = new Map()): Trouble[] {
+  const named = namedIn(tree['contenders'], sheets);
+  const owners = new Map<string, { readonly id: string; readonly name: string }>();
   const troubles: Trouble[] = [];
-  const claim = (path: Path, id: string, name: unknown, spelled: string): void => {
+  const claim = ({ id, path }: Named, key: string, name: unknown, spelled: string): void => {
     if (typeof name !== 'string' || name === '') return;
     const other = owners.get(spelled);
-    if (other !== undefined && other !== id) {
-      const cure = `Change one of the two; ${other} goes by that name already.`;
-      troubles.push(invalid(path, 'a name that no other contender has', name, cure));
-    } else owners.set(spelled, id);
-  };
-  for (const id of Object.keys(contenders)) owners.set(`loose ${folded(id)}`, id);
-  for (const [id, answers] of Object.entries(contenders)) {
-    if (!isBlock(answers)) continue;
-    for (const key of ['label', 'short']) {
-      claim(['contenders', id, key], id, answers[key], `loose ${folded(String(answers[key]))}`);
+    if (other === undefined || other.id === id) {
+      owners.set(spelled, { id, name });
+      return;
     }
-    for (const name of [answers['match'] ?? []].flat())
-      claim(['contenders', id, 'match'], id, name, `raw ${String(name)}`);
+    const same = folded(other.name) === folded(name);
+    troubles.push(
+      invalid(
+        [...path, key],
+        'a name that no other contender has',
+        same ? name : `${name} beside ${other.name}, which look the same`,
+        `Change one of the two; ${other.id} goes by that name already.`,
+      ),
+    );
+  };
+  for (const { id } of named) owners.set(`loose ${looks(id)}`, { id, name: id });
+  for (const each of named) {
+    const { label, short, match } = each.answers;
+    claim(each, 'label', label, `loose ${looks(String(label))}`);
+    claim(each, 'short', short, `loose ${looks(String(short))}`);
+    for (const name of [match ?? []].flat()) claim(each, 'match', name, `raw ${String(name)}`);
   }
   return troubles;
 }
 
-const folded = (name: string): string => name.trim().replace(/\s+/g, ' ').toLowerCase();
+function namedIn(
+  contenders: Block[string] | undefined,
+  sheets: ReadonlyMap<string, Contender | null>,
+): readonly Named[] {
+  if (Array.isArray(contenders)) {
+    return contenders.flatMap((id, index): Named[] => {
+      const sheet = typeof id === 'string' ? sheets.get(id) : undefined;
+      if (sheet == null) return [];
+      const { label, short, match } = sheet;
+      return [{ id: sheet.id, path: ['contenders', index], answers: { label, short, match } }];
+    });
+  }
+  if (!isBlock(contenders)) return [];
+  return Object.entries(contenders).map(([id, answers]) => {
+    const { label, short, match } = isBlock(answers) ? answers : {};
+    return { id, path: ['contenders', id], answers: { label, short, match } };
+  });
+}
+
+const folded = (name: string): string => name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase();
+
+const looks = (name: string): string => folded(asDrawn(withoutHidden(name)));

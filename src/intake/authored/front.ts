@@ -10,6 +10,7 @@ import { corrections, replies, type Correction, type Reply } from './corrections
 import { exclusions, type ExclusionEntry } from './exclusions.ts';
 import { hitterAnswers, type Hitter, type HitterAnswers } from './hitter.ts';
 import { interestAnswers, type InterestAnswers, type Interests } from './interests.ts';
+import { nameOf } from './nameAnswer.ts';
 import { plainId } from './plainId.ts';
 import { plan, type Plan } from './plan.ts';
 import { better, matters, primary, type Better } from './primary.ts';
@@ -110,7 +111,7 @@ const contenders = schemaOf(takesOf(contenderMap), (answer): Understood<FrontAns
 );
 
 export const frontAnswers: Schema<FrontAnswers> = strict({
-  title: text('the title of the report'),
+  title: nameOf({ what: 'the title of the report' }),
   date: isoDate.describe('the day of the session'),
   published: isoDate.describe('the day of publication').exactOptional(),
   summary: text('a summary in one or two sentences').exactOptional(),
@@ -128,7 +129,7 @@ export const frontAnswers: Schema<FrontAnswers> = strict({
     .exactOptional(),
   invented_data: yesOrNo.describe('`yes` prints "Invented data" on the page').exactOptional(),
   question: text('what the test set out to answer, in one sentence'),
-  varied: text('the one thing that differs: head, shaft, ball, loft, grooves'),
+  varied: nameOf({ what: 'the one thing that differs: head, shaft, ball, loft, grooves' }),
   held: sheet.describe('what was the same for all').exactOptional(),
   contenders: contenders.describe('what is compared'),
   primary: primary.describe('the metric, two at most, that was chosen before hitting'),

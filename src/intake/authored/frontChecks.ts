@@ -1,3 +1,4 @@
+import type { Contender } from './contender.ts';
 import { contenderCount, sameNames } from './contenderChecks.ts';
 import { claimNames, exclusionNames } from './referenceChecks.ts';
 import { isBlock, isUnanswered, type Block } from './tree.ts';
@@ -6,11 +7,13 @@ import { invalid, type Trouble } from './trouble.ts';
 /**
  * What one answer of the front matter says about another. Works on the answers as typed, so that these problems
  * are shown together with those of single answers.
+ *
+ * @param sheets contenders that have a file of their own
  */
-export function frontChecks(tree: Block): Trouble[] {
+export function frontChecks(tree: Block, sheets: ReadonlyMap<string, Contender | null>): Trouble[] {
   return [
     ...contenderCount(tree),
-    ...sameNames(tree),
+    ...sameNames(tree, sheets),
     ...hitterCount(tree),
     ...statusAnswers(tree),
     ...exclusionNames(tree),

@@ -35,7 +35,7 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
   const read = readWith(frontAnswers, tree);
   const troubles = [
     ...('troubles' in read ? read.troubles : []),
-    ...frontChecks(tree),
+    ...frontChecks(tree, shared.contenders),
     ...interestChecks(tree, shared.shop?.interests ?? {}),
     ...sheetsMissing(tree, shared),
   ];

@@ -20,7 +20,8 @@ export const fileInside: Schema<string> = schemaOf(
         cure: 'Write the name of the file.',
       });
     }
-    const path = typed.trim();
+    // Some disks keep an accent apart from its letter: the same name to the eye.
+    const path = typed.trim().normalize('NFC');
     const leaves = /^([/~]|[a-z]:|[a-z]+:\/\/)/i.test(path) || path.includes('\\') || path.includes('\0');
     if (leaves || path.split('/').some((step) => step === '..' || step === '.' || step === '')) {
       const cure = 'Put the file beside report.md and write its name alone.';

@@ -7,12 +7,7 @@ import { matters } from './primary.ts';
 import type { Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
 import type { Schema } from './trouble.ts';
-
-/** Where the site stands: `site` without a slash at its end, `base` with one at both ends. */
-export interface Address {
-  readonly site: string;
-  readonly base: string;
-}
+import { webAddress, type Address } from './webAddress.ts';
 
 export interface ShopDefaults {
   readonly units: 'yards' | 'metres';
@@ -38,22 +33,6 @@ export interface Shop {
 export interface Reuse {
   readonly terms?: string;
   readonly credit?: string;
-}
-
-const webAddress: Schema<Address> = answer(
-  'the address of the published site, such as https://reports.example/tests/',
-  readAddress,
-  'Write it from https:// on, without anything after a ? or #.',
-  'a web address, such as `https://reports.example/tests/`',
-).describe(
-  'where the site will stand, with its folder if it has one; feeds, e-mail editions and sitemap need it',
-);
-
-function readAddress(typed: string): Address | null {
-  if (!/^https?:\/\//i.test(typed) || !URL.canParse(typed)) return null;
-  const url = new URL(typed);
-  if (url.search !== '' || url.hash !== '' || url.username !== '' || url.password !== '') return null;
-  return { site: url.origin, base: url.pathname.endsWith('/') ? url.pathname : `${url.pathname}/` };
 }
 
 const languageTag: Schema<string> = answer(

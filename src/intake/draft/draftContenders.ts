@@ -1,4 +1,5 @@
 import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
+import { withoutHidden } from '../authored/hiddenCharacters.ts';
 import { ask, comment } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
 import type { FoundName } from './understood.ts';
@@ -34,7 +35,7 @@ function contender(id: string, { name, spellings }: FoundName, first: boolean): 
   const label = /^not recorded$/i.test(name) ? `"${name}"` : name;
   return [
     `  ${id}:`,
-    `    label: ${yamlScalar(label)}`,
+    `    label: ${yamlScalar(withoutHidden(label))}`,
     `    match: ${yamlList(spellings)}`,
     ...([...name].length > longestShort
       ? ask({

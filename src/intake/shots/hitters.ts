@@ -1,15 +1,23 @@
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
-import { firstSpelling, nameText, noSpellings, type Spellings } from './names.ts';
-import type { Table } from './table.ts';
+import { firstSpelling, namesForBlanks, nameText, noSpellings, type Spellings } from './names.ts';
+import type { Table, TableRow } from './table.ts';
 
 /** Who hit each row; null where the file does not say. */
 export function readHitters(table: Table, spellings: Spellings): readonly (string | null)[] {
   const [index] = table.columns.roles.get('hitter') ?? [];
-  return table.rows.map(({ cells, line, block }) => {
+  const cellOf = ({ cells }: TableRow): string => {
     const cell = index === undefined ? '' : nameText(cells[index] ?? '');
-    if (cell !== '' && !isMissingMark(cell)) return firstSpelling(cell, line, spellings);
-    return block.hitter === null ? null : firstSpelling(block.hitter, line, spellings);
+    return isMissingMark(cell) ? '' : cell;
+  };
+  const holding = namesForBlanks(table, 'hitter', cellOf);
+  return table.rows.map((row) => {
+    const cell = cellOf(row);
+    if (cell !== '') return firstSpelling(cell, row.line, spellings);
+    const { hitter } = row.block;
+    return hitter !== null && holding.has(nameText(hitter))
+      ? firstSpelling(hitter, row.line, spellings)
+      : null;
   });
 }
 

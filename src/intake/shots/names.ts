@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
-import type { Table } from './table.ts';
+import type { Table, TableRow } from './table.ts';
 
 /** A name as it counts: outer spaces off, inner runs of spaces, no-break ones too, as one. */
 export const nameText = (cell: string): string => cell.replace(/\s+/g, ' ').trim();
@@ -139,31 +139,50 @@ export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report
   }
 }
 
+/**
+ * Names in lines above the headings that hold for blank cells below them: none of the rows that such a line stands
+ * above may name another, or the blank could mean either.
+ */
+export function namesForBlanks(
+  { rows }: Table,
+  who: 'club' | 'hitter',
+  nameOf: (row: TableRow) => string,
+): ReadonlySet<string> {
+  const stated = (row: TableRow): string => nameText(row.block[who] ?? '');
+  const contradicted = new Set(
+    rows
+      .filter((row) => nameOf(row) !== '' && nameOf(row).toLowerCase() !== stated(row).toLowerCase())
+      .map(stated),
+  );
+  return new Set(rows.map(stated).filter((name) => name !== '' && !contradicted.has(name)));
+}
+
 /** Reads a column of names: blanks are filled from above only where that is plainly meant. */
 export function readClubs(table: Table, spellings: Spellings, report: Report): readonly (string | null)[] {
   const [index] = table.columns.roles.get('club') ?? [];
   const columnName = index === undefined ? null : (table.rows[0]?.block.headings[index]?.text ?? null);
-  const cellOf = (row: number): string => {
-    const cell = index === undefined ? '' : nameText(table.rows[row]?.cells[index] ?? '');
+  const cellOf = ({ cells }: TableRow): string => {
+    const cell = index === undefined ? '' : nameText(cells[index] ?? '');
     return isMissingMark(cell) ? '' : cell;
   };
-  const blanks = table.rows.filter((row, at) => cellOf(at) === '' && row.block.club === null).length;
+  const holding = namesForBlanks(table, 'club', cellOf);
+  const blanks = table.rows.filter((row) => cellOf(row) === '' && row.block.club === null).length;
   const rule = blanks > 0 && 2 * blanks >= table.rows.length;
   let above: string | null = null;
   let filled = 0;
   let firstFilled: number | null = null;
   let aboveBlock = table.rows[0]?.block.headings;
-  const clubs = table.rows.map((row, at) => {
+  const clubs = table.rows.map((row) => {
     if (row.block.headings !== aboveBlock) above = null;
     aboveBlock = row.block.headings;
-    const cell = cellOf(at);
-    if (cell !== '' && index !== undefined) {
+    if (cellOf(row) !== '' && index !== undefined) {
       above = firstSpelling(row.cells[index] ?? '', row.line, spellings);
       return above;
     }
-    if (row.block.club !== null) return firstSpelling(row.block.club, row.line, spellings);
+    const { club } = row.block;
+    if (club !== null && holding.has(nameText(club))) return firstSpelling(club, row.line, spellings);
     if (index === undefined) return null;
-    if (rule && above !== null) {
+    if (club === null && rule && above !== null) {
       filled += 1;
       firstFilled ??= row.line;
       return above;
@@ -173,7 +192,10 @@ export function readClubs(table: Table, spellings: Spellings, report: Report): r
       { line: row.line, column: index + 1, columnName },
       {
         expected: 'the name of the club',
-        found: null,
+        found:
+          club === null
+            ? null
+            : `a blank; the line above the headings says "${club}", other rows name others`,
         cure: 'write the club into that cell, or delete the row and say so in the report',
       },
     );

@@ -3,6 +3,7 @@ import { collectProblems } from './collector.ts';
 import { reportUnmatchedOverrides } from './columns.ts';
 import { decodeFile } from './decodeFile.ts';
 import { findDelimiter } from './delimiter.ts';
+import { reportCutCell } from './lastCell.ts';
 import { layOut } from './layout.ts';
 import { spacesJoined } from './texts.ts';
 import { withTitlesAsClubs } from './titles.ts';
@@ -88,6 +89,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   const blocks = withTitlesAsClubs(layout.blocks, report);
   const tables = gatherTables(blocks, options, cut, report);
   reportDamage(found, tables, delimiter, report);
+  if (cut) reportCutCell(tables, found.records.at(-1), report);
   reportUnmatchedOverrides(blocks, options, report);
   const rows = readRows(tables, blocks, report);
   const broken = found.unclosedQuote !== null || found.tooLong !== null;

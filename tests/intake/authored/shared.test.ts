@@ -74,13 +74,57 @@ describe('shop.yaml', () => {
     ]);
   });
 
+  const fromTheStart = 'Write it from https:// on, without anything after a ? or #.';
+  const plain =
+    'Write folders with letters, digits and hyphens only, without blanks, percent signs and slashes that are written as %2F.';
   test.each([
-    'ftp://reports.example',
-    'javascript:alert(1)',
-    'https://user:pw@reports.example',
-    'https://reports.example/?a=b',
-  ])('refuses %s as an address', (address) => {
-    expect(readShop('shop.yaml', `name: x\naddress: ${address}\n`).shop).toBeNull();
+    ['ftp://reports.example', fromTheStart],
+    ['javascript:alert(1)', fromTheStart],
+    ['https://reports.example/?a=b', fromTheStart],
+    ['https://reports.example/#top', fromTheStart],
+    [
+      'https://user:pw@reports.example',
+      'Write it without a name and a password: every page would show them.',
+    ],
+    ['https://reports.example/a b/', plain],
+    ['https://reports.example/a%20b/', plain],
+    ['https://reports.example/a%2Fb/', plain],
+    ['https://reports.example/a%5Cb/', plain],
+    ['https://reports.example/a%3Fb/', plain],
+    ['https://reports.example/100%25/', plain],
+    ['https://reports.example/%E4/', plain],
+    ['https://reports.example/<b>/', plain],
+    [
+      'https://reports.example/tests/index.html',
+      'Write the folder that the site stands in, not one of its pages: https://reports.example/tests/',
+    ],
+    [
+      'https://reports.example/Index.HTM',
+      'Write the folder that the site stands in, not one of its pages: https://reports.example/',
+    ],
+  ])('refuses %s as an address', (address, cure) => {
+    const { shop: none, problems } = readShop('shop.yaml', `name: x\naddress: '${address}'\n`);
+    expect(none).toBeNull();
+    expect(problems.map((problem) => [problem.kind, problem.cure])).toEqual([['value-invalid', cure]]);
+  });
+
+  test.each([
+    ['https://reports.example', 'https://reports.example', '/'],
+    ['https://reports.example/tests', 'https://reports.example', '/tests/'],
+    ['https://reports.example//tests///a/', 'https://reports.example', '/tests/a/'],
+    ['https://reports.example/a/../b/./', 'https://reports.example', '/b/'],
+    ['HTTPS://REPORTS.Example:443/Tests/', 'https://reports.example', '/Tests/'],
+    ['http://192.0.2.7:8080/', 'http://192.0.2.7:8080', '/'],
+    ['https://größe.example/größe/', 'https://xn--gre-6ka8i.example', '/gr%C3%B6%C3%9Fe/'],
+    ['https://reports.example/gr%c3%b6%C3%9Fe', 'https://reports.example', '/gr%C3%B6%C3%9Fe/'],
+    ['https://reports.example/gro\u0308ße', 'https://reports.example', '/gr%C3%B6%C3%9Fe/'],
+    ['https://reports.example/gro%CC%88ße', 'https://reports.example', '/gr%C3%B6%C3%9Fe/'],
+    ['https://reports.example/v2.1/~tests/', 'https://reports.example', '/v2.1/~tests/'],
+  ])('takes %s as an address', (address, site, base) => {
+    expect(readShop('shop.yaml', `name: x\naddress: '${address}'\n`)).toMatchObject({
+      shop: { address: { site, base } },
+      problems: [],
+    });
   });
 });
 

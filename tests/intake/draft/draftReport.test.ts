@@ -6,6 +6,8 @@ import { readShop } from '../../../src/intake/authored/readShop.ts';
 import { nothingShared, type Shared } from '../../../src/intake/authored/shared.ts';
 import { draftReport } from '../../../src/intake/draft/draftReport.ts';
 import { understand } from '../../../src/intake/draft/understood.ts';
+import { isEmptyToTheEye, withoutHidden } from '../../../src/intake/authored/hiddenCharacters.ts';
+import { foreignLetterIn } from '../../../src/intake/authored/lookAlikes.ts';
 import { readShotFile } from '../../../src/intake/shots/readShotFile.ts';
 import type { ShotFile } from '../../../src/intake/shots/shotFile.ts';
 import { answered } from './answered.ts';
@@ -58,6 +60,8 @@ describe('a draft with its blanks filled in', () => {
             const { contenders, nameless, hitters: found } = understand([shotFile]);
             // What the file itself gets wrong, or what no report may hold, no draft can mend.
             fc.pre(shotFile.problems.every(({ severity }) => severity !== 'error'));
+            fc.pre(contenders.every((each) => foreignLetterIn(each.name) === null));
+            fc.pre(contenders.every((each) => !isEmptyToTheEye(each.name)));
             fc.pre(contenders.length >= 2 && (nameless === 0 || found.length === 0));
             drafted += 1;
             const text = answered(file, draftOf([shotFile]), { every });
@@ -68,7 +72,7 @@ describe('a draft with its blanks filled in', () => {
             expect(session.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
             expect(session.session.shots).toHaveLength(shotFile.rows.length);
             expect(source.front.contenders.map(({ label }) => label)).toEqual(
-              contenders.map((each) => each.name),
+              contenders.map((each) => withoutHidden(each.name)),
             );
           },
         ),

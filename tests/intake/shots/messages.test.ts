@@ -28,6 +28,7 @@ const files: Readonly<Record<string, string | readonly number[]>> = {
   'too-few-cells': headings + '1,Alder,155.1,248.2\n' + good,
   'too-many-cells': headings + '1,Alder,155.1,2,248.2,-3.1\n' + good,
   'truncated-row': headings + good + '5,Alder,15',
+  'last-cell-short': headings + good + '5,Alder,155.2,249.6,1',
   'misaligned-row': 'Club,Spin Rate (rpm),Carry (yd),Note\nAlder,2,765,245.1\n',
   'no-shots': headings,
   'text-line-ignored': headings + good + 'End of report\n',
@@ -148,6 +149,11 @@ it('are plain, placed, and say what to do', () => {
       expected: 5 cells and a line end
       found: 3 cells, then the file stops
       Export the session again: more shots may be missing.
+    last-cell-short (warning) line 6, cell 5
+      expected: a last cell as long as those above it (1.1), and a line end
+      found: 1, then the file stops
+      Compare this cell with the device; if something is missing, export the session again. If it is whole, end the line with Enter.
+      reader: The session file stops without a line end in its last row, which may lack a digit.
     misaligned-row (error) line 2, cell 2
       expected: one number, perhaps 2765
       found: 2 and 765 in two cells

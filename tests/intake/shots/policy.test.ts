@@ -376,6 +376,30 @@ describe('names, marks and times', () => {
     expect(summary('Club,Carry (yd)\nAlder,240.1\nAlder,240.2\n,240.3\n')).toBe('reject 3 club-missing');
   });
 
+  it('take the name above the headings for blank cells only where no row below it names another', () => {
+    const above = (rows: string): string => `Club: Alder\nClub,Carry (yd)\n${rows}`;
+    expect(column(above(',240.1\n,240.2\n'), 'club')).toEqual(['Alder', 'Alder']);
+    expect(column(above('alder,240.1\n,240.2\n'), 'club')).toEqual(['alder', 'alder']);
+    expect(summary(above('Birch,240.1\n,240.2\nBirch,240.3\n'))).toBe('reject 3 club-missing');
+    expect(summary(above('Alder,240.1\nBirch,240.2\n,240.3\n'))).toBe('reject 3 club-missing');
+    // Also where blanks are the rule: it could be the name above the headings or the one in the row above.
+    expect(summary(above('Birch,240.1\n,240.2\n,240.3\n'))).toBe('reject 3 club-missing club-missing');
+    // And under headings that stand once more below it.
+    expect(summary(above('Birch,240.1\nClub,Carry (yd)\n,240.2\n'))).toBe('reject 2 club-missing');
+    const { problems } = readShotFile('s.csv', new TextEncoder().encode(above('Birch,240.1\n,240.2\n')));
+    expect(problems).toMatchObject([
+      {
+        line: 4,
+        column: 1,
+        found: 'a blank; the line above the headings says "Alder", other rows name others',
+      },
+    ]);
+    const hitters = 'Player: One\nPlayer,Club,Carry (yd)\nTwo,Alder,240.1\n,Alder,240.2\n';
+    expect(summary(hitters)).toBe('accept-with-warning 2 hitter-missing');
+    expect(column(hitters, 'hitter')).toEqual(['Two', null]);
+    expect(column(hitters.replace('Two', ''), 'hitter')).toEqual(['One', 'One']);
+  });
+
   it('count a repeated row once, and keep equal numbers under another number', () => {
     expect(summary(`${headings}${three}3,Birch,156.3,251.4,0.5\n`)).toBe(
       'accept-with-warning 3 duplicate-shots-removed',

@@ -1,0 +1,89 @@
+import type { Front } from '../intake/authored/front.ts';
+import type { PlaceOf } from '../intake/authored/places.ts';
+import type { Sheet } from '../intake/authored/sheet.ts';
+import type { Path } from '../intake/authored/tree.ts';
+import type { Problem, Severity } from '../problems/problem.ts';
+import { carefulProblems } from './carefulProblems.ts';
+import { sentencesOf } from './linterText.ts';
+import { namingWords, type CarefulWord } from './linterWords.ts';
+import type { Telling } from './telling.ts';
+
+interface Written {
+  readonly path: Path;
+  readonly text: string | undefined;
+}
+
+/**
+ * Reads labels, short names and the noun of what differs for praise: they stand in every answer and caption, so praise
+ * in them is an error. What is told of builds, conditions and interests is read for words to be careful with.
+ */
+export function lintNames(
+  placeOf: PlaceOf,
+  { front, telling, strict }: { readonly front: Front; readonly telling: Telling; readonly strict: boolean },
+  words: readonly CarefulWord[],
+): readonly Problem[] {
+  const read = (
+    written: readonly Written[],
+    own: readonly CarefulWord[],
+    severity: Severity,
+  ): readonly Problem[] =>
+    written.flatMap(({ path, text }) =>
+      sentencesOf(text ?? '').flatMap((sentence) =>
+        carefulProblems(sentence, own, telling, () => placeOf(path), severity),
+      ),
+    );
+  return [
+    ...read(namesIn(front), namingWords, 'error'),
+    ...read(asked(front), namingWords, 'error'),
+    ...read(toldOf(front), words, strict ? 'error' : 'warning'),
+  ];
+}
+
+function namesIn({ varied, contenders }: Front): readonly Written[] {
+  return [
+    { path: ['varied'], text: varied },
+    ...contenders.flatMap(({ id, label, short }) => [
+      { path: ['contenders', id, 'label'], text: label },
+      { path: ['contenders', id, 'short'], text: short },
+    ]),
+  ];
+}
+
+/** A question that takes its answer for granted, as the statement that it is. */
+function asked({ question }: Front): readonly Written[] {
+  return /^(?:why|by how much|how (?:much|many|far))\b/i.test(question)
+    ? [{ path: ['question'], text: question.replaceAll('?', '.') }]
+    : [];
+}
+
+function toldOf({ contenders, held, conditions, interests }: Front): readonly Written[] {
+  const { ball, monitor } = conditions;
+  return [
+    ...inSheet(['held'], held),
+    ...contenders.flatMap(({ id, suppliedBy, build }) => [
+      { path: ['contenders', id, 'supplied_by'], text: suppliedBy },
+      ...inSheet(['contenders', id, 'build'], build ?? {}),
+    ]),
+    ...(['place', 'surface', 'tee', 'target'] as const).map((key) => ({
+      path: ['conditions', key],
+      text: conditions[key],
+    })),
+    { path: ['conditions', 'ball'], text: ball?.description },
+    { path: ['conditions', 'ball', 'model'], text: ball?.model },
+    { path: ['conditions', 'ball', 'state'], text: ball?.state },
+    { path: ['conditions', 'monitor', 'kind'], text: monitor?.kind },
+    { path: ['conditions', 'monitor', 'flight'], text: monitor?.flight },
+    { path: ['interests', 'supplied'], text: interests.supplied },
+    { path: ['interests', 'sentence'], text: interests.sentence },
+    { path: ['interests', 'paid_by'], text: interests.paidBy },
+    { path: ['interests', 'commission_or_gifts'], text: interests.commissionOrGifts },
+    { path: ['interests', 'seen_before'], text: interests.seenBefore },
+  ];
+}
+
+function inSheet(path: Path, { also = {}, ...items }: Sheet): readonly Written[] {
+  return [
+    ...Object.entries(items).map(([key, text]) => ({ path: [...path, key], text })),
+    ...Object.entries(also).map(([key, text]) => ({ path: [...path, 'also', key], text })),
+  ];
+}
