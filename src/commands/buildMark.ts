@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { isRunning } from './isRunning.ts';
 
 /** What an earlier mark says of the copies of pages that Astro keeps. */
 export type MarkFound =
@@ -35,14 +36,4 @@ function markIn(file: string, now: number): MarkFound {
   const builder = Number(readFileSync(file, 'utf8'));
   const young = now - statSync(file).mtimeMs < longest;
   return young && builder !== process.pid && isRunning(builder) ? 'in-use' : 'left-behind';
-}
-
-function isRunning(process_: number): boolean {
-  if (!Number.isInteger(process_) || process_ <= 0) return false;
-  try {
-    process.kill(process_, 0);
-    return true;
-  } catch (error) {
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
-  }
 }

@@ -10,7 +10,7 @@ export interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {
 
 /** Drafts a report of the files named; without any, of each file in the inbox. Gives the exit status. */
 export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number {
-  const { contentDir, paths, slug, dryRun, json, terminal } = request;
+  const { contentDir, paths, slug, dryRun, json, terminal, disk } = request;
   if (!/^\d{1,2}$/.test(warmUps)) {
     terminal.writeError(`--warm-ups ${warmUps}: a whole number up to 99. Nothing was written.\n`);
     return 1;
@@ -29,7 +29,7 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
     );
     return 1;
   }
-  const { drafts, left } = draftInbox({ contentDir, terminal });
+  const { drafts, left } = draftInbox({ contentDir, terminal, ...(disk === undefined ? {} : { disk }) });
   if (drafts.length + left.length === 0) {
     terminal.write(
       `No CSV file waits in ${contentDir}/inbox. Put one there, or name one: npm run draft -- FILE.csv\n`,
