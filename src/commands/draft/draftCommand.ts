@@ -1,5 +1,9 @@
 import { visible } from '../../problems/visible.ts';
 import { slugOf } from '../../intake/draft/slugOf.ts';
+import { withContentLock } from '../writing/contentLock.ts';
+import { realDisk } from '../writing/disk.ts';
+import { notWritten } from '../writing/notWritten.ts';
+import { hasLeftovers } from '../writing/ownNames.ts';
 import { draftFiles, type DraftRequest } from './draftFiles.ts';
 import { draftInbox } from './draftInbox.ts';
 
@@ -29,6 +33,7 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
     );
     return 1;
   }
+  tidyAfterKills(request);
   const { drafts, left } = draftInbox({ contentDir, terminal, ...(disk === undefined ? {} : { disk }) });
   if (drafts.length + left.length === 0) {
     terminal.write(
@@ -37,4 +42,14 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
   }
   if (left.length > 0) terminal.writeError(`Still in the inbox: ${left.map(visible).join(', ')}\n`);
   return left.length > 0 ? 1 : 0;
+}
+
+/** What a killed command has left is tidied even where nothing waits. */
+function tidyAfterKills({ contentDir, terminal, disk = realDisk }: DraftTyped): void {
+  if (!hasLeftovers(contentDir)) return;
+  try {
+    withContentLock(contentDir, disk, () => undefined);
+  } catch (error) {
+    terminal.writeError(`${notWritten(contentDir, error)}\n`);
+  }
 }

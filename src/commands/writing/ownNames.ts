@@ -20,11 +20,16 @@ export function unfinishedIn(folder: string): string {
 /** No command writes for longer, milliseconds: the number of its process may have gone to another one since. */
 const longest = 60 * 60 * 1000;
 
+/** Whether killed commands have left anything in a content folder. */
+export function hasLeftovers(contentDir: string): boolean {
+  return [contentDir, ...reportFolders(contentDir)].some((folder) =>
+    namesIn(folder).some((name) => name.startsWith(lockName) || unfinishedName.test(name)),
+  );
+}
+
 /** Deletes what killed commands have left half written in a content folder. Only who holds the lock may do so. */
 export function tidyLeftovers(contentDir: string, disk: Disk, now: number): void {
-  const reports = join(contentDir, 'reports');
-  const folders = namesIn(reports).filter((name) => !name.startsWith('.'));
-  for (const folder of [contentDir, reports, ...folders.map((name) => join(reports, name))]) {
+  for (const folder of [contentDir, ...reportFolders(contentDir)]) {
     for (const name of namesIn(folder)) {
       const writer = Number(unfinishedName.exec(name)?.[1] ?? NaN);
       if (Number.isNaN(writer)) continue;
@@ -45,6 +50,13 @@ export function removeQuietly(disk: Disk, path: string): void {
   } catch (error) {
     systemWords(error);
   }
+}
+
+/** The folder of the reports, and that of each. */
+function reportFolders(contentDir: string): readonly string[] {
+  const reports = join(contentDir, 'reports');
+  const names = namesIn(reports).filter((name) => !name.startsWith('.'));
+  return [reports, ...names.map((name) => join(reports, name))];
 }
 
 function namesIn(folder: string): readonly string[] {
