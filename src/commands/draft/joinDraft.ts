@@ -37,14 +37,15 @@ export function joinDraft(
     terminal.writeError(`${why} Nothing was written.\n\n`);
     return { slug: null, status: 1 };
   };
+  const [unsound] = planned.problems;
+  if (unsound !== undefined) {
+    printProblems(planned.problems, (name) => name, terminal);
+    return refuse(`Not put into the planned test ${slug}: ${visible(unsound.file)} must be mended first.`);
+  }
   if (warmUps > 0 && planned.newSheet === null)
     return refuse(
       `Warm-up swings cannot be put into ${planned.sheetName ?? 'an order sheet'} by itself: write a row for each there, with warm-up as contender.`,
     );
-  if (planned.problems.length > 0) {
-    printProblems(planned.problems, (name) => name, terminal);
-    return refuse(`Not put into the planned test ${slug}: its report.md must be mended first.`);
-  }
   if (mustBeMended) return refuse(`Not put into the planned test ${slug}: the file must be mended first.`);
   if (report === null)
     return refuse(

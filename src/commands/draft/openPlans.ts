@@ -23,7 +23,7 @@ export interface PlanAtHand {
   readonly plan: OpenPlan;
   /** `report.md` as it is. */
   readonly report: NewText;
-  /** Why `report.md` cannot be rewritten without losing letters. */
+  /** Why `report.md`, or the sheet where it gets warm-up swings, cannot be rewritten without losing letters. */
   readonly problems: readonly Problem[];
   readonly sheet: OrderSheet | null;
   /** The sheet as it is to be saved, where warm-up swings were put into it. */
@@ -62,7 +62,7 @@ export function openPlans(contentDir: string, warmUps: number): readonly PlanAtH
       {
         plan,
         report: { name: 'report.md', before, text: plan.text, encoding },
-        problems: problems.filter(({ severity }) => severity === 'error'),
+        problems: [...problems, ...(longer?.problems ?? [])].filter(({ severity }) => severity === 'error'),
         sheet,
         newSheet: longer?.newSheet ?? null,
         sheetName: orderSheet,
@@ -80,22 +80,23 @@ function hasWarmUps({ entries }: OrderSheet, warmUps: number): boolean {
 
 const mark = '\ufeff';
 
-/** Null where only a person can put warm-up swings into the sheet. */
+/** The sheet with its warm-up swings; none where only a person can put them in. */
 function longerSheet(
   folder: string,
   name: string,
   before: Uint8Array,
   warmUps: number,
-): { readonly sheet: OrderSheet; readonly newSheet: NewText } | null {
-  const { text, encoding } = decodeText(folder + name, before);
-  if (text === null) return null;
+): Pick<PlanAtHand, 'newSheet' | 'problems'> & { readonly sheet: OrderSheet } {
+  const { text, encoding, problems } = decodeText(folder + name, before);
   const sheet = readOrderSheet(folder + name, before);
+  if (text === null) return { sheet, newSheet: null, problems };
   const longer = hasWarmUps(sheet, warmUps) ? { sheet, text } : withWarmUps(folder + name, text, warmUps);
-  if (longer === null) return null;
+  if (longer === null) return { sheet, newSheet: null, problems };
   // By the mark a spreadsheet knows UTF-8; where it stood, or where another encoding did, it is needed.
   const marked = encoding !== 'UTF-8' || (before[0] === 0xef && before[1] === 0xbb && before[2] === 0xbf);
   return {
     sheet: longer.sheet,
+    problems,
     newSheet: { name, before, text: `${marked ? mark : ''}${longer.text}`, encoding },
   };
 }
