@@ -7,6 +7,7 @@ import { pruneCache } from '../site/reportCache.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import type { Terminal } from './terminal.ts';
+import { notWritten } from './writing/notWritten.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
 
@@ -34,7 +35,12 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   process.env['CONTENT_DIR'] = contentDir;
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
   const inbox = join(contentDir, 'inbox');
-  if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
+  try {
+    if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
+  } catch (error) {
+    // Everything is shown all the same.
+    terminal.writeError(`${notWritten(contentDir, error)}\n`);
+  }
   draftInbox({ contentDir, terminal });
   pruneCache(devCacheFolder(), new Set(), new Date(Date.now() - keptFor));
   const { address } = readShared(openContentFolder(contentDir)).shared.shop ?? { address: null };
