@@ -9,6 +9,7 @@ import { draftInbox } from './draft/draftInbox.ts';
 import { openCache } from './openFolders.ts';
 import { siteConfig } from './siteConfig.ts';
 import type { Terminal } from './terminal.ts';
+import { notWritten } from './writing/notWritten.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
 
@@ -36,7 +37,12 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   // Astro and the pages are told in no other way.
   Object.assign(process.env, asksNobody, { CONTENT_DIR: contentDir });
   const inbox = join(contentDir, 'inbox');
-  if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
+  try {
+    if (existsSync(contentDir)) mkdirSync(inbox, { recursive: true });
+  } catch (error) {
+    // Everything is shown all the same.
+    terminal.writeError(`${notWritten(contentDir, error)}\n`);
+  }
   draftInbox({ contentDir, terminal });
   pruneCache(devCacheFolder(), new Set(), new Date(Date.now() - keptFor));
   const { dev: start } = await import('astro');

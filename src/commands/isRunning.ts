@@ -1,4 +1,4 @@
-/** Whether a process of that number is at work on this machine. */
+/** Whether a process of that number is at work on this machine, whoever started it. */
 export function isRunning(pid: number): boolean {
   if (!Number.isInteger(pid) || pid <= 0) return false;
   try {

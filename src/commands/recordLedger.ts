@@ -1,16 +1,21 @@
-import { writeFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { problemTable } from '../problems/table.ts';
-import { emptyLedger } from '../intake/ledger.ts';
 import { composedNames } from '../site/composedNames.ts';
+import { visible } from '../problems/visible.ts';
+import { emptyLedger, type Ledger } from '../intake/ledger.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
 import { dropPlan, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
 import { makeReport } from '../site/makeReport.ts';
 import { recordAll } from '../site/recordAll.ts';
 import { readContent } from '../site/contentList.ts';
 import type { Terminal } from './terminal.ts';
+import { withContentLock } from './writing/contentLock.ts';
+import { realDisk, type Disk } from './writing/disk.ts';
+import { notWritten } from './writing/notWritten.ts';
+import { prepareReplacement } from './writing/wholeFile.ts';
 
 interface RecordRequest {
   readonly contentDir: string;
@@ -19,35 +24,99 @@ interface RecordRequest {
   readonly terminal: Terminal;
   /** A planned test given up, with its reason; then nothing else is recorded. */
   readonly drop?: { readonly slug: string; readonly reason: string };
+  readonly disk?: Disk;
+}
+
+/** What is to be written, and what then to say; null where nothing may be written, which has been told. */
+interface NextLedger {
+  readonly next: Ledger;
+  readonly lines: readonly string[];
+  readonly refused: readonly Problem[];
 }
 
 /**
  * Puts plans and published reports on record in `ledger.json`: the explicit act by which what was planned and said
  * can later be held against what is shown. False where something stands in the way; then nothing is written.
  */
-export function recordLedger({ contentDir, today, terminal, drop }: RecordRequest): boolean {
-  const folder = composedNames(openContentFolder(contentDir));
-  const read = ledgerOf(folder);
-  if (read.problems.length > 0) return refuse(read.problems, terminal);
-  const ledger = read.ledger ?? emptyLedger;
-  const file = join(contentDir, ledgerFile);
-  if (drop !== undefined) {
-    const dropped = dropPlan(ledger, { ...drop, date: today });
-    if (dropped === null) {
-      terminal.writeError(`${drop.slug} is not an open plan of the ledger, so it cannot be dropped.\n`);
-      return false;
-    }
-    writeFileSync(file, ledgerJson(dropped));
-    terminal.write(`${drop.slug}: dropped, ${drop.reason}\n`);
-    return true;
+export function recordLedger(request: RecordRequest): boolean {
+  const { contentDir, terminal, disk = realDisk } = request;
+  if (!existsSync(contentDir)) {
+    terminal.writeError(`There is no folder ${visible(contentDir)}. Nothing was written.\n`);
+    return false;
   }
-  const content = readContent(folder);
-  const made = content.reports.map((written) => ({ written, ...makeReport(written, read.ledger) }));
-  const { next, lines, refused } = recordAll(ledger, made, today);
-  writeFileSync(file, ledgerJson(next));
-  for (const line of lines) terminal.write(`${line}\n`);
-  if (lines.length === 0) terminal.write('Nothing new to record.\n');
-  return refused.length === 0 || refuse(refused, terminal);
+  const before = soundLedger(contentDir, terminal);
+  if (before === null) return false;
+  const nextOf = request.drop === undefined ? recording(request, before) : dropping(request, request.drop);
+  try {
+    return withContentLock(contentDir, disk, () => {
+      // Another command may have written it since.
+      const ledger = soundLedger(contentDir, terminal);
+      const recorded = ledger === null ? null : nextOf(ledger);
+      if (recorded === null) return false;
+      write(contentDir, recorded.next, disk);
+      for (const line of recorded.lines) terminal.write(`${line}\n`);
+      return recorded.refused.length === 0 || refuse(recorded.refused, terminal);
+    });
+  } catch (error) {
+    terminal.writeError(`Not recorded. ${notWritten(contentDir, error)} Nothing was written.\n`);
+    return false;
+  }
+}
+
+/** The ledger as it is now; null, told, where it cannot be read. */
+function soundLedger(contentDir: string, terminal: Terminal): Ledger | null {
+  const { ledger, problems } = ledgerOf(openContentFolder(contentDir));
+  if (problems.some(({ severity }) => severity === 'error')) {
+    refuse(problems, terminal);
+    return null;
+  }
+  return ledger ?? emptyLedger;
+}
+
+/** Reports are worked out against the ledger of before, and again where it says something else of them by now. */
+function recording(
+  { contentDir, today }: RecordRequest,
+  before: Ledger,
+): (ledger: Ledger) => NextLedger | null {
+  const content = readContent(composedNames(openContentFolder(contentDir)));
+  const made = content.reports.map((written) => ({ written, ...makeReport(written, before) }));
+  return (ledger) => {
+    const recorded = recordAll(
+      ledger,
+      made.map((own) =>
+        entriesOf(own.written.slug, ledger) === entriesOf(own.written.slug, before)
+          ? own
+          : { written: own.written, ...makeReport(own.written, ledger) },
+      ),
+      today,
+    );
+    return recorded.lines.length > 0 ? recorded : { ...recorded, lines: ['Nothing new to record.'] };
+  };
+}
+
+const entriesOf = (slug: string, { plans, reports }: Ledger): string =>
+  JSON.stringify([plans, reports].map((entries) => entries.filter((entry) => entry.slug === slug)));
+
+function dropping(
+  { today, terminal }: RecordRequest,
+  { slug, reason }: { readonly slug: string; readonly reason: string },
+): (ledger: Ledger) => NextLedger | null {
+  return (ledger) => {
+    const next = dropPlan(ledger, { slug, reason, date: today });
+    if (next !== null) return { next, lines: [`${slug}: dropped, ${reason}`], refused: [] };
+    terminal.writeError(`${slug} is not an open plan of the ledger, so it cannot be dropped.\n`);
+    return null;
+  };
+}
+
+function write(contentDir: string, ledger: Ledger, disk: Disk): void {
+  const file = join(contentDir, ledgerFile);
+  const prepared = prepareReplacement(disk, file, ledgerJson(ledger));
+  try {
+    prepared.put();
+  } finally {
+    prepared.discard();
+  }
 }
 
 function refuse(problems: readonly Problem[], terminal: Terminal): false {

@@ -1,6 +1,7 @@
 import type { Ledger } from '../intake/ledger.ts';
 import type { Report } from '../kit/report.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
+import { sizeLimit } from './sizeLimits.ts';
 
 /** What all reports of a content folder hang on, besides their own files. */
 export interface SharedKey {
@@ -18,22 +19,51 @@ export interface SharedKey {
  */
 export function reportKey(folder: ContentFolder, slug: string, shared: SharedKey): string | null {
   const own = `reports/${slug}`;
-  const files = folder.everything(own).map((path) => {
-    const bytes = folder.bytes(path);
-    return [path, bytes === null ? null : sha256(bytes)] as const;
-  });
-  if (files.some(([, hash]) => hash === null)) return null;
+  const text = folder.text(`${own}/report.md`).content ?? '';
+  const told = plain(text);
+  const files = folder.everything(own)?.map((path) => fileKey(folder, path, told));
+  if (files === undefined || files.some(({ key }) => key === null)) return null;
   const { code, shop, sheets, ledger } = shared;
   return hashOf([
     code,
     slug,
-    files,
+    files.map(({ path, key }) => [path, key]),
     shop,
-    sheetsOf(folder.text(`${own}/report.md`) ?? '', sheets),
+    sheetsOf(text, sheets),
     ledger?.plans.filter((plan) => plan.slug === slug) ?? null,
     ledger?.reports.filter((report) => report.slug === slug) ?? null,
   ]);
 }
+
+/** Endings of what a report may be made of without its name standing in the text as the disk has it. */
+const usual = /\.(?:md|csv|ya?ml|png|jpe?g|webp|avif|gif|svg)$/i;
+
+/**
+ * A file by what it holds where the report may be made of it, else by its size: a video beside a report is no part of
+ * it, and would take long to read. Nor is what is larger than any file that is read.
+ *
+ * @param told the text of the report, `plain`
+ */
+function fileKey(
+  folder: ContentFolder,
+  path: string,
+  told: string,
+): { readonly path: string; readonly key: string | number | null } {
+  const size = folder.size(path);
+  const isNamed = told.includes(plain(path.slice(path.lastIndexOf('/') + 1)));
+  const mayBePart = usual.test(path) || isNamed || isEscaped(told);
+  if (size === null || size > sizeLimit(path).most || !mayBePart) return { path, key: size };
+  // What the text names is read anyway; the rest goes by in pieces.
+  if (!isNamed && !path.endsWith('/report.md')) return { path, key: folder.hash(path) };
+  const { content } = folder.bytes(path);
+  return { path, key: content === null ? null : sha256(content) };
+}
+
+/** However letters with accents and blanks are written. */
+const plain = (text: string): string => text.normalize('NFC').replace(/\s+/g, ' ');
+
+/** Whether a name in the text might be written otherwise than the disk has it. */
+const isEscaped = (text: string): boolean => text.includes('\\') || text.includes("''");
 
 /** The sheets whose id stands in the text; all where an id might be written with an escape. */
 function sheetsOf(text: string, sheets: ReadonlyMap<string, string>): readonly (readonly [string, string])[] {

@@ -27,6 +27,12 @@ export function composedNames(folder: ContentFolder): ContentFolder {
     folders: (path) => list(folder.folders(found(path))),
     links: (path) => list(folder.links(found(path))),
     files: (path) => list(folder.files(found(path))),
-    everything: (path) => list(folder.everything(found(path))),
+    size: (path) => folder.size(found(path)),
+    hash: (path) => folder.hash(found(path)),
+    everything: (path) => {
+      const names = folder.everything(found(path));
+      return names === null ? null : list(names);
+    },
+    troubleWith: (path) => folder.troubleWith(found(path)),
   };
 }

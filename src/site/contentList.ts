@@ -49,11 +49,12 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
       ),
     );
   const misplaced = only.length === 0 ? misplacedIn(folder) : [];
-  const empty = slugs.length === 0 && only.length === 0 ? [noReports(folder)] : [];
+  const unreadable = ['', 'reports', 'contenders', 'inbox'].flatMap(folder.troubleWith);
+  const empty = slugs.length === 0 && only.length === 0 && unreadable.length === 0 ? [noReports(folder)] : [];
   return {
     shared,
     slugs,
-    problems: [...problems, ...missing, ...sameAddress(there), ...misplaced, ...empty],
+    problems: [...problems, ...unreadable, ...missing, ...sameAddress(there), ...misplaced, ...empty],
     waiting: waitingFiles(folder),
   };
 }
@@ -91,7 +92,7 @@ function misplacedIn(folder: ContentFolder): readonly Problem[] {
   const leadingOut = ['contenders', 'inbox']
     .filter((under) => !links.includes(under))
     .flatMap((under) => folder.links(under).map((name) => `${under}/${name}`))
-    .filter((path) => folder.bytes(path) === null);
+    .filter((path) => folder.size(path) === null);
   const loose = folder
     .files('reports')
     .filter((name) => /\.(?:csv|md)$/i.test(name) && !links.includes(`reports/${name}`));

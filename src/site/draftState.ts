@@ -20,7 +20,7 @@ export interface DraftState {
 export function draftState(root: string, slug: string, problems: readonly Problem[]): DraftState {
   const folder = composedNames(openContentFolder(root));
   const file = `reports/${slug}/report.md`;
-  const text = folder.text(file) ?? '';
+  const text = folder.text(file).content ?? '';
   const open = openAnswers(file, text, readShared(folder).shared);
   const asked = new Set(open.map(({ key }) => key));
   const isAsked = ({ kind, columnName }: Problem): boolean =>

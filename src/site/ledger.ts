@@ -8,13 +8,31 @@ import { sha256, type ContentFolder } from './contentFiles.ts';
 
 export const ledgerFile = 'ledger.json';
 
-/** The ledger of a content folder; null where there is none, or none that can be read. */
-export function ledgerOf(folder: ContentFolder): {
+/** A ledger as read; null where there is none, or none that can be read, which is an error. */
+export interface LedgerRead {
   readonly ledger: Ledger | null;
   readonly problems: readonly Problem[];
-} {
-  const json = folder.text(ledgerFile);
-  return json === null ? { ledger: null, problems: [] } : readLedger(ledgerFile, json);
+}
+
+/** The ledger of a content folder. */
+export function ledgerOf(folder: ContentFolder): LedgerRead {
+  const { content: json, problems } = folder.text(ledgerFile);
+  if (json !== null) {
+    const read = readLedger(ledgerFile, json);
+    return { ledger: read.ledger, problems: [...problems, ...read.problems] };
+  }
+  if (problems.length > 0 || !folder.files('').includes(ledgerFile)) return { ledger: null, problems };
+  // Taken for no ledger, it would be replaced by an empty one.
+  const problem = makeProblem(
+    'folder-is-link',
+    { file: ledgerFile },
+    {
+      expected: 'the ledger in the content folder itself',
+      found: 'a link that leads elsewhere, or no file',
+      cure: 'Copy what it leads to in its place: content must be whole wherever it is built.',
+    },
+  );
+  return { ledger: null, problems: [problem] };
 }
 
 /**

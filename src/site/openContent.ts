@@ -66,8 +66,8 @@ function sharedHashes(folder: ContentFolder): {
   readonly sheets: ReadonlyMap<string, string>;
 } {
   const hash = (path: string): string | null => {
-    const bytes = folder.bytes(path);
-    return bytes === null ? null : sha256(bytes);
+    const { content } = folder.bytes(path);
+    return content === null ? null : sha256(content);
   };
   return {
     shop: hash(shopFile),
@@ -86,7 +86,7 @@ function placesIn(folder: ContentFolder, slug: string): PlaceOf {
   const file = `reports/${slug}/report.md`;
   let known: PlaceOf | null = null;
   return (path, part) => {
-    known ??= readReport(file, folder.text(file) ?? '').placeOf;
+    known ??= readReport(file, folder.text(file).content ?? '').placeOf;
     return known(path, part);
   };
 }

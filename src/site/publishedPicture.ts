@@ -15,7 +15,7 @@ export async function publishedPicture(
 ): Promise<Uint8Array> {
   const path = `reports/${slug}/${file}`;
   try {
-    return await sharp(folder.bytes(path) ?? undefined)
+    return await sharp(folder.bytes(path).content ?? undefined)
       .autoOrient()
       .resize(width, height, { fit: 'fill' })
       .webp({ quality: 80 })

@@ -1,5 +1,3 @@
-import { statSync } from 'node:fs';
-import { join } from 'node:path';
 import { imageSize } from 'image-size';
 import { largestPicture, type PictureFile } from '../intake/authored/picture.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
@@ -32,10 +30,8 @@ export function readPictures(
 
 function readPicture(folder: ContentFolder, slug: string, file: string): PictureFile {
   const path = `reports/${slug}/${file}`;
-  if (statSync(join(folder.root, path), { throwIfNoEntry: false })?.isFile() !== true)
-    return { kind: 'unreadable', file };
-  if (statSync(join(folder.root, path)).size > largestPicture) return { kind: 'too-large', file };
-  const bytes = folder.bytes(path);
+  if ((folder.size(path) ?? 0) > largestPicture) return { kind: 'too-large', file };
+  const bytes = folder.bytes(path).content;
   const size = bytes === null ? null : sizeOf(bytes);
   if (bytes === null || size === null) return { kind: 'unreadable', file };
   const width = Math.min(greatestWidth, size.width);

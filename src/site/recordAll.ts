@@ -43,7 +43,7 @@ export function recordAll(ledger: Ledger, reports: readonly Recordable[], today:
       ),
     ],
     refused: reports.flatMap(({ problems }) =>
-      problems.filter(({ kind }) => kind === 'changed-without-correction'),
+      problems.filter(({ kind }) => kind === 'changed-without-correction' || kind === 'file-unreadable'),
     ),
   };
 }

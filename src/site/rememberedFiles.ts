@@ -1,8 +1,8 @@
-import type { ContentFolder } from './contentFiles.ts';
+import { textOf, type ContentFolder } from './contentFiles.ts';
 
 /**
- * A content folder of which every file and list is read once: what was hashed is then surely what is worked with, even
- * if somebody saves a file meanwhile.
+ * A content folder of which every file that is read, and every list, is read once: what was hashed is then surely what
+ * is worked with, even if somebody saves a file meanwhile. Files that are only hashed are not held.
  */
 export function rememberedFiles(folder: ContentFolder): ContentFolder {
   const bytes = remembered(folder.bytes);
@@ -10,14 +10,14 @@ export function rememberedFiles(folder: ContentFolder): ContentFolder {
     root: folder.root,
     exists: folder.exists,
     bytes,
-    text: (path) => {
-      const found = bytes(path);
-      return found === null ? null : new TextDecoder().decode(found);
-    },
+    text: (path) => textOf(path, bytes(path)),
+    size: remembered(folder.size),
+    hash: remembered(folder.hash),
     folders: remembered(folder.folders),
     links: remembered(folder.links),
     files: remembered(folder.files),
     everything: remembered(folder.everything),
+    troubleWith: remembered(folder.troubleWith),
   };
 }
 

@@ -23,8 +23,12 @@ export function readShared(folder: ContentFolder): {
 }
 
 function readShopFile(folder: ContentFolder): { shop: Shop | null; problems: readonly Problem[] } {
-  const text = folder.text(shopFile);
-  if (text !== null) return readShop(shopFile, text);
+  const { content: text, problems } = folder.text(shopFile);
+  if (text !== null) {
+    const read = readShop(shopFile, text);
+    return { ...read, problems: [...problems, ...read.problems] };
+  }
+  if (problems.length > 0) return { shop: null, problems };
   const problem = makeProblem(
     'shop-missing',
     { file: shopFile },
@@ -46,9 +50,13 @@ function readSheets(folder: ContentFolder): {
     .filter((name) => /\.ya?ml$/i.test(name))
     .map((name) => {
       const file = `contenders/${name}`;
-      const text = folder.text(file);
+      const { content: text, problems } = folder.text(file);
       const read = text === null ? { contender: null, problems: [] } : readContender(file, text);
-      return { id: name.replace(/\.ya?ml$/i, ''), ...read };
+      return {
+        id: name.replace(/\.ya?ml$/i, ''),
+        contender: read.contender,
+        problems: [...problems, ...read.problems],
+      };
     });
   return {
     contenders: new Map(read.map(({ id, contender }) => [id, contender])),

@@ -12,7 +12,7 @@ import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { picturesNamed } from '../prose/narrativePictures.ts';
-import { sha256, type ContentFolder } from './contentFiles.ts';
+import { sha256, type ContentFolder, type FileRead } from './contentFiles.ts';
 import { readPictures } from './readPictures.ts';
 
 /** One report as written and recorded, before anything is worked out; `source` is null when it cannot be read. */
@@ -45,7 +45,9 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     );
     return { slug, file, source: null, shotFiles: [], unfinished: false, problems: [problem] };
   }
-  const text = folder.text(file);
+  const { content: text, problems: ofText } = folder.text(file);
+  if (text === null && ofText.length > 0)
+    return { slug, file, source: null, shotFiles: [], unfinished: false, problems: ofText };
   if (text === null) {
     const problem = makeProblem(
       'report-missing',
@@ -64,21 +66,28 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     // What is wrong with the session is shown in the same go as what is wrong with the report.
     const { hitters, orderSheet, contenderNames } = looseAnswers(file, text);
     const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
+    const beside = csvBeside(folder, slug);
     const known = new Set(contenderNames.map(foldedName));
     const isContender = (name: string): boolean => orderSheet !== null || known.has(foldedName(name));
     const problems = [
+      ...ofText,
       ...first.problems,
       ...ofSession.filter((problem) => !isAnswered(problem, hitters, isContender)),
-      ...privacyProblems(file, text, csvBeside(folder, slug)),
+      ...beside.flatMap(({ problems }) => problems),
+      ...privacyProblems(
+        file,
+        text,
+        beside.flatMap((csv) => (csv.content === null ? [] : [{ file: csv.file, bytes: csv.content }])),
+      ),
     ];
     const unfinished = isUnfinished(file, text, shared);
     return { slug, file, source, shotFiles: [], unfinished, problems };
   }
-  const read = source.front.session.map((name) => ({ name, bytes: folder.bytes(`reports/${slug}/${name}`) }));
-  const absent = read.flatMap(({ name, bytes }, index) =>
-    bytes === null ? [sessionFileMissing(name, index, folder, source)] : [],
+  const read = source.front.session.map((name) => ({ name, ...folder.bytes(`reports/${slug}/${name}`) }));
+  const absent = read.flatMap(({ name, content, problems }, index) =>
+    content === null && problems.length === 0 ? [sessionFileMissing(name, index, folder, source)] : problems,
   );
-  const files = read.flatMap(({ name, bytes }) => (bytes === null ? [] : [{ name, bytes }]));
+  const files = read.flatMap(({ name, content }) => (content === null ? [] : [{ name, bytes: content }]));
   const shotFiles = files.map(({ name, bytes }) =>
     readShotFile(`reports/${slug}/${name}`, bytes, {
       columns: source.front.columns,
@@ -98,6 +107,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     shotFiles: joined.shotFiles,
     unfinished: false,
     problems: [
+      ...ofText,
       ...first.problems,
       ...absent,
       ...joined.problems,
@@ -130,7 +140,8 @@ function withOrderSheet(folder: ContentFolder, source: Source, shotFiles: readon
   const { front, slug, placeOf } = source;
   const name = front.orderSheet;
   if (name === null) return { shotFiles, sheet: [], problems: [] };
-  const bytes = folder.bytes(`reports/${slug}/${name}`);
+  const { content: bytes, problems } = folder.bytes(`reports/${slug}/${name}`);
+  if (bytes === null && problems.length > 0) return { shotFiles, sheet: [], problems };
   if (bytes === null) {
     const problem = makeProblem('order-sheet-missing', placeOf(['order_sheet']), {
       expected: `a file ${name} beside report.md`,
@@ -153,17 +164,16 @@ export function readLooseSession(folder: ContentFolder, slug: string, text: stri
     .filter((name) => /\.csv$/i.test(name) && name !== orderSheet);
   return (session.length > 0 ? session : beside).flatMap((name) => {
     const path = `reports/${slug}/${name}`;
-    const bytes = folder.bytes(path);
-    return bytes === null ? [] : [readShotFile(path, bytes, options)];
+    const { content } = folder.bytes(path);
+    return content === null ? [] : [readShotFile(path, content, options)];
   });
 }
 
-function csvBeside(folder: ContentFolder, slug: string): { file: string; bytes: Uint8Array }[] {
-  return folder.files(`reports/${slug}`).flatMap((name) => {
-    const path = `reports/${slug}/${name}`;
-    const bytes = /\.csv$/i.test(name) ? folder.bytes(path) : null;
-    return bytes === null ? [] : [{ file: path, bytes }];
-  });
+function csvBeside(folder: ContentFolder, slug: string): (FileRead<Uint8Array> & { file: string })[] {
+  return folder
+    .files(`reports/${slug}`)
+    .filter((name) => /\.csv$/i.test(name))
+    .map((name) => ({ file: `reports/${slug}/${name}`, ...folder.bytes(`reports/${slug}/${name}`) }));
 }
 
 /**

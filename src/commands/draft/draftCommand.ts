@@ -1,5 +1,9 @@
 import { visible } from '../../problems/visible.ts';
 import { slugOf } from '../../intake/draft/slugOf.ts';
+import { withContentLock } from '../writing/contentLock.ts';
+import { realDisk } from '../writing/disk.ts';
+import { notWritten } from '../writing/notWritten.ts';
+import { hasLeftovers } from '../writing/ownNames.ts';
 import { draftFiles, type DraftRequest } from './draftFiles.ts';
 import { draftInbox } from './draftInbox.ts';
 
@@ -10,7 +14,7 @@ export interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {
 
 /** Drafts a report of the files named; without any, of each file in the inbox. Gives the exit status. */
 export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number {
-  const { contentDir, paths, slug, dryRun, json, terminal } = request;
+  const { contentDir, paths, slug, dryRun, json, terminal, disk } = request;
   if (!/^\d{1,2}$/.test(warmUps)) {
     terminal.writeError(`--warm-ups ${warmUps}: a whole number up to 99. Nothing was written.\n`);
     return 1;
@@ -29,7 +33,8 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
     );
     return 1;
   }
-  const { drafts, left } = draftInbox({ contentDir, terminal });
+  tidyAfterKills(request);
+  const { drafts, left } = draftInbox({ contentDir, terminal, ...(disk === undefined ? {} : { disk }) });
   if (drafts.length + left.length === 0) {
     terminal.write(
       `No CSV file waits in ${contentDir}/inbox. Put one there, or name one: npm run draft -- FILE.csv\n`,
@@ -37,4 +42,14 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
   }
   if (left.length > 0) terminal.writeError(`Still in the inbox: ${left.map(visible).join(', ')}\n`);
   return left.length > 0 ? 1 : 0;
+}
+
+/** What a killed command has left is tidied even where nothing waits. */
+function tidyAfterKills({ contentDir, terminal, disk = realDisk }: DraftTyped): void {
+  if (!hasLeftovers(contentDir)) return;
+  try {
+    withContentLock(contentDir, disk, () => undefined);
+  } catch (error) {
+    terminal.writeError(`${notWritten(contentDir, error)}\n`);
+  }
 }

@@ -2,14 +2,19 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
+import { largestFile } from '../../intake/shots/decodeFile.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
 import type { ProblemKind } from '../../problems/kinds.ts';
 import { visible, visibleJson } from '../../problems/visible.ts';
-import { openContentFolder } from '../../site/contentFiles.ts';
+import { systemWords } from '../../problems/systemWords.ts';
+import { openContentFolder, sha256 } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sharedFiles.ts';
 import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';
-import { choosePlan } from './choosePlan.ts';
+import { withContentLock } from '../writing/contentLock.ts';
+import { realDisk, type Disk } from '../writing/disk.ts';
+import { notWritten } from '../writing/notWritten.ts';
+import { choosePlan, type PlanChoice } from './choosePlan.ts';
 import { printProblems, quoted, shownPath, understoodText, unsureText } from './draftWords.ts';
 import { fileNames } from './fileNames.ts';
 import { joinDraft } from './joinDraft.ts';
@@ -30,6 +35,7 @@ export interface DraftRequest {
   readonly dryRun: boolean;
   readonly json: boolean;
   readonly terminal: Terminal;
+  readonly disk?: Disk;
 }
 
 export interface DraftOutcome {
@@ -43,7 +49,20 @@ const failed: DraftOutcome = { slug: null, status: 1 };
 
 /** Reads the files of a session, says what was understood, and writes a draft report of them; never overwrites. */
 export function draftFiles(request: DraftRequest): DraftOutcome {
-  const { contentDir, paths, dryRun, json, terminal } = request;
+  const { contentDir, dryRun, terminal, disk = realDisk } = request;
+  const work = (): DraftOutcome => readAndWrite({ ...request, disk });
+  try {
+    return dryRun ? work() : withContentLock(contentDir, disk, work);
+  } catch (error) {
+    terminal.writeError(
+      `The draft cannot be written. ${notWritten(contentDir, error)} Nothing was written.\n`,
+    );
+    return failed;
+  }
+}
+
+function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOutcome {
+  const { contentDir, paths, dryRun, json, terminal, disk } = request;
   const found = paths.map(readBytes);
   const unread = found.flatMap((each) => ('why' in each ? [each.why] : []));
   if (unread.length > 0) {
@@ -56,6 +75,15 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   );
   const choice = choosePlan(request, files);
   if (choice.kind === 'plan') return joinDraft(request, choice.planned, files);
+  const done = request.otherSlug === true ? draftedBefore(contentDir, files, choice) : null;
+  if (done !== null) {
+    terminal.write(
+      `reports/${done} has ${names.map(visible).join(', ')} with the same shots already, so no second draft is made.\n`,
+    );
+    for (const [index, path] of paths.entries())
+      takeOut(path, join(contentDir, 'reports', done, names[index] ?? ''), { contentDir, terminal, disk });
+    return { slug: done, status: 0 };
+  }
   if ((request.warmUps ?? 0) > 0 && choice.kind === 'none') {
     terminal.writeError(
       '--warm-ups goes with the session of a test that was planned, and this is none. Nothing was written.\n',
@@ -98,18 +126,17 @@ export function draftFiles(request: DraftRequest): DraftOutcome {
   }
   const { shared, problems: ofShop } = readShared(openContentFolder(contentDir));
   terminal.writeError(shopNote(ofShop));
-  const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop });
-  if (written !== 'written') {
-    const why =
-      written === 'taken'
-        ? `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
-          `npm run draft -- ${paths.map(quoted).join(' ')} --slug ${freeSlug(slug, taken(contentDir))}`
-        : `The draft cannot be written: ${written.failed}`;
-    terminal.writeError(`${why}\nNothing was written.\n`);
+  const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop, disk });
+  if (written === 'taken') {
+    terminal.writeError(
+      `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
+        `npm run draft -- ${paths.map(quoted).join(' ')} --slug ${freeSlug(slug, taken(contentDir))}\n` +
+        'Nothing was written.\n',
+    );
     return failed;
   }
   for (const [index, path] of paths.entries())
-    takeOut(path, join(contentDir, 'reports', slug, names[index] ?? ''), request);
+    takeOut(path, join(contentDir, 'reports', slug, names[index] ?? ''), { contentDir, terminal, disk });
   if (!json) {
     const file = join(contentDir, 'reports', slug, 'report.md');
     const units = openColumns.map(({ heading }) => visible(heading)).join(', ');
@@ -125,12 +152,36 @@ type BytesOf = { readonly bytes: Uint8Array } | { readonly why: string };
 function readBytes(path: string): BytesOf {
   const shown = visible(path);
   if (!existsSync(path)) return { why: `There is no file ${shown}.` };
-  if (!statSync(path).isFile()) return { why: `${shown} is not a file. Name the session file itself.` };
   try {
+    const found = statSync(path);
+    if (!found.isFile()) return { why: `${shown} is not a file. Name the session file itself.` };
+    // Looked at before it is read: a larger one may not fit into memory.
+    if (found.size > largestFile)
+      return {
+        why: `${shown} is too large: ${(found.size / 1_000_000).toFixed(1)} MB, and at most ${largestFile / 1_000_000} MB are read. Split the session over several files.`,
+      };
     return { bytes: readFileSync(path) };
   } catch (error) {
-    return { why: `${shown} cannot be read: ${error instanceof Error ? error.message : String(error)}.` };
+    return { why: `${shown} cannot be read: ${systemWords(error)}.` };
   }
+}
+
+/**
+ * The report that has these very files already, as where a draft was killed before it took them out of the inbox; null
+ * where none has.
+ */
+function draftedBefore(contentDir: string, files: readonly NamedBytes[], choice: PlanChoice): string | null {
+  const folder = openContentFolder(contentDir);
+  const open = choice.kind === 'unsure' ? choice.plans.map(({ slug }) => slug) : [];
+  const holds = (slug: string): boolean =>
+    !open.includes(slug) &&
+    folder.size(`reports/${slug}/report.md`) !== null &&
+    files.every(({ name, bytes }) => {
+      const path = `reports/${slug}/${name}`;
+      // The size first: reports may be many.
+      return folder.size(path) === bytes.length && folder.hash(path) === sha256(bytes);
+    });
+  return folder.folders('reports').find(holds) ?? null;
 }
 
 const taken =

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { waitingFiles } from '../../site/contentList.ts';
 import type { Terminal } from '../terminal.ts';
+import { realDisk, type Disk } from '../writing/disk.ts';
 import { draftFiles } from './draftFiles.ts';
 
 export interface InboxRequest {
@@ -9,6 +10,7 @@ export interface InboxRequest {
   /** Only these files of the inbox; all where it is absent. */
   readonly names?: readonly string[];
   readonly terminal: Terminal;
+  readonly disk?: Disk;
 }
 
 export interface InboxOutcome {
@@ -19,7 +21,7 @@ export interface InboxOutcome {
 }
 
 /** Makes a draft report of every file in the inbox and takes it out of there; a file that cannot be used stays. */
-export function draftInbox({ contentDir, names, terminal }: InboxRequest): InboxOutcome {
+export function draftInbox({ contentDir, names, terminal, disk = realDisk }: InboxRequest): InboxOutcome {
   const waiting = waitingFiles(openContentFolder(contentDir));
   const drafts: string[] = [];
   const left: string[] = [];
@@ -33,6 +35,7 @@ export function draftInbox({ contentDir, names, terminal }: InboxRequest): Inbox
       dryRun: false,
       json: false,
       terminal,
+      disk,
     });
     if (slug === null) left.push(name);
     else drafts.push(slug);

@@ -3,14 +3,16 @@ import { visible, visibleJson } from '../../problems/visible.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
 import type { DraftOutcome, DraftRequest } from './draftFiles.ts';
 import { printProblems, shownPath, understoodText } from './draftWords.ts';
-import { readPlanned, writePlanned, type PlannedSession } from './joinPlan.ts';
-import type { PlanAtHand } from './openPlans.ts';
+import { realDisk } from '../writing/disk.ts';
+import { readPlanned, type PlannedSession } from './joinPlan.ts';
+import type { NewText, PlanAtHand } from './openPlans.ts';
 import type { NamedBytes } from './readSession.ts';
 import { takeOut } from './takeOut.ts';
+import { writePlanned } from './writePlanned.ts';
 
 /** Puts the files of a session into the draft of the test that was planned; what was answered there stays. */
 export function joinDraft(
-  { contentDir, paths, warmUps = 0, dryRun, json, terminal }: DraftRequest,
+  { contentDir, paths, warmUps = 0, dryRun, json, terminal, disk = realDisk }: DraftRequest,
   planned: PlanAtHand,
   given: readonly NamedBytes[],
 ): DraftOutcome {
@@ -35,6 +37,11 @@ export function joinDraft(
     terminal.writeError(`${why} Nothing was written.\n\n`);
     return { slug: null, status: 1 };
   };
+  const [unsound] = planned.problems;
+  if (unsound !== undefined) {
+    printProblems(planned.problems, (name) => name, terminal);
+    return refuse(`Not put into the planned test ${slug}: ${visible(unsound.file)} must be mended first.`);
+  }
   if (warmUps > 0 && planned.newSheet === null)
     return refuse(
       `Warm-up swings cannot be put into ${planned.sheetName ?? 'an order sheet'} by itself: write a row for each there, with warm-up as contender.`,
@@ -48,20 +55,22 @@ export function joinDraft(
     if (!json) terminal.write(`It belongs to the planned test ${slug}. Nothing was written.\n`);
     return { slug: null, status: 0 };
   }
-  const trouble = writePlanned(contentDir, slug, files, {
-    'report.md': report.text,
-    ...(planned.newSheet !== null && planned.sheetName !== null
-      ? { [planned.sheetName]: planned.newSheet }
-      : {}),
-  });
-  if (trouble !== null) return refuse(`The session cannot be put into ${slug}: ${visible(trouble.failed)}.`);
   const place = join(contentDir, 'reports', slug);
+  // The report last: without its line for the session, a command that was killed is done over.
+  const texts: readonly NewText[] = [
+    ...(planned.newSheet === null ? [] : [planned.newSheet]),
+    { ...planned.report, text: report.text },
+  ];
+  const trouble = writePlanned(place, files, texts, disk);
+  if (trouble !== null)
+    return refuse(`${visible(trouble.changed)} in ${slug} was saved by somebody meanwhile: run it again.`);
   for (const [index, path] of paths.entries())
-    takeOut(path, join(place, names[index] ?? ''), { contentDir, terminal });
+    takeOut(path, join(place, names[index] ?? ''), { contentDir, terminal, disk });
   if (!json) {
     terminal.write(
       [
         `This is the session of the planned test ${slug}. ${toldWords(session, planned)}`,
+        ...texts.filter(({ encoding }) => encoding !== 'UTF-8').map(nowUtf8),
         `Put ${names.map(visible).join(', ')} into ${visible(place)}; filled in there: ${report.filled.join(', ')}.`,
         `Answer what stands empty in report.md; "npm run check -- ${slug}" tells what must still be answered.\n\n`,
       ].join('\n'),
@@ -69,6 +78,9 @@ export function joinDraft(
   }
   return { slug, status: 0 };
 }
+
+const nowUtf8 = ({ name, encoding }: NewText): string =>
+  `${visible(name)} was saved as ${encoding} and is UTF-8 now, every letter as it was.`;
 
 function toldWords({ toldBy, report }: PlannedSession, { sheetName }: PlanAtHand): string {
   switch (toldBy) {

@@ -1,4 +1,4 @@
-import { readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { clubName } from '../../intake/assembleSession.ts';
 import { contenderMatcher } from '../../intake/contenderNames.ts';
@@ -39,14 +39,22 @@ export function readPlanned(
   const folder = join(contentDir, 'reports', plan.slug);
   const isThere = (path: string): boolean => resolve(dirname(path)) === resolve(folder);
   const taken = readdirSync(folder);
+  const wanted = fileNames(paths.map((path) => basename(path)));
+  // A draft that was killed may have put a file here before.
+  const nameThere = files.map(({ bytes }, index): string | null => {
+    const path = paths[index] ?? '';
+    if (isThere(path)) return basename(path);
+    const name = wanted[index] ?? '';
+    return taken.includes(name) && readFileSync(join(folder, name)).equals(bytes) ? name : null;
+  });
   const newNames = fileNames(
-    paths.filter((path) => !isThere(path)).map((path) => basename(path)),
+    paths.filter((_, index) => nameThere[index] === null).map((path) => basename(path)),
     taken,
   ).values();
-  const placed = files.map(({ bytes }, index): NamedBytes => {
-    const path = paths[index] ?? '';
-    return { name: isThere(path) ? basename(path) : (newNames.next().value ?? ''), bytes };
-  });
+  const placed = files.map(({ bytes }, index): NamedBytes => ({
+    name: nameThere[index] ?? newNames.next().value ?? '',
+    bytes,
+  }));
   const shotFiles = placed.map(({ name, bytes }) => readShotFile(name, bytes, options));
   const open = openColumns(shotFiles.flatMap(({ problems }) => problems));
   const contenderOf = contenderMatcher(plan.contenders);
@@ -79,33 +87,4 @@ export function readPlanned(
             withoutSheet: namesAll && !fits,
           }),
   };
-}
-
-/**
- * Puts the files into the folder of the plan, and the new texts in the place of the old; the files are taken out again
- * where the disk refuses. Null: done.
- */
-export function writePlanned(
-  contentDir: string,
-  slug: string,
-  files: readonly NamedBytes[],
-  texts: Readonly<Record<string, string>>,
-): { readonly failed: string } | null {
-  const folder = join(contentDir, 'reports', slug);
-  const there = new Set(readdirSync(folder));
-  const written: string[] = [];
-  try {
-    for (const { name, bytes } of files.filter((file) => !there.has(file.name))) {
-      written.push(name);
-      writeFileSync(join(folder, name), bytes, { flag: 'wx' });
-    }
-    // Whoever reads a file meanwhile sees the old text or the new one, never half of it.
-    for (const [name, text] of Object.entries(texts)) writeFileSync(join(folder, `${name}.new`), text);
-    for (const name of Object.keys(texts)) renameSync(join(folder, `${name}.new`), join(folder, name));
-  } catch (error) {
-    for (const name of [...written, ...Object.keys(texts).map((own) => `${own}.new`)])
-      rmSync(join(folder, name), { force: true });
-    return { failed: error instanceof Error ? error.message : String(error) };
-  }
-  return null;
 }

@@ -1,10 +1,11 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { draftReport } from '../../intake/draft/draftReport.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
 import { usualGap } from '../usualGap.ts';
+import type { Disk } from '../writing/disk.ts';
+import { FolderTaken, prepareFolder } from '../writing/wholeFolder.ts';
 import type { NamedBytes, SessionRead } from './readSession.ts';
 
 interface Draft {
@@ -15,16 +16,24 @@ interface Draft {
   readonly read: SessionRead;
   readonly openColumns: readonly OpenColumn[];
   readonly shop: Shop | null;
+  readonly disk: Disk;
 }
 
-/** What became of a draft; `failed` says why in the words of the system. */
-export type Written = 'written' | 'taken' | { readonly failed: string };
-
 /**
- * Writes a new folder `reports/<slug>/` with the files byte for byte and a drafted `report.md`. Nothing is left
- * of it where the folder is there already, or where the disk refuses.
+ * Writes a new folder `reports/<slug>/` with the files byte for byte and a drafted `report.md`, all at once. Nothing is
+ * left of it where the folder is there already, or where the disk refuses.
+ *
+ * @throws errors of the disk
  */
-export function writeDraft({ contentDir, slug, files, read, openColumns, shop }: Draft): Written {
+export function writeDraft({
+  contentDir,
+  slug,
+  files,
+  read,
+  openColumns,
+  shop,
+  disk,
+}: Draft): 'written' | 'taken' {
   const told = files.map(({ name }) => fromFileName(name));
   const text = draftReport({
     slug,
@@ -37,25 +46,17 @@ export function writeDraft({ contentDir, slug, files, read, openColumns, shop }:
     usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
   });
-  const folder = join(contentDir, 'reports', slug);
-  // Not looked up beforehand: whoever makes the folder first has it.
+  const folder = prepareFolder(disk, join(contentDir, 'reports', slug), {
+    ...Object.fromEntries(files.map(({ name, bytes }) => [name, bytes])),
+    'report.md': text,
+  });
   try {
-    mkdirSync(dirname(folder), { recursive: true });
-    mkdirSync(folder);
+    folder.put();
+    return 'written';
   } catch (error) {
-    return errorCode(error) === 'EEXIST' ? 'taken' : { failed: words(error) };
+    if (error instanceof FolderTaken) return 'taken';
+    throw error;
+  } finally {
+    folder.discard();
   }
-  try {
-    for (const { name, bytes } of files) writeFileSync(join(folder, name), bytes, { flag: 'wx' });
-    writeFileSync(join(folder, 'report.md'), text, { flag: 'wx' });
-  } catch (error) {
-    rmSync(folder, { recursive: true, force: true });
-    return { failed: words(error) };
-  }
-  return 'written';
 }
-
-const errorCode = (error: unknown): unknown =>
-  error instanceof Error && 'code' in error ? error.code : undefined;
-
-const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));

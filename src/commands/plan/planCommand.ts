@@ -4,17 +4,17 @@ import { contenderIds } from '../../intake/draft/contenderIds.ts';
 import { draftReport } from '../../intake/draft/draftReport.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
 import { understand } from '../../intake/draft/understood.ts';
-import { emptyLedger, type Ledger } from '../../intake/ledger.ts';
 import { orderSheetCsv } from '../../intake/plan/orderSheetCsv.ts';
 import { plannedAnswers } from '../../intake/plan/plannedAnswers.ts';
 import { plannedOrder, turnsInWords } from '../../intake/plan/plannedOrder.ts';
 import { hittingSheet } from '../../kit/hittingSheet.ts';
+import type { Problem } from '../../problems/problem.ts';
 import { problemTable } from '../../problems/table.ts';
 import { visible } from '../../problems/visible.ts';
 import { listed } from '../../prose/words.ts';
 import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
-import { ledgerFile, ledgerJson, ledgerOf, planHash } from '../../site/ledger.ts';
+import { ledgerFile, ledgerOf, planHash } from '../../site/ledger.ts';
 import { readContent } from '../../site/contentList.ts';
 import { metrics } from '../../trade/metrics.ts';
 import { shopNote } from '../shopNote.ts';
@@ -26,6 +26,9 @@ import { decide, type Decided } from './decide.ts';
 import { pastSessions } from './pastSessions.ts';
 import { planUsage, type PlanOptions } from './planOptions.ts';
 import { cautions } from './planWords.ts';
+import { withContentLock } from '../writing/contentLock.ts';
+import { realDisk, type Disk } from '../writing/disk.ts';
+import { notWritten } from '../writing/notWritten.ts';
 import { writePlan } from './writePlan.ts';
 
 export interface PlanRequest {
@@ -36,6 +39,7 @@ export interface PlanRequest {
   /** The day where the shop is, ISO. */
   readonly today: string;
   readonly terminal: Terminal;
+  readonly disk?: Disk;
 }
 
 const orderFile = 'order.csv';
@@ -48,11 +52,8 @@ const sheetFile = 'hitting-sheet.html';
 export async function planCommand(request: PlanRequest): Promise<number> {
   const { contentDir, options, asker, terminal } = request;
   const folder = composedNames(openContentFolder(contentDir));
-  const { ledger, problems } = ledgerOf(folder);
-  if (problems.length > 0) {
-    terminal.writeError(`${problemTable(problems, { colour: terminal.colour, width: terminal.width })}\n`);
-    return refuse(terminal, ['The plan could not be put on record.']);
-  }
+  const { problems } = ledgerOf(folder);
+  if (problems.some(({ severity }) => severity === 'error')) return refuseLedger(terminal, problems);
   const content = readContent(folder);
   terminal.writeError(shopNote(content.problems));
   const answers = answersFrom(options.yes === true ? null : asker, terminal);
@@ -63,17 +64,17 @@ export async function planCommand(request: PlanRequest): Promise<number> {
       terminal,
     });
     if (decided === null) return refuse(terminal, [...answers.troubles(), `\nUse: ${planUsage}`]);
-    return write(request, decided, ledger ?? emptyLedger, content.shop);
+    const work = (): number => write(request, decided, content.shop);
+    return options['dry-run'] === true ? work() : withContentLock(contentDir, request.disk ?? realDisk, work);
   } catch (error) {
-    if (!(error instanceof AnswersEnded)) throw error;
-    return refuse(terminal, ['\nNo plan.']);
+    if (error instanceof AnswersEnded) return refuse(terminal, ['\nNo plan.']);
+    return refuse(terminal, [`The plan cannot be written. ${notWritten(contentDir, error)}`]);
   }
 }
 
 function write(
-  { contentDir, options, today, terminal }: PlanRequest,
+  { contentDir, options, today, terminal, disk = realDisk }: PlanRequest,
   decided: Decided,
-  ledger: Ledger,
   shop: ReturnType<typeof readContent>['shop'],
 ): number {
   const { labels, varied, metric, matters, role, turns, shotsEach, expectation } = decided;
@@ -146,14 +147,13 @@ function write(
       order: order.map(({ shot, round, contender }) => ({ shot, round, label: labelOf(contender) })),
     }),
   };
-  const text = ledgerJson({ ...ledger, plans: [...ledger.plans, { slug, date: today, hash }] });
-  const written = writePlan(contentDir, slug, files, { file: ledgerFile, text });
+  const written = writePlan(contentDir, { slug, date: today, hash }, files, disk);
   if (written === 'taken') {
     return refuse(terminal, [
       `There is a report named ${slug} already, and it is never overwritten. Use another name: --slug ${freeSlug(slug, isTaken)}`,
     ]);
   }
-  if (written !== 'written') return refuse(terminal, [`The plan cannot be written: ${written.failed}`]);
+  if (written !== 'written') return refuseLedger(terminal, written.ledgerProblems);
   const place = visible(join(contentDir, 'reports', slug));
   terminal.write(
     [
@@ -171,6 +171,11 @@ function write(
     ].join('\n'),
   );
   return 0;
+}
+
+function refuseLedger(terminal: Terminal, problems: readonly Problem[]): 1 {
+  terminal.writeError(`${problemTable(problems, { colour: terminal.colour, width: terminal.width })}\n`);
+  return refuse(terminal, ['The plan could not be put on record.']);
 }
 
 function refuse(terminal: Terminal, why: readonly string[]): 1 {
