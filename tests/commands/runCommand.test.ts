@@ -93,6 +93,7 @@ describe('what the system refuses is told in sentences', () => {
     for (const command of ['check', 'record']) {
       const { status, stdout, stderr } = start(command, [], { environment: { CONTENT_DIR: file } });
       expect(status, command).toBe(1);
+      expect(stderr).toContain(`${file} was to be a folder, and it or a part of its path is a file (ENOTDIR`);
       expect(stdout + stderr).not.toMatch(trace);
     }
   });
