@@ -7,8 +7,9 @@ const goldenShare = (Math.sqrt(5) - 1) / 2;
  */
 export function evenlySpread<Item>(items: readonly Item[], most: number): readonly Item[] {
   if (items.length <= most) return items;
-  const stretch = items.length / most;
-  return Array.from({ length: most }, (_, at) =>
-    Math.floor((at + ((at * goldenShare) % 1)) * stretch),
-  ).flatMap((place) => items.slice(place, place + 1));
+  const startOf = (stretch: number): number => Math.floor((stretch * items.length) / most);
+  return Array.from({ length: most }, (_, stretch) => {
+    const start = startOf(stretch);
+    return start + Math.floor(((stretch * goldenShare) % 1) * (startOf(stretch + 1) - start));
+  }).flatMap((place) => items.slice(place, place + 1));
 }

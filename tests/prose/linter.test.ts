@@ -175,6 +175,67 @@ describe('the linter of the narrative', () => {
 const inWords = (narrative: string): string[] =>
   problemsOf(narrative).map(({ expected, found, cure }) => `expected ${expected}; found ${found}. ${cure}`);
 
+describe('long narratives', () => {
+  test('beyond 200,000 characters one is not read, and the message says what to do', () => {
+    const narrative = 'One word more. '.repeat(14_000);
+    const found = problemsOf(narrative);
+    expect(
+      found.map(({ kind, severity, expected, found: got, cure }) => [kind, severity, expected, got, cure]),
+    ).toEqual([
+      [
+        'narrative-too-long',
+        'error',
+        'at most 200,000 characters below the front matter',
+        '210,002 characters',
+        'Tell it in fewer words. Shots belong into the session file, and long notes into a page of their own that the report links to.',
+      ],
+    ]);
+  });
+
+  test.each([
+    ['numbers', '251.5 yards ', 'number-unmatched', 16_000],
+    ['comparisons', 'Birch went farther than Cedar ', 'comparative-unclaimed', 6_000],
+    ['references', '{{ nothing }} ', 'unknown-reference', 13_000],
+  ])(
+    '%s by the thousand without one stop are all found',
+    (_, one, kind, count) => {
+      const found = problemsOf(one.repeat(count)).filter((problem) => problem.kind === kind);
+      // A cut of a sentence that never stops may part a comparison from what it compares.
+      expect(found.length).toBeGreaterThan(0.98 * count);
+      expect(found.length).toBeLessThanOrEqual(count);
+      expect(found.at(-1)?.column).toBe(
+        (count - 1) * one.length + (kind === 'comparative-unclaimed' ? 12 : 1),
+      );
+    },
+    120_000,
+  );
+
+  test.each([
+    ['asterisks', '*'],
+    ['brackets', '['],
+    ['closing brackets', ')'],
+    ['one long word', 'x'],
+    ['one long number', '7'],
+    ['names', 'Alder '],
+    ['words that may begin a comparison', 'gained '],
+    ['links that never end', '[a]('],
+    ['tables', 'a|b\n-|-\n\n'],
+  ])(
+    '190,000 characters of %s are read',
+    (_, one) => {
+      expect(kindsOf(one.repeat(190_000 / one.length))).toEqual([]);
+    },
+    120_000,
+  );
+
+  test('a long sentence without a stop is read to its end', () => {
+    const filler = 'and then we waited for a while '.repeat(200);
+    expect(kindsOf(`We waited ${filler}and Birch carried farther than Cedar.`)).toEqual([
+      'comparative-unclaimed',
+    ]);
+  });
+});
+
 describe('the messages of the linter', () => {
   test('a comparison nobody claims: which reference would say it', () => {
     expect(inWords('With Birch the ball spins less than with Cedar.')).toEqual([
