@@ -12,11 +12,13 @@ export interface Disk {
   readonly rename: (from: string, to: string) => void;
   /** A folder with all that lies in it. */
   readonly copy: (from: string, to: string) => void;
+  readonly takeAway: (folder: string, paths: readonly string[]) => void;
 }
 
 export const realDisk: Disk = {
   rename: renameSync,
   copy: (from, to) => cpSync(from, to, { recursive: true, verbatimSymlinks: true }),
+  takeAway,
 };
 
 export interface Publication {
@@ -60,7 +62,11 @@ export function publishSite({ built, outDir, projectFolder, disk = realDisk }: P
       if (own !== null) disk.rename(retired, outDir);
       throw error;
     }
-    if (own !== null) takeAway(retired, own);
+    try {
+      if (own !== null) disk.takeAway(retired, own);
+    } catch {
+      // The new site is there. The next build takes the old one away, or says why it cannot.
+    }
   } finally {
     rmSync(near, { recursive: true, force: true });
   }

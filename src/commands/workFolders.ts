@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { mkdirSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { isRunning } from './isRunning.ts';
@@ -7,19 +8,14 @@ export const longestBuild = 24 * 60 * 60 * 1000;
 
 /**
  * A new, empty folder in which the pages are built, as readable as the umask says. Its name carries the number of the
- * process, by which a folder that a killed build left is known.
+ * process, by which a folder that a killed build left is known, and is never used twice: a process keeps the code of
+ * pages by the path from which it read them.
  */
 export function newWorkFolder(inside: string): string {
   mkdirSync(inside, { recursive: true });
-  for (let count = 0; ; count += 1) {
-    const folder = join(inside, `new-${process.pid}-${count}`);
-    try {
-      mkdirSync(folder);
-      return folder;
-    } catch (error) {
-      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
-    }
-  }
+  const folder = join(inside, `new-${process.pid}-${randomBytes(6).toString('hex')}`);
+  mkdirSync(folder);
+  return folder;
 }
 
 /** Deletes the work folder of this build. Where pages of a failed build are still being written, the next one does. */
@@ -34,7 +30,7 @@ export function removeWorkFolder(folder: string): void {
 /** Deletes the folders of builds that are no longer at work, and of earlier versions, which wrote no number. */
 export function removeLeftBehind(inside: string, now: number): void {
   for (const name of namesIn(inside)) {
-    const [, pid] = /^new-(?:(\d+)-\d+|[A-Za-z0-9]{6})(?:-astro)?$/.exec(name) ?? [null, null];
+    const [, pid] = /^new-(?:(\d+)-[0-9a-f]{12}|[A-Za-z0-9]{6})(?:-astro)?$/.exec(name) ?? [null, null];
     if (pid === null) continue;
     const folder = join(inside, name);
     const isOld = now - (statSync(folder, { throwIfNoEntry: false })?.mtimeMs ?? now) > longestBuild;

@@ -55,7 +55,7 @@ function failingDisk(fails: (operation: 'rename' | 'copy', from: string, to: str
     if (code !== null) throw failing(code);
     realDisk[operation](from, to);
   };
-  return { rename: guarded('rename'), copy: guarded('copy') };
+  return { ...realDisk, rename: guarded('rename'), copy: guarded('copy') };
 }
 
 describe('a folder that holds nothing but our site', () => {
@@ -130,6 +130,20 @@ describe('a folder that holds nothing but our site', () => {
       ),
     ).toThrow('EIO');
     expect(everythingIn(join(root, 'site'))).toEqual(before);
+  });
+
+  test('where the old one cannot be deleted the new one is published all the same, and the next build tries again', () => {
+    const { root, publish } = disk(under('site', marked(oldSite)));
+    publish({
+      ...realDisk,
+      takeAway: () => {
+        throw failing('EACCES');
+      },
+    });
+    expect(filesIn(join(root, 'site'))).toEqual(marked(newSite));
+    expect(filesIn(workName(join(root, 'site'), 'old'))).toEqual(marked(oldSite));
+    tidyBeside(join(root, 'site'), root);
+    expect(existsSync(workName(join(root, 'site'), 'old'))).toBe(false);
   });
 
   test('a file that comes in between is kept', () => {

@@ -3,6 +3,7 @@ import {
   mkdirSync,
   readdirSync,
   readFileSync,
+  rmdirSync,
   statSync,
   utimesSync,
   writeFileSync,
@@ -20,15 +21,25 @@ describe('work folders', () => {
     const inside = join(folderOf({}), '.cache');
     const [first, second] = [newWorkFolder(inside), newWorkFolder(inside)];
     expect(first).not.toBe(second);
+    // Deleted or not: a second build of one process would be shown the pages of the first.
+    rmdirSync(first);
+    expect(newWorkFolder(inside)).not.toBe(first);
+    mkdirSync(first);
     expect(readdirSync(first)).toEqual([]);
     expect(statSync(first).mode & 0o777).toBe(0o777 & ~process.umask());
   });
 
   test('of builds that are gone are deleted, those of builds at work and of others left', () => {
     const inside = folderOf({});
-    const old = ['new-aB3xYz', 'new-aB3xYz-astro', `new-${process.ppid}-7`];
-    const gonePids = [`new-${gone}-0`, `new-${gone}-0-astro`];
-    const kept = [`new-${process.ppid}-0`, 'new-Q1w2E3', 'new-photographs', 'reports', 'test-site'];
+    const old = ['new-aB3xYz', 'new-aB3xYz-astro', `new-${process.ppid}-0123456789ab`];
+    const gonePids = [`new-${gone}-0123456789ab`, `new-${gone}-0123456789ab-astro`];
+    const kept = [
+      `new-${process.ppid}-ba9876543210`,
+      'new-Q1w2E3',
+      'new-photographs',
+      'reports',
+      'test-site',
+    ];
     for (const name of [...old, ...gonePids, ...kept]) {
       mkdirSync(join(inside, name));
       writeFileSync(join(inside, name, 'index.html'), '');
