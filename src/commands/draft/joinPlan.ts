@@ -10,7 +10,7 @@ import { countedBySheet } from '../../intake/plan/countedBySheet.ts';
 import { readShotFile } from '../../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../../intake/shots/shotFile.ts';
 import type { Problem } from '../../problems/problem.ts';
-import { fileNames } from './fileNames.ts';
+import { neutralNames } from './neutralNames.ts';
 import type { PlanAtHand } from './openPlans.ts';
 import type { NamedBytes } from './readSession.ts';
 
@@ -39,10 +39,11 @@ export function readPlanned(
   const folder = join(contentDir, 'reports', plan.slug);
   const isThere = (path: string): boolean => resolve(dirname(path)) === resolve(folder);
   const taken = readdirSync(folder);
-  const newNames = fileNames(
+  const newNames = neutralNames(
     paths.filter((path) => !isThere(path)).map((path) => basename(path)),
+    files.map(({ name, bytes }) => readShotFile(name, bytes, options)),
     taken,
-  ).values();
+  ).names.values();
   const placed = files.map(({ bytes }, index): NamedBytes => {
     const path = paths[index] ?? '';
     return { name: isThere(path) ? basename(path) : (newNames.next().value ?? ''), bytes };

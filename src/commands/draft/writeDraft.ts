@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { draftReport } from '../../intake/draft/draftReport.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
+import type { PersonName } from '../../intake/privacy/hitterNames.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
 import { usualGap } from '../usualGap.ts';
 import type { NamedBytes, SessionRead } from './readSession.ts';
@@ -12,6 +13,8 @@ interface Draft {
   readonly slug: string;
   /** Under the names they get beside the report. */
   readonly files: readonly NamedBytes[];
+  /** Whom the title must not name. */
+  readonly people: readonly PersonName[];
   readonly read: SessionRead;
   readonly openColumns: readonly OpenColumn[];
   readonly shop: Shop | null;
@@ -24,8 +27,8 @@ export type Written = 'written' | 'taken' | { readonly failed: string };
  * Writes a new folder `reports/<slug>/` with the files byte for byte and a drafted `report.md`. Nothing is left
  * of it where the folder is there already, or where the disk refuses.
  */
-export function writeDraft({ contentDir, slug, files, read, openColumns, shop }: Draft): Written {
-  const told = files.map(({ name }) => fromFileName(name));
+export function writeDraft({ contentDir, slug, files, people, read, openColumns, shop }: Draft): Written {
+  const told = files.map(({ name }) => fromFileName(name, people));
   const text = draftReport({
     slug,
     title: [...new Set(told.map(({ title }) => title))].join(', '),
