@@ -43,6 +43,7 @@ export const problemKinds = {
   },
   'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
+  'hitter-named': { severity: 'error', title: 'A hitter is named' },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
@@ -183,6 +184,7 @@ export const problemKinds = {
   'shot-number-repeated': { severity: 'error', title: 'A shot number is given twice' },
   'times-not-rising': { severity: 'error', title: 'The rows are not in the order of their times' },
   'shots-missing': { severity: 'warning', title: 'Shot numbers have gaps' },
+  'first-shots-missing': { severity: 'warning', title: 'Shot numbers do not begin at 1' },
   'column-looks-estimated': { severity: 'warning', title: 'A column looks estimated' },
   'readings-missing': { severity: 'warning', title: 'Some shots have no reading' },
   'smash-averages-differ': { severity: 'warning', title: 'Two ways to average the smash factor differ' },

@@ -77,9 +77,12 @@ function hasReasons({ kind }: Problem, { shots }: Session): boolean {
 function checksOf(source: Source, session: Session): readonly Problem[] {
   const { front } = source;
   const carry = front.matters.carry?.value ?? metrics.carry.matters;
+  const unplanned = checkPlannedShots(source, session);
+  const asPlanned = front.plan?.shotsPerContender !== undefined && unplanned.length === 0;
+  const startTold = asPlanned || front.orderSheet !== null || front.plan?.warmUp !== undefined;
   return [
-    ...checkSession(session, { inHitOrder: front.rowsInHitOrder }),
-    ...checkPlannedShots(source, session),
+    ...checkSession(session, { inHitOrder: front.rowsInHitOrder, startTold }),
+    ...unplanned,
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];

@@ -6,6 +6,7 @@ import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
 import { readOrderSheet } from '../intake/plan/readOrderSheet.ts';
+import { namedHitters } from '../intake/privacy/namedHitters.ts';
 import { privacyProblems } from '../intake/privacy/privacyProblems.ts';
 import { readShotFile } from '../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../intake/shots/shotFile.ts';
@@ -111,6 +112,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       ...first.problems,
       ...absent,
       ...joined.problems,
+      ...namedHitters(source, joined.shotFiles),
       ...privacyProblems(
         file,
         text,

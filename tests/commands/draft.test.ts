@@ -37,7 +37,9 @@ const inside = (folder: string): readonly string[] => (existsSync(folder) ? read
 
 function fill(contentDir: string, slug: string): void {
   const path = join(contentDir, 'reports', slug, 'report.md');
-  writeFileSync(path, answered(`reports/${slug}/report.md`, readFileSync(path, 'utf8')));
+  // Two heads whose names look the same to every reader need names of their own.
+  const text = readFileSync(path, 'utf8').replace('label: Head \u0410', 'label: Second head A');
+  writeFileSync(path, answered(`reports/${slug}/report.md`, text));
 }
 
 describe('every session file that can be used becomes a draft which passes check once its blanks are filled in', () => {
@@ -278,5 +280,44 @@ describe('the inbox', () => {
     expect(draft(content, [])).toMatchObject({ status: 0 });
     mkdirSync(join(content, 'inbox'));
     expect(draft(content, []).said).toContain('No CSV file waits in');
+  });
+});
+
+describe('a file name with the name of a hitter in it', () => {
+  const named = (player: string): string =>
+    twoHeadsCsv.replace('Carry (yd)', 'Carry (yd),Player').replaceAll(/(\.\d)\n/g, `$1,${player}\n`);
+
+  test('goes into no address, no title and no name beside the report', () => {
+    const content = contentFolder({
+      'shop.yaml': shop,
+      'inbox/John Smith driver 2026-04-11.csv': named('John Smith'),
+    });
+    const run = draft(content, [join(content, 'inbox/John Smith driver 2026-04-11.csv')]);
+    expect(run.status, run.said).toBe(0);
+    expect(run.saidPlainly).toContain(
+      'Names of files are published, and the name of a hitter stood in one: it goes beside the report as driver-2026-04-11.csv.',
+    );
+    expect(inside(join(content, 'reports'))).toEqual(['driver-2026-04-11']);
+    const folder = join(content, 'reports/driver-2026-04-11');
+    expect(inside(folder)).toEqual(['driver-2026-04-11.csv', 'report.md']);
+    expect(inside(join(content, 'inbox'))).toEqual([]);
+    const text = readFileSync(join(folder, 'report.md'), 'utf8');
+    // Only where the report says who it is, which is never printed.
+    expect(text.split('\n').filter((line) => /smith/i.test(line))).toEqual(['    match: [John Smith]']);
+    expect(text).toContain('title: Driver\n');
+    expect(text).toContain('date: 2026-04-11\n');
+  });
+
+  test('leaves session.csv where nothing else is in it', () => {
+    const content = contentFolder({ 'shop.yaml': shop, 'inbox/smith.csv': named('John Smith') });
+    expect(draft(content, [join(content, 'inbox/smith.csv')]).status).toBe(0);
+    expect(inside(join(content, 'reports'))).toEqual(['session']);
+    expect(inside(join(content, 'reports/session'))).toEqual(['report.md', 'session.csv']);
+  });
+
+  test('that only looks like one stays the name of the file', () => {
+    const content = contentFolder({ 'shop.yaml': shop, 'inbox/Anna Meier.csv': twoHeadsCsv });
+    expect(draft(content, [join(content, 'inbox/Anna Meier.csv')]).status).toBe(0);
+    expect(inside(join(content, 'reports/session'))).toEqual(['Anna Meier.csv', 'report.md']);
   });
 });

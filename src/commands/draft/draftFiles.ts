@@ -18,6 +18,7 @@ import { choosePlan, type PlanChoice } from './choosePlan.ts';
 import { printProblems, quoted, shownPath, understoodText, unsureText } from './draftWords.ts';
 import { fileNames } from './fileNames.ts';
 import { joinDraft } from './joinDraft.ts';
+import { neutralNames } from './neutralNames.ts';
 import { readSession, type NamedBytes } from './readSession.ts';
 import { takeOut } from './takeOut.ts';
 import { writeDraft } from './writeDraft.ts';
@@ -69,12 +70,22 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
     terminal.writeError(`${unread.join('\n')}\nNothing was written.\n`);
     return failed;
   }
-  const names = fileNames(paths.map((path) => basename(path)));
-  const files = found.flatMap((each, index): NamedBytes[] =>
-    'bytes' in each ? [{ name: names[index] ?? '', bytes: each.bytes }] : [],
+  const givenNames = fileNames(paths.map((path) => basename(path)));
+  const given = found.flatMap((each, index): NamedBytes[] =>
+    'bytes' in each ? [{ name: givenNames[index] ?? '', bytes: each.bytes }] : [],
   );
-  const choice = choosePlan(request, files);
-  if (choice.kind === 'plan') return joinDraft(request, choice.planned, files);
+  const choice = choosePlan(request, given);
+  if (choice.kind === 'plan') return joinDraft(request, choice.planned, given);
+  if ((request.warmUps ?? 0) > 0 && choice.kind === 'none') {
+    terminal.writeError(
+      '--warm-ups goes with the session of a test that was planned, and this is none. Nothing was written.\n',
+    );
+    return failed;
+  }
+  const asGiven = readSession(given);
+  const { names, people } = neutralNames(givenNames, asGiven.shotFiles);
+  const renamed = names.some((name, index) => name !== givenNames[index]);
+  const files = given.map(({ bytes }, index) => ({ name: names[index] ?? '', bytes }));
   const done = request.otherSlug === true ? draftedBefore(contentDir, files, choice) : null;
   if (done !== null) {
     terminal.write(
@@ -84,19 +95,17 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
       takeOut(path, join(contentDir, 'reports', done, names[index] ?? ''), { contentDir, terminal, disk });
     return { slug: done, status: 0 };
   }
-  if ((request.warmUps ?? 0) > 0 && choice.kind === 'none') {
-    terminal.writeError(
-      '--warm-ups goes with the session of a test that was planned, and this is none. Nothing was written.\n',
-    );
-    return failed;
-  }
-  const read = readSession(files);
+  const read = renamed ? readSession(files) : asGiven;
   if (json) {
     const answers = read.shotFiles.map(dryRunJson);
     terminal.write(`${visibleJson(JSON.stringify(answers.length === 1 ? answers[0] : answers, null, 2))}\n`);
     if (dryRun) return { slug: null, status: 0 };
   } else {
     terminal.write(`${understoodText(names, read.understood)}\n`);
+    if (renamed)
+      terminal.write(
+        `Names of files are published, and the name of a hitter stood in one: it goes beside the report as ${names.map(visible).join(', ')}.\n\n`,
+      );
   }
   const { openColumns } = read;
   // The draft lists everybody who hit, and one thing for each of several files: what the reader of a file alone must
@@ -106,7 +115,10 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   const problems = read.shotFiles
     .flatMap(({ problems: own }) => own)
     .filter(({ kind }) => !answered.includes(kind));
-  const slug = slugFor(request, names);
+  const slug = slugFor(
+    request,
+    names.map((name) => fromFileName(name, people).slug),
+  );
   const mustBeMended = openColumns === null;
   const before = (name: string): string => shownPath(paths[names.indexOf(name)] ?? name, contentDir);
   const after = (name: string): string => `reports/${slug}/${name}`;
@@ -126,7 +138,16 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   }
   const { shared, problems: ofShop } = readShared(openContentFolder(contentDir));
   terminal.writeError(shopNote(ofShop));
-  const written = writeDraft({ contentDir, slug, files, read, openColumns, shop: shared.shop, disk });
+  const written = writeDraft({
+    contentDir,
+    slug,
+    files,
+    people,
+    read,
+    openColumns,
+    shop: shared.shop,
+    disk,
+  });
   if (written === 'taken') {
     terminal.writeError(
       `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +
@@ -189,7 +210,7 @@ const taken =
   (slug: string): boolean =>
     existsSync(join(contentDir, 'reports', slug));
 
-function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, names: readonly string[]): string {
-  const wanted = slug ?? (slugOf(names.map((name) => fromFileName(name).slug).join('-')) || 'session');
+function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, slugs: readonly string[]): string {
+  const wanted = slug ?? (slugOf(slugs.join('-')) || 'session');
   return otherSlug ? freeSlug(wanted, taken(contentDir)) : wanted;
 }

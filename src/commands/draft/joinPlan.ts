@@ -10,7 +10,7 @@ import { countedBySheet } from '../../intake/plan/countedBySheet.ts';
 import { readShotFile } from '../../intake/shots/readShotFile.ts';
 import type { ShotFile } from '../../intake/shots/shotFile.ts';
 import type { Problem } from '../../problems/problem.ts';
-import { fileNames } from './fileNames.ts';
+import { neutralNames } from './neutralNames.ts';
 import type { PlanAtHand } from './openPlans.ts';
 import type { NamedBytes } from './readSession.ts';
 
@@ -39,7 +39,11 @@ export function readPlanned(
   const folder = join(contentDir, 'reports', plan.slug);
   const isThere = (path: string): boolean => resolve(dirname(path)) === resolve(folder);
   const taken = readdirSync(folder);
-  const wanted = fileNames(paths.map((path) => basename(path)));
+  const asGiven = files.map(({ name, bytes }) => readShotFile(name, bytes, options));
+  const wanted = neutralNames(
+    paths.map((path) => basename(path)),
+    asGiven,
+  ).names;
   // A draft that was killed may have put a file here before.
   const nameThere = files.map(({ bytes }, index): string | null => {
     const path = paths[index] ?? '';
@@ -47,10 +51,11 @@ export function readPlanned(
     const name = wanted[index] ?? '';
     return taken.includes(name) && readFileSync(join(folder, name)).equals(bytes) ? name : null;
   });
-  const newNames = fileNames(
+  const newNames = neutralNames(
     paths.filter((_, index) => nameThere[index] === null).map((path) => basename(path)),
+    asGiven,
     taken,
-  ).values();
+  ).names.values();
   const placed = files.map(({ bytes }, index): NamedBytes => ({
     name: nameThere[index] ?? newNames.next().value ?? '',
     bytes,

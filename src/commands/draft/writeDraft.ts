@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { draftReport } from '../../intake/draft/draftReport.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
+import type { PersonName } from '../../intake/privacy/hitterNames.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
 import { usualGap } from '../usualGap.ts';
 import type { Disk } from '../writing/disk.ts';
@@ -13,6 +14,8 @@ interface Draft {
   readonly slug: string;
   /** Under the names they get beside the report. */
   readonly files: readonly NamedBytes[];
+  /** Whom the title must not name. */
+  readonly people: readonly PersonName[];
   readonly read: SessionRead;
   readonly openColumns: readonly OpenColumn[];
   readonly shop: Shop | null;
@@ -29,12 +32,13 @@ export function writeDraft({
   contentDir,
   slug,
   files,
+  people,
   read,
   openColumns,
   shop,
   disk,
 }: Draft): 'written' | 'taken' {
-  const told = files.map(({ name }) => fromFileName(name));
+  const told = files.map(({ name }) => fromFileName(name, people));
   const text = draftReport({
     slug,
     title: [...new Set(told.map(({ title }) => title))].join(', '),

@@ -1,4 +1,5 @@
 import { isRealDate } from '../authored/answers.ts';
+import { namesPerson, withoutPeople, type PersonName } from '../privacy/hitterNames.ts';
 import { slugOf } from './slugOf.ts';
 
 /** What the name of a session file tells of the report. */
@@ -11,9 +12,12 @@ export interface FromFileName {
 
 const yearFirst = /(?<!\d)((?:19|20)\d{2})([-_. ]?)(\d{2})\2(\d{2})(?!\d)/;
 
-/** `driver_heads-2026-04-11.csv`: "Driver heads", `driver-heads-2026-04-11`, 2026-04-11. */
-export function fromFileName(name: string): FromFileName {
-  const stem = name.replace(/\.[^.]+$/, '');
+/**
+ * `driver_heads-2026-04-11.csv`: "Driver heads", `driver-heads-2026-04-11`, 2026-04-11. Names of people are left out.
+ */
+export function fromFileName(name: string, people: readonly PersonName[] = []): FromFileName {
+  const typedStem = name.replace(/\.[^.]+$/, '');
+  const stem = namesPerson(typedStem, people) ? withoutPeople(typedStem, people) : typedStem;
   const found = yearFirst.exec(stem);
   const typed = found === null ? '' : `${found[1]}-${found[3]}-${found[4]}`;
   const date = isRealDate(typed) ? typed : null;

@@ -16,6 +16,16 @@ describe('the name of a session file', () => {
   ])('%s', (name, title, slug, date) => {
     expect(fromFileName(name)).toEqual({ title, slug, date });
   });
+
+  test('gives no title and no address with a name of a person in it', () => {
+    const people = [{ whole: ['john', 'smith'], telling: ['john', 'smith'] }];
+    expect(fromFileName('John Smith driver 2026-04-11.csv', people)).toEqual({
+      title: 'Driver',
+      slug: 'driver-2026-04-11',
+      date: '2026-04-11',
+    });
+    expect(fromFileName('john_smith.csv', people)).toEqual({ title: 'Session', slug: 'session', date: null });
+  });
 });
 
 describe('ids of contenders', () => {

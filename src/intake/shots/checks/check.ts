@@ -13,6 +13,8 @@ export interface CheckContext {
   readonly club?: 'driver' | 'iron' | 'wedge';
   /** False where the report states that the rows are not in the order of hitting. */
   readonly inHitOrder?: boolean;
+  /** Whether the report tells what was hit before the first shot, or that none is lacking. */
+  readonly startTold?: boolean;
 }
 
 /** Looks at a session and says what cannot be, or should be known. Pure. */

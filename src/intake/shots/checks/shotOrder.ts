@@ -98,9 +98,45 @@ function missingShots(session: Session): readonly Problem[] {
   });
 }
 
-/** C14: shot numbers are given once, times rise, and no number is missing. */
-export const checkShotOrder: Check = (session, { inHitOrder = true }) => [
+/** The counts of a session: one over files that number on from each other, else those of each file. */
+function countsOf(session: Session): readonly (readonly Shot[])[] {
+  const shots = session.shots.filter(({ shotNo }) => shotNo !== null);
+  const distinct = new Set(shots.map(({ shotNo }) => shotNo)).size === shots.length;
+  if (distinct) return shots.length === 0 ? [] : [shots];
+  return groupsBy(shots, ({ place }) => [place.file]).flatMap((own) => {
+    const keyOf = counts.find((each) => groupsBy(own, each).every((group) => gapsIn(group) !== null));
+    return keyOf === undefined ? [] : groupsBy(own, keyOf);
+  });
+}
+
+/** Counts that begin behind 1, though neither warm-ups nor the report tell of what came before. */
+function lateStarts(session: Session): readonly Problem[] {
+  const gaps = groupsBy(session.shots, ({ place }) => [place.file]).reduce(
+    (sum, shots) => sum + gapsInFile(shots),
+    0,
+  );
+  const late = countsOf(session).flatMap((shots) => {
+    const first = shots.reduce((least, shot) => ((shot.shotNo ?? 0) < (least.shotNo ?? 0) ? shot : least));
+    const before = (first.shotNo ?? 1) - 1;
+    return before > 0 ? [{ first, before }] : [];
+  });
+  const [earliest] = late;
+  const missing = late.reduce((sum, { before }) => sum + before, 0);
+  if (earliest === undefined || missing <= Math.max(0, session.warmUps - gaps)) return [];
+  const { first, before } = earliest;
+  const numbers = before === 1 ? 'shot 1' : `shots 1 to ${before}`;
+  return problemOf('first-shots-missing', session, null, [first], {
+    expected: 'a count of shots from 1',
+    found: `a count from ${first.shotNo ?? ''}`,
+    cure: `if ${numbers} were warm-ups or belong to somebody else, say so under "plan: {warm_up: ...}"; else export the session again`,
+    forReader: `Shot numbers begin at ${first.shotNo ?? ''}: ${numbers} ${before === 1 ? 'is' : 'are'} not in the file.`,
+  });
+}
+
+/** C14: shot numbers are given once, times rise, and no number is missing, at the start neither. */
+export const checkShotOrder: Check = (session, { inHitOrder = true, startTold = false }) => [
   ...repeatedNumbers(session),
   ...(inHitOrder ? fallingTimes(session) : []),
   ...missingShots(session),
+  ...(startTold ? [] : lateStarts(session)),
 ];

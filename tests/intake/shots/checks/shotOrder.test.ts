@@ -31,7 +31,46 @@ it('counts the shots that are missing, and tells the reader', () => {
 });
 
 it('takes warm-ups off the gaps', () => {
-  expect(checkShotOrder(sessionOf(numbered(4, 5, 8, 9), { warmUps: 2 }), {})).toEqual([]);
+  expect(checkShotOrder(sessionOf(numbered(1, 2, 5, 6), { warmUps: 2 }), {})).toEqual([]);
+  expect(checkShotOrder(sessionOf(numbered(4, 5, 8, 9), { warmUps: 5 }), {})).toEqual([]);
+});
+
+it('says that the count begins late, and tells the reader', () => {
+  const [problem, ...more] = checkShotOrder(sessionOf(numbered(4, 5, 8, 9), { warmUps: 2 }), {});
+  expect(more).toEqual([]);
+  expect(problem).toMatchObject({ kind: 'first-shots-missing', severity: 'warning', line: 2 });
+  expect(said(problem)).toMatchInlineSnapshot(
+    `"expected a count of shots from 1; found a count from 4; If shots 1 to 3 were warm-ups or belong to somebody else, say so under "plan: {warm_up: ...}"; else export the session again."`,
+  );
+  expect(problem?.forReader).toBe('Shot numbers begin at 4: shots 1 to 3 are not in the file.');
+  const [second] = checkShotOrder(sessionOf(numbered(2, 3)), {});
+  expect(second?.forReader).toBe('Shot numbers begin at 2: shot 1 is not in the file.');
+});
+
+it('takes no late start amiss where warm-ups or the report tell of it', () => {
+  expect(checkShotOrder(sessionOf(numbered(11, 12, 13), { warmUps: 10 }), {})).toEqual([]);
+  expect(checkShotOrder(sessionOf(numbered(37, 38)), { startTold: true })).toEqual([]);
+  expect(checkShotOrder(sessionOf(numbered(0, 1, 2)), {})).toEqual([]);
+});
+
+const inFiles = (files: Readonly<Record<string, readonly number[]>>) =>
+  sessionOf(
+    Object.entries(files).flatMap(([contender, numbers]) =>
+      numbers.map((shotNo, index) => ({
+        carry: 250,
+        extra: { contender, shotNo, place: { file: `${contender}.csv`, line: index + 2 } },
+      })),
+    ),
+  );
+
+it('takes files that number on from each other for one count', () => {
+  expect(checkShotOrder(inFiles({ alder: [1, 2, 3], birch: [4, 5, 6] }), {})).toEqual([]);
+  expect(checkShotOrder(inFiles({ birch: [4, 5, 6], alder: [1, 2, 3] }), {})).toEqual([]);
+  expect(checkShotOrder(inFiles({ alder: [1, 2, 3], birch: [1, 2, 3] }), {})).toEqual([]);
+  const kinds = (files: Readonly<Record<string, readonly number[]>>) =>
+    checkShotOrder(inFiles(files), {}).map(({ kind, file }) => `${kind} ${file}`);
+  expect(kinds({ alder: [1, 2, 3, 4], birch: [3, 4] })).toEqual(['first-shots-missing birch.csv']);
+  expect(kinds({ alder: [3, 4], birch: [5, 6] })).toEqual(['first-shots-missing alder.csv']);
 });
 
 it('refuses one number for two shots in a row', () => {
