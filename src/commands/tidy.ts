@@ -9,10 +9,10 @@ import { removeLeftBehind } from './workFolders.ts';
 const day = 24 * 60 * 60 * 1000;
 
 /**
- * What no build has used is deleted from the caches once it is so old, milliseconds. Rasters stay longer: a page that
- * is copied does not ask for its pictures, and they outlive changes of the code.
+ * What no build has used is deleted from the caches once it is so old, milliseconds. Pictures and
+ * editions stay longer: a page that is copied does not ask for its pictures, and they outlive changes of the code.
  */
-const keptFor = { reports: 7 * day, rasters: 90 * day };
+const keptFor = { reports: 7 * day, finished: 90 * day };
 
 interface Before {
   readonly outDir: string;
@@ -31,7 +31,8 @@ export function tidyAfter({ reports }: SiteContent, terminal: Terminal): void {
   const keys = new Set(reports.flatMap(({ key }) => key ?? []));
   const before = (age: number): Date => new Date(Date.now() - age);
   tidying(terminal, () => pruneCache(join(cacheFolder(), 'reports'), keys, before(keptFor.reports)));
-  tidying(terminal, () => pruneCache(join(cacheFolder(), 'rasters'), new Set(), before(keptFor.rasters)));
+  for (const name of ['rasters', 'editions'])
+    tidying(terminal, () => pruneCache(join(cacheFolder(), name), new Set(), before(keptFor.finished)));
 }
 
 /** What cannot be tidied is said, and hinders no build. */

@@ -3,7 +3,18 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** Folders of `src` whose code decides over what a report says. */
-const deciding = ['problems', 'trade', 'stats', 'flight', 'intake', 'findings', 'prose', 'charts', 'site'];
+const deciding = [
+  'problems',
+  'trade',
+  'stats',
+  'flight',
+  'intake',
+  'findings',
+  'prose',
+  'charts',
+  'kit',
+  'site',
+];
 const beside = ['package.json', 'package-lock.json'];
 
 /** SHA-256 over all that turns a report's files into figures: our code, the libraries, Node; null without the sources. */

@@ -3,24 +3,38 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
+import { cachedEdition } from './cachedEdition.ts';
+import { codeHash } from './codeHash.ts';
+import { cacheFolder } from './folders.ts';
 
 /** What can only be made of whole pages: each report in one file. */
 export function finishedSite(): AstroIntegration {
   let origin: string | null = null;
   let base = '/';
+  let code: string | null = null;
   return {
     name: 'finished-site',
     hooks: {
       'astro:config:done': ({ config }) => {
         origin = config.site === undefined ? null : new URL(config.site).origin;
+        code = codeHash(fileURLToPath(config.root));
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
-      'astro:build:done': ({ dir }) => writeOneFileEditions(fileURLToPath(dir), base, origin),
+      'astro:build:done': ({ dir }) =>
+        writeOneFileEditions({ folder: fileURLToPath(dir), base, origin, code }),
     },
   };
 }
 
-function writeOneFileEditions(folder: string, base: string, origin: string | null): void {
+interface Site {
+  readonly folder: string;
+  readonly base: string;
+  readonly origin: string | null;
+  /** Hash of the code; null where it cannot be told, and nothing is kept. */
+  readonly code: string | null;
+}
+
+function writeOneFileEditions({ folder, base, origin, code }: Site): void {
   const reports = join(folder, 'reports');
   if (!existsSync(reports)) return;
   const known = new Map<string, Uint8Array | null>();
@@ -45,7 +59,13 @@ function writeOneFileEditions(folder: string, base: string, origin: string | nul
     // A withdrawn report has no kit, and none of its pages is to live on in a file.
     if (!existsSync(page) || !existsSync(join(reports, slug, 'kit'))) continue;
     const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
-    writeFileSync(join(reports, slug, 'report.html'), oneFile(readFileSync(page, 'utf8'), own, origin));
+    const html = readFileSync(page, 'utf8');
+    const make = (): string => oneFile(html, own, origin);
+    const edition =
+      code === null
+        ? make()
+        : cachedEdition(`${origin ?? ''}\n${html}`, code, join(cacheFolder(), 'editions'), make);
+    writeFileSync(join(reports, slug, 'report.html'), edition);
   }
 }
 

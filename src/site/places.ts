@@ -35,4 +35,4 @@ export const sourceFolders = [
 
 /** What a cache folder holds that is ours, by name. */
 export const cacheEntries =
-  /^(?:reports|rasters|fonts|astro|dev|building|pages\.list|new-.*|\.straightface-cache)$/;
+  /^(?:reports|rasters|editions|fonts|astro|dev|building|pages\.list|new-.*|\.straightface-cache)$/;

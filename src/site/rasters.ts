@@ -1,12 +1,11 @@
 import { createHash } from 'node:crypto';
-import { statSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { Resvg } from '@resvg/resvg-js';
 import resvg from '@resvg/resvg-js/package.json' with { type: 'json' };
 import { encodePng, type Pixels } from '../kit/encodePng.ts';
-import { diskTrouble } from './diskTrouble.ts';
 import { cacheFolder } from './folders.ts';
+import { markAsUsed } from './markAsUsed.ts';
 import { fontVersions, rasterFonts, wholeFonts } from './rasterFonts.ts';
 import { readSealed, writeSealed } from './sealed.ts';
 
@@ -50,19 +49,4 @@ export async function cachedPng(
   const png = await drawPng(svg, width);
   writeSealed(file, key, png);
   return png;
-}
-
-const day = 24 * 60 * 60 * 1000;
-
-/** The date of a raster says when it was last drawn or read, give or take a day: by it old ones are deleted. */
-function markAsUsed(file: string): void {
-  const now = new Date();
-  const found = statSync(file, { throwIfNoEntry: false });
-  if (found === undefined || now.getTime() - found.mtimeMs < day) return;
-  try {
-    utimesSync(file, now, now);
-  } catch (error) {
-    // A cache that can only be read is no error; the picture is right all the same.
-    if (diskTrouble(error) === null) throw error;
-  }
 }
