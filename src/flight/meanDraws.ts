@@ -21,7 +21,8 @@ const covarianceOf = onceEach(covariance);
 
 /** The means themselves: of the shots, or by rounds of the round means of the rounds that hold both. */
 export function meansOf(samples: TwoSamples): MeanPair {
-  if (samples.rounds === undefined) return { a: covarianceOf(samples.a).means, b: covarianceOf(samples.b).means };
+  if (samples.rounds === undefined)
+    return { a: covarianceOf(samples.a).means, b: covarianceOf(samples.b).means };
   const { middles, differences } = byRounds(samples);
   return around(columnMeans(middles), covariance(differences).means);
 }
