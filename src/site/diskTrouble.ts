@@ -1,20 +1,26 @@
-const causes: Readonly<Record<string, string>> = {
-  ENOSPC: 'the disk is full: make room on it',
-  EDQUOT: 'your share of the disk is used up: make room on it',
-  EROFS: 'the disk can only be read: name a folder on another one',
-  EACCES: 'it may not be written (permission denied): change its permissions or name another folder',
-  EPERM: 'it may not be written (not permitted): change its permissions or name another folder',
+import { systemCode, systemWords } from '../problems/systemWords.ts';
+
+const otherFolder = 'change the permissions there, or name another folder';
+
+/** What to do about what the operating system reports, by its code. */
+const cures: Readonly<Record<string, string>> = {
+  ENOSPC: 'make room on it',
+  EDQUOT: 'make room on it',
+  EROFS: 'name a folder on another one',
+  EACCES: otherFolder,
+  EPERM: otherFolder,
 };
 
 /** What a full or locked disk means and what to do, in a sentence that names the place; null for any other error. */
 export function diskTrouble(error: unknown): string | null {
-  if (!(error instanceof Error) || !('code' in error)) return null;
-  // Node says so of folders within one that can only be read.
-  const isUnmade = error.code === 'ENOENT' && textOf(error, 'syscall') === 'mkdir';
-  const cause = isUnmade ? 'no folder can be made there: name another one' : causes[String(error.code)];
-  if (cause === undefined) return null;
+  const code = systemCode(error);
+  if (code === null || !(error instanceof Error)) return null;
   const place = textOf(error, 'dest') ?? textOf(error, 'path') ?? 'A file of the site or of the cache';
-  return `${place} could not be written, since ${cause}.`;
+  // Node says so of folders within one that can only be read.
+  if (code === 'ENOENT' && textOf(error, 'syscall') === 'mkdir')
+    return `${place} could not be written, since no folder can be made there: name another one.`;
+  const cure = cures[code];
+  return cure === undefined ? null : `${place} could not be written, since ${systemWords(error)}: ${cure}.`;
 }
 
 function textOf(error: Error, name: string): string | null {
@@ -24,9 +30,5 @@ function textOf(error: Error, name: string): string | null {
 
 /** Whether the disk refuses an operation at this place, which another way may do without. */
 export function isRefusedHere(error: unknown): boolean {
-  return (
-    error instanceof Error &&
-    'code' in error &&
-    ['EBUSY', 'EACCES', 'EPERM', 'EROFS', 'EXDEV'].includes(String(error.code))
-  );
+  return ['EBUSY', 'EACCES', 'EPERM', 'EROFS', 'EXDEV'].includes(systemCode(error) ?? '');
 }

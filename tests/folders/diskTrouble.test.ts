@@ -5,14 +5,14 @@ import { diskTrouble } from '../../src/site/diskTrouble.ts';
 import { folderOf } from './folderOf.ts';
 
 const failing = (code: string, more: Readonly<Record<string, string>> = {}): Error =>
-  Object.assign(new Error(code), { code, ...more });
+  Object.assign(new Error(code), { code, syscall: 'write', ...more });
 
 test.each([
-  ['ENOSPC', 'the disk is full: make room on it'],
-  ['EDQUOT', 'your share of the disk is used up: make room on it'],
-  ['EROFS', 'the disk can only be read: name a folder on another one'],
-  ['EACCES', 'it may not be written (permission denied): change its permissions or name another folder'],
-  ['EPERM', 'it may not be written (not permitted): change its permissions or name another folder'],
+  ['ENOSPC', 'the disk is full (ENOSPC): make room on it'],
+  ['EDQUOT', 'no more room is granted on the disk (EDQUOT): make room on it'],
+  ['EROFS', 'the disk can only be read (EROFS): name a folder on another one'],
+  ['EACCES', 'there is no permission (EACCES): change the permissions there, or name another folder'],
+  ['EPERM', 'there is no permission (EPERM): change the permissions there, or name another folder'],
 ])('%s in a sentence, with the place where it is known', (code, cause) => {
   expect(diskTrouble(failing(code, { path: '/a', dest: '/b' }))).toBe(
     `/b could not be written, since ${cause}.`,
@@ -33,7 +33,7 @@ test('any other error is none of the disk', () => {
   const missing = (): void => writeFileSync(join(folderOf({}), 'none/file'), '');
   expect(missing).toThrow('ENOENT');
   expect(diskTrouble(failing('ENOENT', { syscall: 'open', path: '/a' }))).toBeNull();
-  expect(diskTrouble(failing('ERR_ASSERTION'))).toBeNull();
+  expect(diskTrouble(new Error('ERR_ASSERTION'))).toBeNull();
   expect(diskTrouble(new TypeError('x'))).toBeNull();
   expect(diskTrouble('x')).toBeNull();
 });

@@ -46,7 +46,7 @@ function disk(files: Files): { readonly root: string; readonly publish: (more?: 
 const filesIn = (folder: string): Files =>
   Object.fromEntries(Object.entries(everythingIn(folder)).filter(([, text]) => text !== '(folder)'));
 
-const failing = (code: string): Error => Object.assign(new Error(code), { code });
+const failing = (code: string): Error => Object.assign(new Error(code), { code, syscall: 'rename' });
 
 /** Lets operations fail that `fails` says. */
 function failingDisk(fails: (operation: 'rename' | 'copy', from: string, to: string) => string | null): Disk {
