@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -40,7 +40,7 @@ interface NextLedger {
  */
 export function recordLedger(request: RecordRequest): boolean {
   const { contentDir, terminal, disk = realDisk } = request;
-  if (!existsSync(contentDir)) {
+  if (statSync(contentDir, { throwIfNoEntry: false })?.isDirectory() !== true) {
     terminal.writeError(`There is no folder ${visible(contentDir)}. Nothing was written.\n`);
     return false;
   }

@@ -49,7 +49,9 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
       ),
     );
   const misplaced = only.length === 0 ? misplacedIn(folder) : [];
-  const unreadable = ['', 'reports', 'contenders', 'inbox'].flatMap(folder.troubleWith);
+  const root = folder.troubleWith('');
+  // Where the whole cannot be listed, no part of it can.
+  const unreadable = root.length > 0 ? root : ['reports', 'contenders', 'inbox'].flatMap(folder.troubleWith);
   const empty = slugs.length === 0 && only.length === 0 && unreadable.length === 0 ? [noReports(folder)] : [];
   return {
     shared,

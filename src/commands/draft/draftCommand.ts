@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { visible } from '../../problems/visible.ts';
 import { slugOf } from '../../intake/draft/slugOf.ts';
 import { withContentLock } from '../writing/contentLock.ts';
@@ -30,6 +31,12 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
   if (slug !== null || dryRun || json || warmUps !== '0') {
     terminal.writeError(
       '--slug, --warm-ups, --dry-run and --json go with the name of a file. Nothing was written.\n',
+    );
+    return 1;
+  }
+  if (statSync(contentDir, { throwIfNoEntry: false })?.isDirectory() === false) {
+    terminal.writeError(
+      `${visible(contentDir)} is a file, and content is kept in a folder. Nothing was written.\n`,
     );
     return 1;
   }
