@@ -12,6 +12,7 @@ export const cacheKinds = [
   'drawings',
   'other units',
   'rasters',
+  'editions',
   'fonts',
   'copies of pages',
   'lists',
@@ -23,6 +24,7 @@ export function kindOf(path: string): CacheKind | null {
   if (/^reports\/[^/]+\.other\.json$/.test(path)) return 'other units';
   if (path.startsWith('reports/')) return 'reports';
   if (path.startsWith('rasters/')) return 'rasters';
+  if (path.startsWith('editions/')) return 'editions';
   if (path.startsWith('fonts/')) return 'fonts';
   if (path.startsWith('astro/dist/')) return 'copies of pages';
   if (path.startsWith('astro/') || path === 'pages.list' || path.startsWith('.straightface')) return 'lists';
@@ -64,7 +66,7 @@ function damaged(own: Buffer, next: Buffer, damage: Damage, random: Random): Buf
 
 /** What must be deleted for a build to read that kind at all: it asks the copies first, then reports, rasters and fonts. */
 export function readBefore(kind: CacheKind): readonly string[] {
-  if (kind === 'copies of pages' || kind === 'lists') return [];
+  if (kind === 'copies of pages' || kind === 'editions' || kind === 'lists') return [];
   if (kind === 'fonts') return ['astro', 'rasters'];
   return ['astro'];
 }
