@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { build, foldersFor, hashes, type Folders, type Run } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
@@ -42,39 +42,42 @@ describe("the framework's own build", () => {
     expect(hashes(theirs.out)).toEqual(hashes(ours.out));
   });
 
-  test.each([
-    [
-      'a claim that the shots contradict',
-      {
-        'report.md': twoHeads((front) =>
-          front.replace(
-            'interests:',
-            'claims: [{say: Birch carries at least 60 yards farther than Alder., metric: carry, more: birch, than: alder, by_at_least: 60 yd}]\ninterests:',
-          ),
-        ),
-        'shots.csv': twoHeadsCsv,
-      },
-      'claim-contradicted',
-    ],
-    ['broken YAML', { 'report.md': '---\ntitle: "Two heads\n---\n', 'shots.csv': twoHeadsCsv }, 'yaml'],
-    ['a session file that is not there', { 'report.md': twoHeads() }, 'session-file-missing'],
-  ])('is stopped by %s with the table of npm run build, and nothing is written', (_what, files, kind) => {
+  test('is stopped by what stops npm run build, with the same table, and nothing is written', () => {
+    const contradicted =
+      'claims: [{say: Birch carries at least 60 yards farther than Alder., metric: carry, more: birch, than: alder, by_at_least: 60 yd}]';
     const content = contentFolder({
       'shop.yaml': shop,
       'reports/sound/report.md': twoHeads(),
       'reports/sound/shots.csv': twoHeadsCsv,
-      ...Object.fromEntries(
-        Object.entries(files).map(([name, text]) => [`reports/two-heads/${name}`, text] as const),
+      'reports/contradicted/report.md': twoHeads((front) =>
+        front.replace('interests:', `${contradicted}\ninterests:`),
       ),
+      'reports/contradicted/shots.csv': twoHeadsCsv,
+      'reports/broken/report.md': '---\ntitle: "Two heads\n---\n',
+      'reports/broken/shots.csv': twoHeadsCsv,
+      'reports/without-session/report.md': twoHeads(),
     });
     const [ours, theirs] = [foldersFor(content), foldersFor(content)];
     const [own, run] = [build(ours), astroBuild(theirs)];
     expect([own.status, run.status]).toEqual([1, 1]);
-    expect(run.said).toContain(kind);
+    for (const kind of ['claim-contradicted', 'yaml-syntax', 'session-file-missing'])
+      expect(run.said).toContain(`(${kind})`);
     expect(tableIn(run.said)).toBe(tableIn(own.said));
     expect(run.said).toContain('Nothing was written.');
     expect(run.said).not.toMatch(/^\s+at .+:\d+/m);
-    expect(existsSync(theirs.out)).toBe(false);
+    expect([existsSync(ours.out), existsSync(theirs.out)]).toEqual([false, false]);
+  });
+
+  test('goes nowhere that no build may write into', () => {
+    const content = contentFolder({
+      'shop.yaml': shop,
+      'reports/two-heads/report.md': twoHeads(),
+      'reports/two-heads/shots.csv': twoHeadsCsv,
+      'photos/bay.txt': 'mine',
+    });
+    const run = astroBuild({ ...foldersFor(content), out: content });
+    expect([run.status, run.said]).toEqual([1, expect.stringContaining('which is the content folder')]);
+    expect(readFileSync(join(content, 'photos/bay.txt'), 'utf8')).toBe('mine');
   });
 });
 
