@@ -13,7 +13,7 @@ import { isShown } from '../site/shown.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
 import { collectSooner } from './collectSooner.ts';
-import { contentGate } from './contentGate.ts';
+import { contentGate, type ReadContent } from './contentGate.ts';
 import { openFolders, type OpenFolders } from './openFolders.ts';
 import { publishSite } from './publishSite.ts';
 import { siteConfig } from './siteConfig.ts';
@@ -61,7 +61,7 @@ export async function buildSite({ contentDir, outDir, terminal }: BuildRequest):
   }
   terminal.write('Writing the pages.\n');
   try {
-    await buildAside(site, folders, times);
+    await buildAside({ contentDir, site }, folders, times);
   } catch (error) {
     // Not the content's fault: say so shortly; the whole trail is for those who look for it.
     const what = diskTrouble(error) ?? (error instanceof Error ? error.message : String(error));
@@ -118,7 +118,7 @@ function progress(all: number, terminal: Terminal): () => void {
 }
 
 async function buildAside(
-  site: SiteContent,
+  read: ReadContent,
   { outDir, cacheDir }: OpenFolders,
   times: StageTimes,
 ): Promise<void> {
@@ -137,7 +137,7 @@ async function buildAside(
     const { build } = await import('astro');
     await times.time('pages', () =>
       build({
-        ...siteConfig(contentGate(site)),
+        ...siteConfig(contentGate(read)),
         configFile: false,
         root: projectFolder,
         outDir: aside,

@@ -8,7 +8,7 @@ import { readShared } from '../site/sharedFiles.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { markSite } from '../site/siteMark.ts';
 import { openFolders } from './openFolders.ts';
-import { publishSite } from './publishSite.ts';
+import { publishSite, type Publication } from './publishSite.ts';
 import { givenToPages, readByPages, siteModule } from './siteModule.ts';
 import { tellProblems } from './tellProblems.ts';
 import { processTerminal } from './terminal.ts';
@@ -21,33 +21,41 @@ export interface ContentGate {
   readonly site: () => SiteContent;
 }
 
+/** What a command of ours has read, and where; it then publishes the site itself. */
+export interface ReadContent {
+  readonly contentDir: string;
+  readonly site: SiteContent;
+}
+
 /**
  * The way of the content into the framework, whichever command starts it. A build reads and checks everything first:
  * with an error the table of problems is printed, the framework stops with status 1, and nothing is written. In `dev`
  * each page reads what it shows.
  *
- * @param read what a command of ours has read and told already, which then publishes the site itself
+ * @param read what a command of ours has read and told already
  */
-export function contentGate(read: SiteContent | null = null): ContentGate {
-  let built = read;
+export function contentGate(read: ReadContent | null = null): ContentGate {
+  const contentDir = read?.contentDir ?? contentFolder();
+  let built = read?.site ?? null;
   let publish = (): void => undefined;
   const integration: AstroIntegration = {
     name: 'content-gate',
     hooks: {
       'astro:config:setup': ({ command, config, updateConfig }) => {
         if (command === 'dev') {
-          const { shop } = readShared(openContentFolder(contentFolder())).shared;
-          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(readByPages, contentFolder())] } });
+          const { shop } = readShared(openContentFolder(contentDir)).shared;
+          const code = readByPages({ contentDir, projectFolder: fileURLToPath(config.root) });
+          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(code, contentDir)] } });
         }
         if (command !== 'build') return;
-        const site = read ?? checkedContent();
+        const site = built ?? checkedContent(contentDir);
         built = site;
         const given = giveSite(site);
         updateConfig({
           ...addressOf(site.shop),
-          vite: { plugins: [siteModule(givenToPages(given), contentFolder())] },
+          vite: { plugins: [siteModule(givenToPages(given), contentDir)] },
         });
-        const publication = read === null ? publicationOf(config) : null;
+        const publication = read === null ? publicationOf(config, contentDir) : null;
         if (publication !== null) updateConfig({ outDir: pathToFileURL(`${publication.built}/`) });
         publish = () => {
           takeSiteBack(given);
@@ -76,8 +84,8 @@ const addressOf = (shop: Shop): { site?: string; base?: string } =>
   shop?.address == null ? {} : { site: shop.address.site, base: decodeURI(shop.address.base) };
 
 /** The content folder read and told as `npm run build` does. @throws where it may not be published */
-function checkedContent(): SiteContent {
-  const site = loadSite(contentFolder());
+function checkedContent(contentDir: string): SiteContent {
+  const site = loadSite(contentDir);
   if (!tellProblems(site, processTerminal()))
     throw refusal('The content has errors, see above. Nothing was written.');
   return site;
@@ -92,12 +100,12 @@ interface Config {
  * The framework empties the folder that it builds into: it gets one aside, and what it built goes where `npm run build`
  * would put it, or where its own option says. @throws where that is none that a build may write into
  */
-function publicationOf({ root, outDir }: Config): Parameters<typeof publishSite>[0] {
+function publicationOf({ root, outDir }: Config, contentDir: string): Publication {
   const projectFolder = fileURLToPath(root);
   const named = fileURLToPath(outDir);
   const isDefault = named === fileURLToPath(new URL('./dist/', root));
   const folders = openFolders({
-    contentDir: contentFolder(),
+    contentDir,
     outDir: isDefault ? outFolder() : named,
     projectFolder,
     terminal: processTerminal(),

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import type { AstroUserConfig } from 'astro';
+import type { LivePlaces } from '../site/liveSite.ts';
 
 type Plugin = NonNullable<NonNullable<AstroUserConfig['vite']>['plugins']>[number];
 
@@ -15,7 +16,9 @@ export const givenToPages = (given: string): string =>
 export const siteContent = () => givenSite(${JSON.stringify(given)});`;
 
 /** Code for pages that read the content folder themselves, so that each shows it as it is. */
-export const readByPages = `export { siteContent } from ${JSON.stringify(fileURLToPath(liveFile))};`;
+export const readByPages = (places: LivePlaces): string =>
+  `import { liveSite } from ${JSON.stringify(fileURLToPath(liveFile))};
+export const siteContent = (of) => liveSite(${JSON.stringify(places)}, of);`;
 
 /**
  * The module by which pages get at the content: see `src/site/virtualSite.d.ts`.
