@@ -12,6 +12,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/commands/**'],
+          // Modules are loaded, and the demo reports worked out, once for many files.
+          isolate: false,
           // Properties run many cases, and the machine may be slow.
           testTimeout: 120_000,
         },

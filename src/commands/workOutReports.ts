@@ -13,13 +13,15 @@ const workerFile = new URL('./reportWorker.ts', import.meta.url);
 
 /**
  * Works reports out into the caches, as many at a time as there are processors, and tells of each when it is done.
- * Rejects with `ReportsFailed`, all of them together, when the others are done.
+ * Rejects with `ReportsFailed`, all of them together in the order given, when the others are done.
  */
 export async function workOutReports(
   work: ReportWork,
   onDone: () => void,
   file: URL = workerFile,
 ): Promise<void> {
+  // What cannot be loaded here no worker can load, and of workers that cannot start the pool tells nothing of use.
+  await import(file.href);
   const workers = Math.min(availableParallelism(), Math.ceil(work.slugs.length / fewReports));
   const atOnce = workers * mostReports;
   const failed: FailedReport[] = [];
@@ -27,7 +29,11 @@ export async function workOutReports(
     const slugs = work.slugs.slice(from, from + atOnce);
     failed.push(...(await inWorkers({ ...work, slugs }, workers, onDone, file)));
   }
-  if (failed.length > 0) throw new ReportsFailed(failed);
+  if (failed.length === 0) return;
+  const place = new Map(work.slugs.map((slug, index) => [slug, index]));
+  throw new ReportsFailed(
+    failed.toSorted((x, y) => (place.get(x.slug) ?? Infinity) - (place.get(y.slug) ?? Infinity)),
+  );
 }
 
 async function inWorkers(
@@ -54,8 +60,8 @@ async function inWorkers(
         failed.push({ slug, error });
       }
     });
-    // A worker that cannot even start is told by the pool alone.
-    const broken = new Promise<never>((_, reject) => pool.once('error', reject));
+    // Workers that cannot even start are told by the pool alone, each of them.
+    const broken = new Promise<never>((_, reject) => pool.on('error', reject));
     await Promise.race([Promise.all(all), broken]);
     return failed;
   } finally {

@@ -1,4 +1,4 @@
-import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
@@ -132,9 +132,7 @@ test('a picture without words, one that is too large, and one that a link brings
       cure: 'Save it smaller: the page shows it 1,600 pixels wide at most.',
     },
   ]);
-  mkdirSync(join(folder, '../elsewhere'), { recursive: true });
-  const outside = join(folder, '../elsewhere/outside.jpg');
-  writeFileSync(outside, await photograph(40, 30));
+  const outside = join(contentFolder({ 'outside.jpg': await photograph(40, 30) }), 'outside.jpg');
   writeFileSync(join(folder, 'reports/two/report.md'), `${twoHeads()}\n![A mat](linked.jpg)\n`);
   symlinkSync(outside, join(folder, 'reports/two/linked.jpg'));
   expect(loadSite(folder).problems).toMatchObject([{ kind: 'picture-unreadable', found: 'linked.jpg' }]);

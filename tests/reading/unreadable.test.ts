@@ -105,9 +105,6 @@ describe('a file that cannot be read', () => {
     const root = content();
     expect(errors(join(root, 'shop.yaml'))).toEqual([
       `folder-unreadable ${join(root, 'shop.yaml')}: there is a file where a folder should be (ENOTDIR)`,
-      `folder-unreadable reports: there is a file where a folder should be (ENOTDIR)`,
-      `folder-unreadable contenders: there is a file where a folder should be (ENOTDIR)`,
-      `folder-unreadable inbox: there is a file where a folder should be (ENOTDIR)`,
     ]);
     writeFileSync(join(root, 'inbox'), '');
     expect(errors(root)).toEqual([
