@@ -33,6 +33,7 @@ export default defineConfig({
           name: 'site',
           include: ['tests/site/**/*.test.ts'],
           globalSetup: ['tests/site/globalSetup.ts'],
+          isolate: false,
           testTimeout: 1_200_000,
           hookTimeout: 600_000,
         },
