@@ -8,7 +8,6 @@ import { fly } from '../../src/flight/trajectory.ts';
 import { meanOf } from '../../src/stats/moments.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 import { attributed, type Attributed } from './attributed.ts';
-import { cpuTime } from './cpuTime.ts';
 import { bearmanHarvey1976, lyu2018 } from './otherSets.ts';
 import { driverLaunch, flown, goodHitter, middlingHitter, scattered } from './simulatedShots.ts';
 import { inYards } from './tradeUnits.ts';
@@ -225,13 +224,4 @@ describe('accounting', () => {
       why: 'too-few-shots',
     });
   });
-});
-
-test('a pair of 12 and 12 shots, 2,000 draws, three sets: under 100 ms once warm', () => {
-  const random = seededRandom('speed');
-  const [, truth] = truths[0];
-  const a = flown(scattered({ ...driverLaunch, ballSpeed: 71 }, goodHitter, 12, random), truth);
-  const b = flown(scattered(driverLaunch, goodHitter, 12, random), truth);
-  for (let i = 0; i < 3; i++) attributed(a, b);
-  expect(cpuTime(() => attributed(a, b), 6)).toBeLessThan(100);
 });
