@@ -142,7 +142,8 @@ async function buildAside(
         root: projectFolder,
         outDir: aside,
         cacheDir: copies,
-        logLevel: 'warn',
+        // A page that fails is told below, without the trail that the framework prints of it.
+        logLevel: process.env['DEBUG'] === undefined ? 'silent' : 'warn',
       }),
     );
     if (isOurs) recordPageCopies(copies, copyList, known);

@@ -1,5 +1,6 @@
 import { contentDir } from 'virtual:straightface/site';
 import type { APIRoute, GetStaticPaths } from 'astro';
+import { composedNames } from '../../../../site/composedNames.ts';
 import { openContentFolder } from '../../../../site/contentFiles.ts';
 import { picturePaths, type PicturePath } from '../../../../site/kitPaths.ts';
 import { publishedPicture } from '../../../../site/publishedPicture.ts';
@@ -7,6 +8,7 @@ import { publishedPicture } from '../../../../site/publishedPicture.ts';
 export const getStaticPaths = (() => picturePaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
 
 export const GET: APIRoute<PicturePath['props']> = async ({ props: { report, picture } }) => {
-  const bytes = await publishedPicture(openContentFolder(contentDir), report.source.slug, picture);
+  const folder = composedNames(openContentFolder(contentDir));
+  const bytes = await publishedPicture(folder, report.source.slug, picture);
   return new Response(new Uint8Array(bytes), { headers: { 'content-type': 'image/webp' } });
 };
