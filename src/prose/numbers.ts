@@ -62,6 +62,20 @@ export function stepFor(unit: UnitId, halfWidth: number | null): PrintStep {
   return fits ?? last;
 }
 
+/** The largest of 1, 2 and 5 times a power of ten that is at most `most`. */
+export function niceStep(most: number): PrintStep {
+  const power = Math.floor(Math.log10(most) + 1e-9);
+  const lead = most / Number(`1e${power}`);
+  const digit = lead >= 5 - 1e-9 ? 5 : lead >= 2 - 1e-9 ? 2 : 1;
+  return { step: Number(`${digit}e${power}`), decimals: Math.max(0, -power) };
+}
+
+/** `value` rounded to a step and printed; whole numbers among half ones have no decimal: 10 and 10.5. */
+export function formatStep(value: number, step: PrintStep): string {
+  const rounded = roundTo(value, step);
+  return formatNumber(rounded, step.step === 0.5 && Number.isInteger(rounded) ? 0 : step.decimals);
+}
+
 /** The step one rung finer, or the same where there is none. */
 export function finerStep(unit: UnitId, { step }: PrintStep): PrintStep {
   const ladder = ladders[unit];

@@ -2,7 +2,9 @@ import type { Findings, MetricFindings, PairFindings } from '../findings/finding
 import { comparativeOf } from './comparatives.ts';
 import { toReader, unitFor, type UnitSystem } from './readerUnits.ts';
 import { stepFor, type PrintStep } from './numbers.ts';
+import type { MetricId } from '../trade/metrics.ts';
 import type { UnitId } from '../trade/units.ts';
+import { printingOf, type Printing } from './printSteps.ts';
 
 /** What a sentence needs to know besides the figures: how things are called, and in which units. */
 export interface Telling {
@@ -15,6 +17,19 @@ export interface Telling {
   /** The same, several of it: heads, shafts, grooves. */
   readonly nouns: string;
   readonly nameOf: (contender: string) => string;
+  /** The name in running text, with its article where it is a plain word: "the hybrid", "Heron". */
+  readonly the: (contender: string) => string;
+}
+
+/**
+ * How the numbers of a metric of this report are printed.
+ *
+ * @throws where the report does not have the metric
+ */
+export function printingFor(metric: MetricId, telling: Telling): Printing {
+  const own = telling.findings.metrics.find(({ id }) => id === metric);
+  if (own === undefined) throw new Error(`no ${metric} in ${telling.findings.slug}`);
+  return printingOf(own, telling);
 }
 
 /** One gap seen from the contender that had more of the metric, in the reader's unit. */

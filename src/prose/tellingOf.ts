@@ -1,5 +1,6 @@
 import type { Findings } from '../findings/findings.ts';
 import type { Source } from '../intake/authored/source.ts';
+import { nameInText } from './english/names.ts';
 import { nounOf } from './noun.ts';
 import type { UnitSystem } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
@@ -9,5 +10,16 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
   const system: UnitSystem = shop?.defaults.units ?? 'yards';
   const names = new Map(front.contenders.map(({ id, label, short }) => [id, short ?? label]));
   const { one, many } = nounOf(front.varied);
-  return { findings, system, scalesIn: system, noun: one, nouns: many, nameOf: (id) => names.get(id) ?? id };
+  const inText = new Map(
+    front.contenders.map(({ id, label, short, article }) => [id, nameInText(short ?? label, article)]),
+  );
+  return {
+    findings,
+    system,
+    scalesIn: system,
+    noun: one,
+    nouns: many,
+    nameOf: (id) => names.get(id) ?? id,
+    the: (id) => inText.get(id) ?? id,
+  };
 }
