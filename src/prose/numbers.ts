@@ -70,10 +70,12 @@ export function niceStep(most: number): PrintStep {
   return { step: Number(`${digit}e${power}`), decimals: Math.max(0, -power) };
 }
 
-/** `value` rounded to a step and printed; whole numbers among half ones have no decimal: 10 and 10.5. */
+/** `value` rounded to a step and printed; among half steps no digit that says nothing: 10 and 10.5, 1.44 and 1.445. */
 export function formatStep(value: number, step: PrintStep): string {
   const rounded = roundTo(value, step);
-  return formatNumber(rounded, step.step === 0.5 && Number.isInteger(rounded) ? 0 : step.decimals);
+  const halves = step.decimals > 0 && Math.round(step.step * 10 ** step.decimals) === 5;
+  const whole = halves && Math.round(Math.abs(rounded) / step.step) % 2 === 0;
+  return formatNumber(rounded, whole ? step.decimals - 1 : step.decimals);
 }
 
 /** The step one rung finer, or the same where there is none. */

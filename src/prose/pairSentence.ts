@@ -5,7 +5,7 @@ import { isGap } from '../findings/verdict.ts';
 import { printAt, printLimit, printStated } from './numbers.ts';
 import { withUnit } from './readerUnits.ts';
 import { toldGap, type Telling, type ToldGap } from './telling.ts';
-import { counted, countWord, listed, placeInRow } from './words.ts';
+import { countWord, listed, placeInRow } from './words.ts';
 
 /** Under this many shots a clear gap is called a first look. */
 export const firstLookShots = 8;
@@ -183,9 +183,4 @@ function withoutStop(text: string): string {
   return text.replace(/\.$/, '');
 }
 
-/** "12 shots with each head", or the spread of counts where they differ. */
-export function shotsEach(counts: readonly number[], noun: string): string {
-  const [least, most] = [Math.min(...counts), Math.max(...counts)];
-  const each = `with each ${noun}`;
-  return least === most ? `${counted(least, 'shot')} ${each}` : `${least} to ${most} shots ${each}`;
-}
+export { shotsEach } from './english/order.ts';

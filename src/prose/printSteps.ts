@@ -40,12 +40,12 @@ export function printingOf(
   const known = made.get(findings) ?? new Map<string, Printing>();
   made.set(findings, known);
   const key = `${metric.id} ${system}`;
-  const printing = known.get(key) ?? makePrinting(metric, findings.design.hitters === 1, system);
+  const printing = known.get(key) ?? makePrinting(metric, system);
   known.set(key, printing);
   return printing;
 }
 
-function makePrinting(metric: MetricFindings, oneGolfer: boolean, system: UnitSystem): Printing {
+function makePrinting(metric: MetricFindings, system: UnitSystem): Printing {
   const unit = unitFor(metric.id, system);
   const read = (value: number): number => toReader(value, metric.id, system);
   const halfWidths = metric.pairs.flatMap(({ ci }) => (ci === null ? [] : [read(ci[1] - ci[0]) / 2]));
@@ -56,7 +56,7 @@ function makePrinting(metric: MetricFindings, oneGolfer: boolean, system: UnitSy
     metric: metric.id,
     unit,
     step,
-    averageStep: oneGolfer ? averageStep(metric, step, read) : step,
+    averageStep: averageStep(metric, step, read),
     matters: read(metric.matters),
   };
 }
@@ -77,6 +77,8 @@ function averageStep(metric: MetricFindings, step: PrintStep, read: (value: numb
     metric.pairs.every(({ a, b, estimate }) => {
       const [first, second] = [means.get(a) ?? null, means.get(b) ?? null];
       if (estimate === null || first === null || second === null) return true;
+      // Several golfers are each counted alike: their difference need not be that of all shots' averages.
+      if (clean(first - second - estimate) !== 0) return true;
       const apart = clean(roundTo(read(first), at) - roundTo(read(second), at));
       return roundTo(apart, step) === roundTo(read(estimate), step);
     });

@@ -207,7 +207,7 @@ function aheadOf(
       ? `than ${telling.the(behind)}`
       : `than ${telling.the(behind)}, likely by ${oneSidedRange(difference, printing, true)}`,
   );
-  return `${look}${telling.the(first.ahead)} ${verb} ${more} ${listed(each)}`;
+  return `${look}${telling.the(first.ahead)} ${verb} ${more} ${each.join(', and ')}`;
 }
 
 function widestRange(answers: readonly PairAnswer[], printing: Printing): string {
@@ -265,12 +265,16 @@ function openClause(
   }
   const told = answers.filter(({ status }) => status === 'cause-unclear');
   const { verb } = comparisonOf(metric);
-  const parts = told.map(
-    ({ ahead, behind, by }, index) =>
-      `${telling.the(ahead)} ${index === 0 ? (verb === 'carried' ? 'went' : verb) + ' ' : ''}${comparisonOf(metric)[by]} than ${telling.the(behind)}`,
-  );
+  const parts = [...Map.groupBy(told, ({ ahead }) => ahead)].map(([ahead, own], index) => {
+    const did = index === 0 ? `${metric === 'carry' ? 'went' : verb} ` : '';
+    const behind = namesOf(
+      own.map((one) => one.behind),
+      telling,
+    );
+    return `${telling.the(ahead)} ${did}${comparisonOf(metric)[first.by]} than ${behind}`;
+  });
   const because = told.length === 1 ? openReason(told[0] ?? first, telling) : openReasonOfAll(told, telling);
-  return `${listed(parts)}, but ${because}, so we cannot say that it was ${causeOf(telling)}`;
+  return `${parts.join(', and ')}, but ${because}, so we cannot say that it was ${causeOf(telling)}`;
 }
 
 function openReason(answer: PairAnswer, telling: Telling): string {
