@@ -1,31 +1,49 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { imageName } from '../charts/figure.ts';
-import { subjectOf } from './headline.ts';
+import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
+import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
+import { standingWords } from '../prose/english/kit/standing.ts';
+import { metricsIn, answerOfFigure } from './figureAnswer.ts';
+import { answerForms, shownBy } from './figureSentences.ts';
+import { always, fitParts, withRoom, within } from './fitParts.ts';
 import type { Report } from './report.ts';
-import { sentencesOf } from './sentences.ts';
-import { golfersAndShots, standing } from './whoAndHow.ts';
+import { said, textOf, type Said } from './said.ts';
+import { countsIn } from './whoAndHow.ts';
 
 /** Longest alternative text, characters: screen readers read it in one breath. The table has the rest. */
 const longestAlt = 700;
 
-const more = 'The report has the rest.';
+/** Alternative text of a chart that stands alone. */
+export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
+  return textOf(altSentences(report, figure, longest));
+}
 
 /**
- * Alternative text of a chart that stands alone: what it is of, for how many golfers and shots, what it shows, from the
- * beginning as far as there is room: of sentences that refer to one before them none is left without it.
+ * What it says: what the chart is of and in which units, for how many golfers and shots, its answer, and what it shows,
+ * from beginning to end or not at all.
  */
-export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
-  const name = imageName({ question: figure.question, subject: subjectOf(figure) });
-  const told = [
-    `${name}.`,
-    `${golfersAndShots(report)}.`,
-    ...[standing(report)].filter((words) => words !== ''),
-    ...sentencesOf(figure.description),
-  ];
-  const whole = told.join(' ');
-  if (whole.length <= longest) return whole;
-  let kept = told.length;
-  const shortened = (): string => [...told.slice(0, kept), more].join(' ');
-  while (shortened().length > longest) kept -= 1;
-  return shortened();
+export function altSentences(report: Report, figure: DrawnFigure, longest = longestAlt): readonly Said[] {
+  const { telling, source, findings } = report;
+  const answer = answerOfFigure(report, figure);
+  const counts = countsIn(report, answer?.metric ?? null);
+  const units = sayUnits(
+    metricsIn(findings, figure).map(({ id }) => id),
+    telling,
+  );
+  const told = fitParts(
+    [
+      always(said('chart', `${imageName(figure)}.`, figure.about)),
+      always(said('chart', units, figure.about)),
+      always(said('who', `${golfersAndShots(telling, counts)}.`)),
+      always(said('stamp', standingWords(source.front))),
+      answer === null ? [] : answerForms(answer, telling, { first: 1, unsized: 1.5, sized: 2, whole: 3 }),
+      withRoom(4, shownBy(figure)),
+      [
+        { weight: 0, said: said('chart', sayMoreInReport) },
+        { weight: 5, said: said('chart', figure.description, figure.about) },
+      ],
+    ],
+    within(longest),
+  );
+  return told;
 }

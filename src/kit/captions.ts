@@ -1,19 +1,23 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
-import { calculatedBy, primaryMetrics, surestFirst } from '../prose/answer.ts';
-import { dateInWords } from '../prose/date.ts';
-import { orderInWords } from '../prose/forWhom.ts';
-import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
-import { luckSentence } from '../prose/reachSentences.ts';
-import type { Telling } from '../prose/telling.ts';
+import { sayCaution } from '../prose/english/cautions.ts';
+import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
+import { changesWords, stampWords, standingInBrief } from '../prose/english/kit/standing.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { gapsMetric, subjectOf } from './headline.ts';
-import { interestInBrief, interestInShort, publisherOf } from './interestInShort.ts';
+import { answerOfFigure, comparedIn, type FigureAnswer } from './figureAnswer.ts';
+import { figureInterest, type FigureInterest } from './figureInterest.ts';
+import {
+  answerForms,
+  cautionForms,
+  orderCaution,
+  readingOf,
+  shownBy,
+  subjectSentence,
+} from './figureSentences.ts';
+import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
+import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
-import { fitSentences, sentencesOf, type Ranked } from './sentences.ts';
-import { golfersAndShots, modelWords, readingWords, standing, standingInBrief } from './whoAndHow.ts';
-import { capitalised } from '../prose/words.ts';
-import { metrics } from '../trade/metrics.ts';
+import { said, textOf, type Said } from './said.ts';
+import { countsIn } from './whoAndHow.ts';
 
 /** Longest caption of each length, characters. */
 export const captionLimits = { short: 120, middle: 280, long: 600 } as const;
@@ -23,169 +27,120 @@ export type CaptionLength = keyof typeof captionLimits;
 /** Captions in three lengths; each is true when it is printed alone. */
 export type Captions = Readonly<Record<CaptionLength, string>>;
 
-/** Captions of one chart of a report. Each holds the number of shots and golfers and the answer. */
+/** The sentences of the captions, with what each renders. */
+export type CaptionSentences = Readonly<Record<CaptionLength, readonly Said[]>>;
+
+/** Captions of one chart of a report. */
 export function captions(report: Report, figure: DrawnFigure): Captions {
-  const metric = gapsMetric(report, figure) ?? primaryMetrics(report.findings)[0] ?? null;
-  // A contender that was not judged says so in each of its pairs.
-  const answers =
-    metric === null
-      ? []
-      : [...new Set(surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling)))];
-  const how = workedOutBy(metric);
+  const { short, middle, long } = captionSentences(report, figure);
+  return { short: textOf(short), middle: textOf(middle), long: textOf(long) };
+}
+
+/**
+ * What the captions of a chart say: its own answer, or what it shows, with who hit and what was varied; the caution and
+ * the interest that bear on it; what marks the report; from 280 characters on the address.
+ */
+export function captionSentences(report: Report, figure: DrawnFigure): CaptionSentences {
+  const answer = answerOfFigure(report, figure);
+  const facts: Facts = {
+    report,
+    figure,
+    answer,
+    interest: figureInterest(report, comparedIn(report, answer), answer?.answers[0] ?? null),
+  };
   return {
-    short: shortest(report, how.brief, answers),
-    middle: middle(report, figure, how.full, answers),
-    long: long(report, figure, how.full, metric),
+    short: fitParts(shortParts(facts), within(captionLimits.short)),
+    middle: fitParts(middleParts(facts), within(captionLimits.middle)),
+    long: fitParts(longParts(facts), within(captionLimits.long)),
   };
 }
 
-/**
- * "Carry by our own flight model.", "Carry calculated.": what an answer has to say in the same breath, in full and in
- * brief; empty where readings need no such word.
- */
-function workedOutBy(metric: MetricFindings | null): { readonly full: string; readonly brief: string } {
-  const by = metric === null ? '' : calculatedBy(metric).trim().replace(/,$/, '');
-  if (metric === null || by === '') return { full: '', brief: '' };
-  const name = capitalised(metrics[metric.id].name);
-  return { full: `${name} ${by}.`, brief: `${name} calculated.` };
+interface Facts {
+  readonly report: Report;
+  readonly figure: DrawnFigure;
+  readonly answer: FigureAnswer | null;
+  readonly interest: FigureInterest;
 }
 
-interface Opening {
-  readonly text: string;
-  readonly stands: string;
-  /** Whether it holds the answer. */
-  readonly whole: boolean;
-}
-
-/**
- * Golfers, shots and an answer, and how the report stands, in so few words that both have room: the first that fits, at
- * last without the answer.
- */
-function openingThatFits(report: Report, answer: string, room: number): Opening {
-  const who = golfersAndShots(report);
-  const fewer = who.replace(/ with each .*$/, ' with each');
-  const [stands, brief] = [standing(report), standingInBrief(report)];
-  const last = { text: `${fewer}: see the report.`, stands: brief, whole: false };
-  const all: readonly Opening[] = [
-    { text: `${who}: ${answer}`, stands, whole: true },
-    { text: `${who}: ${answer}`, stands: brief, whole: true },
-    { text: `${fewer}: ${answer}`, stands: brief, whole: true },
-    { text: `${who}: for the answer see the report.`, stands: brief, whole: false },
-    last,
-  ];
-  const possible = all.filter(({ whole }) => !whole || answer !== '');
-  return possible.find(({ text, stands: own }) => `${text} ${own}`.trim().length <= room) ?? last;
-}
-
-function shortest(report: Report, how: string, [first = '', ...others]: readonly string[]): string {
-  const room = captionLimits.short - (how === '' ? 0 : how.length + 1);
-  const { text, stands, whole } = openingThatFits(report, first, room);
-  return fitSentences(
-    [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      { text: whole ? how : '', rank: 0 },
-      { text: interestInBrief(report), rank: 0.3 },
-      { text: stands, rank: 0 },
-    ],
-    captionLimits.short,
-  );
-}
-
-function middle(
-  report: Report,
-  figure: DrawnFigure,
-  how: string,
-  [first = '', ...others]: readonly string[],
-): string {
-  const { front } = report.source;
-  const model = modelWords(figure);
-  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
-  const room = fixed.reduce((left, length) => left - length, captionLimits.middle);
-  const brief = interestInBrief(report);
-  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
-  return fitSentences(
-    [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      ...chartWords(report, figure),
-      { text: model, rank: 0 },
-      { text: whole ? how : '', rank: 0 },
-      { text: model === '' && how === '' ? readingWords(report) : '', rank: 31 },
-      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
-      { text: stands, rank: 0 },
-    ],
-    captionLimits.middle,
-  );
-}
-
-/** The shop's interest in as many words as there is room for, characters. */
-function interestThatFits(report: Report, room: number): string {
-  const brief = interestInBrief(report);
-  return (
-    [interestInShort(report), interestInShort(report, 'The shop')].find(({ length }) => length < room) ??
-    brief
-  );
-}
-
-/** What the chart itself shows, where that is not the answer. */
-function chartWords(report: Report, figure: DrawnFigure): readonly Ranked[] {
-  const subject = { text: `${capitalised(subjectOf(figure))}.`, rank: 43 };
-  if (gapsMetric(report, figure) !== null) return [subject];
+function shortParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling, source } = report;
+  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
   return [
-    { ...subject, rank: 0.4 },
-    { text: shownBy(figure), rank: 0.6 },
+    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 5, whole: null }),
+    cautionForms(caution, telling, { brief: 3, whole: null }),
+    withRoom(4, interest.one),
+    always(said('stamp', standingInBrief(source.front))),
   ];
 }
 
-function shownBy({ id, description }: DrawnFigure): string {
-  if (id === 'with-and-without') {
-    return `With every shot counted the answer ${description.includes('the answer changes') ? 'changes' : 'stays the same'}.`;
-  }
-  const sentences = sentencesOf(description);
-  const trend = sentences.find((words) => words.startsWith('Trend: '));
-  const [first = ''] = sentences;
-  // "Heron: 12 shots" is about one of them, and without the others it would favour it.
-  return trend ?? (/^[^.:]+: /.test(first) ? '' : first);
-}
-
-function withNumbers(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
-  const answer = pairSentence(pair, metric, telling);
-  return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
-}
-
-function long(report: Report, figure: DrawnFigure, how: string, metric: MetricFindings | null): string {
-  const { source, telling, findings } = report;
-  const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
-  const credit = source.shop?.reuse.credit ?? publisherOf(report);
-  const [first = '', ...others] =
-    metric === null
-      ? []
-      : [...new Set(surestFirst(metric).map((pair) => withNumbers(pair, metric, telling)))];
-  const model = modelWords(figure);
-  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
-  const room = fixed.reduce((left, length) => left - length, captionLimits.long);
-  const brief = interestInBrief(report);
-  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
-  return fitSentences(
+function middleParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling } = report;
+  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  return [
+    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 2.5, whole: 6 }),
+    cautionForms(caution, telling, { brief: 3, whole: 8 }),
     [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      ...chartWords(report, figure),
-      { text: model, rank: 0 },
-      { text: whole ? how : '', rank: 0 },
-      { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
-      { text: model === '' ? readingWords(report) : '', rank: 31 },
-      {
-        text: `Hit ${dateInWords(source.front.date)}, ${orderInWords(findings.design.order)}.`,
-        rank: 32,
-      },
-      { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },
-      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      { text: stands, rank: 0 },
-      { text: `${credit}${address === null ? '' : `, ${address}`}`, rank: 42 },
+      { weight: 4, said: interest.one },
+      { weight: 5, said: interest.inFewWords },
     ],
-    captionLimits.long,
+    whoPart(report, answer, 7),
+    withRoom(9, readingOf(report, figure)),
+    ...marks(report),
+    always(creditOf(report, 'address')),
+  ];
+}
+
+function longParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling } = report;
+  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  const others = answer?.cautions.filter((one) => one !== caution) ?? [];
+  return [
+    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 2, whole: 4 }),
+    cautionForms(caution, telling, { brief: 2.5, whole: 5 }),
+    ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
+    [
+      { weight: 3, said: interest.inFewWords },
+      { weight: 6, said: interest.whole },
+    ],
+    whoPart(report, answer, 7),
+    withRoom(8, readingOf(report, figure)),
+    ...marks(report),
+    always(creditOf(report, 'credit')),
+  ];
+}
+
+/** The answer that the chart is about, and what it shows of its own; of a chart without an answer what it is of. */
+function toldParts(
+  figure: DrawnFigure,
+  answer: FigureAnswer | null,
+  telling: Report['telling'],
+  weights: Parameters<typeof answerForms>[2],
+): readonly Part[] {
+  const shown = shownBy(figure);
+  if (answer !== null) return [answerForms(answer, telling, weights), withRoom(2, shown)];
+  const subject = subjectSentence(figure, telling);
+  return [always(subject), ...shown.map((one, at) => withRoom(1 + at / 10, [one]))];
+}
+
+function whoPart(report: Report, answer: FigureAnswer | null, weight: number): Part {
+  const words = golfersShotsAndOrder(
+    report.telling,
+    countsIn(report, answer?.metric ?? null),
+    report.source.front.date,
   );
+  return withRoom(weight, said('who', words));
+}
+
+/** What marks the report, each by itself. */
+function marks({ source: { front } }: Report): readonly Part[] {
+  return [always(said('stamp', stampWords(front))), always(said('stamp', changesWords(front)))];
+}
+
+/** Whom to credit and where the report stands; where there is no address, who publishes it. */
+function creditOf(report: Report, form: 'address' | 'credit'): readonly Said[] {
+  const { shop, slug } = report.source;
+  const address = absoluteAddress(shop)?.(`/reports/${slug}/`) ?? null;
+  const credit = shop?.reuse.credit ?? publisherOf(report);
+  if (address === null) return said('credit', `${credit}.`);
+  return said('credit', form === 'address' ? address : `${credit}, ${address}`);
 }

@@ -1,93 +1,44 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { answerSentences, forWhomShort, primaryMetrics } from '../prose/answer.ts';
-import { openCause } from '../prose/pairSentence.ts';
-import { capitalised, countWord } from '../prose/words.ts';
-import { fewestShotsJudged } from '../findings/shotGaps.ts';
-import type { MetricFindings } from '../findings/findings.ts';
+import { answerOfFigure } from './figureAnswer.ts';
+import { answerForms, cautionForms, shownBy, subjectSentence } from './figureSentences.ts';
+import { always, fitParts, withRoom } from './fitParts.ts';
 import type { Report } from './report.ts';
-import { golfers } from './whoAndHow.ts';
-
-/** The primary metric that a figure of gaps is about; null for any other figure. */
-export function gapsMetric({ findings, figures }: Report, { id }: DrawnFigure): MetricFindings | null {
-  const apart = figures.filter((figure) => isApart(figure.id));
-  const place = apart.findIndex((figure) => figure.id === id);
-  return primaryMetrics(findings)[place] ?? null;
-}
-
-function isApart(id: string): boolean {
-  return id === 'apart' || id.startsWith('apart-');
-}
-
-/** "For one golfer", as it opens a headline that stands by itself. */
-export function forWhomAlone({ findings }: Report): string {
-  return forWhomShort(findings)
-    .replace('this golfer', 'one golfer')
-    .replace('like these', `like these ${countWord(findings.design.hitters)}`);
-}
+import type { Said } from './said.ts';
 
 /**
- * What stands over a chart that leaves its page, sentence by sentence: the answer over a chart of gaps, for any other
- * what it is of, and what keeps its averages from being an answer. Never stronger than the page, and it says first of how
- * many golfers it speaks.
+ * What stands over a chart that leaves its page: the answer that it is about, what it shows besides, and that the answer
+ * hangs on what was left out or on one shot; of a chart without an answer what it is of and what was found. Never
+ * stronger than the page, and it says of how many golfers it speaks.
+ *
+ * @param fits whether there is room for these sentences
  */
-export function headline(report: Report, figure: DrawnFigure): readonly string[] {
-  const metric = gapsMetric(report, figure);
-  if (metric === null) {
-    const { hitters } = report.findings.design;
-    const whom = hitters === 1 ? forWhomAlone(report) : golfers(report);
-    const held = heldBack(report);
-    return [`${whom}: ${lowerFirst(subjectOf(figure), report)}.`, ...(held === null ? [] : [held])];
-  }
-  const [first = '', ...others] = answerSentences(metric, report.telling);
-  const whom = forWhomShort(report.findings);
-  const opened = first.startsWith(whom)
-    ? `${forWhomAlone(report)}${first.slice(whom.length)}`
-    : `${forWhomAlone(report)}: ${lowerFirst(first, report)}`;
-  return awayFromPage([opened, ...others]);
-}
-
-/** In place of answers for which there is no room. */
-export const othersElsewhere = 'For the others see the report.';
-
-/** Sentences of an answer that leave the page: "Seven more pairs stand below" is true there only. */
-export function awayFromPage(sentences: readonly string[]): readonly string[] {
-  return sentences.map((words) => (/ stand below\.$/.test(words) ? othersElsewhere : words));
-}
-
-/** Why averages side by side are no answer, where nothing was judged or the order may be behind every gap. */
-function heldBack({ findings, telling }: Report): string | null {
-  const pairs = primaryMetrics(findings).flatMap((metric) => metric.pairs);
-  const judged = pairs.filter(({ verdict }) => verdict !== 'not-judged');
-  if (judged.length === 0) {
-    const few = primaryMetrics(findings).every(({ byContender }) =>
-      byContender.every(({ n }) => n < fewestShotsJudged),
+export function headline(
+  report: Report,
+  figure: DrawnFigure,
+  fits: (sentences: readonly Said[]) => boolean,
+): readonly Said[] {
+  const { telling } = report;
+  const answer = answerOfFigure(report, figure);
+  const shown = shownBy(figure);
+  if (answer === null)
+    return fitParts(
+      [always(subjectSentence(figure, telling)), ...shown.map((one, at) => withRoom(1 + at, [one]))],
+      fits,
     );
-    return few ? 'Too few shots to be judged.' : 'Not judged; see the report.';
-  }
-  const [open] = judged.filter(({ credit }) => credit === 'open');
-  if (open === undefined) return null;
-  return judged.every(({ credit }) => credit === 'open')
-    ? `${capitalised(openCause(open, telling))}, so the cause of any gap is open.`
-    : 'Of some, the order leaves the cause of a gap open.';
+  const decides = answer.cautions.find(({ facts: { overlay } }) => decisive.includes(overlay)) ?? null;
+  return fitParts(
+    [
+      answerForms(answer, telling, { first: 1, unsized: 2, sized: 5, whole: 6 }),
+      withRoom(4, shown),
+      cautionForms(decides, telling, { brief: 3, whole: null }),
+    ],
+    fits,
+  );
 }
 
-/** What a figure is of, out of the name of its image: "carry of every shot with each ball". */
-export function subjectOf({ question, svg }: DrawnFigure): string {
-  const name = unescapeXml(/<title[^>]*>([^<]*)<\/title>/.exec(svg.wide)?.[1] ?? question);
-  const rest = name.startsWith(question) ? name.slice(question.length).replace(/^[:\s]+/, '') : name;
-  return rest === '' ? question : rest;
-}
+/** Cautions under which the answer itself would be another one. */
+const decisive: readonly string[] = ['depends-on-left-out', 'rests-on-one-shot'];
 
-function unescapeXml(text: string): string {
-  return text
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&amp;', '&');
-}
-
-// Names of what was compared keep their capital.
-function lowerFirst(text: string, { findings, telling }: Report): string {
-  const names = findings.contenders.flatMap(({ id, label }) => [telling.nameOf(id), label]);
-  return names.some((name) => text.startsWith(name)) ? text : text.charAt(0).toLowerCase() + text.slice(1);
-}
+/** A headline for which there is room enough. */
+export const wholeHeadline = (report: Report, figure: DrawnFigure): readonly Said[] =>
+  headline(report, figure, () => true);

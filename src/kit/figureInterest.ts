@@ -1,0 +1,59 @@
+import {
+  bearingOn,
+  interestsOf,
+  shortNames,
+  type InterestStatement,
+} from '../prose/interestStatements.ts';
+import { interestInEnglish, interestInFewWords } from '../prose/english/interest.ts';
+import type { PairAnswer } from '../prose/statement.ts';
+import type { Report } from './report.ts';
+import { said, type Said } from './said.ts';
+
+/** What weighs most where there is room for one: money, gifts, things, a first look, sentences of the shop's own, sales. */
+const gravity: readonly InterestStatement['kind'][] = ['payment', 'gifts', 'supply', 'seen', 'own-words', 'sells'];
+
+/** The interest that bears on what a picture or caption compares; nothing of it is told less exactly than on the page. */
+export interface FigureInterest {
+  /** The gravest that bears on whoever is told first. */
+  readonly one: readonly Said[];
+  readonly inFewWords: readonly Said[];
+  readonly whole: readonly Said[];
+}
+
+/** The interest that bears on what is compared. `ids`: all of them; `first`: the pair told first, null where none is. */
+export function figureInterest(
+  { source: { front, shop } }: Report,
+  ids: readonly string[],
+  first: PairAnswer | null,
+): FigureInterest {
+  const bearing = bearingOn(interestsOf(front), ids).filter(weighs);
+  const nearest = first === null ? bearing : bearingOn(bearing, [first.ahead, first.behind]);
+  const [gravest] = [...nearest].toSorted(
+    (x, y) => Number(y.outside) - Number(x.outside) || gravity.indexOf(x.kind) - gravity.indexOf(y.kind),
+  );
+  const nameOf = shortNames(front.contenders);
+  const brief = { speaker: { shop: 'The shop' }, nameOf };
+  const told = (sentences: readonly string[]): readonly Said[] =>
+    sentences.flatMap((text) => said('interest', text));
+  return {
+    // What is sold is one sentence of all of them.
+    one: told(
+      interestInFewWords(
+        gravest?.kind === 'sells' ? bearing.filter(({ kind }) => kind === 'sells') : bearing.filter((one) => one === gravest),
+        brief,
+      ),
+    ),
+    inFewWords: told(interestInFewWords(bearing, brief)),
+    whole: told(interestInEnglish(bearing, { speaker: { shop: shop?.name ?? 'The publisher' }, nameOf })),
+  };
+}
+
+/** Whether anything of it comes from outside, or the shop gains by it; that nobody paid need not be told in short. */
+function weighs(statement: InterestStatement): boolean {
+  return (
+    statement.outside ||
+    statement.kind === 'sells' ||
+    statement.kind === 'own-words' ||
+    (statement.kind === 'supply' && statement.supply.kind === 'bought')
+  );
+}
