@@ -1,11 +1,7 @@
-import {
-  bearingOn,
-  interestsOf,
-  shortNames,
-  type InterestStatement,
-} from '../prose/interestStatements.ts';
 import { interestInEnglish, interestInFewWords } from '../prose/english/interest.ts';
+import { bearingOn, shortNames, type InterestStatement } from '../prose/interestStatements.ts';
 import type { PairAnswer } from '../prose/statement.ts';
+import { weighing } from './interestInShort.ts';
 import type { Report } from './report.ts';
 import { said, type Said } from './said.ts';
 
@@ -26,7 +22,7 @@ export function figureInterest(
   ids: readonly string[],
   first: PairAnswer | null,
 ): FigureInterest {
-  const bearing = bearingOn(interestsOf(front), ids).filter(weighs);
+  const bearing = bearingOn(weighing(front), ids);
   const nearest = first === null ? bearing : bearingOn(bearing, [first.ahead, first.behind]);
   const [gravest] = [...nearest].toSorted(
     (x, y) => Number(y.outside) - Number(x.outside) || gravity.indexOf(x.kind) - gravity.indexOf(y.kind),
@@ -46,14 +42,4 @@ export function figureInterest(
     inFewWords: told(interestInFewWords(bearing, brief)),
     whole: told(interestInEnglish(bearing, { speaker: { shop: shop?.name ?? 'The publisher' }, nameOf })),
   };
-}
-
-/** Whether anything of it comes from outside, or the shop gains by it; that nobody paid need not be told in short. */
-function weighs(statement: InterestStatement): boolean {
-  return (
-    statement.outside ||
-    statement.kind === 'sells' ||
-    statement.kind === 'own-words' ||
-    (statement.kind === 'supply' && statement.supply.kind === 'bought')
-  );
 }

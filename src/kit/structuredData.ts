@@ -1,4 +1,5 @@
-import { answerInShort } from '../prose/answer.ts';
+import { standingWords } from '../prose/english/kit/standing.ts';
+import { answerInList } from '../prose/english/toldAnswer.ts';
 import { interestSentences } from '../prose/interest.ts';
 import { forWhom } from '../prose/forWhom.ts';
 import { unitFor } from '../prose/readerUnits.ts';
@@ -8,7 +9,6 @@ import { absoluteAddress } from './absoluteAddress.ts';
 import { interestInShort, publisherOf } from './interestInShort.ts';
 import { kitOf } from './kitOf.ts';
 import type { Report } from './report.ts';
-import { standing } from './whoAndHow.ts';
 
 /** A node of linked data in the words of schema.org. */
 export type Node = { readonly [property: string]: Value };
@@ -30,7 +30,7 @@ export function structuredData(report: Report): Node {
       .toSorted()
       .at(-1) ?? null;
   const invented = front.inventedData ? 'Invented data. ' : '';
-  const stands = standing(report);
+  const stands = standingWords(report.source.front);
   const [image] = kitOf(report).offered;
   const publisher: Node = {
     '@type': 'Organization',
@@ -76,7 +76,7 @@ export function structuredData(report: Report): Node {
         '@type': 'Article',
         ...(page === null ? {} : { '@id': `${page}#report`, url: page, mainEntityOfPage: page }),
         headline: front.title,
-        abstract: `${stands} ${interestInShort(report)} ${answerInShort(telling)}`.trim(),
+        abstract: `${stands} ${interestInShort(report)} ${answerInList(telling)}`.trim(),
         ...(absolute === null || image === undefined
           ? {}
           : { image: absolute(`/reports/${slug}/charts/${image.figure.id}.png`) }),
