@@ -1,4 +1,4 @@
-import type { OpenBecause } from '../../findings/findings.ts';
+import type { OpenCause } from '../../findings/findings.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { shortUnit } from '../readerUnits.ts';
@@ -254,7 +254,7 @@ function reasonOf({ because, hitLater }: PairAnswer, alone: boolean, telling: Te
     : reasonWords(because);
 }
 
-function reasonWords(because: OpenBecause | null): string {
+function reasonWords(because: OpenCause | null): string {
   switch (because) {
     case 'order-unknown':
       return 'order unknown';
