@@ -3,7 +3,7 @@ import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { pooledGap, type PooledGap } from '../findings/pooledGap.ts';
 import { turnedPair } from '../findings/turnedPair.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import { primaryMetrics } from '../prose/answer.ts';
+import { primaryMetrics } from '../prose/answers.ts';
 import type { Report } from './report.ts';
 
 /** One report in which both of a pair were hit; the pair is turned so that its first id is `a`. */

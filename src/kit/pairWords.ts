@@ -1,212 +1,168 @@
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { ContenderName } from '../charts/apartInput.ts';
+import { bandOf } from '../charts/bandOf.ts';
+import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
+import { figureTraits, type FigureId } from '../charts/figureTraits.ts';
 import { gapRow } from '../charts/gapRow.ts';
-import { hittersChart } from '../charts/hitters.ts';
-import type { Figure, Table } from '../charts/figure.ts';
-import { comparativeOf } from '../prose/comparatives.ts';
+import { pooledRowsChart } from '../charts/pooledRows.ts';
+import { turnedPair } from '../charts/turnedPair.ts';
+import { isReadingStated } from '../findings/fairness.ts';
+import type { Interval } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
-import { gapNumbers, mattersText, pairSentence } from '../prose/pairSentence.ts';
-import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
-import { capitalised, counted, countWord } from '../prose/words.ts';
-import { metrics } from '../trade/metrics.ts';
-import { fewestForNewGolfer } from '../findings/thresholds.ts';
+import { sayPair } from '../prose/english/answers.ts';
+import { anotherGolfer } from '../prose/english/charts/hitters.ts';
+import { meetingsWords } from '../prose/english/charts/meetings.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import {
+  meetingsTableWords,
+  sayNotPooled,
+  sayOthers,
+  sayPooled,
+  saysWhetherCounted,
+  sayWithoutFirst,
+  whomInRow,
+} from '../prose/english/kit/pooled.ts';
+import { standingWords } from '../prose/english/kit/standing.ts';
+import { golfersAndShots, readingWords } from '../prose/english/kit/whoAndHow.ts';
+import { pairAnswer } from '../prose/pairAnswer.ts';
+import { pooledAnswer, towards } from '../prose/pooledAnswer.ts';
+import { capitalised } from '../prose/words.ts';
 import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
-import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
+import { countsIn } from './whoAndHow.ts';
 
-/** A gap that no single report has, in the words and units of the newest report. */
-interface Together {
-  readonly pair: PairFindings;
-  readonly metric: MetricFindings;
-}
-
-type Pooled = Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>;
-
-function together(
-  { pair, metric }: Meeting,
-  { estimate, ci, verdict, status, ahead }: Pick<Pooled, 'estimate' | 'ci' | 'verdict' | 'status' | 'ahead'>,
-): Together {
-  return {
-    // How many shots one report has says nothing of several: no "first look".
-    metric: { ...metric, byContender: [] },
-    pair: {
-      ...pair,
-      estimate,
-      ci,
-      verdict,
-      status,
-      ahead: ahead === null ? null : pair[ahead],
-      firstLook: false,
-      level: 0.95,
-      p: null,
-      method: null,
-      credit: 'contender',
-      overlays: [],
-      holds: [],
-    },
-  };
-}
-
-/** What the reports of one group say together, in sentences; why they cannot be put together, where they cannot. */
+/** What the tests of one group say together, in sentences; why they cannot be combined, where they cannot; nothing of one. */
 export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonly string[] {
   const [newest] = meetings;
   if (newest === undefined) return [];
-  const { telling } = newest.report;
-  if (pooled.kind === 'none') return [whyNot(meetings, pooled)];
-  const { pair, metric } = together(newest, pooled);
-  const whom = whomOf(pooled);
-  const told = `${whom}: ${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`;
-  if (pooled.kind === 'one-party')
-    return [told, `What holds for ${pooled.golfers === 1 ? 'this golfer' : 'them'} need not hold for you.`];
+  const { pair, metric, report } = newest;
+  const { telling } = report;
+  if (pooled.kind === 'none')
+    return [
+      sayNotPooled(pooled, meetings.length, meetings.filter((meeting) => !counts(meeting)).length),
+    ].filter((words) => words !== '');
+  const answer = pooledAnswer(pooled, pair, metric);
+  const told = sayPooled(pooled, answer, telling);
+  if (pooled.kind === 'one-party') return [told, sayOthers(pooled, null, answer, telling)];
+  const { newGolfer, withoutFirst } = pooled;
   const another =
-    pooled.newGolfer === null
-      ? pooled.parties < fewestForNewGolfer
-        ? 'Other golfers cannot be judged from so few.'
-        : 'Golfers who hit together count as one here, so nothing can be said of another golfer.'
-      : `For another golfer: ${gapNumbers({ ...pair, ci: pooled.newGolfer }, metric, telling)}`;
-  const first =
-    pooled.withoutFirst === null
-      ? 'Without the first report there would be too few to put together.'
-      : `Without the first report: ${gapNumbers(together(newest, pooled.withoutFirst).pair, metric, telling)}`;
-  return [told, another, first];
-}
-
-/** For whom what is put together holds, at the head of its sentence. */
-function whomOf(pooled: Pooled): string {
-  if (pooled.kind === 'one-party') {
-    const days = counted(pooled.days, 'day');
-    const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'report')} on ${days}`;
-    return `${pooled.golfers === 1 ? 'This golfer' : `The same ${countWord(pooled.golfers)} golfers`}, ${when}`;
-  }
-  const { parties, golfers, newGolfer } = pooled;
-  if (parties < golfers)
-    return `${capitalised(counted(golfers, 'golfer'))} in ${countWord(parties)} groups that share no golfer, each group counting alike`;
-  const these = newGolfer === null ? 'These' : 'All';
-  return `${these} ${countWord(golfers)} golfers together, each counting alike`;
-}
-
-function whyNot(
-  meetings: readonly Meeting[],
-  { why, parties }: Extract<MeetingsOfBuilds['pooled'], { kind: 'none' }>,
-): string {
-  if (why === 'no-spread')
-    return 'The reports show one and the same gap, so nothing says how far it may be off.';
-  if (meetings.length === 1) return 'One report; nothing to put together yet.';
-  const used = meetings.filter(counts).length;
-  const open =
-    used < meetings.length
-      ? ` ${capitalised(counted(meetings.length - used, 'report'))} cannot count, for the reason beside it.`
-      : '';
-  return `Not put together: that takes reports by three different golfers or groups of golfers, and there ${parties === 1 ? 'is' : 'are'} ${countWord(parties)}.${open}`;
-}
-
-/** Each report on one scale, then all together, then another golfer; words alone for a single report. */
-export function meetingsFigure({ metric: id, meetings, pooled }: MeetingsOfBuilds, figureId: string): Figure {
-  const [newest] = meetings;
-  const question = `How far apart, report by report?`;
-  if (newest === undefined || meetings.length < 2)
-    return { kind: 'absent', id: figureId, question, why: 'One report; its page has the chart.' };
-  const { telling } = newest.report;
-  const { pair, metric } = newest;
-  const unit = unitFor(id, telling.system);
-  const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
-  const matters = toReader(metric.matters, id, telling.system);
-  const rows = meetings.map((meeting) =>
-    gapRow(rowName(meeting), meeting.pair, meeting.pair, meeting.metric, meeting.report.telling),
-  );
-  const all =
-    pooled.kind === 'none'
+    newGolfer === null
       ? null
-      : gapRow(
-          pooled.kind === 'one-party'
-            ? whomOf(pooled)
-            : `All ${countWord(pooled.parties)} ${pooled.parties < pooled.golfers ? 'groups' : 'golfers'}`,
-          pooled,
-          together(newest, pooled).pair,
-          metric,
-          telling,
-        );
+      : towards({ estimate: pooled.estimate, ci: newGolfer }, pooled.ahead, metric.better);
+  return [
+    told,
+    sayOthers(pooled, another, answer, telling),
+    sayWithoutFirst(withoutFirst === null ? null : pooledAnswer(withoutFirst, pair, metric), telling),
+  ];
+}
+
+/** Each test on one scale, then all combined, then another golfer; words alone for a single one. */
+export function meetingsFigure(
+  { metric: id, meetings, pooled }: MeetingsOfBuilds,
+  figureId: Extract<FigureId, `meetings-${number}`>,
+): Figure {
+  const [newest] = meetings;
+  const head: FigureHead = {
+    id: figureId,
+    chart: 'meetings',
+    about:
+      newest === undefined
+        ? { of: 'report' }
+        : { of: 'pair', metric: id, a: newest.pair.a, b: newest.pair.b },
+    question: figureTraits.meetings.question,
+  };
+  if (newest === undefined || meetings.length < 2) return absentFigure(head, notDrawn.oneReport);
+  const { pair, metric, report } = newest;
+  const { telling } = report;
+  const turned = turnedPair(pair, metric, telling);
+  const place = ({ label }: ContenderName, index: number): ContenderName => ({ label, index });
+  const [a, b] = turned.a.label === telling.nameOf(pair.a) ? [0, 1] : [1, 0];
+  // One step for all rows: that of the newest report.
+  const rowOf = (name: string, gap: { readonly estimate: number | null; readonly ci: Interval | null }) =>
+    gapRow(name, gap, turned, metric, telling);
+  const { more, ...band } = bandOf(metric, telling);
+  const each = meetings.map((meeting) => rowOf(rowName(meeting), meeting.pair));
+  const all = pooled.kind === 'none' ? null : rowOf(whomInRow(pooled), pooled);
   const another =
     pooled.kind === 'golfers' && pooled.newGolfer !== null
       ? {
-          ...gapRow(
-            'Another golfer',
-            { estimate: pooled.estimate, ci: pooled.newGolfer },
-            pair,
-            metric,
-            telling,
-          ),
+          ...rowOf(anotherGolfer, { estimate: pooled.estimate, ci: pooled.newGolfer }),
           estimate: null,
           figure: '',
         }
       : null;
-  const told = [...rows, ...(all === null ? [] : [all]), ...(another === null ? [] : [another])];
-  return hittersChart({
-    id: figureId,
-    question,
-    subject: `The gap in ${metrics[id].name} between ${a} and ${b} in each report`,
-    finding: `One row is one report: ${a} at the left end, ${b} at the right. Bar: every gap that would fit its shots, thick where it would matter.`,
-    description: told.map(({ name, words }) => `${name}: ${words}`).join(' '),
+  const rows = [...each, ...(all === null ? [] : [all])];
+  const { opening, tableCaption, tableHead, ...words } = meetingsWords(
+    metric,
+    { a: turned.a.label, b: turned.b.label, more },
+    telling,
+  );
+  return pooledRowsChart({
+    ...head,
+    ...words,
+    ...band,
+    description: [
+      opening,
+      ...rows.map(({ name, told }) => `${name}: ${told}.`),
+      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
+    ].join(' '),
     table: {
-      caption: `${a} and ${b}, report by report`,
-      head: ['Report', 'Gap that would fit'],
-      rows: told.map(({ name, words }) => [name, words]),
+      caption: tableCaption,
+      head: tableHead,
+      rows: [
+        ...rows.map(({ name, cells }) => [name, ...cells]),
+        ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
+      ],
     },
-    a: { label: a, index: 0 },
-    b: { label: b, index: 1 },
-    hitters: rows,
+    a: place(turned.a, a),
+    b: place(turned.b, b),
+    each,
+    counted: 'reports',
     pooled: all,
     another,
-    matters,
-    axis: `${unitWord(unit)} ${comparativeOf(id).more}`.trim(),
-    legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
   });
 }
 
-/** One report's own answer: "Hit 10 June 2026. Alder clearly farther than Birch. About 9 yards; 6 to 12 would fit." */
+/** One test's own answer: "Hit 10 June 2026. Alder carried farther than Birch: about 9 yards, likely 6 to 12." */
 export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
   return [
     `Hit ${dateInWords(front.date)}.`,
-    standing(report),
-    pairSentence(pair, metric, report.telling),
-    gapNumbers(pair, metric, report.telling),
+    standingWords(front),
+    sayPair(pairAnswer(pair, metric, report.findings.design), report.telling),
   ]
     .filter((words) => words !== '')
     .join(' ');
 }
 
-function nameOf({ report }: Meeting): string {
-  return dateInWords(report.source.front.date);
-}
-
-// A bar whose gap may have another cause looks like any other, so its name says so.
+// A bar whose difference may have another cause looks like any other, so its name says so.
 function rowName(meeting: Meeting): string {
-  return `${nameOf(meeting)}${counts(meeting) ? '' : ', not counted'}`;
+  return `${dateInWords(meeting.report.source.front.date)}${counts(meeting) ? '' : ', not counted'}`;
 }
 
-/** One row a report: who hit, where, in front of what, and whether it counts; `group` tells tables of a page apart. */
+/** One row a test: who hit, where, in front of what, and of several whether it counts; `group` tells tables of a page apart. */
 export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: string): Table {
+  const { caption, head, combined, notRecorded } = meetingsTableWords;
+  const several = meetings.length > 1;
   return {
-    caption: `The reports and their conditions: ${group}`,
-    head: ['Report', 'Golfers and shots', 'Place', 'Monitor', 'Corrected to', 'Put together'],
+    caption: caption(group),
+    head: several ? [...head, combined] : head,
     rows: meetings.map((meeting) => {
-      const { report } = meeting;
+      const { report, metric } = meeting;
       const { front } = report.source;
-      const monitor = capitalised(front.conditions.monitor?.kind ?? 'not recorded');
+      const monitor = capitalised(front.conditions.monitor?.kind ?? notRecorded);
       return [
-        `${front.title}, ${nameOf(meeting)}`,
-        golfersAndShots(report),
-        front.conditions.place ?? 'not recorded',
-        `${monitor}. ${readingWords(report)}`,
-        front.conditions.monitor?.normalisedTo ?? 'not recorded',
-        countsWords(meeting, pooled.kind !== 'none'),
+        `${front.title}, ${dateInWords(front.date)}`,
+        golfersAndShots(report.telling, countsIn(report, metric)),
+        front.conditions.place ?? notRecorded,
+        `${monitor}. ${readingWords([metric], (id) => isReadingStated(front, id))}`,
+        front.conditions.monitor?.normalisedTo ?? notRecorded,
+        ...(several ? [saysWhetherCounted(whetherCounted(meeting), pooled.kind !== 'none')] : []),
       ];
     }),
   };
 }
 
-function countsWords(meeting: Meeting, pooled: boolean): string {
-  if (counts(meeting)) return pooled ? 'yes' : 'not yet';
-  if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
-  if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
-  return 'no, its order leaves the cause open';
+function whetherCounted(meeting: Meeting): Parameters<typeof saysWhetherCounted>[0] {
+  if (counts(meeting)) return 'counts';
+  if (meeting.report.source.front.status === 'superseded') return 'replaced';
+  return meeting.pair.status === 'not-judged' ? 'not-judged' : 'open';
 }
