@@ -4,8 +4,8 @@ import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
 import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { metricsIn, answerOfFigure } from './figureAnswer.ts';
-import { answerForms, shownBy } from './figureSentences.ts';
-import { always, fitParts, withRoom, within } from './fitParts.ts';
+import { answerForms, foundForms, shownBy } from './figureSentences.ts';
+import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
 import type { Report } from './report.ts';
 import { said, textOf, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
@@ -30,20 +30,21 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
     metricsIn(findings, figure).map(({ id }) => id),
     telling,
   );
-  const told = fitParts(
-    [
-      always(said('chart', `${imageName(figure)}.`, figure.about)),
-      always(said('chart', units, figure.about)),
-      always(said('who', `${golfersAndShots(telling, counts)}.`)),
-      always(said('stamp', standingWords(source.front))),
-      answer === null ? [] : answerForms(answer, telling, { first: 1, unsized: 1.5, sized: 2, whole: 3 }),
-      withRoom(4, shownBy(figure)),
-      [
-        { weight: 0, said: said('chart', sayMoreInReport) },
-        { weight: 5, said: said('chart', figure.description, figure.about) },
-      ],
-    ],
+  const opening = [
+    always(said('chart', `${imageName(figure)}.`, figure.about)),
+    always(said('chart', units, figure.about)),
+    always(said('who', `${golfersAndShots(telling, counts)}.`)),
+    always(said('stamp', standingWords(source.front))),
+  ];
+  const answered: Part =
+    answer === null ? [] : answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 });
+  const described = always(said('chart', figure.description, figure.about));
+  // Where all pairs are drawn, their description is the answer.
+  const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
+  if (within(longest)(whole)) return whole;
+  const found = answer === null ? foundForms(figure, telling) : [];
+  return fitParts(
+    [...opening, answered, found, withRoom(4, shownBy(figure)), always(said('chart', sayMoreInReport))],
     within(longest),
   );
-  return told;
 }

@@ -2,16 +2,19 @@ import type { DrawnFigure } from '../charts/figure.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import { changesWords, stampWords, standingInBrief } from '../prose/english/kit/standing.ts';
+import type { Caution } from '../prose/statement.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { answerOfFigure, comparedIn, type FigureAnswer } from './figureAnswer.ts';
 import { figureInterest, type FigureInterest } from './figureInterest.ts';
 import {
   answerForms,
   cautionForms,
+  foundForms,
   orderCaution,
   readingOf,
   shownBy,
-  subjectSentence,
+  subjectOf,
+  type AnswerWeights,
 } from './figureSentences.ts';
 import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
@@ -64,23 +67,23 @@ interface Facts {
 
 function shortParts({ report, figure, answer, interest }: Facts): readonly Part[] {
   const { telling, source } = report;
-  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
   return [
-    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 5, whole: null }),
-    cautionForms(caution, telling, { brief: 3, whole: null }),
-    withRoom(4, interest.one),
+    answer === null
+      ? foundForms(figure, telling)
+      : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
+    cautionForms(cautionOf({ report, figure, answer }), telling, { brief: 2, whole: null }),
+    withRoom(3, interest.one),
     always(said('stamp', standingInBrief(source.front))),
   ];
 }
 
 function middleParts({ report, figure, answer, interest }: Facts): readonly Part[] {
   const { telling } = report;
-  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
   return [
-    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 2.5, whole: 6 }),
-    cautionForms(caution, telling, { brief: 3, whole: 8 }),
+    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
+    cautionForms(cautionOf({ report, figure, answer }), telling, { brief: 2, whole: 8 }),
     [
-      { weight: 4, said: interest.one },
+      { weight: 3, said: interest.one },
       { weight: 5, said: interest.inFewWords },
     ],
     whoPart(report, answer, 7),
@@ -92,11 +95,11 @@ function middleParts({ report, figure, answer, interest }: Facts): readonly Part
 
 function longParts({ report, figure, answer, interest }: Facts): readonly Part[] {
   const { telling } = report;
-  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  const caution = cautionOf({ report, figure, answer });
   const others = answer?.cautions.filter((one) => one !== caution) ?? [];
   return [
-    ...toldParts(figure, answer, telling, { first: 1, unsized: 1.5, sized: 2, whole: 4 }),
-    cautionForms(caution, telling, { brief: 2.5, whole: 5 }),
+    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
+    cautionForms(caution, telling, { brief: 2, whole: 5 }),
     ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
     [
       { weight: 3, said: interest.inFewWords },
@@ -109,17 +112,22 @@ function longParts({ report, figure, answer, interest }: Facts): readonly Part[]
   ];
 }
 
-/** The answer that the chart is about, and what it shows of its own; of a chart without an answer what it is of. */
+/** The gravest caution that the chart's answer does not say itself; of averages side by side, that of their order. */
+function cautionOf({ report, figure, answer }: Omit<Facts, 'interest'>): Caution | null {
+  return answer === null ? orderCaution(report, figure) : answer.beside;
+}
+
+/** The answer that the chart is about, and what it shows of its own; of a chart without an answer what it is of and shows. */
 function toldParts(
   figure: DrawnFigure,
   answer: FigureAnswer | null,
   telling: Report['telling'],
-  weights: Parameters<typeof answerForms>[2],
+  weights: AnswerWeights,
 ): readonly Part[] {
-  const shown = shownBy(figure);
-  if (answer !== null) return [answerForms(answer, telling, weights), withRoom(2, shown)];
-  const subject = subjectSentence(figure, telling);
-  return [always(subject), ...shown.map((one, at) => withRoom(1 + at / 10, [one]))];
+  if (answer === null) return [foundForms(figure, telling)];
+  // The chart of all pairs is of nothing but its answer.
+  const subject = figure.chart === 'apart' ? [] : subjectOf(figure);
+  return [answerForms(answer, telling, weights), withRoom(3.5, shownBy(figure)), withRoom(5.5, subject)];
 }
 
 function whoPart(report: Report, answer: FigureAnswer | null, weight: number): Part {

@@ -3,12 +3,12 @@ import { figureTraits } from '../charts/figureTraits.ts';
 import { wrapText } from '../charts/textWidth.ts';
 import { addressAndVersion } from '../prose/english/kit/credit.ts';
 import { changesWords, stampWords } from '../prose/english/kit/standing.ts';
-import { golfersShotsAndOrder, leftOutWords } from '../prose/english/kit/whoAndHow.ts';
+import { golfersShotsAndDay, golfersShotsAndOrder, leftOutWords } from '../prose/english/kit/whoAndHow.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
 import { answerOfFigure, comparedIn } from './figureAnswer.ts';
 import { figureInterest } from './figureInterest.ts';
 import { cautionForms, orderCaution, readingOf } from './figureSentences.ts';
-import { always, fitParts, withRoom, type Part } from './fitParts.ts';
+import { always, fitParts, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
 import { reportVersion } from './reportVersion.ts';
@@ -23,7 +23,12 @@ const mostLines = 4;
  * Lines of the strip under a chart that leaves its page, each at most `width` px: at most four, for which explanations
  * give way; what the reader must not miss gets a further line rather than being cut.
  */
-export function caveatStrip(report: Report, figure: DrawnFigure, version: string, width: number): readonly string[] {
+export function caveatStrip(
+  report: Report,
+  figure: DrawnFigure,
+  version: string,
+  width: number,
+): readonly string[] {
   const wrap = (sentences: readonly Said[]): readonly string[] =>
     wrapText(textOf(sentences), stripText.size, stripText.weight, width);
   return wrap(stripSentences(report, figure, version, (sentences) => wrap(sentences).length <= mostLines));
@@ -57,14 +62,19 @@ function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const interest = figureInterest(report, comparedIn(report, answer), null);
   const { answering } = figureTraits[figure.chart];
   const caution = answer === null ? orderCaution(report, figure) : answer.beside;
-  const who = golfersShotsAndOrder(telling, countsIn(report, answer?.metric ?? null), source.front.date);
+  const counts = countsIn(report, answer?.metric ?? null);
   return [
     always(said('stamp', stampWords(source.front))),
     always(said('stamp', changesWords(source.front))),
     always(figure.signs.flatMap((text) => said('sign', text, figure.about))),
-    always([...said('who', who), ...said('who', leftOutWords(findings))]),
-    always(readingOf(report, figure)),
-    cautionForms(caution, telling, { brief: answering ? 0 : 2, whole: 3 }),
+    [
+      { weight: 0, said: said('who', golfersShotsAndDay(telling, counts, source.front.date)) },
+      { weight: 2, said: said('who', golfersShotsAndOrder(telling, counts, source.front.date)) },
+    ],
+    always(said('who', leftOutWords(findings))),
+    // A model's chart has it in its signs.
+    figureTraits[figure.chart].modelled ? [] : always(readingOf(report, figure)),
+    cautionForms(caution, telling, { brief: answering ? 0 : 2.5, whole: 3 }),
     [
       { weight: 0, said: interest.inFewWords },
       { weight: 1, said: interest.whole },

@@ -30,9 +30,7 @@ export function answerOfFigure(
   const all = pairAnswers(metric, findings.design);
   const whole = answerOf(metric, findings);
   const answers =
-    about.of === 'metric'
-      ? all
-      : all.filter(({ about: own }) => own.a === about.a && own.b === about.b);
+    about.of === 'metric' ? all : all.filter(({ about: own }) => own.a === about.a && own.b === about.b);
   const statements =
     about.of === 'pair'
       ? answers.map((answer) => ({ kind: 'one', answer }) as const)
@@ -49,7 +47,10 @@ export function answerOfFigure(
 }
 
 /** Ids of all that a chart compares: those of its pairs, else all of the report. */
-export function comparedIn({ findings }: Pick<Report, 'findings'>, answer: FigureAnswer | null): readonly string[] {
+export function comparedIn(
+  { findings }: Pick<Report, 'findings'>,
+  answer: FigureAnswer | null,
+): readonly string[] {
   return answer === null
     ? findings.contenders.map(({ id }) => id)
     : [...new Set(answer.answers.flatMap(({ ahead, behind }) => [ahead, behind]))];

@@ -1,4 +1,4 @@
-import type { DrawnFigure } from '../charts/figure.ts';
+import { imageName, type DrawnFigure } from '../charts/figure.ts';
 import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
@@ -10,7 +10,7 @@ import {
   testedInBrief,
 } from '../prose/english/answersInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
-import { sayCautionInBrief } from '../prose/english/kit/cautionsInBrief.ts';
+import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
 import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';
 import type { Caution } from '../prose/statement.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -22,60 +22,96 @@ import { said, type Said } from './said.ts';
 
 /** Weights of the forms of an answer: from which on each is tried. */
 export interface AnswerWeights {
-  readonly first: number;
+  readonly bare: number;
   readonly unsized: number;
   readonly sized: number;
   readonly whole: number | null;
 }
 
-/** An answer in its forms: pairs counted, the first statement, all in brief, with sizes, and as its page tells it. */
+/**
+ * An answer in its forms: pairs counted; the first statement; all in brief, without and with why not or how surely and
+ * with sizes; as its page tells it.
+ */
 export function answerForms(
   { block, answers }: FigureAnswer,
   telling: Telling,
-  weights: AnswerWeights,
+  { bare, unsized, sized, whole }: AnswerWeights,
 ): readonly Form[] {
   const { about } = block;
-  const whole = sayAnswerAlone(block, telling).flatMap((text) => said('answer', text, about));
+  const form = (weight: number, text: string): Form => ({ weight, said: said('answer', text, about) });
   return [
-    { weight: 0, said: said('answer', sayAnswerCounted(block, answers, telling), about) },
-    { weight: weights.first, said: said('answer', sayAnswerFirst(block, answers, telling) ?? '', about) },
-    { weight: weights.unsized, said: said('answer', sayAnswerInBrief(block, telling, 'unsized'), about) },
-    { weight: weights.sized, said: said('answer', sayAnswerInBrief(block, telling, 'sized'), about) },
-    ...(weights.whole === null ? [] : [{ weight: weights.whole, said: whole }]),
-  ].filter((form) => form.said.length > 0);
+    form(0, sayAnswerCounted(block, answers, telling)),
+    form(bare / 4, sayAnswerFirst(block, answers, telling, 'bare') ?? ''),
+    form(bare / 2, sayAnswerFirst(block, answers, telling, 'unsized') ?? ''),
+    form(bare, sayAnswerInBrief(block, telling, 'bare')),
+    form(unsized, sayAnswerInBrief(block, telling, 'unsized')),
+    form(sized, sayAnswerInBrief(block, telling, 'sized')),
+    ...(whole === null
+      ? []
+      : [
+          {
+            weight: whole,
+            said: sayAnswerAlone(block, telling).flatMap((text) => said('answer', text, about)),
+          },
+        ]),
+  ].filter((one) => one.said.length > 0);
 }
 
-/** A caution in brief, and with the names, the measure and the size of what it could do. */
+/** A caution in its forms: what decides, in brief, and with the names, the measure and the size of what it could do. */
 export function cautionForms(
   caution: Caution | null,
   telling: Telling,
-  weights: { readonly brief: number; readonly whole: number | null },
+  { brief, whole }: { readonly brief: number; readonly whole: number | null },
 ): readonly Form[] {
   if (caution === null) return [];
-  const { about } = caution;
+  const form = (weight: number, text: string): Form => ({
+    weight,
+    said: said('caution', text, caution.about),
+  });
   return [
-    { weight: weights.brief, said: said('caution', sayCautionInBrief(caution, telling), about) },
-    ...(weights.whole === null
-      ? []
-      : [{ weight: weights.whole, said: said('caution', sayCaution(caution, telling), about) }]),
+    form(brief * 0.9, sayWhatDecides(caution) ?? ''),
+    form(brief, sayCautionInBrief(caution, telling)),
+    ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
+  ].filter((one) => one.said.length > 0);
+}
+
+/** What a chart shows besides the answer that it is about. */
+export function shownBy({ shows, about }: DrawnFigure): readonly Said[] {
+  return shows === undefined || about.of === 'report' ? [] : said('chart', shows, about);
+}
+
+/** "Carry of every shot with Heron, Plover and Wren.": what a chart is of. */
+export function subjectOf({ subject, about }: DrawnFigure): readonly Said[] {
+  return said('chart', `${subject}.`, about);
+}
+
+/**
+ * What a chart without an answer is of and what was found, in its forms: what was tested and asked, the first that was
+ * found, with what the chart is of, and with whatever else was found.
+ */
+export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form[] {
+  const { question, subject, shows, found, about } = figure;
+  const tested = said('chart', `${capitalised(testedInBrief(telling))}.`, about);
+  const of = said('chart', `${subject}.`, about);
+  const [first, ...further] = found.flatMap((text) => said('chart', text, about));
+  const seen = shows === undefined ? (first === undefined ? [] : [first]) : said('chart', shows, about);
+  const asked = said('chart', imageName({ question, subject: '' }).trim(), about);
+  return [
+    { weight: 0, said: [...tested, ...asked] },
+    { weight: 0.5, said: [...tested, ...of] },
+    { weight: 1, said: [...tested, ...seen] },
+    ...(first === undefined ? [] : [first, ...further]).map((_, at, all) => ({
+      weight: 1.5 + at / 10,
+      said: [...tested, ...of, ...all.slice(0, at + 1)],
+    })),
   ];
-}
-
-/** What a chart itself shows where that is not the answer, in sentences: found, or to be seen in it. */
-export function shownBy(figure: DrawnFigure): readonly Said[] {
-  const { shows, found, about } = figure;
-  if (about.of === 'report') return found.flatMap((text) => said('chart', text, about));
-  return shows === undefined ? [] : said('chart', shows, about);
-}
-
-/** "Three balls, one golfer: carry of every shot with Heron, Plover and Wren." */
-export function subjectSentence({ subject, about }: DrawnFigure, telling: Telling): readonly Said[] {
-  return said('chart', `${capitalised(testedInBrief(telling))}. ${subject}.`, about);
 }
 
 /** How the readings that the chart shows came about; of a model's chart, that it is one. */
 export function readingOf({ source, findings }: Report, figure: DrawnFigure): readonly Said[] {
-  if (figureTraits[figure.chart].modelled) return said('reading', modelWords, figure.about);
+  // A chart of several measures says in its own words which of its marks are a model's.
+  if (figureTraits[figure.chart].modelled)
+    return figure.about.of === 'report' ? [] : said('reading', modelWords, figure.about);
   const shown = metricsIn(findings, figure);
   return said(
     'reading',

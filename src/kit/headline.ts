@@ -1,7 +1,7 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { answerOfFigure } from './figureAnswer.ts';
-import { answerForms, cautionForms, shownBy, subjectSentence } from './figureSentences.ts';
-import { always, fitParts, withRoom } from './fitParts.ts';
+import { answerForms, cautionForms, foundForms, shownBy } from './figureSentences.ts';
+import { fitParts, withRoom } from './fitParts.ts';
 import type { Report } from './report.ts';
 import type { Said } from './said.ts';
 
@@ -19,17 +19,12 @@ export function headline(
 ): readonly Said[] {
   const { telling } = report;
   const answer = answerOfFigure(report, figure);
-  const shown = shownBy(figure);
-  if (answer === null)
-    return fitParts(
-      [always(subjectSentence(figure, telling)), ...shown.map((one, at) => withRoom(1 + at, [one]))],
-      fits,
-    );
+  if (answer === null) return fitParts([foundForms(figure, telling)], fits);
   const decides = answer.cautions.find(({ facts: { overlay } }) => decisive.includes(overlay)) ?? null;
   return fitParts(
     [
-      answerForms(answer, telling, { first: 1, unsized: 2, sized: 5, whole: 6 }),
-      withRoom(4, shown),
+      answerForms(answer, telling, { bare: 1, unsized: 2, sized: 5, whole: 6 }),
+      withRoom(4, shownBy(figure)),
       cautionForms(decides, telling, { brief: 3, whole: null }),
     ],
     fits,

@@ -47,7 +47,8 @@ function makeKit(report: Report): Kit {
   const offered: KitItem[] = [];
   for (const figure of report.figures) {
     const need = figure.kind === 'absent' ? null : refusal(report, figure);
-    const why = figure.kind === 'absent' ? figure.why : need === null ? null : sayRefusal(need, report.telling);
+    const why =
+      figure.kind === 'absent' ? figure.why : need === null ? null : sayRefusal(need, report.telling);
     if (why !== null) notOffered.push({ question: figure.question, why });
     if (why !== null || figure.kind === 'absent') continue;
     offered.push({

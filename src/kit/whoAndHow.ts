@@ -4,7 +4,10 @@ import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import type { Report } from './report.ts';
 
 /** Counted shots with each, of a measure, or of all shots where no measure is meant. */
-export function countsIn({ findings }: Pick<Report, 'findings'>, metric: MetricFindings | null): readonly number[] {
+export function countsIn(
+  { findings }: Pick<Report, 'findings'>,
+  metric: MetricFindings | null,
+): readonly number[] {
   return metric === null
     ? findings.contenders.map(({ shots, excluded }) => shots - excluded)
     : metric.byContender.map(({ n }) => n);

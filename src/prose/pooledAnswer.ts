@@ -7,7 +7,13 @@ export type Pooled = Exclude<PooledGap, { readonly kind: 'none' }>;
 
 /** The answer of several reports about one pair, as judged together. */
 export function pooledAnswer(
-  { estimate, ci, status, verdict, ahead: side }: Pick<Pooled, 'estimate' | 'ci' | 'status' | 'verdict' | 'ahead'>,
+  {
+    estimate,
+    ci,
+    status,
+    verdict,
+    ahead: side,
+  }: Pick<Pooled, 'estimate' | 'ci' | 'status' | 'verdict' | 'ahead'>,
   { a, b }: { readonly a: string; readonly b: string },
   { id, better, matters }: Pick<MetricFindings, 'id' | 'better' | 'matters'>,
 ): PairAnswer {

@@ -10,15 +10,15 @@ import { comparisonOf } from './comparisons.ts';
 import { namesOf } from './names.ts';
 import { limitWords } from './ranges.ts';
 
-/** Whether sizes stand in a short form too: "likely by 8 to 15 yd". */
-export type BriefForm = 'sized' | 'unsized';
+/** Whether sizes stand in a short form, "likely by 8 to 15 yd"; without them why not or how surely; or who is ahead alone. */
+export type BriefForm = 'sized' | 'unsized' | 'bare';
 
 /** One pair in as few words as are true alone: "Heron clearly past Wren in carry, likely by 8 to 15 yd". */
 export function sayBrief(answer: PairAnswer, telling: Telling, form: BriefForm = 'sized'): string {
   return pairInBrief(answer, telling, form, ` in ${metrics[answer.about.metric].name}`);
 }
 
-/** The whole answer of a measure in one sentence: "Carry of three balls, one golfer: Heron clearly past Wren, ...". */
+/** The whole answer of a measure in one sentence: "Carry of balls, one golfer: Heron clearly past Wren, ...". */
 export function sayAnswerInBrief(block: AnswerBlock, telling: Telling, form: BriefForm): string {
   const told = block.statements.map((statement) => statementInBrief(statement, telling, form));
   return `${headOf(block, telling)}: ${told.join('; ')}.`;
@@ -32,6 +32,7 @@ export function sayAnswerFirst(
   block: AnswerBlock,
   answers: readonly PairAnswer[],
   telling: Telling,
+  form: Exclude<BriefForm, 'sized'>,
 ): string | null {
   const [first, ...rest] = block.statements;
   if (first === undefined || rest.length === 0) return null;
@@ -43,7 +44,7 @@ export function sayAnswerFirst(
       !creditsOne.includes(status) && credited.some((one) => one.ahead === ahead || one.ahead === behind),
   );
   if (told.length === 0 || equalled) return null;
-  return `${headOf(block, telling)}: ${statementInBrief(first, telling, 'unsized')}; other pairs: ${statusesOf(others)}.`;
+  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; other ${others.length === 1 ? 'pair' : 'pairs'}: ${statusesOf(others)}.`;
 }
 
 /** Answers that say who is ahead. */
@@ -61,14 +62,18 @@ export function sayAnswerCounted(
   answers: readonly PairAnswer[],
   telling: Telling,
 ): string {
-  return `${headOf(block, telling)}: ${answers.length > 1 ? 'pair by pair ' : ''}${statusesOf(answers)}.`;
+  return `${headOf(block, telling)}: ${statusesOf(answers)}.`;
 }
 
-/** "clear difference (2), cannot tell (13)" */
+/** "clear difference (2 of 15 pairs), cannot tell (13)" */
 function statusesOf(answers: readonly PairAnswer[]): string {
   const groups = [...Map.groupBy(answers, ({ status }) => status)];
+  if (groups.length < 2) return groups.map(([status]) => statusInText(status)).join('');
   return groups
-    .map(([status, own]) => `${statusInText(status)}${answers.length > 1 && groups.length > 1 ? ` (${own.length})` : ''}`)
+    .map(
+      ([status, own], at) =>
+        `${statusInText(status)} (${own.length}${at === 0 ? ` of ${answers.length} pairs` : ''})`,
+    )
     .join(', ');
 }
 
@@ -77,7 +82,7 @@ function statusInText(status: PairAnswer['status']): string {
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
-/** "Carry of three balls, one golfer"; who calculated it, where that has to be said in the same breath. */
+/** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
 function headOf({ about: { metric }, calculatedBy }: AnswerBlock, telling: Telling): string {
   const { name } = metrics[metric];
   const measured =
@@ -89,10 +94,9 @@ function headOf({ about: { metric }, calculatedBy }: AnswerBlock, telling: Telli
   return capitalised(`${measured} of ${testedInBrief(telling)}`);
 }
 
-/** "three balls, one golfer": what was varied, and by how many it was hit. */
-export function testedInBrief({ findings, noun, nouns }: Telling): string {
-  const many = noun.startsWith('set of ') ? `sets of ${nouns}` : nouns;
-  return `${counted(findings.contenders.length, noun, many)}, ${counted(findings.design.hitters, 'golfer')}`;
+/** "balls, one golfer": what was varied, and by how many it was hit. */
+export function testedInBrief({ findings, nouns }: Telling): string {
+  return `${nouns}, ${counted(findings.design.hitters, 'golfer')}`;
 }
 
 function statementInBrief(statement: AnswerStatement, telling: Telling, form: BriefForm): string {
@@ -113,7 +117,7 @@ function statementInBrief(statement: AnswerStatement, telling: Telling, form: Br
     case 'open':
       return openInBrief(statement.answers, telling, form);
     case 'leaders':
-      return leadersInBrief(statement, telling);
+      return leadersInBrief(statement, telling, form);
     case 'behind':
       return behindInBrief(statement, telling);
     case 'more':
@@ -130,13 +134,12 @@ function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMe
   switch (status) {
     case 'clear':
     case 'size-uncertain': {
-      const look = firstLook && status === 'clear' ? 'on a first look ' : '';
       const size = difference === null ? '' : sizeOf([answer], status, printing, form);
-      return `${look}${telling.the(ahead)} ${status === 'clear' ? 'clearly ' : ''}${past}${size}`;
+      return `${lookOf(firstLook && status === 'clear', form)}${telling.the(ahead)} ${surely(status, form)}${past}${size}`;
     }
     case 'small': {
       const size =
-        form === 'unsized' || difference === null
+        form !== 'sized' || difference === null
           ? 'by too little to matter'
           : `by about ${inUnit(printSize(difference.estimate, printing), printing)}, too little to matter`;
       return `${telling.the(ahead)} ${past} ${size}`;
@@ -150,11 +153,19 @@ function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMe
         : openInBrief([answer], telling, form, inMeasure);
     case 'not-confirmed':
       return answer.alike
-        ? `${both} perhaps alike${inMeasure}, not confirmed`
-        : `${telling.the(ahead)} perhaps ${past}, not confirmed`;
+        ? `${both} alike${inMeasure}, not confirmed`
+        : `${telling.the(ahead)} ${past}, not confirmed`;
     case 'not-judged':
       return notJudgedInBrief(answer, telling, inMeasure);
   }
+}
+
+function lookOf(firstLook: boolean, form: BriefForm): string {
+  return firstLook && form !== 'bare' ? 'on a first look ' : '';
+}
+
+function surely(status: PairAnswer['status'], form: BriefForm): string {
+  return status === 'clear' && form !== 'bare' ? 'clearly ' : '';
 }
 
 /** "past" of distances, "steeper than" of everything else. */
@@ -175,6 +186,7 @@ function sizeOf(
   printing: Printing,
   form: BriefForm,
 ): string {
+  if (form === 'bare') return '';
   if (form === 'unsized') return status === 'clear' ? '' : ', size uncertain';
   return `, likely by ${rangeOf(answers, printing)}`;
 }
@@ -197,9 +209,12 @@ function aheadInBrief(
   const { metric } = first.about;
   const printing = printingFor(metric, telling);
   const past = pastWord(metric, first.by);
-  const look = answers.some(({ firstLook }) => firstLook) ? 'on a first look ' : '';
   const alike = answers.every(({ status }) => status === first.status);
-  const clearly = alike && first.status === 'clear' ? 'clearly ' : '';
+  const look = lookOf(
+    answers.some(({ firstLook }) => firstLook),
+    form,
+  );
+  const clearly = alike ? surely(first.status, form) : '';
   const size =
     first.status === 'small'
       ? ' by too little to matter'
@@ -211,13 +226,13 @@ function aheadInBrief(
     );
     return `${look}${leaders} ${clearly}${past} ${telling.the(first.behind)}${size}`;
   }
-  if (alike) {
+  if (alike || form === 'bare') {
     const others = answers.map(({ behind }) => behind);
     return `${look}${telling.the(first.ahead)} ${clearly}${past} ${namesOf(others, telling)}${size}`;
   }
   const each = answers.map(
     (one) =>
-      `${one.status === 'clear' ? 'clearly ' : ''}${past} ${telling.the(one.behind)}${sizeOf([one], one.status, printing, form)}`,
+      `${surely(one.status, form)}${past} ${telling.the(one.behind)}${sizeOf([one], one.status, printing, form)}`,
   );
   return `${look}${telling.the(first.ahead)} ${listed(each)}`;
 }
@@ -234,18 +249,26 @@ function openInBrief(
   if (first === undefined) return '';
   if (seen.length === 0) {
     const pairs = answers.map(({ ahead, behind }) => `${telling.the(ahead)} and ${telling.the(behind)}`);
-    return form === 'unsized'
+    return form !== 'sized'
       ? `cannot tell ${listed(pairs, 'or')} apart${inMeasure}`
       : `no difference seen between ${listed(pairs, 'or')}${inMeasure}, though the order could hide one`;
   }
   const past = pastWord(first.about.metric, first.by);
-  const told = [...Map.groupBy(seen, ({ ahead }) => ahead)].map(([ahead, own]) => {
-    const behind = own.map((one) => one.behind);
-    return `${telling.the(ahead)} ${past} ${namesOf(behind, telling)}`;
-  });
+  const oneBehind = seen.every(({ behind }) => behind === first.behind);
+  const told = oneBehind
+    ? [
+        `${namesOf(
+          seen.map(({ ahead }) => ahead),
+          telling,
+        )} ${past} ${telling.the(first.behind)}`,
+      ]
+    : [...Map.groupBy(seen, ({ ahead }) => ahead)].map(([ahead, own]) => {
+        const behind = own.map((one) => one.behind);
+        return `${telling.the(ahead)} ${past} ${namesOf(behind, telling)}`;
+      });
   const same = seen.every(({ because }) => because === first.because);
   const why = same ? reasonOf(first, seen.length === 1, telling) : 'the order could explain it';
-  return `${listed(told)}${inMeasure}, cause unclear (${why})`;
+  return `${listed(told)}${inMeasure}, cause unclear${form === 'bare' ? '' : ` (${why})`}`;
 }
 
 function reasonOf({ because, hitLater }: PairAnswer, alone: boolean, telling: Telling): string {
@@ -270,20 +293,26 @@ function reasonWords(because: OpenCause | null): string {
   }
 }
 
-function notJudgedInBrief({ ahead, behind, notJudged }: PairAnswer, telling: Telling, inMeasure: string): string {
+function notJudgedInBrief(
+  { ahead, behind, notJudged }: PairAnswer,
+  telling: Telling,
+  inMeasure: string,
+): string {
   const shots = notJudged?.because === 'too-few-shots' ? notJudged : null;
   const names = namesOf(shots?.contenders ?? [ahead, behind], telling);
-  const why = shots === null ? '' : ` (${shots.fewest === null ? 'too few shots' : counted(shots.fewest, 'shot')})`;
+  const why =
+    shots === null ? '' : ` (${shots.fewest === null ? 'too few shots' : counted(shots.fewest, 'shot')})`;
   return `${names} not judged${inMeasure}${why}`;
 }
 
 function leadersInBrief(
   { about, by, leaders, unplaced, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
   telling: Telling,
+  form: BriefForm,
 ): string {
   if (about.of === 'report') return '';
   const { most, least } = comparisonOf(about.metric);
-  const ahead = `${firstLook ? 'on a first look ' : ''}${namesOf(leaders, telling)} ${by === 'less' ? least : most}`;
+  const ahead = `${lookOf(firstLook, form)}${namesOf(leaders, telling)} ${by === 'less' ? least : most}`;
   const apart = leaders.length > 1 ? ', not told apart' : '';
   return unplaced.length === 0
     ? `${ahead}${apart}`

@@ -2,7 +2,7 @@ import type { VerdictId } from '../../../findings/verdict.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import type { Caution } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, counted } from '../../words.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
 import { causeOf } from '../names.ts';
 
 /** A caution in as few words as leave it true, beside the answer that it bears on. */
@@ -26,7 +26,7 @@ export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): 
     case 'visits-alike':
       return 'Counting each spell as one, we cannot tell.';
     case 'mixed-with-swing':
-      return `The swing differed too, by enough to explain ${telling.findings.contenders.length === 2 ? 'it' : 'a difference'}: it may not be ${causeOf(telling)}.`;
+      return `The swing differed too: it may not be ${causeOf(telling)}.`;
     case 'leans':
       return 'Most of our checks do not confirm it.';
     case 'rests-on-one-shot':
@@ -38,6 +38,14 @@ export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): 
     case 'few-shots':
       return 'So few shots make a first look only.';
   }
+}
+
+/** The shortest form of a caution under which the answer would be another one; null of any other. */
+export function sayWhatDecides({ facts }: Caution): string | null {
+  if (facts.overlay === 'rests-on-one-shot') return 'One stray shot decides.';
+  if (facts.overlay !== 'depends-on-left-out') return null;
+  if (facts.leftOut === 0) return 'Left-out shots decide.';
+  return `${capitalised(countWord(facts.leftOut))} left-out ${facts.leftOut === 1 ? 'shot decides' : 'shots decide'}.`;
 }
 
 function wholeInBrief(whole: VerdictId | null): string {

@@ -18,5 +18,7 @@ export const mailWords = {
     { question, date, inventedData }: Pick<Front, 'question' | 'date' | 'inventedData'>,
     changes: string,
   ): string =>
-    [question, `Hit ${dateInWords(date)}.`, ...(inventedData ? ['Invented data.'] : []), changes].join(' ').trim(),
+    [question, `Hit ${dateInWords(date)}.`, ...(inventedData ? ['Invented data.'] : []), changes]
+      .join(' ')
+      .trim(),
 } as const;

@@ -78,7 +78,10 @@ export function sayNotPooled(
   if (why === 'no-spread')
     return 'The tests show one and the same difference, so nothing says how far it may be off.';
   if (reports === 1) return '';
-  const open = uncounted === 0 ? '' : ` ${capitalised(counted(uncounted, 'test'))} cannot count, for the reason beside it.`;
+  const open =
+    uncounted === 0
+      ? ''
+      : ` ${capitalised(counted(uncounted, 'test'))} cannot count, for the reason beside it.`;
   return `Not combined: that takes tests by three different golfers or groups of golfers, and there ${parties === 1 ? 'is' : 'are'} ${countWord(parties)}.${open}`;
 }
 

@@ -15,6 +15,11 @@ export function golfersAndShots({ findings, noun }: Telling, counts: readonly nu
   return `${golfers(findings)}, ${shotsEach(counts, noun)}`;
 }
 
+/** "One golfer, 12 shots with each ball; hit 18 April 2026." */
+export function golfersShotsAndDay(telling: Telling, counts: readonly number[], date: string): string {
+  return `${golfersAndShots(telling, counts)}; hit ${dateInWords(date)}.`;
+}
+
 /** "One golfer, 12 shots with each ball, in rounds, one of each; hit 18 April 2026." */
 export function golfersShotsAndOrder(telling: Telling, counts: readonly number[], date: string): string {
   const order = orderInWords(telling.findings.design.order);
