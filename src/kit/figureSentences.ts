@@ -68,11 +68,12 @@ export function cautionForms(
     weight,
     said: said('caution', text, caution.about),
   });
+  const decides = sayWhatDecides(caution);
   return [
-    form(brief * 0.9, sayWhatDecides(caution) ?? ''),
-    form(brief, sayCautionInBrief(caution, telling)),
+    ...(decides === null ? [] : [form(brief, decides)]),
+    form(decides === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
     ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
-  ].filter((one) => one.said.length > 0);
+  ];
 }
 
 /** What a chart shows besides the answer that it is about. */
