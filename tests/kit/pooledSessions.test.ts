@@ -4,7 +4,7 @@ import { pairRecords } from '../../src/kit/pairRecords.ts';
 import { meetingsFigure, pooledSentences } from '../../src/kit/pairWords.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { meanInterval, nextValueInterval } from '../../src/stats/meanInterval.ts';
-import { randomEffects } from '../../src/stats/randomEffects.ts';
+import { randomEffects } from '../bench/simulation/randomEffects.ts';
 import { contentFolder } from '../commands/contentFolder.ts';
 import reference from '../reference/findings/pooling.json' with { type: 'json' };
 
@@ -149,6 +149,7 @@ describe.each(reference.sets.map((set) => [set.name, set] as const))('%s studies
         hitters: [`g${index}`],
         date: `2026-01-${String(index + 1).padStart(2, '0')}`,
       })),
+      { matters: 5, better: 'more' },
     );
     // Two reports are never put together.
     expect(pooled.kind).toBe(set.estimates.length < 3 ? 'none' : 'golfers');

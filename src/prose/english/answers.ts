@@ -1,6 +1,5 @@
-import type { OpenBecause, Status } from '../../findings/findings.ts';
-import { fewestHittersAsUnit } from '../../findings/hitterModelGaps.ts';
-import { fewestShotsJudged } from '../../findings/shotGaps.ts';
+import type { OpenCause, StatusId } from '../../findings/findings.ts';
+import { fewestHittersAsUnit, fewestShotsJudged } from '../../findings/thresholds.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
@@ -19,7 +18,7 @@ import {
 } from './ranges.ts';
 
 /** The answer in words, as it stands over a report and in lists. */
-export const statusWords: Readonly<Record<Status, string>> = {
+export const statusWords: Readonly<Record<StatusId, string>> = {
   clear: 'Clear difference',
   'size-uncertain': 'Difference, size uncertain',
   small: 'Too little to matter',
@@ -298,7 +297,7 @@ function openReasonOfAll(answers: readonly PairAnswer[], telling: Telling): stri
     : causeWords(first.because);
 }
 
-function causeWords(because: OpenBecause | null): string {
+function causeWords(because: OpenCause | null): string {
   switch (because) {
     case 'order-unknown':
       return 'the order of the shots is not known';
@@ -314,7 +313,7 @@ function causeWords(because: OpenBecause | null): string {
   }
 }
 
-function couldHide(because: OpenBecause | null): string {
+function couldHide(because: OpenCause | null): string {
   switch (because) {
     case 'order-unknown':
       return 'an order that is not known could hide one';
