@@ -85,7 +85,13 @@ function checksOfPair(
     ...leftOutCounted(pair, metric, findings),
     ...(device === null
       ? []
-      : [{ kind: 'monitor-error', accuracy: device.accuracy, ci: intervalTowards(answer, device.ci) } as const]),
+      : [
+          {
+            kind: 'monitor-error',
+            accuracy: device.accuracy,
+            ci: intervalTowards(answer, device.ci),
+          } as const,
+        ]),
     ...(atEqualSpeed === null
       ? []
       : [{ kind: 'equal-speed', difference: differenceTowards(answer, atEqualSpeed) } as const]),
@@ -95,13 +101,11 @@ function checksOfPair(
 
 /** Each other way with its numbers; rounds stand beside every pair that has them, also where there was nothing to hold. */
 function otherWays({ holds, byRounds }: PairFindings, answer: PairAnswer): readonly OtherWay[] {
-  const ways = holds.map(
-    ({ check, state, estimate, ci }): OtherWay => ({
-      check,
-      holds: state === 'agrees' ? 'yes' : state === 'narrow' ? 'not-sharply' : 'no',
-      difference: differenceTowards(answer, { estimate, ci }),
-    }),
-  );
+  const ways = holds.map(({ check, state, estimate, ci }): OtherWay => ({
+    check,
+    holds: state === 'agrees' ? 'yes' : state === 'narrow' ? 'not-sharply' : 'no',
+    difference: differenceTowards(answer, { estimate, ci }),
+  }));
   if (byRounds === null || ways.some(({ check }) => check === 'by-rounds')) return ways;
   return [...ways, { check: 'by-rounds', holds: null, difference: differenceTowards(answer, byRounds) }];
 }

@@ -39,7 +39,11 @@ export type Support =
       readonly open: boolean;
     }
   | { readonly kind: 'spread-unsure' }
-  | { readonly kind: 'spread-not-judged'; readonly because: 'several-golfers' | 'too-few-shots'; readonly fewest: number }
+  | {
+      readonly kind: 'spread-not-judged';
+      readonly because: 'several-golfers' | 'too-few-shots';
+      readonly fewest: number;
+    }
   | { readonly kind: 'nothing' };
 
 /** A claim of the shop with what the shots support. */
@@ -116,7 +120,8 @@ function spreadSupport(
   pair: PairFindings,
   { design }: Findings,
 ): Support {
-  const summary = (id: string): ContenderSummary | undefined => metric.byContender.find((own) => own.id === id);
+  const summary = (id: string): ContenderSummary | undefined =>
+    metric.byContender.find((own) => own.id === id);
   if (spread === null) {
     const counts = [of, than].map((id) => summary(id)?.n ?? 0);
     return {

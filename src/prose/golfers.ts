@@ -47,7 +47,11 @@ export function golfersOf(
     const statements =
       design.unit === 'hitter'
         ? [...whoGained(pair, answer), ...anotherGolfer(pair, answer)]
-        : ownDifferences(pair, answer, design.golfers.map(({ id }) => id));
+        : ownDifferences(
+            pair,
+            answer,
+            design.golfers.map(({ id }) => id),
+          );
     return [{ answer, statements: [...statements, ...golfersDiffer(pair, answer)] }];
   });
 }
@@ -69,7 +73,10 @@ function ownDifferences(
     }));
 }
 
-function whoGained({ whoGained: count, byHitter }: PairFindings, answer: PairAnswer): readonly GolferStatement[] {
+function whoGained(
+  { whoGained: count, byHitter }: PairFindings,
+  answer: PairAnswer,
+): readonly GolferStatement[] {
   if (count === null) return [];
   const { a, b } = answer.about;
   const fewer = byHitter.filter(({ estimate }) => estimate < 0).length;
@@ -108,7 +115,9 @@ function golfersDiffer(
     return [xMore ? { more: x, less: y } : { more: y, less: x }];
   });
   const lessThan = Map.groupBy(known, ({ more }) => more);
-  const groups = Map.groupBy([...lessThan], ([, own]) => JSON.stringify(own.map(({ less }) => less).toSorted()));
+  const groups = Map.groupBy([...lessThan], ([, own]) =>
+    JSON.stringify(own.map(({ less }) => less).toSorted()),
+  );
   return [...groups.values()].map((group) => ({
     kind: 'golfers-differ',
     answer,

@@ -11,10 +11,15 @@ export interface SpreadStatement {
 }
 
 /** What the spreads of a metric bear. */
-export function spreadOf({ id, spread }: MetricFindings, { explored }: Pick<Findings, 'explored'>): SpreadStatement {
+export function spreadOf(
+  { id, spread }: MetricFindings,
+  { explored }: Pick<Findings, 'explored'>,
+): SpreadStatement {
   const differing =
     spread?.pairs
       .filter(({ clear }) => clear)
-      .map(({ a, b, tighter }) => (tighter === 'a' ? { steadier: a, other: b } : { steadier: b, other: a })) ?? null;
+      .map(({ a, b, tighter }) =>
+        tighter === 'a' ? { steadier: a, other: b } : { steadier: b, other: a },
+      ) ?? null;
   return { kind: 'spread', metric: id, differing, explored };
 }

@@ -6,6 +6,7 @@ import { toReader, withUnit } from '../readerUnits.ts';
 import { printDifference, printSize, type Printing } from '../printSteps.ts';
 import type { Difference, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
+import { unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { variesBall } from '../variesBall.ts';
 import { capitalised, countWord, listed } from '../words.ts';
 import { sayClause, sayNumbers } from './answers.ts';
@@ -46,7 +47,11 @@ function pairNames({ ahead, behind }: PairAnswer, telling: Telling): string {
  * One row a check: the pair and what was done, its difference, its likely range, whether the printed answer is still
  * there; the printed answer itself before its checks. Null where there was no other way to work any of them out.
  */
-export function checkTable(metric: MetricId, checks: readonly PairChecks[], telling: Telling): CheckTable | null {
+export function checkTable(
+  metric: MetricId,
+  checks: readonly PairChecks[],
+  telling: Telling,
+): CheckTable | null {
   const rows = checks.flatMap((own) => checkRows(own, telling));
   return rows.length === 0
     ? null
@@ -61,7 +66,7 @@ function checkRows({ answer, checks }: PairChecks, telling: Telling): readonly (
   const ways = checks.flatMap((check) => (check.kind === 'other-ways' ? check.ways : []));
   const { difference, ahead, behind } = answer;
   if (ways.length === 0 || difference === null) return [];
-  const printing = printingFor(answer.about.metric, telling);
+  const printing = unjudgedHere(answer, telling);
   const row = (name: string, own: Difference, holds: string): readonly string[] => [
     `${capitalised(pairNames(answer, telling))}, ${name}`,
     `${estimateWords(own, printing)} for ${telling.the(own.estimate < 0 ? behind : ahead)}`,
@@ -83,7 +88,7 @@ export function sayChecks({ answer, checks }: PairChecks, telling: Telling): rea
 
 function sayCheck(check: Check, answer: PairAnswer, telling: Telling): string | null {
   const { metric } = answer.about;
-  const printing = printingFor(metric, telling);
+  const printing = unjudgedHere(answer, telling);
   const sides: Sides = [answer.ahead, answer.behind];
   const between = differenceBetween(metric, sides, telling);
   switch (check.kind) {
@@ -96,12 +101,8 @@ function sayCheck(check: Check, answer: PairAnswer, telling: Telling): string | 
     case 'left-out-counted':
       return sayLeftOut(check, answer, telling);
     case 'monitor-error': {
-      const accuracy = withUnit(
-        printStated(toReader(check.accuracy, metric, telling.system)),
-        printing.unit,
-      );
-      const range = rangeOf({ estimate: check.ci[0], ci: check.ci }, sides, printing, telling);
-      return `The monitor is stated to be right to ${accuracy}. If its error is not the same with each ${telling.noun}, ${between} ${check.ci[0] < 0 && check.ci[1] > 0 ? 'could be' : 'is likely'} ${range}.`;
+      const accuracy = withUnit(printStated(toReader(check.accuracy, metric, telling.system)), printing.unit);
+      return `The monitor is stated to be right to ${accuracy}. If its error is not the same with each ${telling.noun}, ${between} ${isOrCouldBe(check.ci, sides, printing, telling)}.`;
     }
     case 'equal-speed':
       return sayEqualSpeed(check.difference, answer, telling);
@@ -117,9 +118,8 @@ function sayWays(ways: readonly OtherWay[], answer: PairAnswer, telling: Telling
   const [rounds] = ways.filter(({ holds }) => holds === null);
   if (graded.length === 0) {
     if (rounds === undefined) return null;
-    const printing = printingFor(answer.about.metric, telling);
     const sides: Sides = [answer.ahead, answer.behind];
-    return `Counted round by round, ${differenceBetween(answer.about.metric, sides, telling)} is likely ${rangeOf(rounds.difference, sides, printing, telling)}.`;
+    return `Counted round by round, ${differenceBetween(answer.about.metric, sides, telling)} ${isOrCouldBe(rounds.difference.ci, sides, unjudgedHere(answer, telling), telling)}.`;
   }
   const names = (own: readonly OtherWay[], joiner: string): string =>
     listed(
@@ -137,6 +137,12 @@ function sayWays(ways: readonly OtherWay[], answer: PairAnswer, telling: Telling
   ];
   const where = held.length === 0 ? '' : `It held ${names(held, 'and')}; `;
   return `${checked} ${capitalised(`${where}${parts.join(', and ')}`)}.`;
+}
+
+/** "is likely 6 to 18 yards", "could be anything from 19 yards for Heron to 1 for Wren". */
+function isOrCouldBe(ci: Difference['ci'], sides: Sides, printing: Printing, telling: Telling): string {
+  const is = ci[0] < 0 && ci[1] > 0 ? 'could be' : 'is likely';
+  return `${is} ${rangeOf({ estimate: ci[0], ci }, sides, printing, telling)}`;
 }
 
 /** With and without the shots that were left out; once where both read alike. */
@@ -159,25 +165,27 @@ function sayLeftOut(
 }
 
 /** "At equal club speed Short would carry about 2 yards farther than Long (anything from 8 yards for Short to 5 for Long)." */
-function sayEqualSpeed(
-  difference: Difference,
-  { about: { metric }, ahead, behind, by }: PairAnswer,
-  telling: Telling,
-): string {
-  const printing = printingFor(metric, telling);
+function sayEqualSpeed(difference: Difference, answer: PairAnswer, telling: Telling): string {
+  const { about, ahead, behind, by } = answer;
+  const printing = unjudgedHere(answer, telling);
   const turned = difference.estimate < 0;
   const [first, second] = turned ? [behind, ahead] : [ahead, behind];
   const own = turned
     ? { estimate: -difference.estimate, ci: [-difference.ci[1], -difference.ci[0]] as const }
     : difference;
-  const { base, sized } = comparisonOf(metric);
+  const { base, sized, [by]: more } = comparisonOf(about.metric);
   const range = rangeOf(own, [first, second], printing, telling);
   const would = isNothing(own.estimate, printing)
-    ? `neither ${telling.the(first)} nor ${telling.the(second)} would ${base} ${comparisonOf(metric)[by]}`
+    ? `neither ${telling.the(first)} nor ${telling.the(second)} would ${base} ${more}`
     : `${telling.the(first)} would ${base} ${sized[by].replace('{n}', estimateWords(own, printing))} than ${telling.the(second)}`;
   // A ball waits where it lies and has no part in how fast the club comes.
   const ownDoing = variesBall(telling) ? '' : ` Club speed is partly the doing of ${causeOf(telling)}.`;
   return `At equal club speed ${would} (${own.ci[0] > 0 ? 'likely ' : ''}${range}).${ownDoing}`;
+}
+
+/** Only the printed answer is held against what matters. */
+function unjudgedHere({ about }: PairAnswer, telling: Telling): Printing {
+  return unjudgedPrinting(printingFor(about.metric, telling));
 }
 
 function isNothing(si: number, printing: Printing): boolean {

@@ -6,6 +6,7 @@ import { formatNumber } from '../numbers.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
+import { unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { countWord, sentence } from '../words.ts';
 import { sayClause } from './answers.ts';
 import { comparisonOf } from './comparisons.ts';
@@ -89,7 +90,7 @@ export function supportClause({ claim, support }: ClaimStatement, telling: Telli
 function spreadWords({ sd, ci }: Spread, printing: Printing): string {
   const size = withUnit(printSize(sd, printing), printing.unit);
   if (ci === null) return size;
-  const { lower, upper } = printLimits(ci, { ...printing, matters: Infinity });
+  const { lower, upper } = printLimits(ci, unjudgedPrinting(printing));
   return `${size} (likely ${limitWords(lower)} to ${limitWords(upper)})`;
 }
 

@@ -29,7 +29,8 @@ export function sayGolfers(statement: GolferStatement, telling: Telling): string
     case 'golfers-differ':
       return `${capitalised(differenceBetween(metric, sides, telling))} is not the same for all: ${telling.the(ahead)} gained more for ${golferList(statement.more, telling)} than for ${golferList(statement.less, telling)}.`;
     case 'who-gained': {
-      const clearly = statement.clearly === 0 ? 'none clearly so' : `${countWord(statement.clearly)} clearly so`;
+      const clearly =
+        statement.clearly === 0 ? 'none clearly so' : `${countWord(statement.clearly)} clearly so`;
       const count = `${statement.golfers} of ${statement.of} golfers averaged ${more} in ${metrics[metric].name} with ${telling.the(statement.with)} than with ${telling.the(statement.than)}, ${clearly}.`;
       return 2 * statement.golfers === statement.of
         ? `${count} No split could be more even.`
@@ -49,7 +50,10 @@ function turnedUp(
   estimate: number,
   ci: readonly [number, number] | null,
   [ahead, behind]: Sides,
-): { readonly sides: Sides; readonly difference: { readonly estimate: number; readonly ci: readonly [number, number] } } {
+): {
+  readonly sides: Sides;
+  readonly difference: { readonly estimate: number; readonly ci: readonly [number, number] };
+} {
   const [low, high] = ci ?? [estimate, estimate];
   return estimate >= 0
     ? { sides: [ahead, behind], difference: { estimate, ci: [low, high] } }
@@ -93,7 +97,8 @@ export interface GolferWords {
 export function golferWords(primaries: readonly MetricFindings[], telling: Telling): GolferWords {
   const pairs = primaries.flatMap((metric) =>
     golfersOf(metric, telling.findings).map(({ answer, statements }) => {
-      const say = (own: readonly GolferStatement[]): readonly string[] => own.map((one) => sayGolfers(one, telling));
+      const say = (own: readonly GolferStatement[]): readonly string[] =>
+        own.map((one) => sayGolfers(one, telling));
       const names = listed([answer.ahead, answer.behind].map((id) => telling.the(id)));
       return {
         told: {

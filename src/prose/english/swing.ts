@@ -1,5 +1,5 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { modelPrinting } from '../modelPrinting.ts';
+import { modelPrinting } from '../unjudgedPrinting.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
 import type { Difference } from '../statement.ts';
@@ -68,7 +68,8 @@ function sided(
   telling: Telling,
 ): string {
   const { axis } = comparisonOf(measure);
-  if (low >= 0) return `${oneSidedRange({ estimate, ci: [low, high] }, printing, true)} ${axis.more} with ${telling.the(a)}`;
+  if (low >= 0)
+    return `${oneSidedRange({ estimate, ci: [low, high] }, printing, true)} ${axis.more} with ${telling.the(a)}`;
   if (high <= 0) {
     return `${oneSidedRange({ estimate: -estimate, ci: [-high, -low] }, printing, true)} ${axis.more} with ${telling.the(b)}`;
   }

@@ -1,6 +1,6 @@
 import type { Attribution } from '../../flight/attribution.ts';
 import type { PartId } from '../../flight/attributionPlan.ts';
-import { modelPrinting } from '../modelPrinting.ts';
+import { modelPrinting } from '../unjudgedPrinting.ts';
 import { printDifference, printLimits, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
@@ -32,7 +32,9 @@ function causeWords(id: PartId | null, telling: Telling): string {
     case null:
       return 'what the model does not explain';
     case 'smash':
-      return variesBall(telling) ? 'more ball speed for the same swing' : 'more ball speed for the club speed';
+      return variesBall(telling)
+        ? 'more ball speed for the same swing'
+        : 'more ball speed for the club speed';
     case 'ball-speed':
     case 'club-speed':
       return `more ${partNames[id]}`;
@@ -81,7 +83,8 @@ export function sayYards(
   if (told.length === 0) return `${how}The difference is too small to split reliably.`;
   const printing = printingHere(telling);
   const print = (si: number): string => printDifference(si, printing);
-  const within = (part: YardsPart): boolean => part.value > 0 && Number(print(part.value)) <= Number(print(gap));
+  const within = (part: YardsPart): boolean =>
+    part.value > 0 && Number(print(part.value)) <= Number(print(gap));
   const shares = told.filter(within);
   const [first, ...others] = shares;
   const sentences = [
