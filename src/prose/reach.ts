@@ -1,6 +1,5 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { mostShots } from '../findings/reach.ts';
-import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { fewestShotsJudged, mostShots } from '../findings/thresholds.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
 /** What a test of this length could see, and what chance alone makes of it; sizes SI, shots with each. */

@@ -1,4 +1,9 @@
-import type { Interval, NotJudged, OpenBecause, Status } from '../findings/findings.ts';
+import type {
+  Interval,
+  NotJudged,
+  OpenCause as OpenBecause,
+  StatusId as Status,
+} from '../findings/findings.ts';
 import type { VerdictId } from '../findings/verdict.ts';
 import type { MetricId } from '../trade/metrics.ts';
 

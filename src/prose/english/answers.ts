@@ -1,6 +1,5 @@
-import type { OpenBecause, Status } from '../../findings/findings.ts';
-import { fewestHittersAsUnit } from '../../findings/hitterModelGaps.ts';
-import { fewestShotsJudged } from '../../findings/shotGaps.ts';
+import type { OpenCause as OpenBecause, StatusId as Status } from '../../findings/findings.ts';
+import { fewestHittersAsUnit, fewestShotsJudged } from '../../findings/thresholds.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
@@ -168,6 +167,8 @@ function notJudgedClause({ ahead, behind, about, notJudged }: PairAnswer, tellin
       return `we did not judge ${pair}: the golfers' averages cannot be compared`;
     case 'golfer-too-few-shots':
       return `we did not judge ${pair}: a golfer hit fewer than ${countWord(fewestShotsJudged)} shots with one of them`;
+    case 'aim-off-line':
+      return `we did not judge ${pair}: most shots finished to one side, and where the golfer aimed is not recorded`;
     case 'all-alike':
       return `we did not judge ${several ? own : pair}: the monitor gave the same number for every shot with each`;
   }
