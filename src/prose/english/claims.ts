@@ -91,7 +91,8 @@ function spreadWords({ sd, ci }: Spread, printing: Printing): string {
   const size = withUnit(printSize(sd, printing), printing.unit);
   if (ci === null) return size;
   const { lower, upper } = printLimits(ci, unjudgedPrinting(printing));
-  return `${size} (likely ${limitWords(lower)} to ${limitWords(upper)})`;
+  const from = lower.kind === 'almost-nothing' ? 'under ' : `${limitWords(lower)} to `;
+  return `${size} (likely ${from}${limitWords(upper)})`;
 }
 
 function heldBackWords(overlay: HoldingBack, telling: Telling): string {

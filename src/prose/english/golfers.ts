@@ -3,16 +3,17 @@ import type { GolferStatement } from '../golfers.ts';
 import { golfersOf } from '../golfers.ts';
 import type { MetricFindings } from '../../findings/findings.ts';
 import { printingFor, type Telling } from '../telling.ts';
+import { unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { capitalised, counted, countWord, listed } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
 import { differenceBetween, rangeOf, type Sides } from './differences.ts';
-import { estimateWords, twoSidedRange } from './ranges.ts';
+import { estimateWords, oneSidedRange, twoSidedRange } from './ranges.ts';
 
 /** What golfers' own shots say of a pair, in a sentence that names measure, pair and golfers. */
 export function sayGolfers(statement: GolferStatement, telling: Telling): string {
   const { metric } = statement.answer.about;
   const { ahead, behind, by } = statement.answer;
-  const printing = printingFor(metric, telling);
+  const printing = unjudgedPrinting(printingFor(metric, telling));
   const sides: Sides = [ahead, behind];
   const { verb, sized, [by]: more } = comparisonOf(metric);
   switch (statement.kind) {
@@ -23,11 +24,11 @@ export function sayGolfers(statement: GolferStatement, telling: Telling): string
       const who = `${capitalised(telling.golfer(statement.golfer))}: `;
       if (statement.ci === null) return `${who}${seen}, from too few shots to judge.`;
       return own.difference.ci[0] > 0
-        ? `${who}${seen}, likely ${rangeOf(own.difference, own.sides, printing, telling)}.`
+        ? `${who}${seen}, likely ${oneSidedRange(own.difference, printing, false)}.`
         : `${who}we cannot tell whether ${telling.the(first)} or ${telling.the(second)} ${verb} ${more}, ${twoSidedRange(own.difference, own.sides, printing, telling)}.`;
     }
     case 'golfers-differ':
-      return `${capitalised(differenceBetween(metric, sides, telling))} is not the same for all: ${telling.the(ahead)} gained more for ${golferList(statement.more, telling)} than for ${golferList(statement.less, telling)}.`;
+      return `${capitalised(differenceBetween(metric, sides, telling))} is not the same for all: ${telling.the(ahead)} gained more for ${golferList(statement.more, 'one golfer', telling)} than for ${golferList(statement.less, 'another', telling)}.`;
     case 'who-gained': {
       const clearly =
         statement.clearly === 0 ? 'none clearly so' : `${countWord(statement.clearly)} clearly so`;
@@ -39,8 +40,8 @@ export function sayGolfers(statement: GolferStatement, telling: Telling): string
     case 'another-golfer': {
       const { range: ci } = statement;
       const range = rangeOf({ estimate: ci[0], ci }, sides, printing, telling);
-      const one = ci[0] >= 0 ? ` for ${telling.the(ahead)}` : '';
-      return `Another golfer's own test of this length could show ${ci[0] < 0 && ci[1] > 0 ? '' : 'a '}${metrics[metric].name} difference of ${range}${one}.`;
+      const side = ci[0] >= 0 ? ` for ${telling.the(ahead)}` : '';
+      return `In ${metrics[metric].name}, another golfer's own test of this length could show ${range}${side}.`;
     }
   }
 }
@@ -60,9 +61,9 @@ function turnedUp(
     : { sides: [behind, ahead], difference: { estimate: -estimate, ci: [-high, -low] } };
 }
 
-function golferList(ids: readonly string[], telling: Telling): string {
+function golferList(ids: readonly string[], one: string, telling: Telling): string {
   const [only] = ids;
-  if (ids.length === 1 && only !== undefined) return `one golfer (${telling.golfer(only)})`;
+  if (ids.length === 1 && only !== undefined) return `${one} (${telling.golfer(only)})`;
   return `${counted(ids.length, 'golfer')} (${ids.map((id) => telling.golfer(id)).join('; ')})`;
 }
 

@@ -5,7 +5,7 @@ import { printDifference, printLimits, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { variesBall } from '../variesBall.ts';
-import { listed } from '../words.ts';
+import { capitalised, listed } from '../words.ts';
 import type { YardsPart } from '../yardsSplit.ts';
 import { limitWithUnit, limitWords, oneSidedRange } from './ranges.ts';
 
@@ -52,16 +52,20 @@ function printingHere(telling: Telling): Printing {
 /** What a part is worth: "about 11 yards for Heron, likely 9 to 13", "too little or too uncertain to name: anything from ...". */
 export function sayPart({ told, value, range }: YardsPart, [first, second]: Names, telling: Telling): string {
   const printing = printingHere(telling);
-  const { lower, upper } = printLimits(range, printing);
   const [low, high] = range;
+  const ahead = low >= 0 || (high > 0 && value >= 0);
+  const own = ahead ? { estimate: value, ci: range } : { estimate: -value, ci: [-high, -low] as const };
+  const side = ahead ? first : second;
+  if (told) {
+    const size = withUnit(printDifference(value, printing), printing.unit);
+    return `about ${size} for ${side}, likely ${oneSidedRange(own, printing, false)}`;
+  }
+  const { lower, upper } = printLimits(own.ci, printing);
   const apart =
-    low >= 0
-      ? `${oneSidedRange({ estimate: value, ci: range }, printing, true)} for ${first}`
-      : high <= 0
-        ? `${oneSidedRange({ estimate: -value, ci: [-high, -low] }, printing, true)} for ${second}`
-        : `anything from ${limitWithUnit(upper, printing)} for ${first} to ${limitWords(lower)} for ${second}`;
-  if (!told) return `too little or too uncertain to name: ${apart}`;
-  return `about ${withUnit(printDifference(value, printing), printing.unit)} for ${value >= 0 ? first : second}, likely ${apart}`;
+    own.ci[0] >= 0
+      ? `${oneSidedRange(own, printing, true)} for ${side}`
+      : `anything from ${limitWithUnit(upper, printing)} for ${side} to ${limitWords(lower)} for ${ahead ? second : first}`;
+  return `too little or too uncertain to name: ${apart}`;
 }
 
 /**
@@ -100,7 +104,9 @@ export function sayYards(
       .filter((part) => !within(part))
       .map((part) => {
         const [more, less] = part.value > 0 ? [ahead, behind] : [behind, ahead];
-        return `By the model, ${part.id === null ? 'what it does not explain' : partName(part.id, telling)} alone would put ${more} about ${withUnit(print(part.value), printing.unit)} ahead of ${less}.`;
+        const name = part.id === null ? 'what it does not explain' : partName(part.id, telling);
+        const alone = `${name} alone would put ${more} about ${withUnit(print(part.value), printing.unit)} ahead of ${less}.`;
+        return first === undefined ? `By the model, ${alone}` : capitalised(alone);
       }),
   ];
   const rest = told.length === parts.length ? '' : ' The rest is too uncertain to split.';
