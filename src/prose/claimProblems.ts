@@ -5,12 +5,13 @@ import type { PlaceOf } from '../intake/authored/places.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { metrics } from '../trade/metrics.ts';
-import { claimedSize, whatTheShotsBear } from './claimSentence.ts';
+import { whatTheShotsBear } from './claimSentence.ts';
+import { claimedSize } from './english/claims.ts';
 import { saysSomethingElse } from './linterComparatives.ts';
 import { unmeasuredOutcome, type Outcome } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
-/** The claims of a report that may not be published as they stand, each with what the shots would bear. */
+/** The claims of a report that may not be published as they stand, each with what the shots say. */
 export function claimProblems(
   claims: readonly Claim[],
   telling: Telling,
@@ -61,7 +62,7 @@ function saysOther(standing: ClaimStanding, word: string, place: ClaimPlace, tel
   return makeProblem('claim-says-other', place, {
     expected: `words that say what the claim says: ${keys}, than: ${than}`,
     found: `"${word}" in "${say}"`,
-    cure: `Reword it, or make another claim of it. The shots bear: ${whatTheShotsBear(standing, telling)}.`,
+    cure: `Reword it, or make another claim of it. The shots say: ${whatTheShotsBear(standing, telling)}.`,
   });
 }
 
@@ -69,17 +70,17 @@ function contradicted(standing: ClaimStanding, place: ClaimPlace, telling: Telli
   return makeProblem('claim-contradicted', place, {
     expected: 'a claim that the shots do not speak against',
     found: `"${standing.say}"`,
-    cure: `The shots bear: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out.`,
+    cure: `The shots say: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out.`,
   });
 }
 
 function notShown(standing: ClaimStanding, place: ClaimPlace, telling: Telling): Problem {
   const size = standing.byAtLeast === 0 ? '' : ` of ${claimedSize(standing, telling)} or more`;
   return makeProblem('claim-not-shown', place, {
-    expected: `a claim that the shots show${size === '' ? '' : `, here a gap${size}`}`,
+    expected: `a claim that the shots show${size === '' ? '' : `, here a difference${size}`}`,
     found: `"${standing.say}"`,
     cure:
-      `The shots bear: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out; ` +
+      `The shots say: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out; ` +
       'with "allow_unproven: yes" it is printed as not shown.',
   });
 }

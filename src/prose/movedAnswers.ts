@@ -1,8 +1,8 @@
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { isGap } from '../findings/verdict.ts';
 import type { RecordedAnswer, ReportRecord } from '../intake/ledger.ts';
-import { primaryMetrics } from './answer.ts';
-import { pairSentence } from './pairSentence.ts';
+import { primaryMetrics } from './answers.ts';
+import { sayPair } from './english/answers.ts';
+import { pairAnswer } from './pairAnswer.ts';
 import type { Telling } from './telling.ts';
 
 /** An answer that is not what it was. */
@@ -14,7 +14,7 @@ export interface MovedAnswer {
   readonly now: string | null;
 }
 
-/** The primary answers of a report, for its record. */
+/** The primary answers of a report, for its record; what an older record says is quoted as it stands. */
 export function answersOf(telling: Telling): readonly RecordedAnswer[] {
   return primaryMetrics(telling.findings).flatMap((metric) =>
     metric.pairs.map((pair) => ({
@@ -23,15 +23,10 @@ export function answersOf(telling: Telling): readonly RecordedAnswer[] {
       b: pair.b,
       verdict: pair.verdict,
       credit: pair.credit,
-      ahead: aheadOf(pair, metric),
-      says: pairSentence(pair, metric, telling),
+      ahead: isGap(pair.verdict) ? pair.ahead : null,
+      says: sayPair(pairAnswer(pair, metric, telling.findings.design), telling),
     })),
   );
-}
-
-function aheadOf({ a, b, estimate, verdict }: PairFindings, { better }: MetricFindings): string | null {
-  if (estimate === null || !isGap(verdict)) return null;
-  return estimate > 0 === (better !== 'less') ? a : b;
 }
 
 /**

@@ -1,5 +1,4 @@
 import type { MetricFindings } from '../findings/findings.ts';
-
 import { fewestShotsJudged, mostShots } from '../findings/thresholds.ts';
 import type { MetricId } from '../trade/metrics.ts';
 

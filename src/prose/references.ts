@@ -1,9 +1,9 @@
 import { closest } from 'fastest-levenshtein';
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
-import { isMetricId } from '../trade/metrics.ts';
-import { printAt, stepFor } from './numbers.ts';
-import { answerClause, gapNumbers } from './pairSentence.ts';
-import { toReader, unitFor, withUnit } from './readerUnits.ts';
+import { sayClause, sayNumbers } from './english/answers.ts';
+import { pairAnswer } from './pairAnswer.ts';
+import { printAverage, printingOf, printSize } from './printSteps.ts';
+import { withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 
 /** What a reference of the narrative stands for, or why it stands for nothing. */
@@ -89,12 +89,10 @@ function printSummary(
   metric: MetricFindings,
   telling: Telling,
 ): string | null {
-  const value = form === 'mean' ? summary.mean : summary.sd;
-  if (value === null || !isMetricId(metric.id)) return null;
-  const unit = unitFor(metric.id, telling.system);
-  const halfWidth =
-    summary.ci === null ? null : toReader((summary.ci[1] - summary.ci[0]) / 2, metric.id, telling.system);
-  return withUnit(printAt(toReader(value, metric.id, telling.system), stepFor(unit, halfWidth)), unit);
+  const printing = printingOf(metric, telling);
+  const { mean, sd } = summary;
+  if (form === 'mean') return mean === null ? null : withUnit(printAverage(mean, printing), printing.unit);
+  return sd === null ? null : withUnit(printSize(sd, printing), printing.unit);
 }
 
 function pairValue(form: 'apart' | 'answer', rest: readonly string[], telling: Telling): Resolved {
@@ -115,17 +113,10 @@ function pairValue(form: 'apart' | 'answer', rest: readonly string[], telling: T
       better.join(' '),
     );
   }
-  const text =
-    form === 'answer' ? answerClause(pair, metric, telling) : withoutStop(gapNumbers(pair, metric, telling));
-  return { kind: 'text', text: form === 'answer' ? text : lowerFirst(text) };
-}
-
-function withoutStop(text: string): string {
-  return text.replace(/\.$/, '');
-}
-
-function lowerFirst(text: string): string {
-  return text.startsWith('About ') ? `a${text.slice(1)}` : text;
+  const answer = pairAnswer(pair, metric, telling.findings.design);
+  if (form === 'answer') return { kind: 'text', text: sayClause(answer, telling) };
+  const numbers = sayNumbers(answer, telling);
+  return numbers === '' ? unknown('apart of two that were judged', null) : { kind: 'text', text: numbers };
 }
 
 function shotCount(rest: readonly string[], telling: Telling): Resolved {

@@ -1,92 +1,25 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
-import { metrics, type MetricId } from '../trade/metrics.ts';
-import { printAt, printLimit, stepFor } from './numbers.ts';
-import { toReader, unitFor, withUnit } from './readerUnits.ts';
+import type { MetricId } from '../trade/metrics.ts';
+import { saySwingAnswer, saySwingNumbers, saySwingSummary, saySwingUnmeasured } from './english/swing.ts';
+import { swingRow, swingSummary, swingUnmeasured } from './swing.ts';
 import type { Telling } from './telling.ts';
-import { capitalised, listed } from './words.ts';
 
-/** An interval of `a` minus `b` without signs, counted towards either: "0.4 mph more with Birch to 1.9 with Alder". */
-function sided(
-  [low, high]: readonly [number, number],
-  metric: MetricId,
-  towards: string,
-  { a, b }: Pick<SwingPair, 'a' | 'b'>,
-  telling: Telling,
-): string {
-  const unit = unitFor(metric, telling.system);
-  const read = (value: number): number => toReader(value, metric, telling.system);
-  const step = stepFor(unit, Math.max(read(high - low) / 2, 0));
-  const print = (value: number): string => printAt(Math.abs(read(value)), step);
-  const [first, second] = [telling.nameOf(a), telling.nameOf(b)];
-  if (low >= 0) return `${print(low)} to ${withUnit(print(high), unit)} ${towards} ${first}`;
-  if (high <= 0) return `${print(high)} to ${withUnit(print(low), unit)} ${towards} ${second}`;
-  return `${withUnit(print(low), unit)} ${towards} ${second} to ${print(high)} ${towards.replace('more ', '')} ${first}`;
-}
-
-/** The row of a measure and pair: "Club speed: the same, as far as it matters." */
+/** The row of a measure and pair: "Club speed, Alder and Birch: cannot tell." */
 export function swingSentence(id: MetricId, pair: SwingPair, telling: Telling): string {
-  const name = capitalised(metrics[id].name);
-  const names = `${telling.nameOf(pair.a)} and ${telling.nameOf(pair.b)}`;
-  switch (pair.answer) {
-    case 'same':
-      return `${name}, ${names}: the same swing, as far as it matters.`;
-    case 'different':
-      return `${name}, ${names}: not the same swing.`;
-    case 'cannot-tell':
-      return `${name}, ${names}: cannot tell.`;
-  }
+  return saySwingAnswer(swingRow(id, pair, { metric: telling.findings.swing?.metric ?? 'carry' }), telling);
 }
 
-/** "0.4 mph more with Birch to 1.9 with Alder would fit, worth 1 yard for Birch to 5 for Alder." */
+/** "Within 0.8 mph of each other, worth up to 2 yards either way." */
 export function swingNumbers(id: MetricId, pair: SwingPair, swing: SwingFindings, telling: Telling): string {
-  const differed = sided(pair.ci, id, 'more with', pair, telling);
-  return `${capitalised(differed)} would fit, worth ${sided(pair.worth.ci, swing.metric, 'for', pair, telling)}.`;
+  return saySwingNumbers(swingRow(id, pair, swing), telling);
 }
 
 /** What all measures together say about the swing. */
 export function swingInShort(swing: SwingFindings, telling: Telling): string {
-  const rows = swing.measures.flatMap(({ id, pairs }) => pairs.map((pair) => ({ id, pair })));
-  if (rows.length === 0) return 'Too few readings of the swing to compare it.';
-  const different = [
-    ...new Set(rows.filter(({ pair }) => pair.answer === 'different').map(({ id }) => metrics[id].name)),
-  ];
-  if (different.length > 0) {
-    return `It was not the same swing with every ${telling.noun}: ${listed(different)} differed by enough to matter. That may be the ${telling.noun}'s own doing; these shots cannot part the two.`;
-  }
-  if (rows.every(({ pair }) => pair.answer === 'same')) {
-    return `The swing was the same as far as we could measure: ${listed(swing.measures.map(({ id }) => metrics[id].name))}.`;
-  }
-  return 'These shots cannot tell whether the swing was the same.';
+  return saySwingSummary(swingSummary(swing), telling);
 }
 
-/** The measures nobody read, which could have differed unseen. */
+/** The measures that nobody measured. */
 export function swingUnread(swing: SwingFindings): string {
-  const all: readonly MetricId[] = ['club_speed', 'attack_angle', 'club_path', 'face_to_path'];
-  const unread = all.filter((id) => swing.measures.every((measure) => measure.id !== id));
-  return unread.length === 0 ? '' : `Not read: ${listed(unread.map((id) => metrics[id].name))}.`;
-}
-
-/**
- * "At equal club speed the gap would be about 8 yards; 2 to 14 would fit." Told from the contender with more; what is
- * below nothing is "the other way".
- */
-export function equalSpeedSentence(
-  equal: { readonly estimate: number; readonly ci: readonly [number, number] },
-  flip: 1 | -1,
-  metric: MetricId,
-  telling: Telling,
-): string {
-  const unit = unitFor(metric, telling.system);
-  const read = (value: number): number => toReader(value * flip, metric, telling.system);
-  const [low, high] =
-    flip === 1 ? [read(equal.ci[0]), read(equal.ci[1])] : [read(equal.ci[1]), read(equal.ci[0])];
-  const step = stepFor(unit, (high - low) / 2);
-  const limit = (value: number): string => printLimit(value, step, unit, [0]).replace('−', '');
-  const otherWay = (printed: string): string => `${withUnit(printed, unit)} the other way`;
-  const limitWords = (value: number): string => (value < 0 ? otherWay(limit(value)) : limit(value));
-  const about = printAt(Math.abs(read(equal.estimate)), step);
-  const size = read(equal.estimate) < 0 && about !== '0' ? otherWay(about) : withUnit(about, unit);
-  // A ball waits where it lies and has no part in how fast the club comes.
-  const ownDoing = /ball/i.test(telling.noun) ? '' : ` Club speed is partly the ${telling.noun}'s own doing.`;
-  return `At equal club speed the gap would be about ${size}; ${limitWords(low)} to ${limitWords(high)} would fit.${ownDoing}`;
+  return saySwingUnmeasured(swingUnmeasured(swing));
 }

@@ -1,6 +1,7 @@
 import type { Findings } from '../findings/findings.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { nameInText } from './english/names.ts';
+import { golferLabels } from './english/whoHit.ts';
 import { nounOf } from './noun.ts';
 import type { UnitSystem } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
@@ -13,6 +14,7 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
   const inText = new Map(
     front.contenders.map(({ id, label, short }) => [id, nameInText(short ?? label, undefined)]),
   );
+  const golfers = golferLabels(findings.design.golfers, front.hitters, system);
   return {
     findings,
     system,
@@ -21,5 +23,6 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
     nouns: many,
     nameOf: (id) => names.get(id) ?? id,
     the: (id) => inText.get(id) ?? id,
+    golfer: (id) => golfers.get(id) ?? id,
   };
 }

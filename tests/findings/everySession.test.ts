@@ -108,6 +108,8 @@ function expectWords(findings: Findings): void {
     noun: 'head',
     nouns: 'heads',
     nameOf: (id: string) => id.toUpperCase(),
+    the: (id: string) => id.toUpperCase(),
+    golfer: (id: string) => `golfer ${id}`,
   };
   const words = primaryMetrics(findings).flatMap((metric) => [
     ...answerSentences(metric, telling),

@@ -52,6 +52,8 @@ const tell = (findings: Findings): Telling => ({
   noun: 'head',
   nouns: 'heads',
   nameOf: (id) => names['abcd'.indexOf(id)] ?? id,
+  the: (id) => names['abcd'.indexOf(id)] ?? id,
+  golfer: (id) => `golfer ${id}`,
 });
 
 /** Headline and rows of a report. */

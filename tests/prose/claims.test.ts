@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { claimCount, claimLines } from '../../src/prose/claimSentence.ts';
+import { claimsOf } from '../../src/prose/claims.ts';
+import { tellClaim } from '../../src/prose/english/claims.ts';
 import { around, madeReport, reportOf, threeHeads } from '../findings/reportOf.ts';
 
 const claims = (...entries: readonly string[]): string =>
@@ -8,8 +9,14 @@ const farther = (of: string, than: string, rest = ''): string =>
   `say: ${of} carries farther than ${than}, metric: carry, more: ${of}, than: ${than}${rest}`;
 const mayBeUnproven = ', allow_unproven: yes';
 
-const printed = (invented: Parameters<typeof reportOf>[0]): string[] =>
-  claimLines(reportOf(invented).telling).map(({ said, standing, bears }) => `${said} ${standing} ${bears}`);
+/** Every claim as the page prints it: what was said, in which size it was judged, how it stands, what is supported. */
+const printed = (invented: Parameters<typeof reportOf>[0]): string[] => {
+  const { findings, telling } = reportOf(invented);
+  return claimsOf(findings).map((claim) => {
+    const { said, restated, standing, supports } = tellClaim(claim, telling);
+    return [said, restated, standing, supports].filter((words) => words !== '').join(' ');
+  });
+};
 
 const problemsOf = (invented: Parameters<typeof madeReport>[0]): string[] =>
   madeReport(invented).problems.map(
@@ -18,7 +25,7 @@ const problemsOf = (invented: Parameters<typeof madeReport>[0]): string[] =>
   );
 
 describe('a claim as the page prints it', () => {
-  test('borne out, weaker than said, not shown', () => {
+  test('supported, overstated, and the size it was judged in', () => {
     const lines = printed({
       front: {
         claims: claims(
@@ -30,63 +37,63 @@ describe('a claim as the page prints it', () => {
       },
     });
     expect(lines).toEqual([
-      'Alder carries farther than cedar. Borne out. The shots bear: farther, 7 to 17 yards.',
-      'Alder carries farther than cedar. Weaker than said. The shots bear: farther, 7 to 17 yards.',
-      'Cedar falls short of Alder. Borne out. The shots bear: shorter, 7 to 17 yards.',
-      'Birch carries farther than cedar. Weaker than said. The shots bear: farther, 1 to 11 yards.',
+      'Alder carries farther than cedar. Supported. The shots support this: Alder carried 7 to 17 yards farther than Cedar.',
+      'Alder carries farther than cedar. Judged as at least 10 yards. Overstated. The shots support this: Alder carried 7 to 17 yards farther than Cedar.',
+      'Cedar falls short of Alder. Supported. The shots support this: Cedar carried 7 to 17 yards less far than Alder.',
+      'Birch carries farther than cedar. Judged as at least 2 yards. Overstated. The shots support this: Birch carried 1 to 11 yards farther than Cedar.',
     ]);
   });
 
-  test('not shown says what would fit, both ways', () => {
+  test('not shown says how far apart they may be, either way', () => {
     const shots = {
       ...threeHeads,
       'Carry (yd)': { alder: around(231), birch: around(229), cedar: around(225) },
     };
     expect(printed({ shots, front: { claims: claims(farther('alder', 'birch', mayBeUnproven)) } })).toEqual([
-      'Alder carries farther than birch. Not shown. The shots bear: no gap that they can tell, anything from 3 yards shorter to 7 yards farther would fit.',
+      'Alder carries farther than birch. Not shown. We cannot tell whether Alder or Birch carried farther: anything from 7 yards for Alder to 3 for Birch.',
     ]);
   });
 
-  test('level: no gap that matters', () => {
+  test('no difference that matters', () => {
     const shots = {
       'Carry (yd)': { alder: around(230.1, 0.5), birch: around(230, 0.5), cedar: around(225) },
     };
     expect(printed({ shots, front: { claims: claims(farther('alder', 'birch', mayBeUnproven)) } })).toEqual([
-      'Alder carries farther than birch. Not shown. The shots bear: no gap that matters, any gap is under 5 yards.',
+      'Alder carries farther than birch. Not shown. Alder and Birch carried alike: any difference is likely under 5 yards.',
     ]);
   });
 
-  test('a gap that is real and too small to matter', () => {
+  test('a difference that is real and too small to matter', () => {
     const shots = {
       'Carry (yd)': { alder: around(232, 0.2), birch: around(230, 0.2), cedar: around(225, 0.2) },
     };
     expect(printed({ shots, front: { claims: claims(farther('alder', 'birch')) } })).toEqual([
-      'Alder carries farther than birch. Borne out. The shots bear: farther, 1.1 to 2.9 yards, too little to matter.',
+      'Alder carries farther than birch. Supported. The shots support this: Alder carried 1 to 3 yards farther than Birch, too little to matter.',
     ]);
   });
 
-  test('hit one after another: the gap is named, and its cause left open, in one sentence', () => {
+  test('hit one after another: the difference is named, and its cause left open, in one sentence', () => {
     const lines = printed({
       order: 'one after another',
       front: { claims: claims(farther('alder', 'cedar', mayBeUnproven)) },
     });
     expect(lines).toEqual([
-      'Alder carries farther than cedar. Not shown. The shots bear: farther, 7 to 17 yards; but all shots with Alder came before those with Cedar, so the cause is open.',
+      'Alder carries farther than cedar. Not shown. Alder went farther than Cedar, but Alder was hit first and Cedar last, so we cannot say that it was the head.',
     ]);
   });
 
-  test('seen, not planned: what was borne out on a metric not chosen before', () => {
+  test('seen, but not what the test set out to check: on a measure not chosen before', () => {
     const shots = {
       ...threeHeads,
       'Ball Speed (mph)': { alder: around(150, 0.2), birch: around(145, 0.2), cedar: around(140, 0.2) },
     };
     const say = 'say: Alder is faster, metric: ball_speed, more: alder, than: birch';
     expect(printed({ shots, front: { claims: claims(say) } })).toEqual([
-      'Alder is faster. Seen, not planned. The shots bear: faster off the face, 4.1 to 5.9 mph.',
+      'Alder is faster. Seen, but not what this test set out to check. The shots support this: Alder had a ball speed 4.0 to 6.0 mph higher than Birch.',
     ]);
   });
 
-  test('spread: steadier with both spreads, or why nothing can be said', () => {
+  test('spread: more consistent with both spreads, or why nothing can be said', () => {
     const shots = {
       'Carry (yd)': {
         alder: around(230, 0.3),
@@ -99,14 +106,14 @@ describe('a claim as the page prints it', () => {
     expect(
       printed({ shots, front: { claims: claims(tighter('alder', 'birch'), tighter('birch', 'cedar')) } }),
     ).toEqual([
-      'Alder is steadier. Borne out. The shots bear: steadier, 1.4 yards of spread against 6 yards.',
-      'Birch is steadier. Not shown. The shots bear: no gap in spread that they can tell.',
+      'Alder is steadier. Supported. Alder was more consistent in carry than Birch, with a standard deviation of 2 yards (likely under 4) against 6 yards (likely 4 to 10).',
+      'Birch is steadier. Not shown. There is no clear difference in consistency of carry between Birch and Cedar.',
     ]);
     const few = {
       'Carry (yd)': { alder: around(230, 0.3).slice(0, 8), birch: around(230), cedar: around(230) },
     };
     expect(printed({ shots: few, front: { claims: claims(tighter('alder', 'birch')) } })).toEqual([
-      'Alder is steadier. Not shown. The shots bear: nothing about spread, as that takes 12 shots with each and there are eight.',
+      'Alder is steadier. Not shown. Consistency of carry with Alder and Birch was not judged: that takes 12 shots each, and one has eight.',
     ]);
   });
 
@@ -121,38 +128,30 @@ describe('a claim as the page prints it', () => {
     };
     const say = 'say: Alder is straighter, straighter: alder, than: birch';
     expect(printed({ shots, front: { claims: claims(say) } })).toEqual([
-      'Alder is straighter. Seen, not planned. The shots bear: nearer the line, 18.5 to 20.0 yards.',
+      'Alder is straighter. Seen, but not what this test set out to check: of two such measures, fewer than one would show a difference by chance. Alder finished nearer the line than Birch, likely by 15 to 20 yards.',
     ]);
   });
 
   test('too few shots', () => {
     const shots = { 'Carry (yd)': { alder: [240, 241, 242, 243], birch: around(230), cedar: around(225) } };
     expect(printed({ shots, front: { claims: claims(farther('alder', 'birch', mayBeUnproven)) } })).toEqual([
-      'Alder carries farther than birch. Not shown. The shots bear: nothing, four shots are too few to judge.',
+      'Alder carries farther than birch. Not shown. We did not judge Alder: four shots are too few.',
     ]);
   });
 
   test('metres where the shop prints metres', () => {
     const shop = 'name: Example Shop\ndefaults: {units: metres}';
     expect(printed({ shop, front: { claims: claims(farther('alder', 'cedar')) } })).toEqual([
-      'Alder carries farther than cedar. Borne out. The shots bear: farther, 7 to 15 metres.',
+      'Alder carries farther than cedar. Supported. The shots support this: Alder carried 6 to 16 metres farther than Cedar.',
     ]);
-  });
-
-  test('all counted', () => {
-    const { telling } = reportOf({
-      front: { claims: claims(farther('alder', 'cedar'), farther('alder', 'cedar', ', by_at_least: 10 yd')) },
-    });
-    expect(claimCount(telling)).toBe('Two claims: one borne out and one weaker than said.');
-    expect(claimCount(reportOf({}).telling)).toBe('');
   });
 });
 
 describe('a claim that stops the build', () => {
-  test('contradicted: the message says what the shots would bear', () => {
+  test('contradicted: the message says what the shots say', () => {
     expect(problemsOf({ front: { claims: claims(farther('cedar', 'alder')) } })).toEqual([
       'error claim-contradicted 14:11 | a claim that the shots do not speak against | "cedar carries farther than alder" | ' +
-        'The shots bear: Alder farther than Cedar, 7 to 17 yards. Say that, or take the claim out.',
+        'The shots say: Alder carried farther than Cedar: about 12 yards, likely 7 to 17. Say that, or take the claim out.',
     ]);
   });
 
@@ -161,7 +160,7 @@ describe('a claim that stops the build', () => {
       problemsOf({ front: { claims: claims(farther('alder', 'cedar', ', by_at_least: 20 yd')) } }),
     ).toEqual([
       'error claim-contradicted 14:11 | a claim that the shots do not speak against | "alder carries farther than cedar" | ' +
-        'The shots bear: farther, 7 to 17 yards. Say that, or take the claim out.',
+        'The shots say: Alder carried 7 to 17 yards farther than Cedar. Say that, or take the claim out.',
     ]);
   });
 
@@ -175,8 +174,8 @@ describe('a claim that stops the build', () => {
     const shots = { 'Carry (yd)': { alder: around(231), birch: around(229), cedar: around(225) } };
     const sized = farther('alder', 'birch', ', by_at_least: 3 yd');
     expect(problemsOf({ shots, front: { claims: claims(sized) } })).toEqual([
-      'error claim-not-shown 14:11 | a claim that the shots show, here a gap of 3 yards or more | "alder carries farther than birch" | ' +
-        'The shots bear: no gap that they can tell, anything from 3 yards shorter to 7 yards farther would fit. Say that, or take the claim out; ' +
+      'error claim-not-shown 14:11 | a claim that the shots show, here a difference of 3 yards or more | "alder carries farther than birch" | ' +
+        'The shots say: we cannot tell whether Alder or Birch carried farther: anything from 7 yards for Alder to 3 for Birch. Say that, or take the claim out; ' +
         'with "allow_unproven: yes" it is printed as not shown.',
     ]);
     expect(problemsOf({ shots, front: { claims: claims(sized + mayBeUnproven) } })).toEqual([]);
@@ -223,7 +222,7 @@ describe('a claim that stops the build', () => {
     });
     expect(found).toEqual([
       `error claim-says-other 14:11 | words that say what the claim says: metric: carry, more: alder, than: cedar | "${word}" in "${say}" | ` +
-        'Reword it, or make another claim of it. The shots bear: farther, 7 to 17 yards.',
+        'Reword it, or make another claim of it. The shots say: Alder carried 7 to 17 yards farther than Cedar.',
     ]);
   });
 

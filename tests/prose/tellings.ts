@@ -214,6 +214,8 @@ export function tellingFor(own: readonly MetricFindings[], options: TellingOptio
     noun: one,
     nouns: many,
     nameOf: (id) => names[id] ?? id,
+    the: (id) => names[id] ?? id,
+    golfer: (id) => `golfer ${id}`,
   };
 }
 
