@@ -1,5 +1,4 @@
 import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { verdictOf } from '../findings/verdict.ts';
 import type { ContenderName } from '../charts/apartInput.ts';
 import { bandOf } from '../charts/bandOf.ts';
 import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
@@ -13,7 +12,7 @@ import { meetingsWords } from '../prose/english/charts/meetings.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { capitalised, counted, countWord } from '../prose/words.ts';
-import { fewestForNewGolfer } from '../findings/pooledGap.ts';
+import { fewestForNewGolfer } from '../findings/thresholds.ts';
 import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
 import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
 
@@ -23,17 +22,26 @@ interface Together {
   readonly metric: MetricFindings;
 }
 
-function together({ report: _, pair, metric }: Meeting, gap: { estimate: number; ci: Interval }): Together {
+type Pooled = Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>;
+
+function together(
+  { pair, metric }: Meeting,
+  { estimate, ci, verdict, status, ahead }: Pick<Pooled, 'estimate' | 'ci' | 'verdict' | 'status' | 'ahead'>,
+): Together {
   return {
     // How many shots one report has says nothing of several: no "first look".
     metric: { ...metric, byContender: [] },
     pair: {
       ...pair,
-      ...gap,
+      estimate,
+      ci,
+      verdict,
+      status,
+      ahead: ahead === null ? null : pair[ahead],
+      firstLook: false,
       level: 0.95,
       p: null,
       method: null,
-      verdict: verdictOf(gap.estimate, gap.ci, metric.matters),
       credit: 'contender',
       overlays: [],
       holds: [],
@@ -66,7 +74,7 @@ export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonl
 }
 
 /** For whom what is put together holds, at the head of its sentence. */
-function whomOf(pooled: Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>): string {
+function whomOf(pooled: Pooled): string {
   if (pooled.kind === 'one-party') {
     const days = counted(pooled.days, 'day');
     const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'report')} on ${days}`;
