@@ -73,9 +73,9 @@ function stripOf(
 
 /** Summary figures of each contender. */
 export function shotTable(metric: MetricFindings, telling: Telling): Table {
-  const step = tableStep(printingOf(metric, telling).averageStep);
-  const print = (value: number | null): string =>
-    value === null ? '–' : printAt(toReader(value, metric.id, telling.system), step);
+  const read = (value: number): number => toReader(value, metric.id, telling.system);
+  const step = tableStep(printingOf(metric, telling).averageStep, read(metric.resolution));
+  const print = (value: number | null): string => (value === null ? '–' : printAt(read(value), step));
   return {
     ...shotTableWords(metric, telling),
     rows: metric.byContender.map(({ id, n, mean, ci, sd, median, min, max }) => [

@@ -18,8 +18,7 @@ export interface TurnedPair {
 /** The pair as charts and tables name it. */
 export function turnedPair(pair: PairFindings, metric: MetricFindings, telling: Telling): TurnedPair {
   const wantsLess = metric.better === 'less';
-  const ahead = aheadOf(pair, wantsLess);
-  const [first, second] = ahead === pair.b ? [pair.b, pair.a] : [pair.a, pair.b];
+  const [first, second] = pair.ahead === pair.b ? [pair.b, pair.a] : [pair.a, pair.b];
   const flip = (first === pair.b) === wantsLess ? 1 : -1;
   const { more, less } = comparativeOf(metric.id);
   return {
@@ -29,9 +28,4 @@ export function turnedPair(pair: PairFindings, metric: MetricFindings, telling: 
     estimate: (found) => found * flip,
     ci: ([low, high]) => (flip === 1 ? [low, high] : [-high, -low]),
   };
-}
-
-function aheadOf({ a, b, estimate }: PairFindings, wantsLess: boolean): string | null {
-  if (estimate === null || estimate === 0) return null;
-  return estimate > 0 === wantsLess ? b : a;
 }
