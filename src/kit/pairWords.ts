@@ -164,5 +164,6 @@ export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: str
 function whetherCounted(meeting: Meeting): Parameters<typeof saysWhetherCounted>[0] {
   if (counts(meeting)) return 'counts';
   if (meeting.report.source.front.status === 'superseded') return 'replaced';
+  if (meeting.repeats) return 'repeats';
   return meeting.pair.status === 'not-judged' ? 'not-judged' : 'open';
 }

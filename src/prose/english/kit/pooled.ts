@@ -87,7 +87,7 @@ export function sayNotPooled(
 
 /** Whether a test is in what is combined, and why not. */
 export function saysWhetherCounted(
-  why: 'counts' | 'replaced' | 'not-judged' | 'open',
+  why: 'counts' | 'replaced' | 'repeats' | 'not-judged' | 'open',
   combined: boolean,
 ): string {
   switch (why) {
@@ -95,6 +95,8 @@ export function saysWhetherCounted(
       return combined ? 'yes' : 'not yet';
     case 'replaced':
       return 'no, replaced by a newer report';
+    case 'repeats':
+      return 'no, the same shots as in a newer report';
     case 'not-judged':
       return 'no, not judged';
     case 'open':
