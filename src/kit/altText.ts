@@ -4,7 +4,7 @@ import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
 import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { metricsIn, answerOfFigure } from './figureAnswer.ts';
-import { answerForms, foundForms, shownBy } from './figureSentences.ts';
+import { answerForms, shownBy } from './figureSentences.ts';
 import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
 import type { Report } from './report.ts';
 import { said, textOf, type Said } from './said.ts';
@@ -31,7 +31,10 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
     telling,
   );
   const opening = [
-    always(said('chart', `${imageName(figure)}.`, figure.about)),
+    [
+      { weight: 0, said: said('chart', figure.question, figure.about) },
+      { weight: 0.2, said: said('chart', `${imageName(figure)}.`, figure.about) },
+    ],
     always(said('chart', units, figure.about)),
     always(said('who', `${golfersAndShots(telling, counts)}.`)),
     always(said('stamp', standingWords(source.front))),
@@ -42,9 +45,15 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
   // Where all pairs are drawn, their description is the answer.
   const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
   if (within(longest)(whole)) return whole;
-  const found = answer === null ? foundForms(figure, telling) : [];
+  const found = answer === null ? figure.found : [];
   return fitParts(
-    [...opening, answered, found, withRoom(4, shownBy(figure)), always(said('chart', sayMoreInReport))],
+    [
+      ...opening,
+      answered,
+      ...found.map((text, at) => withRoom(4 + at, said('chart', text, figure.about))),
+      withRoom(4, shownBy(figure)),
+      always(said('chart', sayMoreInReport)),
+    ],
     within(longest),
   );
 }

@@ -65,13 +65,24 @@ interface Facts {
   readonly interest: FigureInterest;
 }
 
+/** Cautions without which a short caption would mislead; others give way to an interest. */
+const weighsOnAnswer: readonly Caution['facts']['overlay'][] = [
+  'depends-on-left-out',
+  'uneven-readings',
+  'visits-alike',
+  'mixed-with-swing',
+  'rests-on-one-shot',
+];
+
 function shortParts({ report, figure, answer, interest }: Facts): readonly Part[] {
   const { telling, source } = report;
+  const caution = cautionOf({ report, figure, answer });
+  const decides = caution !== null && weighsOnAnswer.includes(caution.facts.overlay);
   return [
     answer === null
       ? foundForms(figure, telling)
       : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
-    cautionForms(cautionOf({ report, figure, answer }), telling, { brief: 2, whole: null }),
+    cautionForms(caution, telling, { brief: decides ? 2 : 3.2, whole: null }),
     withRoom(3, interest.one),
     always(said('stamp', standingInBrief(source.front))),
   ];
@@ -102,6 +113,7 @@ function longParts({ report, figure, answer, interest }: Facts): readonly Part[]
     cautionForms(caution, telling, { brief: 2, whole: 5 }),
     ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
     [
+      { weight: 2.8, said: interest.one },
       { weight: 3, said: interest.inFewWords },
       { weight: 6, said: interest.whole },
     ],

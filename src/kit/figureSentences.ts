@@ -46,7 +46,8 @@ export function answerForms(
     form(bare, sayAnswerInBrief(block, telling, 'bare')),
     form(unsized, sayAnswerInBrief(block, telling, 'unsized')),
     form(sized, sayAnswerInBrief(block, telling, 'sized')),
-    ...(whole === null
+    // That none was judged is told by its page in words that stand only there.
+    ...(whole === null || answers.every(({ status }) => status === 'not-judged')
       ? []
       : [
           {
@@ -102,7 +103,7 @@ export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form
     { weight: 0.5, said: [...tested, ...of] },
     { weight: 1, said: [...tested, ...seen] },
     ...(first === undefined ? [] : [first, ...further]).map((_, at, all) => ({
-      weight: 1.5 + at / 10,
+      weight: at === 0 ? 1.5 : 3.5 + at / 10,
       said: [...tested, ...of, ...all.slice(0, at + 1)],
     })),
   ];

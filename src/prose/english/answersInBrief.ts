@@ -10,6 +10,9 @@ import { comparisonOf } from './comparisons.ts';
 import { namesOf } from './names.ts';
 import { limitWords } from './ranges.ts';
 
+/** More pairs, or kinds of answers, than these are counted. */
+const mostNamed = 3;
+
 /** Whether sizes stand in a short form, "likely by 8 to 15 yd"; without them why not or how surely; or who is ahead alone. */
 export type BriefForm = 'sized' | 'unsized' | 'bare';
 
@@ -20,8 +23,26 @@ export function sayBrief(answer: PairAnswer, telling: Telling, form: BriefForm =
 
 /** The whole answer of a measure in one sentence: "Carry of balls, one golfer: Heron clearly past Wren, ...". */
 export function sayAnswerInBrief(block: AnswerBlock, telling: Telling, form: BriefForm): string {
-  const told = block.statements.map((statement) => statementInBrief(statement, telling, form));
+  const told = (form === 'bare' ? inOrder(block.statements, telling) : null) ?? [
+    ...block.statements.map((statement) => statementInBrief(statement, telling, form)),
+  ];
   return `${headOf(block, telling)}: ${told.join('; ')}.`;
+}
+
+/** "Heron past Plover, and both past Wren": three of which each is ahead of the next; null of any others. */
+function inOrder(statements: readonly AnswerStatement[], telling: Telling): readonly string[] | null {
+  const [first, second, ...rest] = statements;
+  if (first?.kind !== 'ahead-of' || second?.kind !== 'one' || rest.length > 0) return null;
+  const { answer } = second;
+  const [leads] = first.answers;
+  if (leads === undefined || first.shared !== 'ahead' || !first.all || first.answers.length !== 2)
+    return null;
+  if (!creditsOne.includes(answer.status) || answer.status === 'small' || leads.status === 'small')
+    return null;
+  const past = pastWord(answer.about.metric, answer.by);
+  return [
+    `${telling.the(leads.ahead)} ${past} ${telling.the(answer.ahead)}, and both ${past} ${telling.the(answer.behind)}`,
+  ];
 }
 
 /**
@@ -62,20 +83,37 @@ export function sayAnswerCounted(
   answers: readonly PairAnswer[],
   telling: Telling,
 ): string {
-  return `${headOf(block, telling)}: ${statusesOf(answers)}.`;
+  const [first] = answers;
+  const told =
+    answers.length === 1 && first !== undefined
+      ? statusInText(first.status)
+      : `of ${counted(answers.length, 'pair')} ${new Set(answers.map(({ status }) => status)).size === 1 ? 'all ' : ''}${statusesOf(answers)}`;
+  return `${headOf(block, telling)}: ${told}.`;
 }
 
-/** "clear difference (2 of 15 pairs), cannot tell (13)" */
+/** "two clear, 13 cannot tell"; one and the same of all is said once, and of more than three only two are named. */
 function statusesOf(answers: readonly PairAnswer[]): string {
   const groups = [...Map.groupBy(answers, ({ status }) => status)];
-  if (groups.length < 2) return groups.map(([status]) => statusInText(status)).join('');
-  return groups
-    .map(
-      ([status, own], at) =>
-        `${statusInText(status)} (${own.length}${at === 0 ? ` of ${answers.length} pairs` : ''})`,
-    )
-    .join(', ');
+  const [only] = groups;
+  if (groups.length === 1 && only !== undefined) return countedStatus[only[0]];
+  const named = groups.length > mostNamed ? groups.slice(0, mostNamed - 1) : groups;
+  const rest = answers.length - named.reduce((sum, [, own]) => sum + own.length, 0);
+  return [
+    ...named.map(([status, own]) => `${countWord(own.length)} ${countedStatus[status]}`),
+    ...(rest === 0 ? [] : [`${countWord(rest)} otherwise`]),
+  ].join(', ');
 }
+
+const countedStatus: Readonly<Record<PairAnswer['status'], string>> = {
+  clear: 'clear',
+  'size-uncertain': 'size uncertain',
+  small: 'too small to matter',
+  level: 'alike',
+  'cannot-tell': 'cannot tell',
+  'cause-unclear': 'cause unclear',
+  'not-confirmed': 'not confirmed',
+  'not-judged': 'not judged',
+};
 
 function statusInText(status: PairAnswer['status']): string {
   const words = statusWords[status];
@@ -248,6 +286,8 @@ function openInBrief(
   const [first] = seen.length > 0 ? seen : answers;
   if (first === undefined) return '';
   if (seen.length === 0) {
+    if (answers.length > mostNamed)
+      return `cannot tell ${counted(answers.length, 'pair')} apart${inMeasure}, though the order could hide a difference`;
     const pairs = answers.map(({ ahead, behind }) => `${telling.the(ahead)} and ${telling.the(behind)}`);
     return form !== 'sized'
       ? `cannot tell ${listed(pairs, 'or')} apart${inMeasure}`
