@@ -15,7 +15,7 @@ describe.each(all)('%s', (_slug, report) => {
     const told = report.findings.metrics
       .filter(({ id }) => id === 'carry' || id === 'side')
       .flatMap(({ spread }) => spread?.pairs ?? [])
-      .some(({ p }) => p < 0.05);
+      .some(({ clear }) => clear);
     expect(ids.includes('spread')).toBe(told);
   });
 
@@ -36,14 +36,27 @@ describe.each(all)('%s', (_slug, report) => {
     expect(ids.includes('yards')).toBe(named);
   });
 
+  test('chance is offered only where it goes with the answer about its pair', () => {
+    for (const figure of report.figures) {
+      if (figure.kind !== 'drawn' || figure.chart !== 'luck' || figure.about.of !== 'pair') continue;
+      const { metric: id, a, b } = figure.about;
+      const metric = report.findings.metrics.find((one) => one.id === id);
+      const pair = metric?.pairs.find((one) => one.a === a && one.b === b);
+      if (metric?.luck == null || pair?.estimate == null) throw new Error(figure.id);
+      const beyond = Math.abs(pair.estimate) > metric.luck.upTo;
+      const seen = ['clear', 'size-uncertain', 'small', 'cause-unclear'].includes(pair.status);
+      expect(ids.includes(figure.id), `${figure.id}: ${pair.status}`).toBe(beyond === seen);
+    }
+  });
+
   test('what is not offered is named with its reason', () => {
     for (const { id, question } of report.figures)
       if (!ids.includes(id)) expect(kit.notOffered.map((one) => one.question)).toContain(question);
   });
 });
 
-test('each of the three is offered by some report and refused by another', () => {
-  for (const chart of ['spread', 'price', 'yards']) {
+test('each that needs something is offered by some report and refused by another', () => {
+  for (const chart of ['spread', 'price', 'yards', 'luck']) {
     const givers = all.filter(([, report]) =>
       kitOf(report).offered.some(({ figure }) => figure.id === chart),
     );
@@ -55,5 +68,5 @@ test('each of the three is offered by some report and refused by another', () =>
     const ids = kitOf(report).offered.map(({ figure }) => figure.id);
     return drawn.filter((id) => !ids.includes(id));
   });
-  expect(new Set(refused)).toEqual(new Set(['spread', 'yards']));
+  expect(new Set(refused)).toEqual(new Set(['luck', 'spread', 'yards']));
 });

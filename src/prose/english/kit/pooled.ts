@@ -59,7 +59,7 @@ export function sayOthers(
     another.ci[0] > 0
       ? `${oneSidedRange(another, printing, true)} for ${telling.the(answer.ahead)}`
       : twoSidedRange(another, [answer.ahead, answer.behind], printing, telling);
-  return `Another golfer’s own test could show ${range}.`;
+  return `Another golfer's own test could show ${range}.`;
 }
 
 /** The same without the report that came first; null where too few would be left. */
