@@ -49,10 +49,10 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     counted: {
       session,
       samples,
+      byHitter,
       gaps,
       byTurns: once(() => turnGaps({ session, metric: id, samples, order })),
     },
-    byHitter,
     withLeftOut: leftOutCounted(input.session, column, order, level),
     drifts: order.rowsInHitOrder ? driftsOf(session, id) : [],
     sequences: sequencesOf(session),
@@ -118,8 +118,15 @@ function leftOutCounted(
   if (shots.every(({ excluded }) => excluded === null)) return null;
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
-  const { gaps } = gapsOf(samples, samplesByHitter(session, metric), level, step);
-  return { session, samples, gaps, byTurns: once(() => turnGaps({ session, metric, samples, order })) };
+  const byHitter = samplesByHitter(session, metric);
+  const { gaps } = gapsOf(samples, byHitter, level, step);
+  return {
+    session,
+    samples,
+    byHitter,
+    gaps,
+    byTurns: once(() => turnGaps({ session, metric, samples, order })),
+  };
 }
 
 function samplesByHitter(session: Session, metric: MetricId): readonly HitterSamples[] {

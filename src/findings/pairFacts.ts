@@ -13,6 +13,7 @@ import type { TurnGaps } from './turnGap.ts';
 export interface ShotsCounted {
   readonly session: Session;
   readonly samples: readonly Sample[];
+  readonly byHitter: readonly HitterSamples[];
   readonly gaps: readonly Gap[];
   /** The same with rounds or visits as the unit. */
   readonly byTurns: () => TurnGaps;
@@ -29,7 +30,6 @@ export interface PairFacts {
   readonly matters: number;
   readonly better: MetricFindings['better'];
   readonly counted: ShotsCounted;
-  readonly byHitter: readonly HitterSamples[];
   /** The same with the left-out shots counted; null where none was left out. */
   readonly withLeftOut: ShotsCounted | null;
   readonly drifts: readonly Drift[];

@@ -21,7 +21,9 @@ const verdicts: Readonly<Record<VerdictId, true>> = {
  * Every overlay with the role of the metric that it can occur on: the type refuses to leave one out. Readings that are
  * missing unevenly no shop would show as an example.
  */
-const overlays: Readonly<Record<Exclude<OverlayId, 'uneven-readings'>, 'primary' | 'exploratory'>> = {
+const overlays: Readonly<
+  Record<Exclude<OverlayId, 'uneven-readings' | 'golfers-apart'>, 'primary' | 'exploratory'>
+> = {
   'one-hitter': 'primary',
   'few-hitters': 'primary',
   'few-shots': 'primary',
