@@ -207,6 +207,7 @@ export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: str
 function countsWords(meeting: Meeting, pooled: boolean): string {
   if (counts(meeting)) return pooled ? 'yes' : 'not yet';
   if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
+  if (meeting.repeats) return 'no, the same shots as in a newer report';
   if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
   return 'no, its order leaves the cause open';
 }

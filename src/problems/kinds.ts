@@ -44,6 +44,14 @@ export const problemKinds = {
   'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
   'hitter-named': { severity: 'error', title: 'A hitter is named' },
+  'hands-differ': {
+    severity: 'warning',
+    title: 'Golfers of both hands hit the same club',
+  },
+  'session-elsewhere': {
+    severity: 'warning',
+    title: 'The same session file stands under other golfers in another report',
+  },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },

@@ -3,6 +3,7 @@ import { oneOrMore } from './collections.ts';
 import { nameOf } from './nameAnswer.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
+import { supply, type Supply } from './supply.ts';
 import type { Schema } from './trouble.ts';
 
 export interface Price {
@@ -20,7 +21,7 @@ export interface ContenderAnswers {
   /** Further names in the CSV, compared as raw text. */
   readonly match?: readonly string[];
   readonly build?: Sheet;
-  readonly suppliedBy: string;
+  readonly suppliedBy: Supply;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
   /** Whether the name takes an article in a sentence; where nothing is said, plain words of the trade do. */
   readonly article?: boolean;
@@ -42,7 +43,7 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
     .describe('further names that the session files use for it')
     .exactOptional(),
   build: sheet.describe('how it is built').exactOptional(),
-  supplied_by: text('who supplied it: our stock, lent by its distributor'),
+  supplied_by: supply.describe('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
   article: yesOrNo
     .describe('whether the name takes "the" in a sentence; if left out, plain words of the trade do')
