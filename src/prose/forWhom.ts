@@ -2,26 +2,12 @@ import type { Session } from '../intake/session.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { OrderKind } from '../findings/findings.ts';
 import { primaryMetrics } from './answer.ts';
+import { orderWords } from './english/order.ts';
 import { shotsEach } from './pairSentence.ts';
 import { formatNumber } from './numbers.ts';
 import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { capitalised, counted, listed } from './words.ts';
-
-/** How the shots followed one another, as it ends a sentence that counts them. */
-const orderWords: Readonly<Record<OrderKind, string>> = {
-  'one-after-another': 'one after another',
-  'mini-blocks': 'in turns of a few shots',
-  'rotation-same-order': 'in turn, in the same order every time',
-  'rotation-order-changed': 'in turn, in changing order',
-  mixed: 'in mixed order',
-  'planned-random': 'in random order, drawn beforehand',
-  'stated-random': 'in random order (the shop states this; it cannot be checked)',
-  'stated-rotation': 'in turn (the shop states this; it cannot be checked)',
-  'stated-mini-blocks': 'in turns of a few shots (the shop states this; it cannot be checked)',
-  'stated-one-after-another': 'one after another (as the shop states)',
-  unknown: 'in an order that is not known',
-};
 
 /** The order of the shots in words. */
 export function orderInWords(order: OrderKind): string {

@@ -111,7 +111,7 @@ export const fairness: ComponentExamples = {
     {
       name: 'of a report with little recorded',
       props: withTold(report('two-heads')),
-      shows: ['How fair was this test?', 'not met', 'not recorded'],
+      shows: ['Fair-test checks: ', 'no.', 'not recorded.'],
       hides: ['score'],
     },
   ],
