@@ -192,7 +192,7 @@ export const corrections: ComponentExamples = {
         contact: null,
         moved: [{ since: '2026-04-05', then: 'Alder and Birch: no gap that matters.', now: null }],
       },
-      shows: ['No corrections so far.', 'is not recorded', '5 April 2026', 'no longer asked.'],
+      shows: ['is not recorded', '5 April 2026', 'we ask this no more.'],
     },
   ],
 };
