@@ -224,18 +224,6 @@ export const kitItem: ComponentExamples = {
   },
 };
 
-export const statedDistance: ComponentExamples = {
-  component: 'StatedDistance',
-  examples: () => [
-    {
-      name: 'fixed in yards, on a page in metres',
-      props: { yards: 8 },
-      // 8 x 0.9144.
-      shows: ['7.3 metres', '8 yards'],
-    },
-  ],
-};
-
 export const unitsSwitch: ComponentExamples = {
   component: 'UnitsSwitch',
   examples: () => [
