@@ -39,6 +39,12 @@ export const glossary: readonly GlossaryEntry[] = [
       'Not seen by the monitor but worked out from other readings. In a net nearly all of the flight is calculated; pages say "modelled" or "calculated".',
   },
   {
+    id: 'too-close',
+    term: 'Cannot tell',
+    meaning:
+      'Both no gap and one that matters would fit the shots. It does not mean that two clubs are the same.',
+  },
+  {
     id: 'carry',
     term: 'Carry',
     meaning: 'How far the ball flies before it first comes down to the height from which it was hit.',
@@ -87,6 +93,12 @@ export const glossary: readonly GlossaryEntry[] = [
       'All the sizes of a gap that fit the shots that were hit. Made so that, over many tests, 95 of 100 such intervals hold the true size.',
   },
   {
+    id: 'kmh',
+    term: 'km/h',
+    meaning: 'Kilometres an hour, a speed; 100 km/h are about 62 mph.',
+    writtenOut: 'kilometres an hour',
+  },
+  {
     id: 'launch-angle',
     term: 'Launch angle',
     meaning: 'How steeply the ball starts, in degrees above the ground.',
@@ -103,10 +115,10 @@ export const glossary: readonly GlossaryEntry[] = [
       'What makes two averages differ although nothing else does: no golfer hits the same shot twice. The fewer the shots, the larger it is.',
   },
   {
-    id: 'kmh',
-    term: 'km/h',
-    meaning: 'Kilometres an hour, a speed; 100 km/h are about 62 mph.',
-    writtenOut: 'kilometres an hour',
+    id: 'primary',
+    term: 'Main measure',
+    meaning:
+      'The one measure (two at most) that a test was made for, chosen before hitting. All else is "seen, not planned".',
   },
   { id: 'median', term: 'Median', meaning: 'The middle reading: as many are above it as below.' },
   {
@@ -128,28 +140,10 @@ export const glossary: readonly GlossaryEntry[] = [
       'How often luck alone would make a gap at least this large, from 0 to 1. It is not the chance that a sentence is true, and says nothing of size.',
   },
   {
-    id: 'primary',
-    term: 'Main measure',
-    meaning:
-      'The one measure (two at most) that a test was made for, chosen before hitting. All else is "seen, not planned".',
-  },
-  {
-    id: 'rounds',
-    term: 'Turns',
-    meaning: 'Hitting each club once before any is hit again, best in an order drawn by lot each time.',
-  },
-  {
     id: 'rpm',
     term: 'rpm',
     meaning: 'Turns (revolutions) a minute: how fast a ball spins.',
     writtenOut: 'turns a minute',
-  },
-  {
-    id: 'sd',
-    inTables: ['standard deviation', 'spread (sd)'],
-    term: 'Spread (sd)',
-    meaning:
-      'The standard deviation: how far single shots usually lie from the average. About two in three lie within one sd of it.',
   },
   {
     id: 'side',
@@ -169,15 +163,21 @@ export const glossary: readonly GlossaryEntry[] = [
   },
   { id: 'spin-rate', term: 'Spin rate', meaning: 'How fast the ball turns, in turns a minute (rpm).' },
   {
-    id: 'too-close',
-    term: 'Cannot tell',
+    id: 'sd',
+    inTables: ['standard deviation', 'spread (sd)'],
+    term: 'Spread (sd)',
     meaning:
-      'Both no gap and one that matters would fit the shots. It does not mean that two clubs are the same.',
+      'The standard deviation: how far single shots usually lie from the average. About two in three lie within one sd of it.',
   },
   {
     id: 'total',
     inTables: ['total'],
     term: 'Total distance',
     meaning: 'Carry and roll together; it rests on a guess about the ground.',
+  },
+  {
+    id: 'rounds',
+    term: 'Turns',
+    meaning: 'Hitting each club once before any is hit again, best in an order drawn by lot each time.',
   },
 ];

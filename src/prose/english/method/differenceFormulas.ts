@@ -86,7 +86,7 @@ export const differenceFormulas: readonly Formula[] = [
       '0 < L ≤ M ≤ U , d < M \\text{ : maybe-small}',
       '0 < L , U < M \\text{ : small}',
       '−M < L ≤ 0 ≤ U < M \\text{ : level}',
-      'L ≤ 0 ≤ U \\text{ otherwise : too-close}',
+      'L ≤ 0 ≤ U \\text{ , but not level: too-close}',
     ],
     where:
       'L and U are the ends of the range, counted towards the one ahead; M is the smallest difference that matters. ' +
