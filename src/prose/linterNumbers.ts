@@ -16,7 +16,7 @@ export interface WrittenNumber {
 }
 
 // Thousands may be parted by a comma or, as many write them, by a blank.
-const digits = String.raw`\d{1,3}(?:[,\u00a0\u202f ]\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
+const digits = String.raw`\d{1,3}(?:[,\u00a0\u202f ]\d{3}){1,3}(?:\.\d+)?|\d+(?:\.\d+)?`;
 // What is written in words is taken whole: "two hundred and six" is no range from 200.
 const number = (name: string): string =>
   String.raw`${digits}|(?=(?<${name}>${numberWords})(?![\p{L}\p{N}]))\k<${name}>`;

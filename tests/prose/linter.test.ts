@@ -276,6 +276,7 @@ describe('long narratives', () => {
     ['closing brackets', ')'],
     ['one long word', 'x'],
     ['one long number', '7'],
+    ['numbers of three digits', '123 '],
     ['names', 'Alder '],
     ['words that may begin a comparison', 'gained '],
     ['links that never end', '[a]('],
