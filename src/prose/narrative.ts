@@ -91,14 +91,17 @@ function valueRule(state: StateInline, silent: boolean): boolean {
   return true;
 }
 
-/** Where no braces close a reference, they stay as they are, in a token of their own that is told as a problem. */
+/** Where no braces close a reference, a token of its own tells of it as a problem: the first of a paragraph for all. */
 function unclosed(state: StateInline, silent: boolean): boolean {
+  if (isUnclosed(state)) return false;
   if (!silent) {
     state.push('unclosed', '', 0).content = /^[^\n]{0,60}/.exec(state.src.slice(state.pos))?.[0] ?? '{{';
   }
   state.pos += 2;
   return true;
 }
+
+const isUnclosed = ({ tokens }: StateInline): boolean => tokens.some(({ type }) => type === 'unclosed');
 
 function wordsOf(token: Token): string[] {
   return token.content.slice(2, -2).trim().split(/\s+/);

@@ -225,6 +225,7 @@ describe('a reference that is not closed', () => {
   test.each([
     ['in a table', '| Head | Carry |\n| --- | --- |\n| Alder | {{ mean carry alder |'],
     ['closed in the next paragraph only', 'Alder: {{ mean carry\n\nalder }}'],
+    ['twice in a paragraph', 'Alder {{ mean and Cedar {{ mean'],
     ['after one that is closed', '{{ mean carry alder }} and {{ mean carry cedar'],
   ])('%s', (_where, text) => {
     expect(kindsOf(text)).toEqual(['reference-unclosed']);
