@@ -25,7 +25,7 @@ const cautions: Readonly<Record<OverlayId | 'uneven-readings', readonly [when: s
     'There are few shots of either.',
     'With fewer than eight the answer begins "On a first look"; below ten the page says that they are few.',
   ],
-  'depends-on-left-out': ['The answer changes when the shots that were left out are counted.', noClaim],
+  'depends-on-left-out': ['With the shots counted that were left out, the answer is another one.', noClaim],
   'mixed-with-swing': ['The swing differed, by enough to make the difference.', noClaim],
   'rests-on-one-shot': ['Without one shot far from the others, we could not tell.', noClaim],
   'near-device': ['The difference is hardly larger than the error stated for the monitor.', noClaim],
