@@ -36,8 +36,7 @@ export function falseGapTable(): Table {
   const shots = [...new Set(rates.oneHitter.map(({ shots: own }) => Math.min(...own)))].sort(byNumber);
   const kinds = [...new Set(rates.oneHitter.map(({ spreads, strikes }) => `${spreads} spreads, ${strikes}`))];
   return {
-    caption:
-      'One golfer, equal clubs: tests in 100 with any false difference, the worst of two to six clubs',
+    caption: 'One golfer, equal clubs: tests in 100 with any false difference, the worst of two to six clubs',
     head: ['Shots each (fewest)', ...kinds, 'Likely ranges that hold the truth, at least'],
     rows: shots.map((count) => {
       const own = rates.oneHitter.filter(({ shots: each }) => Math.min(...each) === count);
