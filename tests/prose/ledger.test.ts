@@ -6,7 +6,7 @@ import {
   type Ledger,
   type ReportRecord,
 } from '../../src/intake/ledger.ts';
-import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { answersOf, movedAnswers } from '../../src/prose/movedAnswers.ts';
 import { plannedInWords } from '../../src/prose/plannedInWords.ts';
 import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
@@ -32,36 +32,36 @@ describe('what became of the tests that were planned', () => {
   test('a plan changed before the session counts once', () => {
     expect(ledgerCount(ledger)).toMatchObject({ planned: 14, published: 9, open: 3, unplanned: 0 });
     expect(ledgerLine(ledger)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open.',
     );
   });
 
   test('reports that were published without a plan are counted apart', () => {
     const more = { ...ledger, reports: [...ledger.reports, ...reports('sudden', 'quick')] };
     expect(ledgerLine(more)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3. Two reports more have no plan on record.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open. Two further reports have no plan on record.',
     );
     const one = { ...emptyLedger, reports: reports('sudden') };
-    expect(ledgerLine(one)).toBe(
-      'Tests planned 0, published 0, dropped 0, open 0. One report more has no plan on record.',
-    );
+    expect(ledgerLine(one)).toBe('No planned test is on record. One further report has no plan on record.');
   });
 
   test('no ledger is said, not hidden', () => {
     expect(ledgerLine(null)).toBe(
-      'No ledger of plans is kept, so how many tests stayed unpublished is not recorded.',
+      'We keep no register of planned tests, so we cannot say how many we left unpublished.',
     );
   });
 });
 
 test('when a plan was written', () => {
   const day = '2026-04-10';
-  expect(plannedInWords('on-record', day)).toBe('yes, the plan was on record before the session');
+  expect(plannedInWords('on-record', day)).toBe('yes: the plan was on record before the session');
   expect(plannedInWords('stated', day)).toBe(
-    'the shop states that it was, on 10 April 2026; no record shows it',
+    'stated, not verified: the shop says 10 April 2026; no dated record exists',
   );
-  expect(plannedInWords('changed', day)).toBe('no, the plan on record was another one');
-  expect(plannedInWords('afterwards', day)).toBe('no, the plan is of 10 April 2026, not before the session');
+  expect(plannedInWords('changed', day)).toBe('no: the plan on record is another one');
+  expect(plannedInWords('afterwards', day)).toBe(
+    'no: the plan is dated 10 April 2026, not before the session',
+  );
   expect(plannedInWords('not-said', undefined)).toBeNull();
 });
 
