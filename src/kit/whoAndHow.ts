@@ -1,4 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
+import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
@@ -70,9 +71,8 @@ export function mindInShort(report: Report): string {
 }
 
 /** What shows that a chart is not of readings alone; empty for any other chart. */
-export function modelWords({ id }: DrawnFigure): string {
-  const modelled = ['yards', 'launch-and-spin'].some((chart) => id === chart || id.startsWith(`${chart}-`));
-  return modelled ? 'An estimate by a flight model, not measured.' : '';
+export function modelWords({ chart }: DrawnFigure): string {
+  return figureTraits[chart].modelled ? 'An estimate by a flight model, not measured.' : '';
 }
 
 /** The same in the fewest words, where there is little room. */

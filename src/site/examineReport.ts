@@ -13,7 +13,7 @@ import { checkSession } from '../intake/shots/checkSession.ts';
 import { withDerivedColumns } from '../intake/shots/derivedColumns.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { chartQuestions } from '../charts/chartQuestions.ts';
+import { chartQuestions } from '../charts/figureTraits.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import { claimProblems } from '../prose/claimProblems.ts';

@@ -57,7 +57,7 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
   const [carryJson] = json.metrics;
   if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');
   const telling: Telling = report.telling;
-  const figure = apartFigure(carry, telling, { id: 'apart', named: false });
+  const figure = apartFigure(carry, telling);
   if (figure.kind !== 'drawn') throw new Error('not drawn');
 
   test.each(carryJson.pairs)('$a and $b', ({ a, b, estimate, ci }) => {
@@ -95,7 +95,7 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
   });
 
   test.each(carryJson.byContender)('average, spread and count of $id', ({ id, n, mean, sd }) => {
-    const table = shotTable(carry, report.session, telling);
+    const table = shotTable(carry, telling);
     const row = table.rows.find(([name]) => name === telling.nameOf(id)) ?? [];
     const cell = (heading: RegExp): string => row[table.head.findIndex((head) => heading.test(head))] ?? '';
     expect(cell(/shots/i)).toBe(String(n));

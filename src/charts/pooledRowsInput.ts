@@ -4,7 +4,7 @@ import type { Interval } from './intervalRows.ts';
 
 /** A gap `a` minus `b` with its words, in the unit the reader sees. */
 export interface GapRow {
-  /** "Hitter 3, 88 mph", "All eight", "Another golfer". */
+  /** "88 mph, handicap 16-20", "All eight", "Another golfer". */
   readonly name: string;
   readonly estimate: number | null;
   /** All that would fit; null where too little to say. */
@@ -15,14 +15,16 @@ export interface GapRow {
   readonly words: string;
 }
 
-export interface HittersInput extends FigureWords {
+export interface PooledRowsInput extends FigureWords {
   /** Stands at the left end. */
   readonly a: ContenderName;
   readonly b: ContenderName;
-  readonly hitters: readonly GapRow[];
-  /** All hitters together; null where too few. */
+  readonly each: readonly GapRow[];
+  /** What a row of `each` is. */
+  readonly counted: 'golfers' | 'reports';
+  /** All of them combined; null where too few. */
   readonly pooled: GapRow | null;
-  /** What another golfer might see, a bar without ring; null where too few hitters. */
+  /** What another golfer might see, a bar without ring; null where too few golfers. */
   readonly another: GapRow | null;
   /** The smallest gap that matters, in the unit of the rows; 0 draws no band. */
   readonly matters: number;

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { allShotsChart } from '../../src/charts/allShots.ts';
-import type { AllShotsInput, ShotsStrip } from '../../src/charts/allShotsInput.ts';
 import { contenderMark } from '../../src/charts/contenderMarks.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
+import { shotsChart } from '../../src/charts/shots.ts';
+import type { ShotsInput, ShotsStrip } from '../../src/charts/shotsInput.ts';
 import { drawnMarks } from './drawnMarks.ts';
 import { brokenRules, inherited, parseSvg, placedTexts, translation } from './inspectSvg.ts';
+import { exampleWords } from './examples/heads.ts';
 import { distanceBetween, outline } from './outlines.ts';
 
 /** Invented values, crowded about `centre` like shots are: quantiles of a logistic distribution of that standard deviation, to a tenth. */
@@ -31,13 +32,13 @@ const strip = (
   };
 };
 
-const input = (strips: readonly ShotsStrip[], rest: Partial<AllShotsInput> = {}): AllShotsInput => ({
-  id: 'shots',
-  question: 'All the shots',
-  subject: 'Carry of three driver heads',
-  finding: 'One mark, one shot.',
-  description: 'Alder 225 to 245 yards, average 237.',
-  table: { caption: 'Shots', head: ['Head'], rows: strips.map(({ contender }) => [contender.label]) },
+const input = (strips: readonly ShotsStrip[], rest: Partial<ShotsInput> = {}): ShotsInput => ({
+  ...exampleWords(
+    'shots',
+    'All the shots',
+    'Carry of three driver heads',
+    strips.map(({ contender }) => contender.label),
+  ),
   strips,
   roundIn: 1,
   axis: 'Carry in yards',
@@ -46,8 +47,8 @@ const input = (strips: readonly ShotsStrip[], rest: Partial<AllShotsInput> = {})
   ...rest,
 });
 
-const draw = (given: AllShotsInput): DrawnFigure => {
-  const figure = allShotsChart(given);
+const draw = (given: ShotsInput): DrawnFigure => {
+  const figure = shotsChart(given);
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -86,7 +87,7 @@ const shotsOf = (svg: string, index: number): readonly DrawnShot[] => {
 };
 
 const names = ['Northern Pintail', 'Hollow Oak Forged Mk II', 'C', 'Dogwood', 'Elm', 'Fir'];
-const many = (contenders: number, count: number, deviation = 8): AllShotsInput =>
+const many = (contenders: number, count: number, deviation = 8): ShotsInput =>
   input(
     names
       .slice(0, contenders)
@@ -172,7 +173,7 @@ describe('All the shots', () => {
   });
 
   test('the scale says where it runs when it does not reach nought, and nothing when it does', () => {
-    const words = (given: AllShotsInput): string =>
+    const words = (given: ShotsInput): string =>
       placedTexts(draw(given).svg.wide)
         .map(({ text }) => text)
         .join('\n');
@@ -206,7 +207,7 @@ describe('All the shots', () => {
     expect(words).not.toContain('192');
   });
 
-  const cases: readonly (readonly [string, AllShotsInput])[] = [
+  const cases: readonly (readonly [string, ShotsInput])[] = [
     ['three heads', input(three)],
     [
       'two heads, four shots',
@@ -239,15 +240,13 @@ describe('All the shots', () => {
   });
 
   test('without shots there is no chart but a reason', () => {
-    expect(allShotsChart(input([]))).toMatchObject({ kind: 'absent', why: 'No shot has a value to draw.' });
+    expect(shotsChart(input([]))).toMatchObject({ kind: 'absent', why: 'No shot has a reading to draw.' });
   });
 
   test('refuses values that are not numbers, and more shots than were recorded', () => {
-    expect(() => allShotsChart(input([strip(0, [231, Number.NaN], 'Alder')]))).toThrow(
+    expect(() => shotsChart(input([strip(0, [231, Number.NaN], 'Alder')]))).toThrow(
       'Alder has the value NaN',
     );
-    expect(() => allShotsChart(input(three, { recorded: 3 }))).toThrow(
-      '18 shots to draw but only 3 recorded.',
-    );
+    expect(() => shotsChart(input(three, { recorded: 3 }))).toThrow('18 shots to draw but only 3 recorded.');
   });
 });

@@ -11,7 +11,7 @@ export interface Average {
   readonly value: number;
   /** Rounded, without unit. */
   readonly text: string;
-  /** Every average that would fit these shots; null where too few to say. */
+  /** The likely range of the average; null where too few shots to say. */
   readonly interval: { readonly low: number; readonly high: number } | null;
 }
 
@@ -24,7 +24,7 @@ export interface ShotsStrip {
   readonly average: Average | null;
 }
 
-export interface AllShotsInput extends FigureWords {
+export interface ShotsInput extends FigureWords {
   /** In the order contenders are listed. */
   readonly strips: readonly ShotsStrip[];
   /** One of the units in which the scale ends on round numbers, in the unit of the values. */
