@@ -233,8 +233,3 @@ export const findingsSchema = z.strictObject({
   ),
   seed: z.string(),
 });
-
-/** The same as a JSON Schema (draft 2020-12), for those who read the file with other tools. */
-export function findingsJsonSchema(): string {
-  return `${JSON.stringify(z.toJSONSchema(findingsSchema), null, 1)}\n`;
-}
