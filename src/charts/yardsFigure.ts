@@ -1,4 +1,4 @@
-import type { PairYards } from '../findings/yards.ts';
+import type { PairYards } from '../findings/findings.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
 import { printAt, stepFor } from '../prose/numbers.ts';

@@ -6,12 +6,14 @@ import { claimStandings } from './claims.ts';
 import { fairnessChecks } from './fairness.ts';
 import type { Findings, MetricFindings, OverlayId, SwingFindings } from './findings.ts';
 import { unitOf } from './gapsOf.ts';
+import { golfersOf } from './golfers.ts';
 import { hitOrder } from './hitOrder.ts';
 import { landingOf } from './landing.ts';
 import { launchWindowOf } from './launchWindow.ts';
 import { metricFindings } from './metricFindings.ts';
 import { straighterPairs } from './straighter.ts';
 import { atEqualSpeed, differentMeasures, swingOf } from './swing.ts';
+import { confidence } from './thresholds.ts';
 import { isGap } from './verdict.ts';
 import { yardsOf } from './yards.ts';
 
@@ -30,7 +32,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
   });
   const straighter = straighterPairs(input, order);
   return {
-    version: 1,
+    version: 2,
     slug: input.slug,
     title: input.title,
     date: input.date,
@@ -46,6 +48,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     }),
     design: {
       hitters: session.hitters.length,
+      ...golfersOf(session),
       order: order.kind,
       rounds: order.rounds,
       sequence: order.sequence,
@@ -55,6 +58,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     },
     metrics,
     straighter,
+    explored: exploredIn(metrics, straighter),
     swing,
     yards: yardsOf(
       input,
@@ -95,6 +99,19 @@ function withSwing(metric: MetricFindings, swing: SwingFindings | null): MetricF
 
 function metricOrder({ primaries }: AnalysisInput): readonly MetricId[] {
   return [...primaries, ...metricIds.filter((id) => !primaries.includes(id))];
+}
+
+/** How many measures were judged besides the primary ones, and how many of those show a gap by chance alone. */
+function exploredIn(
+  metrics: readonly MetricFindings[],
+  straighter: Findings['straighter'],
+): Findings['explored'] {
+  const families = [
+    ...metrics.filter(({ role }) => role === 'exploratory').map(({ pairs }) => pairs),
+    straighter ?? [],
+  ];
+  const looked = families.filter((pairs) => pairs.some(({ verdict }) => verdict !== 'not-judged')).length;
+  return { looked, byChance: (1 - confidence) * looked };
 }
 
 /** Overlays of any primary pair, each once. */

@@ -8,12 +8,8 @@ import type { Session } from '../intake/session.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { bonettSdInterval } from '../stats/sdInterval.ts';
-import { toCanonical } from '../trade/units.ts';
 import { shotGaps } from './shotGaps.ts';
-
-/** Scatter round the model beyond this is more than its own error (our judgement). */
-const mostScatterM = toCanonical(4, 'yd');
-const fewestShots = 8;
+import { confidence, fewestForCarryCheck, mostScatterM } from './thresholds.ts';
 
 /**
  * Carries beside the flight model (C18), tuned to them by one factor: whether that factor is unusual, whether what
@@ -38,7 +34,7 @@ export function checkCarries(session: Session, mattersM: number, ballVaried: boo
     }),
   );
   const all = flownBy.flat();
-  if (all.length < fewestShots) return [];
+  if (all.length < fewestForCarryCheck) return [];
   const place = { file: file.place.file, columnName: column.heading };
   const untuned = flightModel();
   const calibration = calibrate(all, untuned);
@@ -82,7 +78,7 @@ function differing(
     contender,
     values: residuals[index] ?? [],
   }));
-  const off = shotGaps(samples, 0.95, step).gaps.filter(
+  const off = shotGaps(samples, confidence, step).gaps.filter(
     ({ ci, estimate }) => (ci[0] > 0 || ci[1] < 0) && Math.abs(estimate) > mattersM / 2,
   );
   return off.length === 0
@@ -101,7 +97,9 @@ function differing(
 function scattered(residuals: readonly (readonly number[])[], place: At): readonly Problem[] {
   const wide = residuals.some(
     (own) =>
-      own.length >= fewestShots && new Set(own).size > 1 && bonettSdInterval(own, 0.95)[0] > mostScatterM,
+      own.length >= fewestForCarryCheck &&
+      new Set(own).size > 1 &&
+      bonettSdInterval(own, confidence)[0] > mostScatterM,
   );
   return wide
     ? [

@@ -56,7 +56,7 @@ function standingOf(claim: Claim, found: ClaimedPair, judged: Judged): ClaimStan
   const said = { say, metric, direction, of, than, byAtLeast, planned };
   if (direction === 'tighter') {
     const spread = claimedSpread(claim, judged);
-    return { ...said, standing: spreadStanding(spread, pair), gap: null, spread };
+    return { ...said, standing: spreadStanding(spread, pair), gap: null, spread: spread?.spread ?? null };
   }
   const gap = claimedGap(found);
   return { ...said, standing: gapStanding(gap?.ci ?? null, byAtLeast, pair), gap, spread: null };
@@ -86,23 +86,25 @@ function isCredited({ credit, overlays }: PairFindings): boolean {
   return credit === 'contender' && !overlays.includes('visits-alike');
 }
 
-function claimedSpread({ metric, of, than }: Claim, { metrics }: Judged): ClaimedSpread | null {
+function claimedSpread(
+  { metric, of, than }: Claim,
+  { metrics }: Judged,
+): { readonly spread: ClaimedSpread; readonly clear: boolean } | null {
   const pairs = metrics.find(({ id }) => id === metric)?.spread?.pairs ?? [];
   const pair = pairs.find(({ a, b }) => (a === of && b === than) || (a === than && b === of));
   if (pair === undefined) return null;
   const straight = pair.a === of;
-  return {
+  const spread: ClaimedSpread = {
     ratio: straight ? pair.ratio : 1 / pair.ratio,
     p: pair.p,
     tighter: (pair.tighter === 'a') === straight ? 'of' : 'than',
   };
+  return { spread, clear: pair.clear };
 }
 
-const surely = 0.05;
-
 /** Spreads are judged from twelve shots on only: with fewer there is none here, and nothing is shown. */
-function spreadStanding(spread: ClaimedSpread | null, pair: PairFindings): StandingId {
-  if (spread === null || spread.p >= surely) return 'not-shown';
-  if (spread.tighter === 'than') return 'contradicted';
+function spreadStanding(found: ReturnType<typeof claimedSpread>, pair: PairFindings): StandingId {
+  if (found === null || !found.clear) return 'not-shown';
+  if (found.spread.tighter === 'than') return 'contradicted';
   return isCredited(pair) ? 'borne-out' : 'not-shown';
 }

@@ -1,20 +1,13 @@
-import { meanPlaces } from '../stats/lever.ts';
-import { onceEach } from '../stats/onceEach.ts';
 import type { Drift } from './drift.ts';
-import type { Credit } from './findings.ts';
+import type { Credit, OpenCause } from './findings.ts';
 import type { HitOrder } from './hitOrder.ts';
-
-/** Why a gap cannot be put down to the contender. */
-export type OpenCause = 'one-after-another' | 'order-unknown' | 'lever' | 'drift' | 'few-visits';
+import { placesApart } from './lever.ts';
+import { fewestVisits, leverTooLong } from './thresholds.ts';
 
 export interface CreditRuling {
   readonly credit: Credit;
   readonly because: OpenCause | null;
 }
-
-/** From this lever on, a straight drift moves too much of itself into a gap. */
-const leverTooLong = 0.25;
-const fewestVisits = 3;
 
 interface CreditFacts {
   readonly a: string;
@@ -50,7 +43,7 @@ function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): Op
     order.kind === 'planned-random';
   const longLever = sequences.some((sequence) => {
     const apart = placesApart(sequence, a, b);
-    return apart !== null && apart / Math.max(1, sequence.length - 1) >= leverTooLong;
+    return apart !== null && Math.abs(apart) / Math.max(1, sequence.length - 1) >= leverTooLong;
   });
   if (longLever && !protectedOrder) return 'lever';
   const drifted = drifts.some((drift) => movesGap(drift, a, b, matters));
@@ -61,14 +54,5 @@ function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): Op
 function movesGap({ sequence, slope, ci }: Drift, a: string, b: string, matters: number): boolean {
   const surelyThere = ci[0] > 0 || ci[1] < 0;
   const apart = placesApart(sequence, a, b);
-  return apart !== null && surelyThere && Math.abs(slope) * apart >= matters / 2;
-}
-
-const placesOf = onceEach(meanPlaces);
-
-/** How far apart the mean places of two contenders lie; null where the hitter did not hit both. */
-function placesApart(sequence: readonly string[], a: string, b: string): number | null {
-  const places = placesOf(sequence);
-  const [first, second] = [places.get(a), places.get(b)];
-  return first === undefined || second === undefined ? null : Math.abs(first - second);
+  return apart !== null && surelyThere && Math.abs(slope * apart) >= matters / 2;
 }

@@ -2,6 +2,7 @@ import type { ShotColumn } from '../intake/shots/shotFile.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { DeviceReach } from './findings.ts';
 import type { Gap } from './gap.ts';
+import { accuracyFactor } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
 
 /** Readings whose error may depend on the contender whatever their class. */
@@ -27,7 +28,7 @@ export function deviceReach(
     dependsOnContender.has(column.metric) || column.class === 'estimated' || column.class === 'modelled';
   if (!exposed || accuracy === null) return null;
   const halfWidth = (gap.ci[1] - gap.ci[0]) / 2;
-  const wider = Math.hypot(halfWidth, 1.6 * accuracy);
+  const wider = Math.hypot(halfWidth, accuracyFactor * accuracy);
   return {
     accuracy,
     ci: [gap.estimate - wider, gap.estimate + wider],

@@ -3,6 +3,7 @@ import { linearTrend } from '../stats/linearTrend.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { sequenceOf, shotsInOrder } from './hitOrder.ts';
+import { confidence } from './thresholds.ts';
 
 /** A straight drift of a metric over one hitter's shots, SI per shot, contenders' own levels taken out. */
 export interface Drift {
@@ -41,7 +42,7 @@ function trendOf(
     const { slope } = linearTrend(
       sequence.map((contender) => contenders.indexOf(contender)),
       values,
-      0.95,
+      confidence,
     );
     return { slope: slope.estimate, ci: slope.ci };
   } catch (error) {

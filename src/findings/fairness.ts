@@ -1,18 +1,12 @@
-import type { Front } from '../intake/authored/front.ts';
 import type { Session } from '../intake/session.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { MetricId } from '../trade/metrics.ts';
+import type { WrittenConditions } from './analysisInput.ts';
 import { buildDifferences } from './buildDifferences.ts';
 import { fairnessWhy } from './fairnessWhy.ts';
 import type { FairnessCheck, FairnessId, MetricFindings, OverlayId, PlanStanding } from './findings.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { fewestHittersAsUnit } from './hitterModelGaps.ts';
-
-/** What the shop wrote of how it tested. */
-export type WrittenConditions = Pick<
-  Front,
-  'varied' | 'date' | 'contenders' | 'held' | 'plan' | 'hitters' | 'conditions' | 'columns'
->;
+import { fewestHittersAsUnit } from './thresholds.ts';
 
 interface FairnessFacts {
   readonly written: WrittenConditions;
@@ -32,16 +26,16 @@ export function fairnessChecks(facts: FairnessFacts): readonly FairnessCheck[] {
     order: fairOrder(facts),
     'warm-up': warmUp(facts),
     'enough-shots': enoughShots(facts),
-    'plan-first': planFirst(facts),
+    'plan-first': stateOfPlan[facts.plan],
     'exclusion-rule': exclusionRule(facts),
     'exclusions-even': exclusionsEven(facts),
     'same-ball': sameBall(facts),
-    conditions: missingConditions(facts.written).length === 0 ? 'met' : 'not-recorded',
+    conditions: missingConditions(facts.written).length === 0 ? 'yes' : 'not-recorded',
     'reading-measured': readingMeasured(facts),
     'hitter-blind': answeredByAll(facts.written.hitters.map(({ sawNumbers }) => not(sawNumbers))),
-    hitters: facts.session.hitters.length >= fewestHittersAsUnit ? 'met' : 'not-met',
+    hitters: facts.session.hitters.length >= fewestHittersAsUnit ? 'yes' : 'no',
     interests: facts.written.hitters.every(({ linkToShop }) => linkToShop !== undefined)
-      ? 'met'
+      ? 'yes'
       : 'not-recorded',
     'device-accuracy': deviceAccuracy(facts),
     'shot-numbers': shotNumbers(facts),
@@ -58,9 +52,10 @@ const fairnessIds = Object.keys(fairnessWhy).filter(isFairnessId);
 const not = (answer: boolean | undefined): boolean | undefined =>
   answer === undefined ? undefined : !answer;
 
+/** What only the shop can say: nothing in the files shows it. */
 function answeredByAll(answers: readonly (boolean | undefined)[]): State {
-  if (answers.includes(false)) return 'not-met';
-  return answers.includes(undefined) ? 'not-recorded' : 'met';
+  if (answers.includes(false)) return 'no';
+  return answers.includes(undefined) ? 'not-recorded' : 'stated';
 }
 
 /** The metrics chosen before hitting. */
@@ -75,8 +70,8 @@ function primaryOverlays(metrics: readonly MetricFindings[]): ReadonlySet<Overla
 /** Sheets that say nothing but what was compared leave the question open. */
 function oneThingVaried({ written }: FairnessFacts): State {
   const { differing, partly, alike } = buildDifferences(written);
-  if (differing.length > 0) return 'not-met';
-  return partly.length > 0 || alike === 0 ? 'not-recorded' : 'met';
+  if (differing.length > 0) return 'no';
+  return partly.length > 0 || alike === 0 ? 'not-recorded' : 'stated';
 }
 
 const openByOrder: readonly OverlayId[] = [
@@ -89,13 +84,14 @@ const openByOrder: readonly OverlayId[] = [
 function fairOrder({ order, metrics }: FairnessFacts): State {
   if (order.kind === 'unknown') return 'not-recorded';
   const overlays = primaryOverlays(metrics);
-  return openByOrder.some((id) => overlays.has(id)) ? 'not-met' : 'met';
+  if (openByOrder.some((id) => overlays.has(id))) return 'no';
+  return order.rowsInHitOrder ? 'yes' : 'stated';
 }
 
 function warmUp({ session, written: { plan } }: FairnessFacts): State {
-  if (session.warmUps > 0) return 'met';
+  if (session.warmUps > 0) return 'yes';
   if (plan?.warmUp === undefined) return 'not-recorded';
-  return /^(none|no|without)\b/i.test(plan.warmUp) ? 'not-met' : 'met';
+  return /^(none|no|without)\b/i.test(plan.warmUp) ? 'no' : 'stated';
 }
 
 /**
@@ -108,18 +104,21 @@ function enoughShots({ metrics }: FairnessFacts): State {
     const widths = pairs.map(({ ci }) => (ci === null ? Number.POSITIVE_INFINITY : (ci[1] - ci[0]) / 2));
     return Math.max(...widths) <= matters;
   });
-  return enough ? 'met' : 'not-met';
+  return enough ? 'yes' : 'no';
 }
 
 /** A plan that only the shop dates is no record: it could have been written afterwards. */
-function planFirst({ plan }: FairnessFacts): State {
-  if (plan === 'on-record') return 'met';
-  return plan === 'afterwards' || plan === 'changed' ? 'not-met' : 'not-recorded';
-}
+const stateOfPlan: Readonly<Record<PlanStanding, State>> = {
+  'on-record': 'yes',
+  stated: 'stated',
+  changed: 'no',
+  afterwards: 'no',
+  'not-said': 'not-recorded',
+};
 
-function exclusionRule({ written: { plan, date } }: FairnessFacts): State {
-  if (plan?.exclusionRule === undefined || plan.date === undefined) return 'not-recorded';
-  return plan.date < date ? 'met' : 'not-met';
+/** A rule stands in the plan, and is as old as that is. */
+function exclusionRule({ plan, written }: FairnessFacts): State {
+  return written.plan?.exclusionRule === undefined ? 'not-recorded' : stateOfPlan[plan];
 }
 
 /** Shots left out of each contender, in the order of the report. */
@@ -137,17 +136,17 @@ export function leftOutCounts({
 function exclusionsEven({ session, metrics }: FairnessFacts): State {
   const counts = leftOutCounts(session).map(({ count }) => count);
   const even = Math.max(...counts) - Math.min(...counts) <= 1;
-  return even && !primaryOverlays(metrics).has('depends-on-left-out') ? 'met' : 'not-met';
+  return even && !primaryOverlays(metrics).has('depends-on-left-out') ? 'yes' : 'no';
 }
 
 function sameBall({ written }: FairnessFacts): State | null {
   if (/\bballs?\b/i.test(written.varied)) return null;
   const { held, conditions, contenders } = written;
   const own = contenders.flatMap(({ build }) => build?.ball_model ?? build?.ball ?? []);
-  if (new Set(own).size > 1) return 'not-met';
+  if (new Set(own).size > 1) return 'no';
   const stated = conditions.ball?.sameForAll;
-  if (stated !== undefined) return stated ? 'met' : 'not-met';
-  return held.ball !== undefined || held.ball_model !== undefined ? 'met' : 'not-recorded';
+  if (stated !== undefined) return stated ? 'stated' : 'no';
+  return held.ball !== undefined || held.ball_model !== undefined ? 'stated' : 'not-recorded';
 }
 
 /** Conditions that others need and the report does not give, by the words a reader sees. */
@@ -182,8 +181,8 @@ function readingSaid({ written, problems, session }: FairnessFacts, metric: Metr
 
 function readingMeasured(facts: FairnessFacts): State {
   const own = primaries(facts.metrics);
-  if (own.some(({ class: kind }) => kind === 'modelled' || kind === 'estimated')) return 'not-met';
-  return own.every(({ id }) => readingSaid(facts, id)) ? 'met' : 'not-recorded';
+  if (own.some(({ class: kind }) => kind === 'modelled' || kind === 'estimated')) return 'no';
+  return own.every(({ id }) => readingSaid(facts, id)) ? 'stated' : 'not-recorded';
 }
 
 function deviceAccuracy({ written, metrics }: FairnessFacts): State {
@@ -197,6 +196,6 @@ function deviceAccuracy({ written, metrics }: FairnessFacts): State {
 }
 
 function shotNumbers({ session, problems }: FairnessFacts): State {
-  if (problems.some(({ kind }) => kind === 'shots-missing')) return 'not-met';
-  return session.shots.some(({ shotNo }) => shotNo === null) ? 'not-recorded' : 'met';
+  if (problems.some(({ kind }) => kind === 'shots-missing')) return 'no';
+  return session.shots.some(({ shotNo }) => shotNo === null) ? 'not-recorded' : 'yes';
 }

@@ -3,7 +3,8 @@ import { pairsOf } from '../stats/gapInterval.ts';
 import { moments, type Moments } from '../stats/moments.ts';
 import { noGaps, type Gap, type Gaps } from './gap.ts';
 import type { Sample } from './samples.ts';
-import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
+import { atLeastRounding } from './shotGaps.ts';
+import { fewestShotsJudged } from './thresholds.ts';
 
 /**
  * The gaps for two to five hitters, each counted alike and no other golfer judged: the mean over hitters of each

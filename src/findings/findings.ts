@@ -1,355 +1,114 @@
-import type { Severity } from '../problems/problem.ts';
-import type { ProblemKind } from '../problems/kinds.ts';
-import type { MetricClass, MetricId } from '../trade/metrics.ts';
-import type { UnitId } from '../trade/units.ts';
-import type { DeliveryMeasure } from '../flight/delivery.ts';
-import type { PricedMetric } from '../flight/tradeSensitivities.ts';
-import type { VerdictId } from './verdict.ts';
-import type { PairYards } from './yards.ts';
+import { z } from 'zod';
+import { problemKinds } from '../problems/kinds.ts';
+import { count, id, number, words, type Frozen } from './shape/basics.ts';
+import { claim, claimedSpread } from './shape/claimShape.ts';
+import { design, order, plan } from './shape/designShape.ts';
+import { fairnessCheck } from './shape/fairnessShape.ts';
+import { contenderLanding, landing, landingEllipse, launchWindow } from './shape/landingShape.ts';
+import { contenderSummary, metric, omnibus, spread, swing } from './shape/metricShape.ts';
+import * as pairs from './shape/pairShape.ts';
+import { pairYards } from './shape/yardsShape.ts';
+
+const contender = z.strictObject({
+  id: id('contender'),
+  label: id('its name'),
+  shots: count('shots recorded'),
+  excluded: count('those of them left out'),
+});
+
+const problem = z.strictObject({
+  kind: words(
+    'kind of problem',
+    Object.fromEntries(Object.entries(problemKinds).map(([kind, { title }]) => [kind, title])) as Readonly<
+      Record<keyof typeof problemKinds, string>
+    >,
+  ),
+  severity: words('how grave it is', {
+    error: 'nothing can be published',
+    warning: 'worth knowing',
+  }),
+  file: z.string().describe('path from the content folder'),
+  line: z.int().nullable().describe('from 1; null for the whole file'),
+  column: z.int().nullable().describe('from 1'),
+  message: z.string().describe('what happened'),
+});
+
+/**
+ * Everything the pages, charts, prose and downloads may say about a report, as numbers and ids, and every decision
+ * about it. Canonical SI units, finite numbers only; what cannot be worked out is null.
+ */
+export const findingsSchema = z
+  .strictObject({
+    version: z.literal(2).describe('of this shape'),
+    slug: id('of the report'),
+    title: id('of the report'),
+    date: z.iso.date().describe('day of the session'),
+    units: z.literal('SI').describe('m, m/s, degrees, rpm, s'),
+    contenders: z.array(contender).describe('in the order of the report'),
+    design,
+    metrics: z.array(metric).describe('main measures first'),
+    straighter: z
+      .array(pairs.pair)
+      .nullable()
+      .describe('distance from the target line, less being straighter; null without a side column'),
+    explored: z
+      .strictObject({
+        looked: count('measures judged besides the main ones'),
+        byChance: number('of them that show a difference by chance alone, on average'),
+      })
+      .describe('the family that every difference seen in other measures belongs to'),
+    swing: swing.nullable().describe('whether the swing was the same with each; one golfer'),
+    yards: z
+      .array(pairYards)
+      .describe('where the metres of each credited difference in a main carry come from'),
+    landing: landing.nullable().describe('where the shots landed; null without carry and side'),
+    launchWindow: launchWindow
+      .nullable()
+      .describe('modelled carry over launch and spin at one ball speed; one golfer'),
+    claims: z.array(claim).describe("the shop's sentences with what the shots make of them"),
+    fairness: z.array(fairnessCheck).describe('what a fair test has; no score is made of it'),
+    caveats: z.array(pairs.overlay).describe('overlays of any pair of a main measure, each once'),
+    problems: z.array(problem).describe('what intake found'),
+    seed: z.string().describe('of every random draw, from the bytes of the session'),
+  })
+  .meta({ $id: 'urn:straightface:findings:2', title: 'Findings of a report' });
+
+export type Findings = Frozen<z.output<typeof findingsSchema>>;
 
 export type Interval = readonly [lower: number, upper: number];
-
-/** A contender's place in the report. `shots` counts all recorded, `excluded` those of them left out. */
-export interface ContenderCount {
-  readonly id: string;
-  readonly label: string;
-  readonly shots: number;
-  readonly excluded: number;
-}
-
-/** How the contenders followed one another. */
-export type OrderKind =
-  | 'one-after-another'
-  | 'mini-blocks'
-  | 'rotation-same-order'
-  | 'rotation-order-changed'
-  | 'mixed'
-  | 'planned-random'
-  | 'stated-random'
-  | 'stated-rotation'
-  | 'stated-mini-blocks'
-  | 'stated-one-after-another'
-  | 'unknown';
-
-/**
- * When the plan was written: on record before the session, before it as the shop states, stated but not the plan on
- * record, on the day or later, or not said.
- */
-export type PlanStanding = 'on-record' | 'stated' | 'changed' | 'afterwards' | 'not-said';
-
-export interface Design {
-  readonly hitters: number;
-  readonly order: OrderKind;
-  /** Complete rounds where the order is a rotation, else null. */
-  readonly rounds: number | null;
-  /** Contender ids in the order they were hit, where that was one after another; else null. */
-  readonly sequence: readonly string[] | null;
-  readonly unit: 'shot' | 'hitter';
-  readonly plan: PlanStanding;
-  /** Only what a record shows counts: `plan` is `on-record`. */
-  readonly plannedInAdvance: boolean;
-}
-
-/** Figures of one contender in one metric, counted shots only; null where too few shots bear the figure. */
-export interface ContenderSummary {
-  readonly id: string;
-  readonly n: number;
-  readonly mean: number | null;
-  readonly sd: number | null;
-  readonly ci: Interval | null;
-  readonly median: number | null;
-  readonly min: number | null;
-  readonly max: number | null;
-  /** Interval of the sd; null under eight shots. */
-  readonly sdCi: Interval | null;
-}
-
-export type Credit = 'contender' | 'open';
-
-export type OverlayId =
-  | 'one-hitter'
-  | 'few-hitters'
-  | 'few-shots'
-  | 'one-example'
-  | 'one-after-another'
-  | 'order-unknown'
-  | 'order-lever'
-  | 'order-drift'
-  | 'order-few-visits'
-  | 'visits-alike'
-  | 'mixed-with-swing'
-  | 'not-planned'
-  | 'rests-on-one-shot'
-  | 'depends-on-left-out'
-  | 'near-device'
-  | 'modelled-reading'
-  | 'leans'
-  | 'found-too-big';
-
-/** One of the other ways of working a gap out, and whether the gap is still there. */
-export interface Hold {
-  readonly check: 'usual-strikes' | 'by-rounds' | 'drift-taken-out';
-  readonly state: 'agrees' | 'narrow' | 'fails';
-}
-
-/** The gap between two contenders in one metric, `a` minus `b`, SI. */
-export interface PairFindings {
-  readonly a: string;
-  readonly b: string;
-  readonly estimate: number | null;
-  readonly ci: Interval | null;
-  readonly level: number;
-  readonly p: number | null;
-  readonly method: GapMethod | null;
-  readonly verdict: VerdictId;
-  readonly credit: Credit;
-  readonly overlays: readonly OverlayId[];
-  readonly holds: readonly Hold[];
-  /** Smallest and largest gap with any one shot left out. */
-  readonly leaveOneOut: Interval | null;
-  /** The same pair with the shots counted that were left out; null where none was. */
-  readonly withLeftOut: {
-    readonly estimate: number;
-    readonly ci: Interval;
-    readonly verdict: VerdictId;
-  } | null;
-  readonly device: DeviceReach | null;
-  /** The gap with the difference in club speed taken out; always the second line. */
-  readonly atEqualSpeed: { readonly estimate: number; readonly ci: Interval } | null;
-  /** Each hitter's own gap; empty for one hitter. */
-  readonly byHitter: readonly HitterGap[];
-  readonly whoGained: WhoGained | null;
-  /** What another golfer's own test of this length would show. */
-  readonly newHitter: Interval | null;
-}
-
-export interface HitterGap {
-  readonly hitter: string;
-  readonly estimate: number;
-  readonly ci: Interval | null;
-}
-
-/** How many hitters had more with `a`. */
-export interface WhoGained {
-  readonly more: number;
-  readonly of: number;
-  readonly clearlyMore: number;
-  readonly clearlyLess: number;
-  /** Chance of a count as uneven as this, were there no difference. */
-  readonly byLuck: number;
-  /** Clopper-Pearson range of the share. */
-  readonly share: Interval;
-}
-
-/** A gap beside what the monitor can tell apart, SI. */
-export interface DeviceReach {
-  readonly accuracy: number;
-  /** The interval widened by the stated accuracy of either reading. */
-  readonly ci: Interval;
-  readonly near: boolean;
-}
-
-/** One measure of the swing between two contenders, `a` minus `b`, canonical units; `worth` in metres. */
-export interface SwingPair {
-  readonly a: string;
-  readonly b: string;
-  readonly estimate: number;
-  readonly ci: Interval;
-  readonly worth: { readonly estimate: number; readonly ci: Interval };
-  readonly answer: 'same' | 'different' | 'cannot-tell';
-}
-
-export interface SwingFindings {
-  /** What the measures are priced in. */
-  readonly metric: PricedMetric;
-  /** Half of what matters: a difference worth less is the same swing, m. */
-  readonly margin: number;
-  readonly level: number;
-  readonly measures: readonly {
-    readonly id: DeliveryMeasure;
-    readonly pricedBy: 'flight-model' | 'trade-sensitivities';
-    /** Metres a unit (m/s, degree), least and most. */
-    readonly perUnit: Interval;
-    readonly pairs: readonly SwingPair[];
-  }[];
-}
-
-export interface SpreadFindings {
-  readonly p: number;
-  /** `ratio`: sd of a over sd of b; p by Holm. */
-  readonly pairs: readonly {
-    readonly a: string;
-    readonly b: string;
-    readonly ratio: number;
-    readonly tighter: 'a' | 'b';
-    readonly p: number;
-  }[];
-}
-
-export interface LandingEllipse {
-  /** Side and carry, m. */
-  readonly centre: readonly [number, number];
-  readonly halfAxes: readonly [number, number];
-  /** Of the longer half axis from the side axis, radians. */
-  readonly angle: number;
-}
-
-export interface ContenderLanding {
-  readonly id: string;
-  readonly n: number;
-  readonly meanSide: number | null;
-  readonly meanCarry: number | null;
-  readonly within: number;
-  /** Wilson interval of the share within the lane. */
-  readonly withinShare: Interval | null;
-  readonly left: number;
-  readonly right: number;
-  readonly nextShot: LandingEllipse | null;
-}
-
-/** Modelled carry over launch and spin at one ball speed. */
-export interface LaunchWindow {
-  readonly ballSpeed: number;
-  /** How many sets of coefficients it rests on. */
-  readonly sets: number;
-  readonly launchAngles: readonly number[];
-  readonly spinRates: readonly number[];
-  /** Metres short of the best by the set that likes a point least; rows by spin, columns by launch. */
-  readonly short: readonly (readonly number[])[];
-}
-
-export interface LandingFindings {
-  /** Half the width of the lane round the target line in which shots are counted, m. */
-  readonly laneM: number;
-  readonly byContender: readonly ContenderLanding[];
-}
-
-export type GapMethod = 'welch' | 'games-howell' | 'hitters-alike' | 'hitter-model';
-
-export interface Omnibus {
-  readonly method: 'welch-anova' | 'hitter-model';
-  readonly statistic: number;
-  readonly df: readonly [number, number];
-  readonly p: number;
-}
-
-export interface MetricFindings {
-  readonly id: MetricId;
-  readonly unit: UnitId;
-  readonly class: MetricClass;
-  /** Whether the files hold the readings, or our flight model stands in for them. */
-  readonly readBy: 'monitor' | 'flight-model';
-  readonly role: 'primary' | 'exploratory';
-  readonly better: 'more' | 'less' | 'neither';
-  /** The smallest gap that matters, SI. */
-  readonly matters: number;
-  readonly byContender: readonly ContenderSummary[];
-  readonly omnibus: Omnibus | null;
-  /** Averages of a hitter with a contender on far fewer shots than usual, left out where the hitter is the unit. */
-  readonly cellsLeftOut: number;
-  readonly pairs: readonly PairFindings[];
-  readonly spread: SpreadFindings | null;
-  /** A straight drift over the one hitter's shots, SI per shot, contenders' own levels taken out. */
-  readonly drift: { readonly slope: number; readonly ci: Interval } | null;
-  /** The least true gap that this test finds four times in five, SI. */
-  readonly detectable: number | null;
-  /** Best minus worst average of equal contenders: on average, and passed in 5 of 100 tests; SI. */
-  readonly luck: { readonly average: number; readonly upTo: number } | null;
-  /** Shots with each contender to find the gap that matters four times in five; a range. */
-  readonly shotsNeeded: Interval | null;
-  /** Shots with each that it would take to be able to show that nothing matters; null where these could. */
-  readonly shotsToShowLevel: number | null;
-  /** Contenders with the best average or not clearly behind it; null where none can be told. */
-  readonly leading: readonly string[] | null;
-}
-
-export type StandingId = 'borne-out' | 'weaker-than-said' | 'not-shown' | 'contradicted';
-
-/** A sentence of the shop's with what the shots make of it. */
-export interface ClaimStanding {
-  readonly say: string;
-  readonly standing: StandingId;
-  /** `side` where it is about finishing nearer the target line. */
-  readonly metric: MetricId;
-  readonly direction: 'more' | 'less' | 'tighter' | 'straighter';
-  /** The contender the sentence is about. */
-  readonly of: string;
-  readonly than: string;
-  /** What is claimed at least, SI; 0 where no size is claimed. */
-  readonly byAtLeast: number;
-  /** Whether the claim is on a primary metric: what is borne out elsewhere was seen, not planned. */
-  readonly planned: boolean;
-  /** The gap counted the claimed way, SI; null for a claim about spread and where the pair was not judged. */
-  readonly gap: { readonly estimate: number; readonly ci: Interval } | null;
-  /** Null but for a claim about spread, and there with fewer than twelve shots with either. */
-  readonly spread: ClaimedSpread | null;
-}
-
-/** Spreads compared the way a claim names them. */
-export interface ClaimedSpread {
-  /** Sd of the one claimed to be tighter over the other's. */
-  readonly ratio: number;
-  readonly p: number;
-  readonly tighter: 'of' | 'than';
-}
-
-export type FairnessId =
-  | 'one-thing-varied'
-  | 'order'
-  | 'warm-up'
-  | 'enough-shots'
-  | 'plan-first'
-  | 'exclusion-rule'
-  | 'exclusions-even'
-  | 'same-ball'
-  | 'conditions'
-  | 'reading-measured'
-  | 'hitter-blind'
-  | 'hitters'
-  | 'interests'
-  | 'device-accuracy'
-  | 'shot-numbers';
-
-/** One thing that a fair test has, and whether this one has it. */
-export interface FairnessCheck {
-  readonly id: FairnessId;
-  readonly state: 'met' | 'not-met' | 'not-recorded';
-  /** Why it matters, in one sentence. */
-  readonly why: string;
-}
-
-export interface ProblemSummary {
-  readonly kind: ProblemKind;
-  readonly severity: Severity;
-  readonly file: string;
-  readonly line: number | null;
-  readonly column: number | null;
-  readonly message: string;
-}
-
-/**
- * Everything the pages, charts, prose and downloads may say about a report, as numbers and ids.
- * Canonical SI units, finite numbers only; what cannot be worked out is null.
- */
-export interface Findings {
-  readonly version: 1;
-  readonly slug: string;
-  readonly title: string;
-  readonly date: string;
-  readonly units: 'SI';
-  readonly contenders: readonly ContenderCount[];
-  readonly design: Design;
-  readonly metrics: readonly MetricFindings[];
-  /** Distance from the target line, less being straighter; null without a side column. */
-  readonly straighter: readonly PairFindings[] | null;
-  readonly swing: SwingFindings | null;
-  /** Where the yards of each credited gap in a primary carry come from. */
-  readonly yards: readonly PairYards[];
-  readonly landing: LandingFindings | null;
-  readonly launchWindow: LaunchWindow | null;
-  readonly claims: readonly ClaimStanding[];
-  readonly fairness: readonly FairnessCheck[];
-  readonly caveats: readonly OverlayId[];
-  readonly problems: readonly ProblemSummary[];
-  readonly seed: string;
-}
+export type ContenderCount = Findings['contenders'][number];
+export type OrderKind = z.output<typeof order>;
+export type PlanStanding = z.output<typeof plan>;
+export type Design = Frozen<z.output<typeof design>>;
+export type ContenderSummary = Frozen<z.output<typeof contenderSummary>>;
+export type Credit = z.output<typeof pairs.credit>;
+/** Why a gap cannot be put down to the contender. */
+export type OpenCause = z.output<typeof pairs.openBecause>;
+export type OverlayId = z.output<typeof pairs.overlay>;
+/** What the shots can tell about one gap, from its interval, 0 and the smallest gap that matters. */
+export type VerdictId = z.output<typeof pairs.verdict>;
+/** The answer as it is printed. */
+export type StatusId = z.output<typeof pairs.status>;
+export type Hold = Frozen<z.output<typeof pairs.hold>>;
+export type NotJudged = Frozen<z.output<typeof pairs.notJudged>>;
+export type PairFindings = Frozen<z.output<typeof pairs.pair>>;
+export type HitterGap = Frozen<z.output<typeof pairs.hitterGap>>;
+export type WhoGained = Frozen<z.output<typeof pairs.whoGained>>;
+export type DeviceReach = Frozen<z.output<typeof pairs.deviceReach>>;
+export type SwingFindings = Frozen<z.output<typeof swing>>;
+export type SwingPair = SwingFindings['measures'][number]['pairs'][number];
+export type SpreadFindings = Frozen<z.output<typeof spread>>;
+export type LandingEllipse = Frozen<z.output<typeof landingEllipse>>;
+export type ContenderLanding = Frozen<z.output<typeof contenderLanding>>;
+export type LandingFindings = Frozen<z.output<typeof landing>>;
+export type LaunchWindow = Frozen<z.output<typeof launchWindow>>;
+export type GapMethod = z.output<typeof pairs.method>;
+export type Omnibus = Frozen<z.output<typeof omnibus>>;
+export type MetricFindings = Frozen<z.output<typeof metric>>;
+export type ClaimStanding = Frozen<z.output<typeof claim>>;
+export type StandingId = ClaimStanding['standing'];
+export type ClaimedSpread = Frozen<z.output<typeof claimedSpread>>;
+export type FairnessCheck = Frozen<z.output<typeof fairnessCheck>>;
+export type FairnessId = FairnessCheck['id'];
+export type PairYards = Frozen<z.output<typeof pairYards>>;
+export type ProblemSummary = Findings['problems'][number];

@@ -1,10 +1,11 @@
 import type { Session } from '../intake/session.ts';
 import { fewHitterGaps } from './fewHitterGaps.ts';
 import type { Gaps } from './gap.ts';
-import { fewestHittersAsUnit, hitterModelGaps } from './hitterModelGaps.ts';
+import { hitterModelGaps } from './hitterModelGaps.ts';
 import type { HitterSamples } from './hitterFindings.ts';
 import type { Sample } from './samples.ts';
 import { shotGaps } from './shotGaps.ts';
+import { fewestHittersAsUnit } from './thresholds.ts';
 
 /** Whether the shot or the hitter is the unit of a session's analysis. */
 export function unitOf(session: Session): 'shot' | 'hitter' {

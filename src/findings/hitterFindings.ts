@@ -1,11 +1,14 @@
 import { binomialTwoSided } from '../stats/binomialTest.ts';
+import { contrast } from '../stats/contrast.ts';
+import { pairsOf } from '../stats/gapInterval.ts';
 import { nextValueInterval } from '../stats/meanInterval.ts';
-import { meanOf } from '../stats/moments.ts';
+import { meanOf, moments, type Moments } from '../stats/moments.ts';
 import { clopperPearsonInterval } from '../stats/proportion.ts';
-import type { HitterGap, Interval, WhoGained } from './findings.ts';
-import { fewestHittersAsUnit } from './hitterModelGaps.ts';
+import type { HitterGap, Interval, PairFindings, WhoGained } from './findings.ts';
 import type { Sample } from './samples.ts';
-import { shotGaps } from './shotGaps.ts';
+import { quietly } from './quietly.ts';
+import { atLeastRounding, shotGaps } from './shotGaps.ts';
+import { confidence, fewestHittersAsUnit, fewestShotsJudged } from './thresholds.ts';
 
 /** The samples of one hitter. */
 export interface HitterSamples {
@@ -40,7 +43,7 @@ export function whoGained(gaps: readonly HitterGap[]): WhoGained | null {
     clearlyMore: gaps.filter(({ ci }) => ci !== null && ci[0] > 0).length,
     clearlyLess: gaps.filter(({ ci }) => ci !== null && ci[1] < 0).length,
     byLuck: binomialTwoSided(more, gaps.length),
-    share: clopperPearsonInterval(more, gaps.length, 0.95),
+    share: clopperPearsonInterval(more, gaps.length, confidence),
   };
 }
 
@@ -48,12 +51,43 @@ export function whoGained(gaps: readonly HitterGap[]): WhoGained | null {
 export function newHitterRange(gaps: readonly HitterGap[]): Interval | null {
   if (gaps.length < fewestHittersAsUnit) return null;
   const estimates = gaps.map(({ estimate }) => estimate);
-  return new Set(estimates).size === 1 ? null : nextValueInterval(estimates, 0.95);
+  return new Set(estimates).size === 1 ? null : nextValueInterval(estimates, confidence);
 }
 
-/** Whether the gaps of two hitters surely differ: the interval of their difference excludes 0 (normal, 95 %). */
-export function hittersDiffer(first: HitterGap, second: HitterGap): boolean {
-  if (first.ci === null || second.ci === null) return false;
-  const halfWidth = Math.hypot((first.ci[1] - first.ci[0]) / 2, (second.ci[1] - second.ci[0]) / 2);
-  return Math.abs(first.estimate - second.estimate) > halfWidth;
+/**
+ * Hitters whose gaps of a pair differ: the contrast of their four averages excludes 0 (Satterthwaite's df), at the level
+ * that all pairs of hitters together are wrong in at most 5 of 100 tests (Bonferroni).
+ */
+export function hittersApart(
+  a: string,
+  b: string,
+  byHitter: readonly HitterSamples[],
+  step: number,
+): PairFindings['hittersDiffer'] {
+  const cells = byHitter.flatMap(({ hitter, samples }) => {
+    const own = (id: string): readonly number[] =>
+      samples.find(({ contender }) => contender === id)?.values ?? [];
+    if (Math.min(own(a).length, own(b).length) < fewestShotsJudged) return [];
+    const of = (id: string): Moments => atLeastRounding(moments(own(id)), step);
+    return [{ hitter, a: of(a), b: of(b) }];
+  });
+  const pairs = pairsOf(cells.length);
+  const level = 1 - (1 - confidence) / pairs.length;
+  return pairs.flatMap(([first, second]) => {
+    const [x, y] = [cells[first], cells[second]];
+    if (x === undefined || y === undefined) return [];
+    const found = quietly(() =>
+      contrast(
+        [
+          { weight: 1, group: x.a },
+          { weight: -1, group: x.b },
+          { weight: -1, group: y.a },
+          { weight: 1, group: y.b },
+        ],
+        level,
+      ),
+    );
+    const differ = found !== null && (found.ci[0] > 0 || found.ci[1] < 0);
+    return differ ? [{ x: x.hitter, y: y.hitter }] : [];
+  });
 }

@@ -5,13 +5,7 @@ import { median } from '../stats/quantile.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import { noGaps, type Gap, type Gaps } from './gap.ts';
 import type { Sample } from './samples.ts';
-
-/** From this many hitters on the hitter is the unit, and a pair needs as many who hit both. */
-export const fewestHittersAsUnit = 6;
-
-/** Cells under this size are left out where the usual cell has twice as many. */
-const fewestInCell = 3;
-const usualCell = 6;
+import { fewestHittersAsUnit, fewestInCell, usualCell } from './thresholds.ts';
 
 /**
  * The gaps for six or more hitters with the hitter's mean as the unit, so that they speak of golfers like these:

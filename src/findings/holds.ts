@@ -8,15 +8,19 @@ import type { Hold, Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { shotsInOrder, type HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
-import { atLeastRounding, fewestShotsJudged, judgedContenders } from './shotGaps.ts';
+import { atLeastRounding, judgedContenders } from './shotGaps.ts';
 import { quietly } from './quietly.ts';
+import {
+  confidence,
+  fewestErrorDf,
+  fewestForUsualStrikes,
+  fewestRoundsForCheck,
+  fewestShotsJudged,
+  fewestVisitsForCheck,
+  narrowConfidence,
+} from './thresholds.ts';
 import { turnGaps } from './turnGap.ts';
-import { isGap, verdictOf } from './verdict.ts';
-
-const fewestForUsualStrikes = 8;
-const fewestRounds = 6;
-const fewestVisits = 4;
-const fewestErrorDf = 3;
+import { verdictOf } from './verdict.ts';
 
 interface HoldFacts {
   readonly session: Session;
@@ -60,33 +64,39 @@ export function holdsFor(facts: HoldFacts): (gap: Gap, credited: boolean) => rea
     ];
     return ways.flatMap(([check, way]): Hold[] => {
       if (way === null) return [];
-      const state = isGap(verdict) ? stateOfGap(gap, way) : stateOfLevel(way, facts.matters);
-      return state === null ? [] : [{ check, state }];
+      const little = verdict === 'level' || verdict === 'small';
+      const found = little ? heldToLittle(way, facts.matters) : heldToGap(gap, way);
+      return found === null ? [] : [{ check, ...found }];
     });
   };
 }
 
 /** Whether most of the other ways disagree, so that the headline only leans. */
-export function onlyLeans(holds: readonly Hold[]): boolean {
+export function onlyLeans(holds: readonly Pick<Hold, 'state'>[]): boolean {
   const failed = holds.filter(({ state }) => state === 'fails').length;
   return failed >= 2 || (failed === 1 && holds.length === 1);
 }
 
-function stateOfGap(gap: Gap, way: OtherWay): Hold['state'] | null {
+type Held = Omit<Hold, 'check'>;
+
+/** The answer that there is a gap: whether there is one on the same side. */
+function heldToGap(gap: Gap, way: OtherWay): Held | null {
   const sideOf = ([lower, upper]: Interval): number => (lower > 0 ? 1 : upper < 0 ? -1 : 0);
-  const at95 = way(0.95);
-  const at90 = way(0.9);
-  if (at95 === null || at90 === null) return null;
+  const judged = way(confidence);
+  const narrow = way(narrowConfidence);
+  if (judged === null || narrow === null) return null;
   const side = Math.sign(gap.estimate);
-  if (sideOf(at95.ci) === side) return 'agrees';
-  return sideOf(at90.ci) === side ? 'narrow' : 'fails';
+  const state = sideOf(judged.ci) === side ? 'agrees' : sideOf(narrow.ci) === side ? 'narrow' : 'fails';
+  return { state, estimate: judged.estimate, ci: judged.ci };
 }
 
-function stateOfLevel(way: OtherWay, matters: number): Hold['state'] | null {
-  const at95 = way(0.95);
-  if (at95 === null) return null;
-  const excludesZero = at95.ci[0] > 0 || at95.ci[1] < 0;
-  return excludesZero && Math.abs(at95.estimate) >= matters ? 'fails' : 'agrees';
+/** The answer that nothing matters, whether there is a small gap or none: only a gap that matters speaks against it. */
+function heldToLittle(way: OtherWay, matters: number): Held | null {
+  const judged = way(confidence);
+  if (judged === null) return null;
+  const { estimate, ci } = judged;
+  const excludesZero = ci[0] > 0 || ci[1] < 0;
+  return { state: excludesZero && Math.abs(estimate) >= matters ? 'fails' : 'agrees', estimate, ci };
 }
 
 function usualStrikes({ samples, step }: HoldFacts): OtherWays['usualStrikes'] {
@@ -104,7 +114,7 @@ function byRounds(facts: HoldFacts): OtherWays['byRounds'] {
   const [own] = facts.order.turns;
   if (own === undefined) return () => null;
   const { kind, complete } = own.turns;
-  if (complete < (kind === 'rounds' ? fewestRounds : fewestVisits)) return () => null;
+  if (complete < (kind === 'rounds' ? fewestRoundsForCheck : fewestVisitsForCheck)) return () => null;
   const gaps = turnGaps(facts);
   return (gap) => (level) => {
     const counted = gaps(gap, level);

@@ -12,7 +12,7 @@ import type { PlanStanding } from './findings.ts';
  * @param plan what the ledger of plans says of this one
  */
 export function analysisInput(
-  { slug, front, files }: Source,
+  { slug, front, files, shop }: Source,
   session: Session,
   plan: PlanStanding,
 ): AnalysisInput {
@@ -24,6 +24,10 @@ export function analysisInput(
     primaries: front.primary,
     better: front.better,
     matters: canonicalValues(front.matters),
+    // Where the report has none of its own, it holds the shop's very answer.
+    mattersOfShop: metricIds.filter(
+      (id) => front.matters[id] !== undefined && front.matters[id] === shop?.defaults.matters[id],
+    ),
     accuracy: canonicalValues(front.conditions.monitor?.statedAccuracy?.byMetric ?? {}),
     statedOrder: front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? ''),
     orderReproduced: front.rowsInHitOrder && reproducesPlan(front.plan, session),

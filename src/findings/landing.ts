@@ -3,14 +3,8 @@ import { meanOf, moments } from '../stats/moments.ts';
 import { predictionEllipse } from '../stats/predictionEllipse.ts';
 import { wilsonInterval } from '../stats/proportion.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
-import { toCanonical } from '../trade/units.ts';
 import type { LandingEllipse, LandingFindings } from './findings.ts';
-
-/** Half the width of the lane in which shots are counted. */
-const laneM = toCanonical(15, 'yd');
-const fewestForCurve = 10;
-/** Beyond this correlation carry and side say the same, and an ellipse would be a line. */
-const mostCorrelation = 0.98;
+import { confidence, fewestForCurve, laneM, mostCorrelation } from './thresholds.ts';
 
 /** Where the shots of each contender landed; null without carry and side. */
 export function landingOf(session: Session): LandingFindings | null {
@@ -31,7 +25,7 @@ export function landingOf(session: Session): LandingFindings | null {
         meanSide: points.length === 0 ? null : meanOf(points.map(([across]) => across)),
         meanCarry: points.length === 0 ? null : meanOf(points.map(([, far]) => far)),
         within,
-        withinShare: points.length === 0 ? null : wilsonInterval(within, points.length, 0.95),
+        withinShare: points.length === 0 ? null : wilsonInterval(within, points.length, confidence),
         left: points.filter(([across]) => across < 0).length,
         right: points.filter(([across]) => across > 0).length,
         nextShot: session.hitters.length === 1 ? curveOf(points, side.step, carry.step) : null,

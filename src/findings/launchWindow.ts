@@ -5,8 +5,7 @@ import { launchesOf } from '../flight/launchesOf.ts';
 import type { Session } from '../intake/session.ts';
 import { meanOf } from '../stats/moments.ts';
 import type { LaunchWindow } from './findings.ts';
-
-const fewestShots = 5;
+import { fewestForLaunchWindow } from './thresholds.ts';
 
 /**
  * Modelled carry over launch angle and spin at this hitter's mean ball speed: how far each point falls short of the
@@ -17,7 +16,7 @@ export function launchWindowOf(session: Session): LaunchWindow | null {
   if (session.hitters.length !== 1) return null;
   const counted = session.shots.filter(({ excluded }) => excluded === null);
   const launches = launchesOf(counted.map(({ values }) => values)).filter((launch) => launch !== null);
-  if (launches.length < fewestShots) return null;
+  if (launches.length < fewestForLaunchWindow) return null;
   const ballSpeed = meanOf(launches.map((launch) => launch.ballSpeed));
   const axes = axesAround(launches);
   const grids = coefficientSets.map((coefficients) =>

@@ -2,7 +2,7 @@ import { leaveOneOut, leaveOneOutRange } from '../stats/leaveOneOut.ts';
 import type { Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
 import type { Sample } from './samples.ts';
-import { fewestShotsJudged } from './shotGaps.ts';
+import { farOut, fewestForOneShot, fewestShotsJudged } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
 
 /** The gap of a pair with any one shot left out. */
@@ -12,10 +12,6 @@ export interface LeaveOut {
   /** Whether one shot far from the others decides: without it the interval includes 0. */
   readonly restsOnOneShot: boolean;
 }
-
-const fewestForOneShot = 8;
-/** Modified z score beyond which a shot is far out (Iglewicz & Hoaglin 1993). */
-const farOut = 3.5;
 
 /** Null where a contender would have too little left. One hitter only. */
 export function leaveOut(

@@ -14,10 +14,13 @@ import type { HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import { holdsFor } from './holds.ts';
 import { leadingGroup } from './leadingGroup.ts';
-import { pairFindings, type PairFacts, type ShotsCounted } from './pairFindings.ts';
+import type { PairFacts, ShotsCounted } from './pairFacts.ts';
+import { pairFindings } from './pairFindings.ts';
 import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
+import { confidence, unusualMatters } from './thresholds.ts';
+import { trendsOf } from './trends.ts';
 import { turnGaps } from './turnGap.ts';
 
 /**
@@ -28,7 +31,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const id = column.metric;
   const { session } = input;
   const primary = input.primaries.includes(id);
-  const level = primary ? 1 - 0.05 / input.primaries.length : 0.95;
+  const level = primary ? 1 - (1 - confidence) / input.primaries.length : confidence;
   const matters = input.matters[id] ?? metrics[id].matters;
   const better = input.better[id] ?? metrics[id].better;
   const samples = samplesOf(session, id);
@@ -42,6 +45,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     primary,
     level,
     matters,
+    better,
     counted: {
       session,
       samples,
@@ -64,14 +68,20 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     unit: canonicalUnit[metrics[id].dimension],
     class: column.class,
     readBy: column.heading === flightModelHeading ? 'flight-model' : 'monitor',
+    resolution: column.step,
     role: primary ? 'primary' : 'exploratory',
     better,
     matters,
+    mattersFrom: mattersFrom(input, id),
+    mattersUnusual: isUnusual(matters / metrics[id].matters),
     byContender,
     omnibus,
     cellsLeftOut,
+    golfersLeftOut: [],
+    judgedTogether: gaps.length,
     pairs,
     drift: driftOf(facts.drifts),
+    trends: trendsOf(session, id, order),
     spread: byHitter.length === 1 ? spreadOf(samples) : null,
     detectable: reach?.detectable ?? null,
     luck: reach?.luck ?? null,
@@ -79,6 +89,19 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     shotsToShowLevel: reach?.shotsToShowLevel ?? null,
     leading: leadingGroup(pairs, better),
   };
+}
+
+function mattersFrom(
+  { matters, mattersOfShop }: AnalysisInput,
+  metric: MetricId,
+): MetricFindings['mattersFrom'] {
+  if (matters[metric] === undefined) return 'trade';
+  return mattersOfShop.includes(metric) ? 'shop' : 'report';
+}
+
+/** Whether what matters lies beyond a third to three times of the trade's value. */
+function isUnusual(share: number): boolean {
+  return share > unusualMatters || share < 1 / unusualMatters;
 }
 
 function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {

@@ -1,14 +1,8 @@
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
-import type { OpenCause } from './credit.ts';
-import type { Hold, OverlayId } from './findings.ts';
+import type { Hold, OpenCause, OverlayId, VerdictId } from './findings.ts';
 import { onlyLeans } from './holds.ts';
-import { fewestHittersAsUnit } from './hitterModelGaps.ts';
-import { isGap, type VerdictId } from './verdict.ts';
-
-/** With fewer shots than this with either contender a result is a first look. */
-export const fewShots = 10;
-/** Tests less likely than this to find what matters usually find it too big. */
-const littlePower = 0.5;
+import { fewestHittersAsUnit, fewShots, littlePower } from './thresholds.ts';
+import { isGap } from './verdict.ts';
 
 interface OverlayFacts {
   readonly hitters: number;

@@ -1,5 +1,11 @@
 import { meanInterval, nextValueInterval } from '../stats/meanInterval.ts';
-import type { Interval } from './findings.ts';
+import { aheadBy, statusOf } from './answerStatus.ts';
+import type { Interval, MetricFindings, StatusId, VerdictId } from './findings.ts';
+import { confidence, fewestForNewGolfer, fewestReportsPooled } from './thresholds.ts';
+import { verdictOf } from './verdict.ts';
+
+/** How a pooled gap is judged. */
+type Judged = Pick<MetricFindings, 'matters' | 'better'>;
 
 /** The judged gap of one report with credit to the contenders, `a` minus `b`, SI. */
 export interface ReportGap {
@@ -10,37 +16,38 @@ export interface ReportGap {
   readonly hitters: readonly string[];
 }
 
+/** A gap of several reports with what it comes to. */
+interface PooledAnswer {
+  readonly estimate: number;
+  readonly ci: Interval;
+  readonly verdict: VerdictId;
+  readonly status: StatusId;
+  /** Which of the pair is ahead the way that is wanted, sure or not; null at 0. */
+  readonly ahead: 'a' | 'b' | null;
+}
+
 /** What several reports of one pair say together, SI. */
 export type PooledGap =
-  | {
+  | (PooledAnswer & {
       readonly kind: 'golfers';
       /** How many count alike: golfers, or golfers that share a report, who count as one. */
       readonly parties: number;
       /** How many different golfers hit; as many as parties where each hit alone. */
       readonly golfers: number;
       readonly reports: number;
-      readonly estimate: number;
-      readonly ci: Interval;
       /** Where another golfer's own gap would lie; from six golfers, each on their own: averages of several spread less. */
       readonly newGolfer: Interval | null;
       /** The same without the report that came first: the others may have been hit because it looked good. */
-      readonly withoutFirst: { readonly estimate: number; readonly ci: Interval } | null;
-    }
-  | {
+      readonly withoutFirst: PooledAnswer | null;
+    })
+  | (PooledAnswer & {
       /** One golfer, or the same golfers, in several reports. */
       readonly kind: 'one-party';
       readonly golfers: number;
       readonly reports: number;
       readonly days: number;
-      readonly estimate: number;
-      readonly ci: Interval;
-    }
+    })
   | { readonly kind: 'none'; readonly why: 'too-few' | 'no-spread'; readonly parties: number };
-
-const fewest = 3;
-/** Under so many golfers nothing is said of another. */
-export const fewestForNewGolfer = 6;
-const level = 0.95;
 
 /**
  * Reports put together: the unweighted mean of their gaps with t(k - 1), each counting alike, from three reports by
@@ -48,22 +55,26 @@ const level = 0.95;
  * weighted pooling (Hartung & Knapp 2001) finds gaps that are not there far too often.
  *
  * @param gaps those of one pair of builds in one primary metric, with credit to the contenders
+ * @param metric what matters, SI, and which way is wanted
  */
-export function pooledGap(gaps: readonly ReportGap[]): PooledGap {
+export function pooledGap(gaps: readonly ReportGap[], metric: Judged): PooledGap {
   const groups = byGolfer(gaps);
   const parties = groups.length;
   const golfers = new Set(gaps.flatMap(({ hitters }) => hitters)).size;
   const reports = gaps.length;
-  if (parties === 1 && reports >= fewest) {
-    const own = interval(gaps.map(({ estimate }) => estimate));
+  if (parties === 1 && reports >= fewestReportsPooled) {
+    const own = answerOf(
+      gaps.map(({ estimate }) => estimate),
+      metric,
+    );
     const days = new Set(gaps.map(({ date }) => date)).size;
     return own === null
       ? { kind: 'none', why: 'no-spread', parties }
       : { kind: 'one-party', golfers, reports, days, ...own };
   }
-  if (parties < fewest) return { kind: 'none', why: 'too-few', parties };
+  if (parties < fewestReportsPooled) return { kind: 'none', why: 'too-few', parties };
   const means = groups.map(meanOf);
-  const own = interval(means);
+  const own = answerOf(means, metric);
   if (own === null) return { kind: 'none', why: 'no-spread', parties };
   return {
     kind: 'golfers',
@@ -71,22 +82,25 @@ export function pooledGap(gaps: readonly ReportGap[]): PooledGap {
     golfers,
     reports,
     ...own,
-    newGolfer: parties >= fewestForNewGolfer && golfers === parties ? nextValueInterval(means, level) : null,
-    withoutFirst: withoutFirst(gaps),
+    newGolfer:
+      parties >= fewestForNewGolfer && golfers === parties ? nextValueInterval(means, confidence) : null,
+    withoutFirst: withoutFirst(gaps, metric),
   };
 }
 
-function withoutFirst(gaps: readonly ReportGap[]): { estimate: number; ci: Interval } | null {
+function withoutFirst(gaps: readonly ReportGap[], metric: Judged): PooledAnswer | null {
   const [first] = gaps.toSorted((x, y) => (x.date < y.date ? -1 : x.date > y.date ? 1 : 0));
   const groups = byGolfer(gaps.filter((gap) => gap !== first));
-  return groups.length < fewest ? null : interval(groups.map(meanOf));
+  return groups.length < fewestReportsPooled ? null : answerOf(groups.map(meanOf), metric);
 }
 
 /** Null when all values are equal: then nothing says how far they may be off. */
-function interval(values: readonly number[]): { estimate: number; ci: Interval } | null {
+function answerOf(values: readonly number[], { matters, better }: Judged): PooledAnswer | null {
   if (values.every((value) => value === values[0])) return null;
-  const { estimate, ci } = meanInterval(values, level);
-  return { estimate, ci };
+  const { estimate, ci } = meanInterval(values, confidence);
+  const verdict = verdictOf(estimate, ci, matters);
+  const status = statusOf({ verdict, credit: 'contender', leans: false });
+  return { estimate, ci, verdict, status, ahead: aheadBy(estimate, better) };
 }
 
 function meanOf(gaps: readonly ReportGap[]): number {

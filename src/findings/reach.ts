@@ -5,7 +5,8 @@ import { bonettSdInterval } from '../stats/sdInterval.ts';
 import type { Interval } from './findings.ts';
 import { quietly } from './quietly.ts';
 import type { Sample } from './samples.ts';
-import { atLeastRounding, fewestShotsJudged } from './shotGaps.ts';
+import { atLeastRounding } from './shotGaps.ts';
+import { confidence, fewestShotsJudged, mostShots } from './thresholds.ts';
 
 /** What a test of this size and spread can see in one metric, and what luck makes; SI. */
 export interface Reach {
@@ -70,11 +71,8 @@ function spreadInterval(judged: readonly Sample[], sd: number): Interval {
     const { mean } = moments(values);
     return values.map((value) => value - mean);
   });
-  return quietly(() => bonettSdInterval(distances, 0.95)) ?? [sd, sd];
+  return quietly(() => bonettSdInterval(distances, confidence)) ?? [sd, sd];
 }
-
-/** Nobody hits more with each; counts from here on stand for "this many or more". */
-export const mostShots = 1000;
 
 /** A count of shots rounded up to five. */
 function capped(count: () => number): number {

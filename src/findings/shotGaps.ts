@@ -4,9 +4,7 @@ import { welchAnova } from '../stats/welchAnova.ts';
 import { welchT } from '../stats/welchT.ts';
 import { noGaps, type Gaps } from './gap.ts';
 import type { Sample } from './samples.ts';
-
-/** Fewer shots than this with a contender and its gaps are not judged. */
-export const fewestShotsJudged = 5;
+import { fewestShotsJudged } from './thresholds.ts';
 
 /** Contenders with shots enough to be judged. */
 export function judgedContenders(samples: readonly Sample[]): readonly string[] {

@@ -3,11 +3,7 @@ import { bonettSdInterval } from '../stats/sdInterval.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { Interval, SpreadFindings } from './findings.ts';
 import type { Sample } from './samples.ts';
-
-/** Fewer shots than this with a contender and its spread is not judged. */
-const fewestForSpread = 12;
-/** Fewer shots than this and no interval of a spread is given: they cannot say. */
-const fewestForSdInterval = 8;
+import { confidence, fewestForSdInterval, fewestForSpread, surelyP } from './thresholds.ts';
 
 /** Whether the spreads differ: Brown-Forsythe, pairs by Holm. Null where fewer than two contenders have the shots. */
 export function spreadOf(samples: readonly Sample[]): SpreadFindings | null {
@@ -26,6 +22,7 @@ export function spreadOf(samples: readonly Sample[]): SpreadFindings | null {
                 ratio,
                 tighter: distanceGap < 0 ? ('a' as const) : ('b' as const),
                 p,
+                clear: p < surelyP,
               },
             ]
           : [],
@@ -40,5 +37,5 @@ export function spreadOf(samples: readonly Sample[]): SpreadFindings | null {
 /** Interval of a contender's sd (Bonett 2006), null under eight shots or where all readings are the same. */
 export function sdIntervalOf(values: readonly number[]): Interval | null {
   if (values.length < fewestForSdInterval || new Set(values).size === 1) return null;
-  return bonettSdInterval(values, 0.95);
+  return bonettSdInterval(values, confidence);
 }

@@ -18,5 +18,9 @@ export function straighterPairs(input: AnalysisInput, order: HitOrder): readonly
       return typeof side === 'number' ? { ...shot, values: { ...shot.values, side: Math.abs(side) } } : shot;
     }),
   };
-  return metricFindings({ ...input, session, primaries: [] }, column, order).pairs;
+  return metricFindings(
+    { ...input, session, primaries: [], better: { ...input.better, side: 'less' } },
+    column,
+    order,
+  ).pairs;
 }

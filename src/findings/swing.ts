@@ -15,6 +15,7 @@ import type { Interval, PairFindings, SwingFindings, SwingPair } from './finding
 import type { Gap } from './gap.ts';
 import { samplesOf } from './samples.ts';
 import { shotGaps } from './shotGaps.ts';
+import { confidence } from './thresholds.ts';
 
 /** What of the swing is held beside each other. */
 const measures: readonly DeliveryMeasure[] = ['club_speed', 'attack_angle', 'club_path', 'face_to_path'];
@@ -33,7 +34,7 @@ export function swingOf(input: AnalysisInput): SwingFindings | null {
   const [first = 'carry'] = primaries;
   const metric = isPriced(first) ? first : 'carry';
   const margin = (input.matters[metric] ?? metrics[metric].matters) / 2;
-  const level = 1 - 0.05 / read.length;
+  const level = 1 - (1 - confidence) / read.length;
   const shot = meanDelivery(session);
   const models = calibratedModels([], flightModel({ step: quickStep }), coefficientSets);
   const found = read.map((id) => {

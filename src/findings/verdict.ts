@@ -1,8 +1,6 @@
-import type { Interval } from './findings.ts';
+import type { Interval, VerdictId } from './findings.ts';
 
-/** What the shots can tell about one gap, from its interval, 0 and the smallest gap that matters. */
-export type VerdictId =
-  'clear' | 'size-unsure' | 'maybe-small' | 'small' | 'level' | 'too-close' | 'not-judged';
+export type { VerdictId };
 
 /**
  * The verdict of a gap. Comparisons are strict and on unrounded values in one unit.

@@ -1,19 +1,12 @@
-import { attribute, leastShots, type Attribution } from '../flight/attribution.ts';
+import { attribute, leastShots } from '../flight/attribution.ts';
 import type { AttributionShot } from '../flight/attributionPlan.ts';
 import { coefficientSets } from '../flight/coefficientSets.ts';
 import { flightModel } from '../flight/flightModel.ts';
 import { launchesOf } from '../flight/launchesOf.ts';
 import { seededRandom } from '../stats/random.ts';
 import type { AnalysisInput } from './analysisInput.ts';
-import type { MetricFindings, PairFindings } from './findings.ts';
+import type { MetricFindings, PairFindings, PairYards } from './findings.ts';
 import { isGap } from './verdict.ts';
-
-/** Where the yards of one gap in carry come from. */
-export interface PairYards {
-  readonly a: string;
-  readonly b: string;
-  readonly attribution: Attribution;
-}
 
 const flownInAll = 1000;
 const leastFlown = 100;

@@ -2,7 +2,7 @@ import type { DrawnFigure } from '../charts/figure.ts';
 import { answerSentences, forWhomShort, primaryMetrics } from '../prose/answer.ts';
 import { openCause } from '../prose/pairSentence.ts';
 import { capitalised, countWord } from '../prose/words.ts';
-import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { fewestShotsJudged } from '../findings/thresholds.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Report } from './report.ts';
 import { golfers } from './whoAndHow.ts';

@@ -1,6 +1,7 @@
 import { buildKey } from '../findings/buildKey.ts';
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { pooledGap, type PooledGap } from '../findings/pooledGap.ts';
+import { turnedPair } from '../findings/turnedPair.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { primaryMetrics } from '../prose/answer.ts';
 import type { Report } from './report.ts';
@@ -57,6 +58,12 @@ export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, Pai
 
 function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
   const pair = groups[0]?.[0]?.pair;
+  const pooledOf = (meetings: readonly Meeting[]): PooledGap => {
+    const [newest] = meetings;
+    return newest === undefined
+      ? { kind: 'none', why: 'too-few', parties: 0 }
+      : pooledGap(meetings.flatMap(poolable), newest.metric);
+  };
   return {
     a: pair?.a ?? '',
     b: pair?.b ?? '',
@@ -64,7 +71,7 @@ function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
       .map((meetings) => ({
         metric: meetings[0]?.metric.id ?? 'carry',
         meetings,
-        pooled: pooledGap(meetings.flatMap(poolable)),
+        pooled: pooledOf(meetings),
       }))
       .toSorted((x, y) => y.meetings.length - x.meetings.length),
   };
@@ -82,25 +89,5 @@ function poolable({ report, pair }: Meeting): Parameters<typeof pooledGap>[0] {
 export const counts = (meeting: Meeting): boolean => poolable(meeting).length > 0;
 
 function inOrder(pair: PairFindings): PairFindings {
-  if (pair.a < pair.b) return pair;
-  const turned = (ci: PairFindings['ci']): PairFindings['ci'] => (ci === null ? null : [-ci[1], -ci[0]]);
-  return {
-    ...pair,
-    a: pair.b,
-    b: pair.a,
-    estimate: pair.estimate === null ? null : -pair.estimate,
-    ci: turned(pair.ci),
-    leaveOneOut: turned(pair.leaveOneOut),
-    newHitter: turned(pair.newHitter),
-    withLeftOut:
-      pair.withLeftOut === null
-        ? null
-        : {
-            ...pair.withLeftOut,
-            estimate: -pair.withLeftOut.estimate,
-            ci: turned(pair.withLeftOut.ci) ?? [0, 0],
-          },
-    byHitter: pair.byHitter.map((own) => ({ ...own, estimate: -own.estimate, ci: turned(own.ci) })),
-    whoGained: null,
-  };
+  return pair.a < pair.b ? pair : turnedPair(pair);
 }

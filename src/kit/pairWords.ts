@@ -1,5 +1,4 @@
-import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { verdictOf } from '../findings/verdict.ts';
+import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { gapRow } from '../charts/gapRow.ts';
 import { hittersChart } from '../charts/hitters.ts';
 import type { Figure, Table } from '../charts/figure.ts';
@@ -9,7 +8,7 @@ import { gapNumbers, mattersText, pairSentence } from '../prose/pairSentence.ts'
 import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import { capitalised, counted, countWord } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
-import { fewestForNewGolfer } from '../findings/pooledGap.ts';
+import { fewestForNewGolfer } from '../findings/thresholds.ts';
 import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
 import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
 
@@ -19,17 +18,26 @@ interface Together {
   readonly metric: MetricFindings;
 }
 
-function together({ report: _, pair, metric }: Meeting, gap: { estimate: number; ci: Interval }): Together {
+type Pooled = Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>;
+
+function together(
+  { pair, metric }: Meeting,
+  { estimate, ci, verdict, status, ahead }: Pick<Pooled, 'estimate' | 'ci' | 'verdict' | 'status' | 'ahead'>,
+): Together {
   return {
     // How many shots one report has says nothing of several: no "first look".
     metric: { ...metric, byContender: [] },
     pair: {
       ...pair,
-      ...gap,
+      estimate,
+      ci,
+      verdict,
+      status,
+      ahead: ahead === null ? null : pair[ahead],
+      firstLook: false,
       level: 0.95,
       p: null,
       method: null,
-      verdict: verdictOf(gap.estimate, gap.ci, metric.matters),
       credit: 'contender',
       overlays: [],
       holds: [],
@@ -62,7 +70,7 @@ export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonl
 }
 
 /** For whom what is put together holds, at the head of its sentence. */
-function whomOf(pooled: Exclude<MeetingsOfBuilds['pooled'], { kind: 'none' }>): string {
+function whomOf(pooled: Pooled): string {
   if (pooled.kind === 'one-party') {
     const days = counted(pooled.days, 'day');
     const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'report')} on ${days}`;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { words } from '../findings/shape/basics.ts';
 import type { Sheet } from '../intake/authored/sheet.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
@@ -21,9 +22,12 @@ const price = z
   .nullable()
   .describe('null: not recorded');
 
-const soldHere = z
-  .enum(['new', 'used', 'both', 'no'])
-  .describe('whether the shop sells it: new, used, both new and used, or no');
+const soldHere = words('whether the shop sells it', {
+  new: 'new',
+  used: 'used',
+  both: 'new and used',
+  no: 'it does not',
+});
 
 const conditions = z.strictObject({
   place: said('indoors or outdoors, and where'),
@@ -74,11 +78,12 @@ export const publicationSchema = z.strictObject({
   invented: z
     .boolean()
     .describe('true: nobody hit these shots; false: the publisher does not call them invented'),
-  status: z
-    .enum(['draft', 'published', 'withdrawn', 'superseded'])
-    .describe(
-      'state of the report: superseded reports are replaced by another, withdrawn ones no longer stand',
-    ),
+  status: words('state of the report', {
+    draft: 'not published',
+    published: 'it stands',
+    withdrawn: 'it no longer stands',
+    superseded: 'another report replaces it',
+  }),
   supersededBy: z.string().nullable().describe('slug of the report that replaces this one, else null'),
   withdrawn: z
     .strictObject({ date: day('the day'), reason: z.string().describe('why') })
@@ -126,7 +131,9 @@ export const publicationSchema = z.strictObject({
       z.strictObject({
         id: z.string().describe('of the golfer, as in shots.csv'),
         role: z.string().describe('who hit, as a role'),
-        hand: z.enum(['right', 'left']).nullable().describe('right- or left-handed; null: not recorded'),
+        hand: words('right- or left-handed', { right: 'right-handed', left: 'left-handed' })
+          .nullable()
+          .describe('null: not recorded'),
         handicapBand: said('a band of handicaps'),
         linkToShop: said('how the golfer is tied to the shop or to a maker'),
         sawClub: yesOrNo('whether the golfer could see which one it was'),

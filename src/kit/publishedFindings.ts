@@ -1,6 +1,5 @@
 import { z } from 'zod';
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
-import { findingsSchema } from './findingsSchema.ts';
+import { findingsSchema, type MetricFindings, type PairFindings } from '../findings/findings.ts';
 import { publicationOf, publicationSchema } from './publication.ts';
 import type { Report } from './report.ts';
 
@@ -31,7 +30,7 @@ export const publishedFindings = z
       )
       .describe(findingsSchema.shape.metrics.description ?? ''),
   })
-  .meta({ title: 'Findings of a report by Straightface', description: findingsSchema.description ?? '' });
+  .meta(findingsSchema.meta() ?? {});
 
 /** `findings.json`: SI units, finite numbers, one stable order of keys. @param version of Straightface */
 export function findingsJson(report: Report, version: string, sentenceOf: SentenceOf): string {
@@ -49,5 +48,5 @@ export function findingsJson(report: Report, version: string, sentenceOf: Senten
 
 /** The same shape as a JSON Schema (draft 2020-12), for those who read the file with other tools. */
 export function findingsJsonSchema(): string {
-  return `${JSON.stringify({ $id: 'urn:straightface:findings:2', ...z.toJSONSchema(publishedFindings) }, null, 1)}\n`;
+  return `${JSON.stringify(z.toJSONSchema(publishedFindings), null, 1)}\n`;
 }

@@ -28,14 +28,14 @@ interface Told {
   readonly session: Session;
 }
 
-const stateWords = { met: 'met', 'not-met': 'not met', 'not-recorded': 'not recorded' } as const;
+const stateWords = { yes: 'met', stated: 'met', no: 'not met', 'not-recorded': 'not recorded' } as const;
 
 /** The list of what a fair test has, each with what was found and why it matters. */
 export function fairnessLines(told: Told): readonly FairnessLine[] {
   return told.telling.findings.fairness.map((check) => ({
     id: check.id,
     title: titleOf(check.id, told),
-    state: stateWords[check.state],
+    state: check.id === 'plan-first' && check.state === 'stated' ? 'not recorded' : stateWords[check.state],
     found: sentence(foundWords(check, told)),
     why: check.why,
   }));
@@ -95,7 +95,7 @@ function foundWords(check: FairnessCheck, told: Told): string {
     case 'hitters':
       return `${counted(design.hitters, 'golfer')} hit; from six on a test can speak of golfers like them`;
     case 'interests':
-      return check.state === 'met'
+      return check.state === 'yes'
         ? 'who sold, lent and paid is answered, and how each golfer is tied to the shop'
         : 'who sold, lent and paid is answered; how the golfer is tied to the shop is not';
     case 'device-accuracy':
@@ -185,14 +185,14 @@ function leftOutWords(check: FairnessCheck, { session, telling }: Told): string 
   );
   const even =
     Math.max(...counts.map(({ count }) => count)) - Math.min(...counts.map(({ count }) => count)) <= 1;
-  return check.state === 'not-met' && even
+  return check.state === 'no' && even
     ? `left out: ${each}; the answer changes when they count`
     : `left out: ${each}`;
 }
 
 function ballWords({ state }: FairnessCheck, { source: { front } }: Told): string {
-  if (state === 'met') return 'the shop states that one kind of ball was used for all';
-  if (state === 'not-met') return 'not all were hit with one kind of ball';
+  if (state === 'stated') return 'the shop states that one kind of ball was used for all';
+  if (state === 'no') return 'not all were hit with one kind of ball';
   return front.conditions.ball === undefined
     ? 'nothing is said of the ball'
     : 'a ball is described, and not whether the same kind was used for all';
@@ -209,9 +209,9 @@ function readingWords({ state }: FairnessCheck, { telling }: Told): string {
   const named = (own: readonly MetricFindings[]): string => listed(own.map(({ id }) => metrics[id].name));
   const own = primaryMetrics(telling.findings);
   const calculated = own.filter(({ class: kind }) => kind === 'modelled' || kind === 'estimated');
-  if (state === 'not-met')
+  if (state === 'no')
     return `${named(calculated)} ${calculated.length === 1 ? 'was' : 'were'} calculated, not seen`;
-  return state === 'met'
+  return state === 'stated'
     ? `${named(own)} ${own.length === 1 ? 'was' : 'were'} measured, as the shop states`
     : `nothing is said of how ${named(own)} ${own.length === 1 ? 'was' : 'were'} read`;
 }
@@ -239,7 +239,7 @@ function accuracyWords({ state }: FairnessCheck, { telling, source }: Told): str
   const untold = own.filter(({ id }) => stated[id] === undefined).map(({ id }) => metrics[id].name);
   return [
     ...told,
-    ...(state === 'not-met' ? ['that is too near to the gap'] : []),
+    ...(state === 'no' ? ['that is too near to the gap'] : []),
     ...(untold.length === 0 ? [] : [`no accuracy is stated for ${listed(untold)}`]),
   ]
     .map(capitalised)
@@ -247,6 +247,6 @@ function accuracyWords({ state }: FairnessCheck, { telling, source }: Told): str
 }
 
 function shotNumberWords({ state }: FairnessCheck): string {
-  if (state === 'met') return 'the numbers of the shots have no gap';
-  return state === 'not-met' ? 'some numbers are missing from the count' : 'not every shot has a number';
+  if (state === 'yes') return 'the numbers of the shots have no gap';
+  return state === 'no' ? 'some numbers are missing from the count' : 'not every shot has a number';
 }

@@ -14,6 +14,7 @@ const orderWords: Readonly<Record<OrderKind, string>> = {
   'mini-blocks': 'in turns of a few shots',
   'rotation-same-order': 'in turn, in the same order every time',
   'rotation-order-changed': 'in turn, in changing order',
+  counterbalanced: 'in orders that even out from golfer to golfer',
   mixed: 'in mixed order',
   'planned-random': 'in random order, drawn beforehand',
   'stated-random': 'in random order (the shop states this; it cannot be checked)',

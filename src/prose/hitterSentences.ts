@@ -1,5 +1,4 @@
 import type { HitterGap, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { hittersDiffer } from '../findings/hitterFindings.ts';
 import { metrics } from '../trade/metrics.ts';
 import { surestFirst } from './answer.ts';
 import { comparativeOf } from './comparatives.ts';
@@ -152,11 +151,16 @@ export function hittersApart(pair: PairFindings, metric: MetricFindings, telling
     { name: telling.nameOf(pair.b), gained: ({ ci }: HitterGap) => ci !== null && ci[1] < 0 },
   ];
   const { more } = comparativeOf(metric.id);
+  const differ = (first: HitterGap, second: HitterGap): boolean =>
+    pair.hittersDiffer.some(
+      ({ x, y }) =>
+        (x === first.hitter && y === second.hitter) || (x === second.hitter && y === first.hitter),
+    );
   for (const { name, gained } of sides) {
     const gainers = pair.byHitter.filter(gained);
     const others = pair.byHitter.filter((gap) => !gained(gap) && gap.ci !== null);
-    const without = others.filter((other) => gainers.some((own) => hittersDiffer(own, other)));
-    const withIt = gainers.filter((own) => without.some((other) => hittersDiffer(own, other)));
+    const without = others.filter((other) => gainers.some((own) => differ(own, other)));
+    const withIt = gainers.filter((own) => without.some((other) => differ(own, other)));
     if (withIt.length === 0) continue;
     return `${capitalised(more)} with ${name} for ${golfers(withIt)}, but not for ${golfers(without)}: their gaps surely differ.`;
   }

@@ -116,7 +116,7 @@ export function isKnown({ value, unit: id, slack }: WrittenNumber, known: readon
   );
 }
 
-/** Counts, chances and ratios stand beside the readings and are none. */
+/** Counts, chances and ratios stand beside the readings and are none; checks of an answer are not the answer. */
 const noReading: ReadonlySet<string> = new Set([
   'n',
   'p',
@@ -131,6 +131,12 @@ const noReading: ReadonlySet<string> = new Set([
   'shotsToShowLevel',
   'clearlyMore',
   'clearlyLess',
+  'singleShot',
+  'judgedTogether',
+  'resolution',
+  'holds',
+  'trends',
+  'byRounds',
 ]);
 
 /** All values that the findings hold. */

@@ -11,6 +11,7 @@ const gravity: readonly OverlayId[] = [
   'order-lever',
   'order-few-visits',
   'depends-on-left-out',
+  'uneven-readings',
   'visits-alike',
   'mixed-with-swing',
   'leans',
@@ -70,6 +71,8 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
       return 'So few shots are a first look only.';
     case 'depends-on-left-out':
       return 'The answer changes when the shots that were left out are counted.';
+    case 'uneven-readings':
+      return `Readings are missing more often for one ${noun} than for another.`;
     case 'rests-on-one-shot':
       return 'One shot far from the others decides: without it the answer changes.';
     case 'near-device':

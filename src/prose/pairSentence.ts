@@ -1,6 +1,5 @@
 import type { MetricFindings, OverlayId, PairFindings } from '../findings/findings.ts';
-import { fewestHittersAsUnit } from '../findings/hitterModelGaps.ts';
-import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { fewestHittersAsUnit, fewestShotsJudged } from '../findings/thresholds.ts';
 import { isGap } from '../findings/verdict.ts';
 import { printAt, printLimit, printStated } from './numbers.ts';
 import { withUnit } from './readerUnits.ts';

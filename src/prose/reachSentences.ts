@@ -1,6 +1,5 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { mostShots } from '../findings/reach.ts';
-import { fewestShotsJudged } from '../findings/shotGaps.ts';
+import { fewestShotsJudged, mostShots } from '../findings/thresholds.ts';
 import { metrics } from '../trade/metrics.ts';
 import { formatNumber, printAt, printLimit, stepFor } from './numbers.ts';
 import { mattersText } from './pairSentence.ts';

@@ -26,7 +26,7 @@ export interface CommonSlope {
  * squares within groups. With the place in the session as covariate it is a straight drift with group effects.
  * Assumes equal spread and the same slope in every group.
  *
- * @throws StatisticsError `sample-too-small` under two groups, an empty group or no residual df; `no-spread`
+ * @throws StatisticsError `sample-too-small` without a value, for an empty group or no residual df; `no-spread`
  * when the covariate varies within no group or the fit is exact
  */
 export function commonSlope(observations: readonly Observation[], level: number): CommonSlope {
@@ -36,7 +36,7 @@ export function commonSlope(observations: readonly Observation[], level: number)
     observations.flatMap(({ covariate, value }) => [covariate, value]),
   );
   const count = 1 + Math.max(0, greatestOf(observations.map(({ group }) => group)));
-  requireAtLeast('commonSlope', 'groups', count, 2);
+  requireAtLeast('commonSlope', 'groups', observations.length === 0 ? 0 : count, 1);
   const groups = Array.from({ length: count }, (_, group) => {
     const own = observations.filter((one) => one.group === group);
     requireAtLeast('commonSlope', 'values a group', own.length, 1);

@@ -43,7 +43,7 @@ describe('building a content folder that lies elsewhere', () => {
     expect(existsSync(join(out, 'reports/two-heads/index.html'))).toBe(true);
     expect(existsSync(join(out, 'reports/not-yet'))).toBe(false);
     const findings = JSON.parse(readFileSync(join(out, 'reports/two-heads/findings.json'), 'utf8'));
-    expect(findings).toMatchObject({ version: 1, slug: 'two-heads', units: 'SI' });
+    expect(findings).toMatchObject({ version: 2, slug: 'two-heads', units: 'SI' });
     expect(findings.metrics[0].pairs[0]).toMatchObject({ a: 'alder', b: 'birch', method: 'welch' });
   });
 

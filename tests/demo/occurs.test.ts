@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chartQuestions } from '../../src/charts/chartQuestions.ts';
 import type { OverlayId, PairFindings } from '../../src/findings/findings.ts';
 import type { VerdictId } from '../../src/findings/verdict.ts';
-import { findingsSchema } from '../../src/kit/findingsSchema.ts';
+import { findingsSchema } from '../../src/findings/findings.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { reports } from '../kit/content.ts';
 
@@ -17,8 +17,11 @@ const verdicts: Readonly<Record<VerdictId, true>> = {
   'not-judged': true,
 };
 
-/** Every overlay with the role of the metric that it can occur on: the type refuses to leave one out. */
-const overlays: Readonly<Record<OverlayId, 'primary' | 'exploratory'>> = {
+/**
+ * Every overlay with the role of the metric that it can occur on: the type refuses to leave one out. Readings that are
+ * missing unevenly no shop would show as an example.
+ */
+const overlays: Readonly<Record<Exclude<OverlayId, 'uneven-readings'>, 'primary' | 'exploratory'>> = {
   'one-hitter': 'primary',
   'few-hitters': 'primary',
   'few-shots': 'primary',

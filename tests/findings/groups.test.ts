@@ -3,44 +3,13 @@ import { analyse } from '../../src/findings/analyse.ts';
 import { hitterModelGaps } from '../../src/findings/hitterModelGaps.ts';
 import { landingOf as landing } from '../../src/findings/landing.ts';
 import { leadingGroup } from '../../src/findings/leadingGroup.ts';
-import type { PairFindings } from '../../src/findings/findings.ts';
 import { seededRandom } from '../../src/stats/random.ts';
+import { plainPair as pair } from './plainPair.ts';
 import { inputFor, inTurn, sessionOf, yd, type Swing } from './sessions.ts';
 
 const random = seededRandom('groups');
 const normal = (n: number, mean: number, sd: number): number[] =>
   Array.from({ length: n }, () => mean + sd * random.normal());
-
-/** A pair whose verdict, credit and gap are as told; the rest does not matter to a leading group. */
-function pair(
-  a: string,
-  b: string,
-  estimate: number | null,
-  verdict: PairFindings['verdict'],
-  rest: Partial<PairFindings> = {},
-): PairFindings {
-  return {
-    a,
-    b,
-    estimate,
-    ci: estimate === null ? null : [estimate - 1, estimate + 1],
-    level: 0.95,
-    p: null,
-    method: null,
-    verdict,
-    credit: 'contender',
-    overlays: [],
-    holds: [],
-    leaveOneOut: null,
-    withLeftOut: null,
-    device: null,
-    atEqualSpeed: null,
-    byHitter: [],
-    whoGained: null,
-    newHitter: null,
-    ...rest,
-  };
-}
 
 describe('leading group', () => {
   const three = [

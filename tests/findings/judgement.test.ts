@@ -135,13 +135,31 @@ describe.each(reference.one.map((set, index) => [index, set] as const))(
       ];
       if (isGap(pair.verdict)) {
         const side = Math.sign(pair.estimate ?? 0);
-        expect(pair.holds).toEqual(ways.map(({ check, way }) => ({ check, state: stateBy(side, way) })));
+        expect(pair.holds.map(({ check, state }) => ({ check, state }))).toEqual(
+          ways.map(({ check, way }) => ({ check, state: stateBy(side, way) })),
+        );
       } else if (pair.verdict === 'level') {
         // a check fails only where it finds what matters, which is a lot here
-        expect(pair.holds).toEqual(ways.map(({ check }) => ({ check, state: 'agrees' })));
+        expect(pair.holds.map(({ check, state }) => ({ check, state }))).toEqual(
+          ways.map(({ check }) => ({ check, state: 'agrees' })),
+        );
       } else {
         expect(pair.holds).toEqual([]);
       }
+      pair.holds.forEach(({ estimate, ci }, index) => {
+        const { way } = at(ways, index);
+        expectClose(estimate, yd(way.estimate), FIGURE, yd(way.half95));
+        expectInterval(ci, [yd(way.estimate - way.half95), yd(way.estimate + way.half95)], RANGE);
+      });
+    });
+
+    test.each(set.gaps)('by rounds, at the level of the answer, beside $a and $b', ({ a, b, rounds }) => {
+      const { byRounds } = pairOf(findings, a, b);
+      expectInterval(
+        byRounds?.ci ?? [NaN, NaN],
+        [yd(rounds.estimate - rounds.half95), yd(rounds.estimate + rounds.half95)],
+        RANGE,
+      );
     });
   },
 );

@@ -250,7 +250,7 @@ describe('leans', () => {
   test('where two of three other ways fail', () => {
     const pair = pairIn(inTurn(seesaw), { matters: { carry: yd(1) } });
     expect(pair.verdict).toBe('size-unsure');
-    expect(pair.holds).toEqual([
+    expect(pair.holds.map(({ check, state }) => ({ check, state }))).toEqual([
       { check: 'usual-strikes', state: 'fails' },
       { check: 'by-rounds', state: 'fails' },
       { check: 'drift-taken-out', state: 'agrees' },
@@ -276,7 +276,7 @@ describe('leans', () => {
     [['fails', 'agrees', 'fails'], true],
     [[], false],
   ] as const)('%j: %s', (states, leaning) => {
-    expect(onlyLeans(states.map((state) => ({ check: 'by-rounds', state })))).toBe(leaning);
+    expect(onlyLeans(states.map((state) => ({ state })))).toBe(leaning);
   });
 });
 

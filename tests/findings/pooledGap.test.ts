@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { pooledGap, type ReportGap } from '../../src/findings/pooledGap.ts';
+import { pooledGap as pool, type PooledGap, type ReportGap } from '../../src/findings/pooledGap.ts';
 import reference from '../reference/findings/pooled-gap.json' with { type: 'json' };
+
+const pooledGap = (gaps: readonly ReportGap[]): PooledGap => pool(gaps, { matters: 5, better: 'more' });
 
 const gapsOf = (estimates: readonly number[], golfers: readonly string[]): ReportGap[] =>
   estimates.map((estimate, index) => ({
@@ -36,7 +38,7 @@ test('without the first report: the same as pooling the others', () => {
   const all = pooledGap(gaps.toReversed());
   const others = pooledGap(gaps.slice(1));
   if (all.kind !== 'golfers' || others.kind !== 'golfers') throw new Error('not pooled');
-  expect(all.withoutFirst).toEqual({ estimate: others.estimate, ci: others.ci });
+  expect(all.withoutFirst).toMatchObject({ estimate: others.estimate, ci: others.ci });
   expect(others.withoutFirst).toBeNull();
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { mostShots, reachOf } from '../../src/findings/reach.ts';
+import { reachOf } from '../../src/findings/reach.ts';
+import { mostShots } from '../../src/findings/thresholds.ts';
 import type { Sample } from '../../src/findings/samples.ts';
 import { at } from '../stats/close.ts';
 

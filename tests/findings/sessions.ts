@@ -79,6 +79,7 @@ export function inputFor(swings: readonly Swing[], options: Options = {}): Analy
     primaries: options.primaries ?? ['carry'],
     better: options.better ?? {},
     matters: options.matters ?? {},
+    mattersOfShop: options.mattersOfShop ?? [],
     accuracy: options.accuracy ?? {},
     statedOrder: options.statedOrder ?? null,
     orderReproduced: false,

@@ -149,6 +149,7 @@ describe.each(reference.sets.map((set) => [set.name, set] as const))('%s studies
         hitters: [`g${index}`],
         date: `2026-01-${String(index + 1).padStart(2, '0')}`,
       })),
+      { matters: 5, better: 'more' },
     );
     // Two reports are never put together.
     expect(pooled.kind).toBe(set.estimates.length < 3 ? 'none' : 'golfers');

@@ -1,10 +1,13 @@
+import { aheadBy, statusOf } from '../../src/findings/answerStatus.ts';
 import type {
   Design,
   Findings,
   MetricFindings,
+  OpenCause,
   OverlayId,
   PairFindings,
 } from '../../src/findings/findings.ts';
+import { firstLookShots } from '../../src/findings/thresholds.ts';
 import { isGap, type VerdictId } from '../../src/findings/verdict.ts';
 import { nounOf } from '../../src/prose/noun.ts';
 import type { UnitSystem } from '../../src/prose/readerUnits.ts';
@@ -44,13 +47,16 @@ export function pairOf({
   overlays = [],
   open = false,
   turned = false,
+  shots = [12, 12],
+  better,
   pair = {},
 }: Told): PairFindings {
   const { matters } = metrics[metric];
   // Counted by turns a gap over shots is none: then the interval lies off 0 all the same.
   const shape = shapes[overlays.includes('visits-alike') ? 'size-unsure' : verdict];
-  const side = turned ? -1 : 1;
-  const [estimate, lower, upper] = (shape ?? [0, 0, 0]).map((value) => value * matters * side);
+  const sign = turned ? -1 : 1;
+  const [estimate, lower, upper] = (shape ?? [0, 0, 0]).map((value) => value * matters * sign);
+  const side = shape === null ? null : aheadBy(estimate ?? 0, better ?? metrics[metric].better);
   const ci: readonly [number, number] = turned ? [upper ?? 0, lower ?? 0] : [lower ?? 0, upper ?? 0];
   return {
     a: 'a',
@@ -62,13 +68,28 @@ export function pairOf({
     method: shape === null ? null : 'welch',
     verdict,
     credit: open ? 'open' : 'contender',
+    status: statusOf({
+      verdict,
+      credit: open ? 'open' : 'contender',
+      leans: overlays.includes('leans'),
+    }),
+    ahead: side === null ? null : side === 'a' ? 'a' : 'b',
+    firstLook: Math.min(...shots) < firstLookShots,
+    openBecause: open ? openBecause(overlays) : null,
+    hitLater: open && overlays.includes('order-lever') ? 'b' : null,
+    notJudged:
+      shape === null ? { because: 'too-few-shots', contenders: ['b'], fewest: Math.min(...shots) } : null,
     overlays,
     holds: [],
+    singleShot: null,
+    driftNeeded: null,
+    byRounds: null,
     leaveOneOut: null,
     withLeftOut: null,
     device: null,
     atEqualSpeed: null,
     byHitter: [],
+    hittersDiffer: [],
     whoGained: null,
     newHitter: null,
     ...pair,
@@ -84,9 +105,12 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
     unit: canonicalUnit[dimension],
     class: told.overlays?.includes('modelled-reading') === true ? 'modelled' : usualClass,
     readBy: 'monitor',
+    resolution: matters / 50,
     role: 'primary',
     better: told.better ?? better,
     matters,
+    mattersFrom: 'trade',
+    mattersUnusual: false,
     byContender: ['a', 'b'].map((id, index) => ({
       id,
       n: shots[index] ?? 0,
@@ -100,9 +124,12 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
     })),
     omnibus: null,
     cellsLeftOut: 0,
+    golfersLeftOut: [],
+    judgedTogether: 1,
     pairs: [pairOf(told)],
     spread: null,
     drift: null,
+    trends: [],
     detectable: 1.9 * matters,
     luck: { average: 0.5 * matters, upTo: 1.3 * matters },
     shotsNeeded: [25, 60],
@@ -114,6 +141,8 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
 
 const plainDesign: Design = {
   hitters: 1,
+  golfers: [{ id: 'one', clubSpeed: null, shots: 24 }],
+  clubSpeed: null,
   order: 'rotation-order-changed',
   rounds: 12,
   sequence: null,
@@ -138,12 +167,20 @@ const usualNames: Readonly<Record<string, string>> = {
   f: 'Fir',
 };
 
+/** The cause that an overlay of the order tells; where none does, contenders hit one after another. */
+function openBecause(overlays: readonly OverlayId[]): OpenCause {
+  if (overlays.includes('order-unknown')) return 'order-unknown';
+  if (overlays.includes('order-lever')) return 'lever';
+  if (overlays.includes('order-drift')) return 'drift';
+  return overlays.includes('order-few-visits') ? 'few-visits' : 'one-after-another';
+}
+
 /** Metrics of an invented report with all that sentences need to know. */
 export function tellingFor(own: readonly MetricFindings[], options: TellingOptions = {}): Telling {
   const names = options.names ?? usualNames;
   const ids = own[0]?.byContender.map(({ id }) => id) ?? [];
   const findings: Findings = {
-    version: 1,
+    version: 2,
     slug: 'invented',
     title: 'Invented',
     date: '2026-04-11',
@@ -152,6 +189,7 @@ export function tellingFor(own: readonly MetricFindings[], options: TellingOptio
     design: { ...plainDesign, ...options.design },
     metrics: own,
     straighter: null,
+    explored: { looked: 0, byChance: 0 },
     swing: null,
     yards: [],
     landing: null,

@@ -4,7 +4,12 @@ import { toCanonical } from '../../src/trade/units.ts';
 import { metricOf, pairOf, type Told } from '../prose/tellings.ts';
 
 const yd = (yards: number): number => toCanonical(yards, 'yd');
-const hold = (check: Hold['check'], state: Hold['state']): Hold => ({ check, state });
+const hold = (check: Hold['check'], state: Hold['state']): Hold => ({
+  check,
+  state,
+  estimate: yd(12),
+  ci: state === 'agrees' ? [yd(4), yd(20)] : [-yd(1), yd(25)],
+});
 
 /** What may be said of a pair that is worked out in other ways, left out shots and monitors included. */
 export const changes: readonly {
