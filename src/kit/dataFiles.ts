@@ -17,16 +17,16 @@ export interface DataFile {
 export interface DataTools {
   /** Of Straightface. */
   readonly version: string;
-  /** The programs that work the findings out again, the same for every report. */
+  /** The programs that recalculate the findings, the same for every report. */
   readonly reproduceR: string;
   readonly reproducePython: string;
 }
 
 const sentenceOf: SentenceOf = (pair, metric, { telling }) => pairSentence(pair, metric, telling);
 
-/** The shots and findings of a report, and the programs that work the one out from the other. */
+/** The shots and findings of a report, and the programs that calculate the one from the other. */
 export function dataFiles(report: Report, { version, reproduceR, reproducePython }: DataTools) {
-  const again = (language: string): string => `Works the findings out again from the shots, in ${language}`;
+  const again = (language: string): string => `Recalculates the findings from the shots, in ${language}`;
   return {
     shots: {
       name: 'shots',

@@ -74,7 +74,7 @@ export const publicationSchema = z.strictObject({
       name: z.literal('Straightface').describe('its name'),
       version: z.string().describe('its version'),
     })
-    .describe('what worked the findings out'),
+    .describe('what calculated the findings'),
   invented: z
     .boolean()
     .describe('true: nobody hit these shots; false: the publisher does not call them invented'),

@@ -1,4 +1,4 @@
-# Works the findings of this report out again from its shots, with R alone:
+# Recalculates the findings of this report from its shots, with R alone:
 #
 #   Rscript reproduce.R          the main measures number by number, the others in one line each
 #   Rscript reproduce.R all      every number
@@ -51,7 +51,7 @@ counted <- is.na(shots[["Left out"]])
 contenders <- vapply(findings$contenders, function(one) one$id, "")
 golfers <- unique(shots$Golfer)
 
-# What follows from two other readings is worked out again from them: the file has it rounded.
+# What follows from two other readings is calculated from them: the file has it rounded.
 made_of <- list(smash = function(ball, club) ball / club,
                 face_to_path = function(face, path) face - path,
                 spin_loft = function(loft, attack) loft - attack,
@@ -167,9 +167,17 @@ by_rounds <- function(values, pair, level) {
   additive(means_table(values, round_of, things = judged), pair$a, pair$b, level)
 }
 
-by_method <- function(method, values, pair, level, step, all_shots = FALSE) switch(method,
-  "hitter-model" = by_golfers(values, pair, level, all_shots),
-  by_shots(values, pair, level, step, all_shots = all_shots))
+# Two things in rounds: Student's t on the differences of the rounds that have both.
+by_pairs_of_rounds <- function(values, pair, level, all_shots = FALSE) {
+  own <- differences(means_table(values, round_of, all_shots = all_shots), pair$a, pair$b)
+  likely(mean(own), sd(own) / sqrt(length(own)), length(own) - 1, level, 2)
+}
+
+as_judged <- function(values, pair, step, all_shots = FALSE) {
+  if (identical(pair$method, "paired-rounds")) by_pairs_of_rounds(values, pair, pair$level, all_shots)
+  else if (findings$design$unit == "hitter") by_golfers(values, pair, pair$level, all_shots)
+  else by_shots(values, pair, pair$level, step, all_shots = all_shots)
+}
 
 # --- Side by side ----------------------------------------------------------------------------------------------------
 
@@ -182,13 +190,13 @@ compare <- function(measure, what, published, again) {
 compare_pairs <- function(measure, values, pairs, step) for (pair in pairs) {
   name <- paste(pair$a, "-", pair$b)
   if (!is.null(pair$method)) {
-    again <- by_method(pair$method, values, pair, pair$level, step)
+    again <- as_judged(values, pair, step)
     compare(measure, paste(name, "difference"), pair$estimate, again$estimate)
     compare(measure, paste(name, c("from", "to")), pair$ci, again$ci)
     compare(measure, paste(name, "p"), pair$p, again$p)
   }
   if (!is.null(pair$withLeftOut)) {
-    again <- by_method(if (is.null(pair$method)) "" else pair$method, values, pair, pair$level, step, TRUE)
+    again <- as_judged(values, pair, step, all_shots = TRUE)
     compare(measure, paste(name, "every shot counted"), pair$withLeftOut$estimate, again$estimate)
     compare(measure, paste(name, "every shot counted", c("from", "to")), pair$withLeftOut$ci, again$ci)
   }
@@ -196,6 +204,11 @@ compare_pairs <- function(measure, values, pairs, step) for (pair in pairs) {
     again <- by_rounds(values, pair, pair$level)
     compare(measure, paste(name, "by rounds"), pair$byRounds$estimate, again$estimate)
     compare(measure, paste(name, "by rounds", c("from", "to")), pair$byRounds$ci, again$ci)
+  }
+  for (check in pair$holds) if (check$check == "by-rounds") {
+    again <- by_rounds(values, pair, 0.95)
+    compare(measure, paste(name, "checked by rounds"), check$estimate, again$estimate)
+    compare(measure, paste(name, "checked by rounds", c("from", "to")), check$ci, again$ci)
   }
   for (own in pair$byHitter) {
     means <- vapply(c(pair$a, pair$b), function(id) mean(values_of(values, id, own$hitter)), 0)

@@ -1,4 +1,4 @@
-"""Works the findings of this report out again from its shots, with Python, NumPy and SciPy:
+"""Recalculates the findings of this report from its shots, with Python, NumPy and SciPy:
 
     python3 reproduce.py          the main measures number by number, the others in one line each
     python3 reproduce.py all      every number
@@ -30,7 +30,7 @@ def read_json(name):
 
 # --- Shots ------------------------------------------------------------------------------------------------------------
 
-# What follows from two other readings is worked out again from them: the file has it rounded.
+# What follows from two other readings is calculated from them: the file has it rounded.
 MADE_OF = {
     "smash": lambda ball, club: ball / club,
     "face_to_path": lambda face, path: face - path,
@@ -159,8 +159,16 @@ def by_rounds(values, pair, level):
     return additive(means_table(values, rounds, things=judged), pair["a"], pair["b"], level)
 
 
-def by_method(method, values, pair, step, all_shots=False):
-    if method == "hitter-model":
+def by_pairs_of_rounds(values, pair, level, all_shots=False):
+    """Two things in rounds: Student's t on the differences of the rounds that have both."""
+    own = differences(means_table(values, rounds, all_shots=all_shots), pair["a"], pair["b"])
+    return likely(np.mean(own), np.std(own, ddof=1) / np.sqrt(len(own)), len(own) - 1, level, 2)
+
+
+def as_judged(values, pair, step, all_shots=False):
+    if pair["method"] == "paired-rounds":
+        return by_pairs_of_rounds(values, pair, pair["level"], all_shots)
+    if findings["design"]["unit"] == "hitter":
         return by_golfers(values, pair, pair["level"], all_shots)
     return by_shots(values, pair, pair["level"], step, all_shots=all_shots)
 
@@ -182,18 +190,23 @@ def compare_pairs(measure, values, pairs, step):
     for pair in pairs:
         name = f"{pair['a']} - {pair['b']}"
         if pair["method"] is not None:
-            again = by_method(pair["method"], values, pair, step)
+            again = as_judged(values, pair, step)
             compare(measure, f"{name} difference", pair["estimate"], again["estimate"])
             compare(measure, name, pair["ci"], again["ci"])
             compare(measure, f"{name} p", pair["p"], again["p"])
         if pair["withLeftOut"] is not None:
-            again = by_method(pair["method"], values, pair, step, all_shots=True)
+            again = as_judged(values, pair, step, all_shots=True)
             compare(measure, f"{name} every shot counted", pair["withLeftOut"]["estimate"], again["estimate"])
             compare(measure, f"{name} every shot counted", pair["withLeftOut"]["ci"], again["ci"])
-        if pair.get("byRounds") is not None:
+        if pair["byRounds"] is not None:
             again = by_rounds(values, pair, pair["level"])
             compare(measure, f"{name} by rounds", pair["byRounds"]["estimate"], again["estimate"])
             compare(measure, f"{name} by rounds", pair["byRounds"]["ci"], again["ci"])
+        for check in pair["holds"]:
+            if check["check"] == "by-rounds":
+                again = by_rounds(values, pair, 0.95)
+                compare(measure, f"{name} checked by rounds", check["estimate"], again["estimate"])
+                compare(measure, f"{name} checked by rounds", check["ci"], again["ci"])
         for own in pair["byHitter"]:
             means = [np.mean(values_of(values, pair[side], [own["hitter"]])) for side in "ab"]
             compare(measure, f"{name} of {own['hitter']}", own["estimate"], means[0] - means[1])
