@@ -122,10 +122,9 @@ function middle(
 
 /** The shop's interest in as many words as there is room for, characters. */
 function interestThatFits(report: Report, room: number): string {
-  const brief = interestInBrief(report);
   return (
     [interestInShort(report), interestInShort(report, 'The shop')].find(({ length }) => length < room) ??
-    brief
+    interestInBrief(report, room)
   );
 }
 

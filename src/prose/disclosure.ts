@@ -243,7 +243,7 @@ function contenderLines(contender: Contender): DisclosureItem[] {
     ...(own.length + further.length === 0 ? [item('Build sheet', null)] : [...own, ...further]),
     ...(build.condition === undefined ? [item('Condition', null)] : []),
     ...(build.specimen === undefined ? [item('Specimen', null)] : []),
-    item('Supplied by', contender.suppliedBy),
+    item('Supplied by', contender.suppliedBy.words),
     item('Sold here', contender.soldHere),
     item(
       'Price',
@@ -254,9 +254,9 @@ function contenderLines(contender: Contender): DisclosureItem[] {
 
 function money({ front: { interests } }: Source): DisclosureItem[] {
   return [
-    item('Who paid for the test', interests.paidBy),
-    item('Commission, sponsorship or gifts', interests.commissionOrGifts),
-    item('Who saw it before publication', interests.seenBefore),
+    item('Who paid for the test', interests.paidBy.words),
+    item('Commission, sponsorship or gifts', interests.commissionOrGifts.words),
+    item('Who saw it before publication', interests.seenBefore.words),
   ];
 }
 

@@ -7,6 +7,7 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
 import { carefulProblems, quoted } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
+import { hasInterest } from './interestStatements.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
 import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
 import { unshownEquality } from './linterEqualities.ts';
@@ -121,16 +122,6 @@ function alikeProblems(
       severity,
     }),
   ];
-}
-
-/** Whether the shop sells, borrows or is paid for anything it compares. */
-export function hasInterest({ contenders, interests }: Pick<Front, 'contenders' | 'interests'>): boolean {
-  const none = /^(?:none|no|nothing)\b/i;
-  return (
-    contenders.some(
-      ({ soldHere, suppliedBy }) => soldHere !== 'no' || /\b(?:lent|given|donated|free)\b/i.test(suppliedBy),
-    ) || !none.test(interests.commissionOrGifts.trim())
-  );
 }
 
 function unclaimed(

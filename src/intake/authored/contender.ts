@@ -3,6 +3,7 @@ import { oneOrMore } from './collections.ts';
 import { nameOf } from './nameAnswer.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
+import { supply, type Supply } from './supply.ts';
 import type { Schema } from './trouble.ts';
 
 export interface Price {
@@ -20,7 +21,7 @@ export interface ContenderAnswers {
   /** Further names in the CSV, compared as raw text. */
   readonly match?: readonly string[];
   readonly build?: Sheet;
-  readonly suppliedBy: string;
+  readonly suppliedBy: Supply;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
   readonly price?: Price;
 }
@@ -40,7 +41,7 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
     .describe('further names that the session files use for it')
     .exactOptional(),
   build: sheet.describe('how it is built').exactOptional(),
-  supplied_by: text('who supplied it: our stock, lent by its distributor'),
+  supplied_by: supply.describe('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
   price: strict({
     amount: amount('the price in digits'),

@@ -209,9 +209,9 @@ const moneyQuestions: Readonly<Record<InterestQuestion, string>> = {
 
 function interests(byShop: InterestAnswers): readonly string[] {
   const answered: Readonly<Record<InterestQuestion, string | undefined>> = {
-    paid_by: byShop.paidBy,
-    commission_or_gifts: byShop.commissionOrGifts,
-    seen_before: byShop.seenBefore,
+    paid_by: byShop.paidBy?.words,
+    commission_or_gifts: byShop.commissionOrGifts?.words,
+    seen_before: byShop.seenBefore?.words,
   };
   const open = interestKeys.filter((key) => answered[key] === undefined);
   const closed = interestKeys.filter((key) => answered[key] !== undefined);
