@@ -1,16 +1,17 @@
 import { createHash } from 'node:crypto';
 import { interestSentences } from '../prose/interest.ts';
-import { metrics } from '../trade/metrics.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { dataFiles, type DataFile, type DataTools } from './dataFiles.ts';
 import { publisherOf } from './interestInShort.ts';
+import { keywordsOf } from './keywords.ts';
 import { licenceEntry } from './licences.ts';
 import type { Report } from './report.ts';
+import { reportVersion } from './reportVersion.ts';
 import { shotColumns } from './shotColumns.ts';
 
 /** `datapackage.json` (Data Package, version 2): what the columns of `shots.csv` mean, and the files beside it. */
 export function dataPackage(report: Report, tools: DataTools): string {
-  const { source, findings } = report;
+  const { source } = report;
   const { front, shop, slug } = source;
   const absolute = absoluteAddress(shop);
   const { shots, ...others } = dataFiles(report, tools);
@@ -25,9 +26,9 @@ export function dataPackage(report: Report, tools: DataTools): string {
       `Interest of the publisher: ${interestSentences(source).join(' ')}` +
       (shop?.reuse.terms === undefined ? '' : ` Reuse: ${shop.reuse.terms}`),
     ...(absolute === null ? {} : { homepage: absolute(`/reports/${slug}/`) }),
-    version: `1.0.${front.corrections.length}`,
+    version: reportVersion(source),
     created: `${front.published ?? front.date}T00:00:00Z`,
-    keywords: ['golf', front.varied, ...findings.metrics.map(({ id }) => metrics[id].name)],
+    keywords: keywordsOf(report),
     invented: front.inventedData,
     ...(licence === undefined ? {} : { licenses: [licenceEntry(licence)] }),
     contributors: [{ title: publisherOf(report), roles: ['publisher'] }],

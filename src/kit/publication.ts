@@ -8,6 +8,7 @@ import { licenceText } from './licences.ts';
 const said = (what: string) => z.string().nullable().describe(`${what}; null: not recorded`);
 const yesOrNo = (what: string) => z.boolean().nullable().describe(`${what}; null: not recorded`);
 const day = (what: string) => z.iso.date().describe(what);
+const asWritten = z.string().describe('as the shop wrote it');
 const sheetOf = (whose: string) =>
   z
     .record(z.string(), z.string().describe('as on the sheet'))
@@ -108,9 +109,37 @@ export const publicationSchema = z.strictObject({
   held: sheetOf('what was the same for all'),
   interests: z
     .strictObject({
-      paidBy: z.string().describe('who paid for the test'),
-      commissionOrGifts: z.string().describe('commission, sponsorship or gift'),
-      seenBefore: z.string().describe('who outside the shop saw the report before publication'),
+      paidBy: z
+        .strictObject({
+          kind: words('who paid', {
+            shop: 'the shop alone',
+            others: 'others alone',
+            shared: 'the shop and others',
+            'in-words': 'see the words',
+          }),
+          words: asWritten,
+        })
+        .describe('who paid for the test'),
+      commissionOrGifts: z
+        .strictObject({
+          kind: words('whether there was any', {
+            none: 'there was none',
+            some: 'there was some',
+            'in-words': 'see the words',
+          }),
+          words: asWritten,
+        })
+        .describe('commission, sponsorship or gift'),
+      seenBefore: z
+        .strictObject({
+          kind: words('who saw it', {
+            'nobody-outside': 'nobody outside the shop',
+            others: 'others',
+            'in-words': 'see the words',
+          }),
+          words: asWritten,
+        })
+        .describe('who outside the shop saw the report, or had a say in it, before publication'),
       supplied: said('where the things compared came from, as the shop says it'),
       sentence: said("the shop's standing sentence on its interests"),
     })
@@ -119,7 +148,19 @@ export const publicationSchema = z.strictObject({
     .array(
       z.strictObject({
         id: z.string().describe('of the contender'),
-        suppliedBy: z.string().describe('who supplied it'),
+        suppliedBy: z
+          .strictObject({
+            kind: words('how it came to the test', {
+              'own-stock': "the shop's own stock",
+              bought: 'bought by the shop',
+              lent: 'lent to the shop',
+              given: 'given to the shop',
+              customer: "a customer's own",
+              'in-words': 'see the words',
+            }),
+            words: asWritten,
+          })
+          .describe('who supplied it'),
         soldHere,
         price,
         build: sheetOf('its build sheet'),
@@ -171,15 +212,15 @@ export function publicationOf({ front, shop, slug }: Source, version: string): P
     varied: front.varied,
     held: itemsOf(front.held),
     interests: {
-      paidBy: interests.paidBy,
-      commissionOrGifts: interests.commissionOrGifts,
-      seenBefore: interests.seenBefore,
+      paidBy: kindAndWords(interests.paidBy),
+      commissionOrGifts: kindAndWords(interests.commissionOrGifts),
+      seenBefore: kindAndWords(interests.seenBefore),
       supplied: interests.supplied ?? null,
       sentence: interests.sentence ?? null,
     },
     supply: front.contenders.map(({ id, suppliedBy, soldHere: sold, price: asked, build }) => ({
       id,
-      suppliedBy,
+      suppliedBy: kindAndWords(suppliedBy),
       soldHere: sold,
       price: asked ?? null,
       build: itemsOf(build ?? {}),
@@ -224,6 +265,16 @@ export function publicationOf({ front, shop, slug }: Source, version: string): P
       },
     },
   };
+}
+
+function kindAndWords<Kind extends string>({
+  kind,
+  words: written,
+}: {
+  readonly kind: Kind;
+  readonly words: string;
+}) {
+  return { kind, words: written };
 }
 
 function itemsOf({ also = {}, ...items }: Sheet): Record<string, string> {

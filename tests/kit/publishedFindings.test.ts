@@ -45,9 +45,15 @@ describe('what is published with the findings', () => {
       licence: null,
       published: null,
       corrections: [{ date: '2026-04-01', was: '7 yd', now: '6 yd' }],
-      interests: { paidBy: 'the shop', supplied: null },
+      interests: { paidBy: { kind: 'shop', words: 'the shop' }, supplied: null },
       supply: [
-        { id: 'birch', suppliedBy: 'our stock', soldHere: 'new', price: null, build: { loft: '9°' } },
+        {
+          id: 'birch',
+          suppliedBy: { kind: 'own-stock', words: 'our stock' },
+          soldHere: 'new',
+          price: null,
+          build: { loft: '9°' },
+        },
         { id: 'alder', build: { head: 'Alder head' } },
       ],
       golfers: [{ id: 'g3', role: 'staff fitter', hand: 'right', handicapBand: null, sawClub: null }],
