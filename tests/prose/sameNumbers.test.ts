@@ -2,7 +2,8 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { apartFigure } from '../../src/charts/apartFigure.ts';
 import { shotTable } from '../../src/charts/shotsFigure.ts';
-import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { dataFiles } from '../../src/kit/dataFiles.ts';
+import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { howMuch, primaryMetrics } from '../../src/prose/answer.ts';
 import { gapNumbers } from '../../src/prose/pairSentence.ts';
@@ -52,7 +53,9 @@ function expectPrinted(printed: string, truth: number): void {
 
 describe.each(reports)('%s: sentences, tables and findings.json hold the same numbers', (_name, report) => {
   // what a reader downloads, parsed anew
-  const json: { readonly metrics: readonly MetricJson[] } = JSON.parse(findingsJson(report.findings));
+  const json: { readonly metrics: readonly MetricJson[] } = JSON.parse(
+    dataFiles(report, dataTools).findings.text,
+  );
   const [carry] = primaryMetrics(report.findings);
   const [carryJson] = json.metrics;
   if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');

@@ -3,6 +3,7 @@ import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
+import { licence, type Licence } from './licence.ts';
 import { matters } from './primary.ts';
 import type { Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
@@ -33,6 +34,8 @@ export interface Shop {
 export interface Reuse {
   readonly terms?: string;
   readonly credit?: string;
+  readonly licenceCharts?: Licence;
+  readonly licenceData?: Licence;
 }
 
 const languageTag: Schema<string> = answer(
@@ -80,8 +83,10 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
   reuse: strict({
     terms: text('the terms on which charts may be used again').exactOptional(),
     credit: text('the credit line').exactOptional(),
+    licence_charts: licence('the licence of the charts').exactOptional(),
+    licence_data: licence('the licence of the shots and findings').exactOptional(),
   })
-    .describe('on what terms others may use the charts')
+    .describe('on what terms others may use charts and data')
     .exactOptional(),
   defaults: strict({
     units: oneOf(['yards', 'metres'])
