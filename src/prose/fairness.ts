@@ -2,7 +2,6 @@ import { buildDifferences, type BuildComparison } from '../findings/buildDiffere
 import { leftOutCounts, missingConditions } from '../findings/fairness.ts';
 import type {
   FairnessCheck,
-  FairnessId,
   MetricFindings,
   OrderKind,
   OverlayId,
@@ -88,20 +87,18 @@ interface Told {
 /** Every check of a report, in the order of the findings. */
 export function fairnessOf(told: Told): readonly FairnessStatement[] {
   return told.telling.findings.fairness.map((check) => {
-    const fact = factOf(check.id, states[check.state], told);
+    const fact = factOf(check, told);
     return { kind: 'fairness', about: { of: 'report' }, state: stateOf(check, fact), fact, why: check.why };
   });
 }
 
 const states = { met: 'yes', 'not-met': 'no', 'not-recorded': 'not-recorded' } as const;
 
-/** The findings' states become those that are told, in `states` and here alone. */
+/** The one place where the findings' states become those that are told. */
 function stateOf({ state }: FairnessCheck, fact: FairnessFact): FairnessState {
   if (fact.check === 'plan-first' && fact.plan === 'stated') return 'stated';
   return state === 'met' && onlyStated(fact) ? 'stated' : states[state];
 }
-
-const holds = (state: FairnessState): boolean => state === 'yes' || state === 'stated';
 
 /** What nothing but the shop's word speaks for. */
 function onlyStated(fact: FairnessFact): boolean {
@@ -121,7 +118,7 @@ function onlyStated(fact: FairnessFact): boolean {
   }
 }
 
-function factOf(id: FairnessId, state: FairnessState, { telling, source, session }: Told): FairnessFact {
+function factOf({ id, state }: FairnessCheck, { telling, source, session }: Told): FairnessFact {
   const { front } = source;
   const { design, caveats } = telling.findings;
   const own = primaryMetrics(telling.findings);
@@ -154,14 +151,14 @@ function factOf(id: FairnessId, state: FairnessState, { telling, source, session
         calculated: own
           .filter(({ class: kind }) => kind === 'modelled' || kind === 'estimated')
           .map(({ id: metric }) => metric),
-        stated: holds(state),
+        stated: state === 'met',
       };
     case 'hitter-blind':
       return { check: id, golfers: front.hitters.length, saw: sawNumbers(front.hitters) };
     case 'hitters':
       return { check: id, golfers: design.hitters };
     case 'interests':
-      return { check: id, golfers: front.hitters.length, linked: holds(state) };
+      return { check: id, golfers: front.hitters.length, linked: state === 'met' };
     case 'device-accuracy':
       return {
         check: id,
@@ -170,12 +167,12 @@ function factOf(id: FairnessId, state: FairnessState, { telling, source, session
           matters,
           accuracy: front.conditions.monitor?.statedAccuracy?.byMetric[metric]?.value ?? null,
         })),
-        near: state === 'no',
+        near: state === 'not-met',
       };
     case 'shot-numbers':
       return {
         check: id,
-        numbers: holds(state) ? 'whole' : state === 'no' ? 'missing' : 'not-all',
+        numbers: state === 'met' ? 'whole' : state === 'not-met' ? 'missing' : 'not-all',
       };
   }
 }
@@ -194,11 +191,11 @@ function changesByLeftOut(own: readonly MetricFindings[]): boolean {
 }
 
 function ballOf(
-  state: FairnessState,
+  state: FairnessCheck['state'],
   described: boolean,
 ): Extract<FairnessFact, { check: 'same-ball' }>['ball'] {
-  if (holds(state)) return 'same';
-  if (state === 'no') return 'not-same';
+  if (state === 'met') return 'same';
+  if (state === 'not-met') return 'not-same';
   return described ? 'described' : 'not-said';
 }
 
