@@ -135,9 +135,9 @@ export const howTested: ComponentExamples = {
   component: 'HowTested',
   examples: (report) => [
     {
-      name: 'what is not recorded comes first',
+      name: 'checks, what is not recorded, and the register',
       props: withTold(report('two-heads')),
-      shows: ['conditions recorded', 'No ledger of plans is kept'],
+      shows: ['Fair-test checks: ', 'We keep no register of planned tests'],
     },
   ],
 };

@@ -50,9 +50,9 @@ export const checkFormulas: readonly Formula[] = [
   {
     id: 'reach',
     name: 'The difference found four times in five',
-    lines: ['P(T > \\frac{q_{0.95; k, 2n − 2}}{\\sqrt{2}}) = 0.8', 'δ = \\frac{g}{s} \\sqrt{\\frac{n}{2}}'],
+    lines: ['P(T > \\frac{q_{0.95; k, 2n − 2}}{\\sqrt{2}}) = 0.8', 'e = \\frac{g}{s} \\sqrt{\\frac{n}{2}}'],
     where:
-      'T has a noncentral t distribution with 2n − 2 degrees of freedom and shift δ; g is what we look for.',
+      'T has a noncentral t distribution with 2n − 2 degrees of freedom and shift e; g is what we look for.',
     why: 'Says how large a difference could have stayed hidden. Never calculated from the one that was seen.',
     source:
       'Noncentral t; exact for two of equal spread, within 2% for more from eight shots on (our simulation).',

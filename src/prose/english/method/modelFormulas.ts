@@ -5,9 +5,9 @@ export const modelFormulas: readonly Formula[] = [
   {
     id: 'equal-speed',
     name: 'At equal club speed',
-    lines: ['y − β v'],
+    lines: ['y − b v'],
     where:
-      'The difference of these instead of y, shot by shot: v is club speed, and β runs from the least to the most ' +
+      'The difference of these instead of y, shot by shot: v is club speed, and b runs from the least to the most ' +
       'that the flight model gives. The wider ends of the two are printed.',
     why: 'A second line, never the first: club speed is partly the doing of the club.',
     source: own,
@@ -23,9 +23,9 @@ export const modelFormulas: readonly Formula[] = [
   {
     id: 'flight',
     name: 'The flight of a ball',
-    lines: ['F_d = \\frac{1}{2} ρ A c_d v^2', 'F_l = \\frac{1}{2} ρ A c_l v^2'],
+    lines: ['F_d = \\frac{1}{2} D A c_d v^2', 'F_l = \\frac{1}{2} D A c_l v^2'],
     where:
-      'Drag against the flight, lift across it and the spin axis, besides weight; ρ is the density of the air and A ' +
+      'Drag against the flight, lift across it and the spin axis, besides weight; D is the density of the air and A ' +
       'the area of the ball. Spin fades with time.',
     why: 'For carry where only the launch was measured, and for what a difference is worth.',
     source: 'Coefficients: Naruo and Mizota 2004; Smits and Smith 1994; a ball test of 2001.',
