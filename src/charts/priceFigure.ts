@@ -64,7 +64,7 @@ export function priceFigure(
     };
   const matters = read(metric.matters);
   const dates = listed(
-    [...new Set(priced.flatMap(({ price }) => price?.on ?? []))].toSorted().map(dateInWords),
+    [...new Set(priced.flatMap(({ price }) => price?.on ?? []))].toSorted().map((day) => dateInWords(day)),
   );
   return priceChart({
     id,

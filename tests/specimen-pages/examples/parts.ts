@@ -137,7 +137,7 @@ export const howTested: ComponentExamples = {
     {
       name: 'what is not recorded comes first',
       props: withTold(report('two-heads')),
-      shows: ['conditions recorded', 'No ledger of plans is kept'],
+      shows: ['test details', 'No ledger of plans is kept'],
     },
   ],
 };
