@@ -119,7 +119,10 @@ function middle(
       { text: whole ? how : '', rank: 0 },
       { text: model === '' && how === '' ? readingWords(report) : '', rank: 31 },
       { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
+      {
+        text: `Hit ${dateInWords(front.date, report.source.locale)}, ${orderInWords(report.findings.design.order)}.`,
+        rank: 32,
+      },
       { text: stands, rank: 0 },
     ],
     captionLimits.middle,
@@ -172,7 +175,7 @@ function long(report: Report, figure: DrawnFigure, how: string, metric: MetricFi
       { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
       { text: model === '' ? readingWords(report) : '', rank: 31 },
       {
-        text: `Hit ${dateInWords(source.front.date)}, ${orderInWords(findings.design.order)}.`,
+        text: `Hit ${dateInWords(source.front.date, source.locale)}, ${orderInWords(findings.design.order)}.`,
         rank: 32,
       },
       { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },

@@ -181,7 +181,7 @@ export function meetingsFigure(
 export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
   return [
-    `Hit ${dateInWords(front.date)}.`,
+    `Hit ${dateInWords(front.date, report.source.locale)}.`,
     standing(report),
     pairSentence(pair, metric, report.telling),
     gapNumbers(pair, metric, report.telling),
@@ -191,7 +191,7 @@ export function meetingWords({ report, pair, metric }: Meeting): string {
 }
 
 function nameOf({ report }: Meeting): string {
-  return dateInWords(report.source.front.date);
+  return dateInWords(report.source.front.date, report.source.locale);
 }
 
 // A bar whose gap may have another cause looks like any other, so its name says so.

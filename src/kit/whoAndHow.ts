@@ -30,7 +30,7 @@ export function golfersShotsAndOrder(report: Report): string {
   const order = orderInWords(findings.design.order);
   return (
     `${golfers(report)}, ${shotsEach(countsOf(report), telling.noun)} ${order}; ` +
-    `hit ${dateInWords(source.front.date)}.`
+    `hit ${dateInWords(source.front.date, source.locale)}.`
   );
 }
 
@@ -88,7 +88,7 @@ export function standingInBrief({ source: { front } }: Report): string {
 }
 
 /** What must stand with anything cut out of a report that is not as it was; empty otherwise. */
-export function standing({ source: { front } }: Report): string {
+export function standing({ source: { front, locale } }: Report): string {
   const latest = front.corrections
     .map(({ date }) => date)
     .toSorted()
@@ -96,7 +96,7 @@ export function standing({ source: { front } }: Report): string {
   return [
     front.inventedData ? 'Invented data.' : '',
     front.status === 'superseded' ? 'Replaced by a newer report.' : '',
-    latest === undefined ? '' : `Corrected ${dateInWords(latest)}.`,
+    latest === undefined ? '' : `Corrected ${dateInWords(latest, locale)}.`,
     front.status === 'draft' ? 'Draft, not published.' : '',
   ]
     .filter((words) => words !== '')

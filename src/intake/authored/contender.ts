@@ -18,6 +18,8 @@ export interface ContenderAnswers {
   readonly label: string;
   /** For narrow places, 16 characters at most. */
   readonly short?: string;
+  /** Whether the label takes an article in a sentence: "the hybrid"; absent where it is left to its look. */
+  readonly article?: boolean;
   /** Further names in the CSV, compared as raw text. */
   readonly match?: readonly string[];
   readonly build?: Sheet;
@@ -38,6 +40,9 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
   label: nameOf({ what: 'the name for readers' }),
   short: nameOf({ what: 'a short name', longest: longestShort })
     .describe('the name where a chart has no room for the label')
+    .exactOptional(),
+  article: yesOrNo
+    .describe('whether sentences say "the" before the name: `yes` for a plain word, `no` for a proper name')
     .exactOptional(),
   match: oneOrMore(text('a name in the CSV'), 'the names in the CSV')
     .describe('further names that the session files use for it')

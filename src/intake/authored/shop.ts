@@ -49,7 +49,7 @@ const languageTag: Schema<string> = answer(
   },
   'Write a language and a country, such as en-GB or en-US.',
   'a language tag, such as `en-GB` or `en-US`',
-).describe('how dates and numbers are written; `en-GB` if left out');
+).describe('how dates are written and words are spelled; `en-GB` if left out');
 
 /** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
 const schemaVersion: Schema<1> = answer(

@@ -137,7 +137,7 @@ export const howTested: ComponentExamples = {
     {
       name: 'checks, what is not recorded, and the register',
       props: withTold(report('two-heads')),
-      shows: ['Fair-test checks: ', 'We keep no register of planned tests'],
+      shows: ['Fair-test checks: ', 'test details', 'We keep no register of planned tests'],
     },
   ],
 };
