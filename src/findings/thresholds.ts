@@ -73,3 +73,6 @@ export const fewestForCarryCheck = 8;
 export const fewestReportsPooled = 3;
 /** Under so many golfers nothing is said of another. */
 export const fewestForNewGolfer = 6;
+
+/** Both limits within this much of what matters: the two are as good as within it of each other. */
+export const nearlyMatters = 1.15;

@@ -64,20 +64,6 @@ export function launchSpinGrid(axes: GridAxes, ballSpeed: number, model: FlightM
   };
 }
 
-/**
- * Cells that lie on the plateau of every set: all that may be shown where sets disagree. Grids must share their
- * axes. Empty when there are no grids.
- */
-export function sharedPlateau(
-  grids: readonly LaunchSpinGrid[],
-  of: 'carry' | 'total',
-): readonly (readonly boolean[])[] {
-  const [first, ...others] = grids.map((grid) => grid[of].plateau);
-  return (first ?? []).map((row, i) =>
-    row.map((cell, j) => cell && others.every((plateau) => plateau[i]?.[j] === true)),
-  );
-}
-
 /** Axes that hold all launches with room around them, in round steps, at most 25 values each. */
 export function axesAround(launches: readonly Launch[]): GridAxes {
   return {

@@ -39,19 +39,6 @@ export function priceInMetres(measure: DeliveryMeasure, difference: number, cont
   return { low: Math.min(...prices), high: Math.max(...prices), by: 'flight-model' };
 }
 
-/** The price of anything between two differences: what an interval of a measure may be worth. */
-export function priceOfInterval(
-  measure: DeliveryMeasure,
-  interval: readonly [low: number, high: number],
-  context: PriceContext,
-): Price {
-  const [first, last] = [
-    priceInMetres(measure, interval[0], context),
-    priceInMetres(measure, interval[1], context),
-  ];
-  return { low: Math.min(first.low, last.low), high: Math.max(first.high, last.high), by: first.by };
-}
-
 function distance(launch: Launch, model: FlightModel, metric: PricedMetric): number {
   const flight = fly(launch, model);
   if (metric === 'total') return totalOf(flight, model);

@@ -1,4 +1,4 @@
-import type { Severity } from './problem.ts';
+export type Severity = 'error' | 'warning';
 
 interface KindOfProblem {
   readonly severity: Severity;

@@ -1,6 +1,6 @@
-import type { ProblemKind } from './kinds.ts';
+import type { ProblemKind, Severity } from './kinds.ts';
 
-export type Severity = 'error' | 'warning';
+export type { Severity };
 
 /**
  * One thing that is wrong, or worth knowing, about what a shop wrote or recorded.

@@ -1,9 +1,4 @@
-import type {
-  Interval,
-  NotJudged,
-  OpenCause as OpenBecause,
-  StatusId as Status,
-} from '../findings/findings.ts';
+import type { Interval, NotJudged, OpenCause, StatusId } from '../findings/findings.ts';
 import type { VerdictId } from '../findings/verdict.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
@@ -23,7 +18,7 @@ export interface Difference {
 export interface PairAnswer {
   readonly kind: 'pair-answer';
   readonly about: Extract<About, { readonly of: 'pair' }>;
-  readonly status: Status;
+  readonly status: StatusId;
   readonly ahead: string;
   readonly behind: string;
   /** Whether the one ahead has more of the metric or less of it. */
@@ -37,7 +32,7 @@ export interface PairAnswer {
   readonly alike: boolean;
   /** Both limits lie so near what matters that the two are as good as within it of each other. */
   readonly withinMatters: boolean;
-  readonly because: OpenBecause | null;
+  readonly because: OpenCause | null;
   readonly hitLater: string | null;
   /** Where the two were hit one after another: the place of either, from 0, and how many there were. */
   readonly places: { readonly ahead: number; readonly behind: number; readonly of: number } | null;

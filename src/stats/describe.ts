@@ -1,6 +1,6 @@
 import { tQuantile } from './distributions/t.ts';
 import { meanOf, moments } from './moments.ts';
-import { medianAbsoluteDeviation, quantileOfSorted, sorted } from './quantile.ts';
+import { quantileOfSorted, sorted } from './quantile.ts';
 import { requireAtLeast, requireFinite, requireFraction } from './statisticsError.ts';
 
 /** What even a single value has. All in the values' unit. */
@@ -18,15 +18,6 @@ export interface Description extends Centre {
   readonly variance: number;
   /** Student's t interval of the mean; assumes independent values and a mean near normal. */
   readonly ci: readonly [number, number];
-  /** median absolute deviation, not scaled */
-  readonly mad: number;
-  /** 25 and 75 % points, type 7 */
-  readonly quartiles: readonly [number, number];
-}
-
-/** Whether `describe` can be asked: two values or more. */
-export function canDescribe(values: readonly number[]): boolean {
-  return values.length >= 2;
 }
 
 /** Centre and extremes of one value or more. @throws StatisticsError `sample-too-small` when empty */
@@ -61,7 +52,5 @@ export function describe(values: readonly number[], level = 0.95): Description {
     sd: Math.sqrt(variance),
     variance,
     ci: [mean - halfWidth, mean + halfWidth],
-    mad: medianAbsoluteDeviation(values),
-    quartiles: [quantileOfSorted(ascending, 0.25), quantileOfSorted(ascending, 0.75)],
   };
 }

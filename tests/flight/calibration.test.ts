@@ -2,10 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { airOf } from '../../src/flight/air.ts';
 import { ballTest2001 } from '../../src/flight/ballTest2001.ts';
 import { calibrate, type Calibration } from '../../src/flight/calibration.ts';
-import { carriesInAir } from '../../src/flight/carriesInAir.ts';
 import { carryResiduals } from '../../src/flight/carryResiduals.ts';
 import { flightModel, type FlightModel } from '../../src/flight/flightModel.ts';
-import { meanFlight } from '../../src/flight/meanFlight.ts';
 import { leastModelledGap, modelError, spinTrendError } from '../../src/flight/modelError.ts';
 import { smitsSmith1994 } from '../../src/flight/smitsSmith1994.ts';
 import { fly } from '../../src/flight/trajectory.ts';
@@ -96,43 +94,5 @@ describe('residuals', () => {
     expect(modelError.untuned).toBe(0.06);
     expect(inYards(leastModelledGap)).toBeCloseTo(5, 12);
     expect(inYards(spinTrendError * 100)).toBeCloseTo(1.02, 2);
-  });
-});
-
-describe('other air', () => {
-  test('the same air changes nothing; thin air adds what the model says', () => {
-    const model = flightModel({ dragScale: 0.928 });
-    expect(carriesInAir(facts, model, {})).toEqual(facts.map(({ carry }) => carry));
-    const [high = 0] = carriesInAir(facts, flightModel(), { air: airOf({ altitude: 1600 }) });
-    // +16.9 yd at 1600 m, worked out apart
-    expect(Math.abs(inYards(high) - 275.5 - 16.9)).toBeLessThan(0.1);
-  });
-
-  test('there and back is the carry read', () => {
-    const model = flightModel({ dragScale: 0.95, air: airOf({ temperature: 8 }) });
-    const standard = flightModel({ dragScale: 0.95 });
-    const there = carriesInAir(facts, model, { air: standard.air });
-    const back = carriesInAir(
-      facts.map(({ launch }, i) => ({ launch, carry: there[i] ?? 0 })),
-      standard,
-      { air: model.air },
-    );
-    back.forEach((carry, i) => expect(carry).toBeCloseTo(facts[i]?.carry ?? 0, 9));
-    expect(there[0]).toBeGreaterThan(facts[0]?.carry ?? 0);
-  });
-});
-
-describe('mean flight', () => {
-  test('flies the mean launch; views share their length', () => {
-    const launches = [launchInMph(158, 11, 2500, -2, 4), launchInMph(162, 13, 2900, 0, 8)];
-    const mean = meanFlight(launches, flightModel());
-    const direct = fly(launchInMph(160, 12, 2700, -1, 6), flightModel());
-    expect(mean.flight.carry).toBeCloseTo(direct.carry, 4);
-    expect(mean.fromSide.length).toBe(mean.fromAbove.length);
-    expect(mean.fromSide.length).toBeLessThan(100);
-    expect(mean.fromSide.at(-1)).toEqual([mean.flight.carry, 0]);
-    expect(mean.fromAbove.at(-1)).toEqual([mean.flight.carry, mean.flight.side]);
-    expect(Math.max(...mean.fromSide.map(([, up]) => up))).toBeCloseTo(direct.apex, 1);
-    expect(() => meanFlight([], flightModel())).toThrow('needs at least 1 values');
   });
 });

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { calibratedModels } from '../../src/flight/calibratedModels.ts';
-import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import { flightModel } from '../../src/flight/flightModel.ts';
-import { axesAround, launchSpinGrid, plateauDepth, sharedPlateau } from '../../src/flight/launchSpinGrid.ts';
+import { axesAround, launchSpinGrid, plateauDepth } from '../../src/flight/launchSpinGrid.ts';
 import { fly } from '../../src/flight/trajectory.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
@@ -53,23 +51,6 @@ describe('launch and spin at a ball speed', () => {
     );
     expect(wide.carry.top.atEdge).toBe(false);
   });
-});
-
-test('the shared plateau is what every set agrees on', () => {
-  const models = calibratedModels(
-    [{ launch: launchInMph(160, 13, 2700), carry: toCanonical(270, 'yd') }],
-    flightModel(),
-    coefficientSets,
-  );
-  const grids = models.map((model) => launchSpinGrid(axes, speed, model));
-  const shared = sharedPlateau(grids, 'carry');
-  expect(grids.map(({ set }) => set)).toEqual(coefficientSets.map(({ id }) => id));
-  const counts = grids.map(({ carry }) => carry.plateau.flat().filter(Boolean).length);
-  expect(shared.flat().filter(Boolean).length).toBeLessThan(Math.max(...counts));
-  shared.forEach((row, i) =>
-    row.forEach((cell, j) => expect(cell).toBe(grids.every(({ carry }) => carry.plateau[i]?.[j] === true))),
-  );
-  expect(sharedPlateau([], 'carry')).toEqual([]);
 });
 
 test('axes hold the shots with room, in round steps', () => {

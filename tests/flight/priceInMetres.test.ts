@@ -3,7 +3,7 @@ import { calibratedModels } from '../../src/flight/calibratedModels.ts';
 import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import type { Delivery, DeliveryMeasure } from '../../src/flight/delivery.ts';
 import { flightModel } from '../../src/flight/flightModel.ts';
-import { priceInMetres, priceOfInterval, type PriceContext } from '../../src/flight/priceInMetres.ts';
+import { priceInMetres, type PriceContext } from '../../src/flight/priceInMetres.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
 
@@ -73,24 +73,6 @@ describe('what any price keeps', () => {
         yards(measure, 0, context).forEach((price) => expect(price).toBeCloseTo(0, 12));
       }
     }
-  });
-
-  test('an interval is worth anything between its ends', () => {
-    const range = priceOfInterval(
-      'club_speed',
-      [toCanonical(-0.4, 'mph'), toCanonical(1.9, 'mph')],
-      driver('carry'),
-    );
-    expect(inYards(range.low)).toBeCloseTo(
-      yards('club_speed', toCanonical(-0.4, 'mph'), driver('carry'))[0],
-      9,
-    );
-    expect(inYards(range.high)).toBeCloseTo(
-      yards('club_speed', toCanonical(1.9, 'mph'), driver('carry'))[1],
-      9,
-    );
-    expect(inYards(range.low)).toBeLessThan(-0.7);
-    expect(inYards(range.high)).toBeGreaterThan(3.5);
   });
 });
 

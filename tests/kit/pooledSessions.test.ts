@@ -4,7 +4,7 @@ import { pairRecords } from '../../src/kit/pairRecords.ts';
 import { meetingsFigure, pooledSentences } from '../../src/kit/pairWords.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { meanInterval, nextValueInterval } from '../../src/stats/meanInterval.ts';
-import { randomEffects } from '../../src/stats/randomEffects.ts';
+import { randomEffects } from '../bench/simulation/randomEffects.ts';
 import { contentFolder } from '../commands/contentFolder.ts';
 import reference from '../reference/findings/pooling.json' with { type: 'json' };
 

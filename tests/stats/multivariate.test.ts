@@ -1,21 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { covariance } from '../../src/stats/covariance.ts';
-import { hotelling } from '../../src/stats/hotelling.ts';
 import { chiSquareDraw, meanVectorDraws } from '../../src/stats/multivariateT.ts';
 import { predictionEllipse } from '../../src/stats/predictionEllipse.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 import reference from '../reference/statistics.json' with { type: 'json' };
 import { at, expectClose } from './close.ts';
-
-test("Hotelling's T-squared against summary.manova of R", () => {
-  for (const { a, b, statistic, df, p, tSquared } of reference.hotelling) {
-    const own = hotelling(a, b);
-    expectClose(own.statistic, statistic, 1e-10);
-    expectClose(own.tSquared, tSquared, 1e-10);
-    expect(own.df).toEqual(df);
-    expectClose(own.p, p, 1e-9);
-  }
-});
 
 describe('prediction ellipse', () => {
   test('against eigen and qf of R', () => {

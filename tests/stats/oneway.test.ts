@@ -6,11 +6,9 @@ import { studentizedRangeUpper } from '../../src/stats/distributions/studentized
 import { gamesHowell } from '../../src/stats/gamesHowell.ts';
 import { pairsOf } from '../../src/stats/gapInterval.ts';
 import { holm } from '../../src/stats/holm.ts';
-import { kruskalWallis } from '../../src/stats/kruskalWallis.ts';
 import { moments } from '../../src/stats/moments.ts';
 import { bonettSdInterval, chiSquareSdInterval } from '../../src/stats/sdInterval.ts';
 import { trimmedMoments } from '../../src/stats/trimmedMoments.ts';
-import { tukeyKramer } from '../../src/stats/tukeyKramer.ts';
 import { welchAnova } from '../../src/stats/welchAnova.ts';
 import { welchT } from '../../src/stats/welchT.ts';
 import reference from '../reference/statistics.json' with { type: 'json' };
@@ -18,7 +16,7 @@ import { at, expectClose, expectInterval } from './close.ts';
 
 /**
  * Against R 4.2.2 (tests/reference/statistics.R): R's own functions where it has them (t.test, oneway.test, aov,
- * TukeyHSD, kruskal.test, p.adjust), else the formula of the paper named there. Statistics, df, standard errors
+ * p.adjust), else the formula of the paper named there. Statistics, df, standard errors
  * and intervals to 1e-10, p values to 1e-9.
  */
 const FIGURE = 1e-10;
@@ -36,8 +34,6 @@ suite.each(reference.oneway.map((set) => [set.name, set] as const))('%s', (_name
       for (const field of ['mean', 'sd', 'median', 'min', 'max'] as const) {
         expectClose(own[field], expected[field], 1e-13, Math.abs(expected[field]), field);
       }
-      expectClose(own.mad, expected.mad, 1e-12, expected.sd, 'mad');
-      expectInterval(own.quartiles, expected.quartiles, 1e-13, 'quartiles');
       expectInterval(own.ci, expected.ci, FIGURE, 'ci');
       expectInterval(describe(group, 0.9).ci, expected.ci90, FIGURE, '90 % ci');
     });
@@ -104,24 +100,9 @@ suite.each(reference.oneway.map((set) => [set.name, set] as const))('%s', (_name
     expectClose(classic.between, set.anova.between, FIGURE);
     expectClose(classic.within, set.anova.within, FIGURE);
     expectClose(classic.p, set.anova.p, P);
-    const kruskal = kruskalWallis(groups);
-    expectClose(kruskal.statistic, set.kruskal.statistic, FIGURE);
-    expectClose(kruskal.p, set.kruskal.p, P);
     const spread = brownForsythe(groups);
     expectClose(spread.statistic, set.brownForsythe.statistic, FIGURE);
     expectClose(spread.p, set.brownForsythe.p, P);
-  });
-
-  test.skipIf(set.tukey === null)('Tukey-Kramer against TukeyHSD', () => {
-    tukeyKramer(summaries, 0.95).forEach((gap, i) => {
-      const { tukey } = set;
-      if (tukey === null) return;
-      const half = (at(tukey.high, i) - at(tukey.low, i)) / 2;
-      expectClose(gap.estimate, at(tukey.estimate, i), FIGURE, half, 'estimate');
-      expectClose(gap.ci[0], at(tukey.low, i), 1e-7, half, 'low');
-      expectClose(gap.ci[1], at(tukey.high, i), 1e-7, half, 'high');
-      expectClose(gap.p, at(tukey.p, i), 1e-8, 1, 'p');
-    });
   });
 });
 

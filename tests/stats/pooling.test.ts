@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { meanInterval, nextValueInterval } from '../../src/stats/meanInterval.ts';
-import { randomEffects } from '../../src/stats/randomEffects.ts';
+import { randomEffects } from '../bench/simulation/randomEffects.ts';
 import reference from '../reference/statistics.json' with { type: 'json' };
 import { at, expectClose, expectInterval } from './close.ts';
 

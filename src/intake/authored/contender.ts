@@ -1,4 +1,4 @@
-import { amount, isoDate, oneOf, text } from './answers.ts';
+import { amount, isoDate, oneOf, text, yesOrNo } from './answers.ts';
 import { oneOrMore } from './collections.ts';
 import { nameOf } from './nameAnswer.ts';
 import { sheet, type Sheet } from './sheet.ts';
@@ -22,6 +22,8 @@ export interface ContenderAnswers {
   readonly build?: Sheet;
   readonly suppliedBy: string;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
+  /** Whether the name takes an article in a sentence; where nothing is said, plain words of the trade do. */
+  readonly article?: boolean;
   readonly price?: Price;
 }
 
@@ -42,6 +44,9 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
   build: sheet.describe('how it is built').exactOptional(),
   supplied_by: text('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
+  article: yesOrNo
+    .describe('whether the name takes "the" in a sentence; if left out, plain words of the trade do')
+    .exactOptional(),
   price: strict({
     amount: amount('the price in digits'),
     currency: text('the currency, such as EUR'),

@@ -1,4 +1,4 @@
-import type { OpenCause as OpenBecause, StatusId as Status } from '../../findings/findings.ts';
+import type { OpenCause, StatusId } from '../../findings/findings.ts';
 import { fewestHittersAsUnit, fewestShotsJudged } from '../../findings/thresholds.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
@@ -18,7 +18,7 @@ import {
 } from './ranges.ts';
 
 /** The answer in words, as it stands over a report and in lists. */
-export const statusWords: Readonly<Record<Status, string>> = {
+export const statusWords: Readonly<Record<StatusId, string>> = {
   clear: 'Clear difference',
   'size-uncertain': 'Difference, size uncertain',
   small: 'Too little to matter',
@@ -167,8 +167,6 @@ function notJudgedClause({ ahead, behind, about, notJudged }: PairAnswer, tellin
       return `we did not judge ${pair}: the golfers' averages cannot be compared`;
     case 'golfer-too-few-shots':
       return `we did not judge ${pair}: a golfer hit fewer than ${countWord(fewestShotsJudged)} shots with one of them`;
-    case 'aim-off-line':
-      return `we did not judge ${pair}: most shots finished to one side, and where the golfer aimed is not recorded`;
     case 'all-alike':
       return `we did not judge ${several ? own : pair}: the monitor gave the same number for every shot with each`;
   }
@@ -299,7 +297,7 @@ function openReasonOfAll(answers: readonly PairAnswer[], telling: Telling): stri
     : causeWords(first.because);
 }
 
-function causeWords(because: OpenBecause | null): string {
+function causeWords(because: OpenCause | null): string {
   switch (because) {
     case 'order-unknown':
       return 'the order of the shots is not known';
@@ -315,7 +313,7 @@ function causeWords(because: OpenBecause | null): string {
   }
 }
 
-function couldHide(because: OpenBecause | null): string {
+function couldHide(because: OpenCause | null): string {
   switch (because) {
     case 'order-unknown':
       return 'an order that is not known could hide one';

@@ -1,5 +1,5 @@
 import { meanInterval } from '../../../src/stats/meanInterval.ts';
-import { randomEffects } from '../../../src/stats/randomEffects.ts';
+import { randomEffects } from './randomEffects.ts';
 import type { Random } from '../../../src/stats/random.ts';
 import { CARRY_SD } from './shots.ts';
 import { excludesZero, percent } from './tally.ts';

@@ -1,10 +1,10 @@
-import { compensatedSum } from './compensatedSum.ts';
-import { chiSquareUpper } from './distributions/chiSquare.ts';
-import { normalQuantile, normalUpper } from './distributions/normal.ts';
-import { tQuantile } from './distributions/t.ts';
-import { familyInterval } from './familyInterval.ts';
-import type { GapInterval } from './gapInterval.ts';
-import { requireAtLeast, requireFraction, requirePositive } from './statisticsError.ts';
+import { compensatedSum } from '../../../src/stats/compensatedSum.ts';
+import { chiSquareUpper } from '../../../src/stats/distributions/chiSquare.ts';
+import { normalQuantile, normalUpper } from '../../../src/stats/distributions/normal.ts';
+import { tQuantile } from '../../../src/stats/distributions/t.ts';
+import { familyInterval } from '../../../src/stats/familyInterval.ts';
+import type { GapInterval } from '../../../src/stats/gapInterval.ts';
+import { requireAtLeast, requireFraction, requirePositive } from '../../../src/stats/statisticsError.ts';
 
 /** One study: its estimate and the standard error of that estimate, same unit. */
 export interface Study {

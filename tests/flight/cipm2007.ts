@@ -1,4 +1,4 @@
-import type { MoistAir } from './moistAir.ts';
+import type { MoistAir } from '../../src/flight/moistAir.ts';
 
 const molarMassOfDryAir = 28.96546e-3;
 const molarMassOfWater = 18.01528e-3;
