@@ -167,6 +167,8 @@ function notJudgedClause({ ahead, behind, about, notJudged }: PairAnswer, tellin
       return `we did not judge ${pair}: the golfers' averages cannot be compared`;
     case 'golfer-too-few-shots':
       return `we did not judge ${pair}: a golfer hit fewer than ${countWord(fewestShotsJudged)} shots with one of them`;
+    case 'aim-off-line':
+      return `we did not judge ${pair}: most shots finished to one side, and where the golfer aimed is not recorded`;
     case 'all-alike':
       return `we did not judge ${several ? own : pair}: the monitor gave the same number for every shot with each`;
   }
