@@ -9,6 +9,7 @@ import { pictureHtml, pictureProblems } from './narrativePictures.ts';
 import { formatNumber } from './numbers.ts';
 import { resolveReference } from './references.ts';
 import type { Telling } from './telling.ts';
+import { capitalised } from './words.ts';
 
 /** The fitter's own paragraphs as safe HTML, with everything that is wrong with them. */
 export interface Narrative {
@@ -86,6 +87,7 @@ function valueRule(state: StateInline, silent: boolean): boolean {
   if (!silent) {
     const token = state.push('value', '', 0);
     token.content = state.src.slice(state.pos, end + 2);
+    token.meta = { startsSentence: /(^|[.!?])\s*$/.test(state.src.slice(0, state.pos)) };
   }
   state.pos = end + 2;
   return true;
@@ -116,12 +118,18 @@ function valueHtml(
   const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
   switch (resolved.kind) {
     case 'text':
-      return escapeXml(resolved.text);
+      return escapeXml(startsSentence(token) ? capitalised(resolved.text) : resolved.text);
     case 'chart':
       return `<a href="#${escapeXml(resolved.chart)}">${escapeXml(charts[resolved.chart] ?? '')}</a>`;
     case 'unknown':
       return escapeXml(token.content);
   }
+}
+
+function startsSentence({ meta }: Token): boolean {
+  return (
+    typeof meta === 'object' && meta !== null && 'startsSentence' in meta && meta.startsSentence === true
+  );
 }
 
 /** A table by the headings of its columns: "Table: Head, Feel". */

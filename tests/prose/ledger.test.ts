@@ -77,7 +77,7 @@ describe('answers then and now', () => {
       verdict: 'clear',
       credit: 'contender',
       ahead: 'alder',
-      says: 'Alder clearly farther than Cedar.',
+      says: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
     });
   });
 
@@ -86,8 +86,26 @@ describe('answers then and now', () => {
   });
 
   test('a new short name is no move', () => {
-    const renamed = { ...before.telling, nameOf: (id: string) => id.toUpperCase() };
+    const renamed = { ...before.telling, the: (id: string) => id.toUpperCase() };
+    expect(answersOf(renamed)[1]?.says).toContain('ALDER carried farther than CEDAR');
     expect(movedAnswers([then], renamed)).toEqual([]);
+  });
+
+  test('what an older record says is quoted as it was said, and moved by its ids alone', () => {
+    const old: ReportRecord = {
+      ...then,
+      answers: then.answers.map((own) => ({ ...own, says: `${own.a} clearly farther than ${own.b}.` })),
+    };
+    expect(movedAnswers([old], before.telling)).toEqual([]);
+    const turned = {
+      ...old,
+      answers: old.answers.map((own) => ({ ...own, verdict: 'too-close', ahead: null })),
+    };
+    expect(movedAnswers([turned], before.telling).map(({ then: said }) => said)).toEqual([
+      'alder clearly farther than birch.',
+      'alder clearly farther than cedar.',
+      'birch clearly farther than cedar.',
+    ]);
   });
 
   test('an answer that moved, from record to record and up to now, newest first', () => {
@@ -97,20 +115,20 @@ describe('answers then and now', () => {
     const middle: ReportRecord = { ...record, date: '2026-03-01', answers: answersOf(turned.telling) };
     expect(movedAnswers([then], turned.telling)).toContainEqual({
       since: '2026-02-01',
-      then: 'Alder clearly farther than Cedar.',
-      now: 'Cedar clearly farther than Alder.',
+      then: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
+      now: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
     });
     const back = movedAnswers([then, middle], before.telling);
     expect(back.filter(({ then: said }) => /Alder.*Cedar|Cedar.*Alder/.test(said))).toEqual([
       {
         since: '2026-03-01',
-        then: 'Cedar clearly farther than Alder.',
-        now: 'Alder clearly farther than Cedar.',
+        then: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
+        now: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
       },
       {
         since: '2026-02-01',
-        then: 'Alder clearly farther than Cedar.',
-        now: 'Cedar clearly farther than Alder.',
+        then: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
+        now: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
       },
     ]);
   });

@@ -77,10 +77,17 @@ export function supportClause({ claim, support }: ClaimStatement, telling: Telli
     }
     case 'spread-unsure':
       return `there is no clear difference in consistency of ${name} between ${of} and ${than}`;
-    case 'spread-not-judged':
-      return support.because === 'several-golfers'
-        ? `consistency of ${name} with ${of} and ${than} was not judged, which takes a test by one golfer`
-        : `consistency of ${name} with ${of} and ${than} was not judged: that takes ${fewestForSpread} shots each, and one has ${countWord(support.fewest)}`;
+    case 'spread-not-judged': {
+      const unjudged = `consistency of ${name} with ${of} and ${than} was not judged`;
+      switch (support.because) {
+        case 'several-golfers':
+          return `${unjudged}, which takes a test by one golfer`;
+        case 'too-few-shots':
+          return `${unjudged}: that takes ${fewestForSpread} shots each, and one has ${countWord(support.fewest)}`;
+        case 'no-spread':
+          return unjudged;
+      }
+    }
     case 'nothing':
       return `${name} with ${of} and ${than} was not measured`;
   }
