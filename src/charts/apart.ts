@@ -1,7 +1,8 @@
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { ApartInput, ApartPair } from './apartInput.ts';
 import { apartVariant } from './apartVariant.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 
 /** The most pairs in one chart; four contenders have six. */
 const mostPairs = 6;
@@ -46,22 +47,13 @@ const saidOnce = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
 export const apartChart = (input: ApartInput): Figure => {
   refuse(input);
   const pairs = saidOnce(pairsDrawn(input.pairs));
-  const judged = pairs.filter(({ kind }) => kind === 'judged').length;
-  if (judged === 0) {
-    return {
-      kind: 'absent',
-      id: input.id,
-      question: input.question,
-      why: 'No pair had shots enough to be judged.',
-    };
+  if (!pairs.some(({ kind }) => kind === 'judged')) {
+    return absentFigure(input, notDrawn.noPairJudged);
   }
   const drawing = { ...input, pairs, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: judged,
-    recorded: input.pairs.length,
-    counted: 'pairs',
-    svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(
+    input,
+    { drawn: pairsDrawn(input.pairs).length, recorded: input.pairs.length, counted: 'pairs' },
+    (variant) => apartVariant(drawing, variant),
+  );
 };

@@ -1,7 +1,8 @@
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { apartVariant } from './apartVariant.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { DeliveryInput, DeliveryRow, PricedDelivery } from './deliveryInput.ts';
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 
 /** The most rows in one chart. */
 const mostRows = 8;
@@ -58,21 +59,13 @@ export const deliveryChart = (input: DeliveryInput): Figure => {
   refuse(input);
   const rows = deliveryDrawn(input.rows);
   if (!rows.some(({ kind }) => kind === 'judged')) {
-    return {
-      kind: 'absent',
-      id: input.id,
-      question: input.question,
-      why: 'No measure of the swing was recorded that has a price.',
-    };
+    return absentFigure(input, notDrawn.nothingPriced);
   }
   const { id, margin, axis, legend } = input;
   const drawing = { id, pairs: rows, matters: margin, axis, legend, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: rows.length,
-    recorded: input.rows.length,
-    counted: 'comparisons',
-    svg: { wide: apartVariant(drawing, 'wide'), narrow: apartVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(
+    input,
+    { drawn: rows.length, recorded: input.rows.length, counted: 'comparisons' },
+    (variant) => apartVariant(drawing, variant),
+  );
 };

@@ -1,5 +1,5 @@
 import type { Session } from '../intake/session.ts';
-import { formatNumber } from '../prose/numbers.ts';
+import { evenlyDrawn } from '../prose/english/charts/shots.ts';
 import { evenlySpread } from '../stats/evenlySpread.ts';
 import { onceEach } from '../stats/onceEach.ts';
 
@@ -9,8 +9,6 @@ export const mostDrawn = 2000;
 /** The shots that charts draw and tables list one by one: all up to 2,000, of more 2,000 that are spread evenly over the session. */
 export const drawnShots = onceEach(({ shots }: Session) => evenlySpread(shots, mostDrawn));
 
-/** What a caption says of shots that are not drawn, with the blank before it; nothing where all are. */
-export const drawnWords = ({ shots }: Session): string =>
-  shots.length <= mostDrawn
-    ? ''
-    : ` Of ${formatNumber(shots.length, 0)} shots ${formatNumber(mostDrawn, 0)} are drawn, spread evenly over the session; the numbers are of all.`;
+/** What a caption says of shots that are not drawn; nothing where all are. */
+export const drawnWords = ({ shots }: Session): readonly string[] =>
+  shots.length <= mostDrawn ? [] : [evenlyDrawn(shots.length, mostDrawn)];

@@ -1,26 +1,49 @@
-import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { printAt } from '../prose/numbers.ts';
-import { gapNumbers } from '../prose/pairSentence.ts';
+import type { Interval, MetricFindings } from '../findings/findings.ts';
+import { barNumbers, differenceCells, estimateAndRange, rangeWords } from '../prose/english/charts/ranges.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
-import { toldGap, type Telling } from '../prose/telling.ts';
-import type { GapRow } from './hittersInput.ts';
+import type { Telling } from '../prose/telling.ts';
+import type { GapRow } from './pooledRowsInput.ts';
+import type { TurnedPair } from './turnedPair.ts';
 
-/** A gap of a pair as a row of bars: `a` minus `b` in the reader's unit, with its words. */
+/** A difference as a row of bars, with its cells in a table and its words in a description. */
+export interface ToldRow extends GapRow {
+  readonly cells: readonly [estimate: string, lower: string, upper: string];
+  readonly told: string;
+}
+
+/** A difference of a pair, found as `a` minus `b`, as a row of bars counted towards the first-named of `turned`. */
 export function gapRow(
   name: string,
   gap: { readonly estimate: number | null; readonly ci: Interval | null },
-  pair: PairFindings,
+  turned: TurnedPair,
   metric: MetricFindings,
   telling: Telling,
-): GapRow {
+): ToldRow {
   const read = (value: number): number => toReader(value, metric.id, telling.system);
-  const own: PairFindings = { ...pair, ...gap };
-  const told = toldGap(own, metric, telling);
+  if (gap.estimate === null || gap.ci === null) {
+    const estimate = gap.estimate === null ? null : read(turned.estimate(gap.estimate));
+    return {
+      name,
+      estimate,
+      interval: null,
+      figure: '',
+      words: notDrawn.tooFewShots,
+      told: notDrawn.tooFewShots,
+      cells: ['–', '–', '–'],
+    };
+  }
+  const printing = printingOf(metric, telling);
+  const [estimate, ci] = [turned.estimate(gap.estimate), turned.ci(gap.ci)];
+  const difference = { first: turned.a.label, second: turned.b.label, estimate, ci };
   return {
     name,
-    estimate: gap.estimate === null ? null : read(gap.estimate),
-    interval: gap.ci === null ? null : { low: read(gap.ci[0]), high: read(gap.ci[1]) },
-    figure: told === null ? '' : printAt(told.gap, told.step),
-    words: told === null ? 'too few shots to say' : gapNumbers(own, metric, telling),
+    estimate: read(estimate),
+    interval: { low: read(ci[0]), high: read(ci[1]) },
+    figure: barNumbers(estimate, ci, printing).estimate,
+    words: rangeWords(difference, printing),
+    told: estimateAndRange(difference, printing),
+    cells: differenceCells(estimate, ci, printing),
   };
 }

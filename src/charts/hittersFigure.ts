@@ -1,62 +1,79 @@
 import type { MetricFindings } from '../findings/findings.ts';
+import type { Hitter } from '../intake/authored/hitter.ts';
 import { surestFirst } from '../prose/answer.ts';
-import { comparativeOf } from '../prose/comparatives.ts';
-import { onlyThese } from '../prose/hitterSentences.ts';
-import { mattersText } from '../prose/pairSentence.ts';
-import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { allGolfers, anotherGolfer, golferName, golferRowsWords } from '../prose/english/charts/hitters.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
-import { capitalised, countWord } from '../prose/words.ts';
-import { contenderName } from './contenderName.ts';
-import type { Figure } from './figure.ts';
+import { bandOf } from './bandOf.ts';
+import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { gapRow } from './gapRow.ts';
-import { hittersChart } from './hitters.ts';
+import { pooledRowsChart } from './pooledRows.ts';
+import { turnedPair } from './turnedPair.ts';
 
-const id = 'hitters';
-const question = 'Who gained?';
-
-/** *Many hitters*: each golfer's own gap of the surest pair, all together, and what another golfer might see. */
-export function hittersFigure(metric: MetricFindings, telling: Telling): Figure {
+/** *Who gained?*: each golfer's own difference of the surest pair, slowest first, all together, and what another golfer might see. */
+export function hittersFigure(
+  metric: MetricFindings,
+  hitters: readonly Pick<Hitter, 'id' | 'handicapBand'>[],
+  telling: Telling,
+): Figure {
+  const { findings } = telling;
   const pair = surestFirst(metric).find(({ byHitter }) => byHitter.length > 1);
   if (pair === undefined)
-    return { kind: 'absent', id, question, why: 'Not drawn: it takes more than one golfer.' };
-  const unit = unitFor(metric.id, telling.system);
-  const matters = toReader(metric.matters, metric.id, telling.system);
-  const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
-  const hitters = pair.byHitter.map((own) => gapRow(`Golfer ${own.hitter}`, own, pair, metric, telling));
-  const all = pair.byHitter.length === 2 ? 'Both' : `All ${countWord(pair.byHitter.length)}`;
-  const pooled = pair.ci === null ? null : gapRow(all, pair, pair, metric, telling);
-  // The range says where another golfer's own gap would lie; it has no estimate of its own.
+    return absentFigure(
+      figureHead('hitters', { of: 'metric', metric: metric.id }, findings),
+      notDrawn.oneGolfer,
+    );
+  const turned = turnedPair(pair, metric, telling);
+  const { more, ...band } = bandOf(metric, telling);
+  // In the order of the design, which is by club speed.
+  const each = findings.design.golfers.flatMap((golfer) => {
+    const own = pair.byHitter.find(({ hitter }) => hitter === golfer.id);
+    const handicap = hitters.find(({ id }) => id === golfer.id)?.handicapBand ?? null;
+    return own === undefined
+      ? []
+      : [gapRow(golferName(golfer, handicap, telling), own, turned, metric, telling)];
+  });
+  const pooled = pair.ci === null ? null : gapRow(allGolfers(each.length), pair, turned, metric, telling);
+  // The range says where another golfer's own difference would lie; it has no estimate of its own.
   const another =
     pair.newHitter === null
       ? null
       : {
-          ...gapRow('Another golfer', { estimate: pair.estimate, ci: pair.newHitter }, pair, metric, telling),
+          ...gapRow(anotherGolfer, { estimate: pair.estimate, ci: pair.newHitter }, turned, metric, telling),
           estimate: null,
           figure: '',
         };
-  const rows = [...hitters, ...(pooled === null ? [] : [pooled]), ...(another === null ? [] : [another])];
-  return hittersChart({
-    id,
-    question,
-    subject: `Each golfer's own gap between ${a} and ${b}`,
-    finding: `One row is one golfer: ${a} at the left end, ${b} at the right. Bar: every gap that would fit, thick where it would matter. ${
-      another === null
-        ? onlyThese(telling.findings.design.hitters)
-        : "The last bar: what another golfer's own test of this length would show."
-    }`,
-    description: rows.map(({ name, words }) => `${capitalised(name)}: ${words}`).join(' '),
+  const rows = [...each, ...(pooled === null ? [] : [pooled])];
+  const [a, b] = [turned.a.label, turned.b.label];
+  const { opening, tableCaption, tableHead, ...words } = golferRowsWords(
+    pair,
+    metric,
+    { a, b, more },
+    another !== null,
+    telling,
+  );
+  return pooledRowsChart({
+    ...figureHead('hitters', { of: 'pair', metric: metric.id, a: pair.a, b: pair.b }, findings),
+    ...words,
+    ...band,
+    description: [
+      opening,
+      ...rows.map(({ name, told }) => `${name}: ${told}.`),
+      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
+    ].join(' '),
     table: {
-      caption: `${a} and ${b}, golfer by golfer`,
-      head: ['Golfer', 'Gap that would fit'],
-      rows: rows.map(({ name, words }) => [name, words]),
+      caption: tableCaption,
+      head: tableHead,
+      rows: [
+        ...rows.map(({ name, cells }) => [name, ...cells]),
+        ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
+      ],
     },
-    a: contenderName(pair.a, telling),
-    b: contenderName(pair.b, telling),
-    hitters,
+    a: turned.a,
+    b: turned.b,
+    each,
+    counted: 'golfers',
     pooled,
     another,
-    matters,
-    axis: `${unitWord(unit)} ${comparativeOf(metric.id).more}`.trim(),
-    legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
   });
 }

@@ -1,5 +1,6 @@
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 import type { LandingInput, LandingPanel } from './landingInput.ts';
 import { landingVariant } from './landingVariant.ts';
 
@@ -32,20 +33,10 @@ const refuse = ({ panels, within, recorded }: LandingInput): number => {
 export const landingChart = (input: LandingInput): Figure => {
   const drawn = refuse(input);
   if (drawn === 0) {
-    return {
-      kind: 'absent',
-      id: input.id,
-      question: input.question,
-      why: 'No shot has both a carry and a distance from the line.',
-    };
+    return absentFigure(input, notDrawn.noPlaces);
   }
   const drawing = { ...input, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn,
-    recorded: input.recorded,
-    counted: 'shots',
-    svg: { wide: landingVariant(drawing, 'wide'), narrow: landingVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(input, { drawn, recorded: input.recorded, counted: 'shots' }, (variant) =>
+    landingVariant(drawing, variant),
+  );
 };

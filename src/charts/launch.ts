@@ -1,5 +1,6 @@
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { pageWords, type Figure } from './figure.ts';
+import { absentFigure, drawnFigure, type Figure } from './figure.ts';
 import type { LaunchInput } from './launchInput.ts';
 import { launchVariant } from './launchVariant.ts';
 
@@ -44,21 +45,12 @@ const refuse = (input: LaunchInput): void => {
 export const launchChart = (input: LaunchInput): Figure => {
   refuse(input);
   if (input.shots.length === 0) {
-    return {
-      kind: 'absent',
-      id: input.id,
-      question: input.question,
-      why: 'No shot has both a launch angle and spin.',
-    };
+    return absentFigure(input, notDrawn.noLaunches);
   }
   // The question has a speed in the reader's units.
   const drawing = { ...input, name: input.subject };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: input.shots.length,
-    recorded: input.recorded,
-    counted: 'shots',
-    svg: { wide: launchVariant(drawing, 'wide'), narrow: launchVariant(drawing, 'narrow') },
-  };
+  const { recorded, shots } = input;
+  return drawnFigure(input, { drawn: shots.length, recorded, counted: 'shots' }, (variant) =>
+    launchVariant(drawing, variant),
+  );
 };

@@ -1,86 +1,68 @@
-import type { Session } from '../intake/session.ts';
+import type { LaunchWindow } from '../findings/findings.ts';
 import { plateauDepth } from '../flight/launchSpinGrid.ts';
+import type { Session } from '../intake/session.ts';
+import {
+  launchQuestion,
+  launchWords,
+  noSharedBest,
+  type PrintedLaunch,
+} from '../prose/english/charts/launch.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { leftOutWord } from '../prose/english/charts/shots.ts';
 import { formatNumber } from '../prose/numbers.ts';
+import { printAverage, printingOf } from '../prose/printSteps.ts';
 import { toReader, unitFor, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
-import { capitalised, countWord } from '../prose/words.ts';
+import type { MetricId } from '../trade/metrics.ts';
 import { contenderName } from './contenderName.ts';
 import { drawnShots, drawnWords } from './drawnShots.ts';
-import type { Figure, Table } from './figure.ts';
+import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { launchChart } from './launch.ts';
-
-const id = 'launch-and-spin';
 
 /** *Launch and spin at this ball speed*: the modelled plateau of carry with the shots on it. */
 export function launchFigure(session: Session, telling: Telling): Figure {
   const window = telling.findings.launchWindow;
-  if (window === null) {
-    const question = 'Launch and spin at this ball speed';
-    return {
-      kind: 'absent',
-      id,
-      question,
-      why: 'Not drawn: it takes one golfer and columns for ball speed, launch angle and spin.',
-    };
-  }
+  const head = figureHead('launch-and-spin', { of: 'report' }, telling.findings);
+  if (window === null) return absentFigure(head, notDrawn.noLaunchColumns);
   const speed = withUnit(
     formatNumber(toReader(window.ballSpeed, 'ball_speed', telling.system), 0),
     unitFor('ball_speed', telling.system),
   );
-  const question = `Launch and spin at ${speed} ball speed`;
   const read = (metres: number): number => toReader(metres, 'carry', telling.system);
   const within = read(plateauDepth);
   const depth = withUnit(formatNumber(within, within >= 2.95 ? 0 : 1), unitFor('carry', telling.system));
-  const shared = window.short.some((row) => row.some((value) => value <= plateauDepth));
-  if (!shared) {
-    return {
-      kind: 'absent',
-      id,
-      question,
-      why: `Not drawn: the ${countWord(window.sets)} published sets of coefficients share no best launch and spin at ${speed}.`,
-    };
-  }
+  if (!window.short.some((row) => row.some((value) => value <= plateauDepth)))
+    return absentFigure({ ...head, question: launchQuestion(speed) }, noSharedBest(window.sets, speed));
+  const words = launchWords(
+    { speed, depth, sets: window.sets, runsOn: runsOn(window), averages: averagesOf(telling) },
+    telling,
+  );
   const [firstLaunch = 0] = window.launchAngles;
   const [firstSpin = 0] = window.spinRates;
-  const sets = `all ${countWord(window.sets)} sets of coefficients`;
   return launchChart({
-    id,
-    question,
-    subject: `Launch angle and spin of every shot, with what a flight model makes of them`,
-    finding: `Inside the line the model carries within ${depth} of its best by ${sets}. Calculated for ${speed} of ball speed, not measured; the model does not settle what spin is worth. Ball speed, direction and where a shot has to stop are not in the picture.${drawnWords(session)}`,
-    description: `Modelled carry at ${speed} of ball speed. ${insideWords(session, telling)}`,
-    table: table(session, telling),
-    setting: `At ${speed} ball speed, calculated, ${sets}`,
-    contenders: telling.findings.contenders.map(({ id: contender }) => contenderName(contender, telling)),
-    shots: drawnShots(session).flatMap((shot) => {
-      const { launch_angle: launch, spin_rate: spin } = shot.values;
+    ...head,
+    ...words,
+    found: [...words.found, ...drawnWords(session)],
+    contenders: telling.findings.contenders.map(({ id }) => contenderName(id, telling)),
+    shots: drawnShots(session).flatMap(({ contender, values, excluded }) => {
+      const { launch_angle: launch, spin_rate: spin } = values;
       return typeof launch === 'number' && typeof spin === 'number'
-        ? [
-            {
-              launch,
-              spin,
-              contender: contenderName(shot.contender, telling).index,
-              leftOut: shot.excluded !== null,
-            },
-          ]
+        ? [{ launch, spin, contender: contenderName(contender, telling).index, leftOut: excluded !== null }]
         : [];
     }),
     grid: {
-      launch: [firstLaunch, window.launchAngles[window.launchAngles.length - 1] ?? firstLaunch],
-      spin: [firstSpin, window.spinRates[window.spinRates.length - 1] ?? firstSpin],
+      launch: [firstLaunch, window.launchAngles.at(-1) ?? firstLaunch],
+      spin: [firstSpin, window.spinRates.at(-1) ?? firstSpin],
       short: window.short.map((row) => row.map(read)),
     },
     within,
-    plateauWords: `Inside the line: within ${depth} of the most this ball speed can carry${runsOn(window.short) ? '; dotted: it runs on beyond what was calculated' : ''}`,
-    launchAxis: 'Launch angle in degrees',
-    spinAxis: 'Spin in rpm',
-    leftOut: 'left out',
-    recorded: session.shots.length,
+    leftOut: leftOutWord,
+    recorded: drawnShots(session).length,
   });
 }
 
 /** Whether the plateau reaches the edge of what was calculated. */
-function runsOn(short: readonly (readonly number[])[]): boolean {
+function runsOn({ short }: LaunchWindow): boolean {
   return short.some((row, at) =>
     (at === 0 || at === short.length - 1 ? row : [row[0], row.at(-1)]).some(
       (value) => value !== undefined && value <= plateauDepth,
@@ -88,45 +70,16 @@ function runsOn(short: readonly (readonly number[])[]): boolean {
   );
 }
 
-function means(
-  session: Session,
-  contender: string,
-): { readonly launch: number; readonly spin: number } | null {
-  const shots = session.shots.flatMap(({ contender: own, excluded, values }) => {
-    const { launch_angle: launch, spin_rate: spin } = values;
-    return own === contender && excluded === null && typeof launch === 'number' && typeof spin === 'number'
-      ? [{ launch, spin }]
-      : [];
-  });
-  if (shots.length === 0) return null;
-  return {
-    launch: shots.reduce((sum, { launch }) => sum + launch, 0) / shots.length,
-    spin: shots.reduce((sum, { spin }) => sum + spin, 0) / shots.length,
+/** Averages of launch and spin as they are printed everywhere. */
+function averagesOf(telling: Telling): readonly PrintedLaunch[] {
+  const print = (metric: MetricId, contender: string): string => {
+    const found = telling.findings.metrics.find(({ id }) => id === metric);
+    const mean = found?.byContender.find(({ id }) => id === contender)?.mean ?? null;
+    return found === undefined || mean === null ? '–' : printAverage(mean, printingOf(found, telling));
   };
-}
-
-function rows(session: Session, telling: Telling): string[][] {
-  return telling.findings.contenders.map(({ id: contender }) => {
-    const mean = means(session, contender);
-    return mean === null
-      ? [telling.nameOf(contender), '–', '–']
-      : [telling.nameOf(contender), formatNumber(mean.launch, 1), formatNumber(mean.spin, 0)];
-  });
-}
-
-function insideWords(session: Session, telling: Telling): string {
-  return rows(session, telling)
-    .map(
-      ([name = '', launch = '', spin = '']) =>
-        `${capitalised(name)}: average launch ${launch} degrees, spin ${spin} rpm.`,
-    )
-    .join(' ');
-}
-
-function table(session: Session, telling: Telling): Table {
-  return {
-    caption: 'Average launch and spin',
-    head: [capitalised(telling.noun), 'Launch angle (°)', 'Spin rate (rpm)'],
-    rows: rows(session, telling),
-  };
+  return telling.findings.contenders.map(({ id }) => ({
+    name: telling.nameOf(id),
+    launch: print('launch_angle', id),
+    spin: print('spin_rate', id),
+  }));
 }

@@ -1,4 +1,4 @@
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { drawnFigure, imageName, type Figure } from './figure.ts';
 import type { LuckInput } from './luckInput.ts';
 import { luckVariant } from './luckVariant.ts';
 
@@ -19,12 +19,7 @@ const refuse = ({ luck, seen }: LuckInput): void => {
 export const luckChart = (input: LuckInput): Figure => {
   refuse(input);
   const drawing = { ...input, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: 1,
-    recorded: 1,
-    counted: 'gaps',
-    svg: { wide: luckVariant(drawing, 'wide'), narrow: luckVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(input, { drawn: 1, recorded: 1, counted: 'pairs' }, (variant) =>
+    luckVariant(drawing, variant),
+  );
 };

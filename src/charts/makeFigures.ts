@@ -1,10 +1,12 @@
-import type { Contender } from '../intake/authored/contender.ts';
+import type { MetricFindings } from '../findings/findings.ts';
+import type { Front } from '../intake/authored/front.ts';
 import type { Session } from '../intake/session.ts';
 import { primaryMetrics } from '../prose/answer.ts';
 import type { Telling } from '../prose/telling.ts';
 import { apartFigure } from './apartFigure.ts';
 import { deliveryFigure } from './deliveryFigure.ts';
 import type { Figure } from './figure.ts';
+import { figureTraits, reportCharts, type ReportChart } from './figureTraits.ts';
 import { hittersFigure } from './hittersFigure.ts';
 import { landingFigure } from './landingFigure.ts';
 import { launchFigure } from './launchFigure.ts';
@@ -16,36 +18,60 @@ import { spreadFigure } from './spreadFigure.ts';
 import { withAndWithoutFigure } from './withAndWithoutFigure.ts';
 import { yardsFigure } from './yardsFigure.ts';
 
+/** What figures are made from. */
+interface Shown {
+  readonly telling: Telling;
+  readonly session: Session;
+  readonly front: Pick<Front, 'contenders' | 'hitters'>;
+  readonly primaries: readonly MetricFindings[];
+}
+
+/** Makes one chart: of a main measure, or of the report. */
+type Maker = (metric: MetricFindings, shown: Shown) => Figure;
+
+const makers: Readonly<Record<ReportChart, Maker>> = {
+  apart: (metric, { telling }) => apartFigure(metric, telling),
+  shots: (metric, { session, telling }) => shotsFigure(metric, session, telling),
+  landing: (_, { session, telling }) => landingFigure(session, telling),
+  delivery: (_, { telling }) => deliveryFigure(telling),
+  order: (metric, { session, telling }) => orderFigure(metric, session, telling),
+  yards: (_, { primaries, telling }) => yardsFigure(primaries, telling),
+  'launch-and-spin': (_, { session, telling }) => launchFigure(session, telling),
+  hitters: (metric, { front, telling }) => hittersFigure(metric, front.hitters, telling),
+  luck: (metric, { telling }) => luckFigure(metric, telling),
+  spread: (_, { telling }) => spreadFigure(telling),
+  'with-and-without': (metric, { session, telling }) => withAndWithoutFigure(metric, session, telling),
+  price: (metric, { front, telling }) => priceFigure(metric, front.contenders, telling),
+};
+
 /**
- * All figures of a report in the order of the page; a second primary metric brings its own two. A figure without its
- * data is among them and says why.
+ * All figures of a report in the order of the page; each main measure has its own of those that are about one. A figure
+ * without its data is among them and says why, once where that holds for every main measure.
  */
 export function makeFigures(
   telling: Telling,
   session: Session,
-  contenders: readonly Contender[],
+  front: Pick<Front, 'contenders' | 'hitters'>,
 ): readonly Figure[] {
   const primaries = primaryMetrics(telling.findings);
-  const [first] = primaries;
-  const lead = primaries.flatMap((metric, index) => {
-    const suffix = index === 0 ? '' : `-${metric.id.replace(/_/g, '-')}`;
-    return [
-      apartFigure(metric, telling, { id: `apart${suffix}`, named: primaries.length > 1 }),
-      shotsFigure(metric, session, telling, { id: `shots${suffix}`, named: primaries.length > 1 }),
-    ];
-  });
-  if (first === undefined) return lead;
-  return [
-    ...lead,
-    landingFigure(session, telling),
-    deliveryFigure(telling),
-    orderFigure(first, session, telling),
-    yardsFigure(first, telling),
-    launchFigure(session, telling),
-    hittersFigure(first, telling),
-    luckFigure(first, telling),
-    spreadFigure(telling),
-    withAndWithoutFigure(first, session, telling),
-    priceFigure(first, contenders, telling),
-  ];
+  const shown = { telling, session, front, primaries };
+  const isLead = (chart: ReportChart): boolean => figureTraits[chart].section === 'answer';
+  const lead = primaries.flatMap((metric) =>
+    reportCharts.filter(isLead).map((chart) => makers[chart](metric, shown)),
+  );
+  const others = reportCharts
+    .filter((chart) => !isLead(chart))
+    .flatMap((chart) => {
+      const of = figureTraits[chart].each === 'metric' ? primaries : primaries.slice(0, 1);
+      return saidOnce(of.map((metric) => makers[chart](metric, shown)));
+    });
+  return [...lead, ...others];
+}
+
+function saidOnce(figures: readonly Figure[]): readonly Figure[] {
+  const [first] = figures;
+  return figures.filter(
+    (figure) =>
+      figure === first || figure.kind === 'drawn' || first?.kind === 'drawn' || figure.why !== first?.why,
+  );
 }

@@ -12,13 +12,13 @@ export interface OrderedShot {
   readonly leftOut: boolean;
 }
 
-/** The straight line through the session, ends in shots and in the unit of the shots. */
+/** The straight line through the shots of one contender, ends in shots and in the unit of the shots. */
 export interface OrderTrend {
+  /** Place of its contender in the report's list, from 0. */
+  readonly contender: number;
   readonly from: { readonly number: number; readonly value: number };
   readonly to: { readonly number: number; readonly value: number };
-  /** Every value at the end of the line that would fit. */
-  readonly interval: { readonly low: number; readonly high: number };
-  /** What the line says: "Trend: about 1 yard less in ten shots; 4 less to 2 more would fit." */
+  /** What the line says: "Heron: no clear trend in carry, give or take 4 yards in ten shots". */
   readonly words: string;
 }
 
@@ -26,8 +26,8 @@ export interface OrderInput extends FigureWords {
   /** In the order contenders are listed; those without a shot too. */
   readonly contenders: readonly ContenderName[];
   readonly shots: readonly OrderedShot[];
-  /** Null where shots are too few for one. */
-  readonly trend: OrderTrend | null;
+  /** Of contenders with shots enough for one. */
+  readonly trends: readonly OrderTrend[];
   /** One of the units in which the scale up the side ends on round numbers, in the unit of the values. */
   readonly roundIn: number;
   /** What the scale up the side measures: "Carry in yards". */

@@ -4,12 +4,13 @@ import { contenderMark } from './contenderMarks.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import type { Tick } from './outwardScale.ts';
-import type { OrderInput, OrderTrend } from './orderInput.ts';
+import type { OrderInput } from './orderInput.ts';
+import { lineBetween, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';
 import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { shotMarks } from './shotMarks.ts';
-import { lines, type Stretch } from './signs.ts';
+import type { Stretch } from './signs.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
 import { truePlaces } from './truePlaces.ts';
 import { heightOf, numberRoom, uprightRules, uprightWords, type PlotPlace } from './upright.ts';
@@ -20,9 +21,9 @@ export type OrderDrawing = Omit<OrderInput, 'question' | 'subject' | 'finding' |
 };
 
 const plotHeights: Readonly<Record<Variant, number>> = { wide: 230, narrow: 210 };
-/** From the last shot to the bar at the end of the trend, and from there to the edge, px. */
-const barInset = 12;
 const edge = 4;
+/** Length of a trend's sample in its key, px: long enough for every pattern. */
+const keyLine = 36;
 
 /** The scale of shot numbers, which ends at the last one. */
 interface NumberScale {
@@ -48,36 +49,17 @@ interface OrderScales {
 }
 
 const orderScales = (
-  { shots, trend, roundIn }: OrderDrawing,
+  { shots, trends, roundIn }: OrderDrawing,
   layout: Layout,
 ): OrderScales & Pick<PlotPlace, 'left' | 'right'> => {
   const height = plotHeights[layout.variant];
-  const values = shots.map(({ value }) => value);
-  if (trend !== null) {
-    values.push(trend.from.value, trend.to.value, trend.interval.low, trend.interval.high);
-  }
+  const ends = trends.flatMap(({ from, to }) => [from, to]);
+  const values = [...shots, ...ends].map(({ value }) => value);
   const up = roundScale(values, { from: 8, to: height - 8 }, layout, roundIn);
   const left = numberRoom(up, layout);
-  const right = layout.width - (trend === null ? 0 : barInset + edge);
-  const numbers = [0, ...shots.map(({ number }) => number), trend?.to.number ?? 0];
-  const last = Math.max(5, greatestOf(numbers));
+  const right = layout.width - edge;
+  const last = Math.max(5, greatestOf([0, ...shots.map(({ number }) => number)]));
   return { along: numberScale(last, { from: left, to: right - 8 }, layout), up, left, right };
-};
-
-/** Line through the shots, its bar beyond the last one. */
-const trendMarks = (trend: OrderTrend, { along, up }: OrderScales, place: PlotPlace): Part['marks'] => {
-  const height = heightOf(up, place);
-  const [start, end] = [along.place(trend.from.number), along.place(trend.to.number)];
-  const barX = place.right + barInset;
-  // The line goes on to its bar, as straight as before.
-  const slope = (height(trend.to.value) - height(trend.from.value)) / Math.max(end - start, 1);
-  const barY = height(trend.to.value) + slope * (barX - end);
-  const [low, high] = [height(trend.interval.low), height(trend.interval.high)];
-  const moved = barY - height(trend.to.value);
-  return [
-    lines([{ x1: start, y1: height(trend.from.value), x2: barX, y2: barY }], 'ink', 2),
-    lines([{ x1: barX, y1: low + moved, x2: barX, y2: high + moved }], 'ink', 2.5),
-  ];
 };
 
 const plotPart = (drawing: OrderDrawing, layout: Layout, top: number): Part => {
@@ -102,7 +84,13 @@ const plotPart = (drawing: OrderDrawing, layout: Layout, top: number): Part => {
     marks: [
       ...uprightRules(scales.up, place, layout),
       ...axis.marks,
-      ...(drawing.trend === null ? [] : trendMarks(drawing.trend, scales, place)),
+      ...drawing.trends.map(({ contender, from, to }) =>
+        lineBetween(
+          { x: scales.along.place(from.number), y: heightAt(from.value) },
+          { x: scales.along.place(to.number), y: heightAt(to.value) },
+          contenderMark(contender),
+        ),
+      ),
       ...truePlaces([placed]).flatMap(shotMarks),
     ],
   };
@@ -111,26 +99,23 @@ const plotPart = (drawing: OrderDrawing, layout: Layout, top: number): Part => {
 /** One variant of *Shots in order* as SVG text. */
 export const orderVariant = (drawing: OrderDrawing, variant: Variant): string => {
   const layout = layouts[variant];
-  const { contenders, shots, trend } = drawing;
+  const { contenders, shots, trends } = drawing;
   const leftOut = shots.find((shot) => shot.leftOut);
   return renderParts(drawing, layout, [
     (top) => namesKey(contenders, layout, top),
     (top) => uprightWords(scaleWords(drawing.axis, orderScales(drawing, layout).up), layout, top),
     (top) => plotPart(drawing, layout, top),
-    ...(trend === null
-      ? []
-      : [
-          (top: number) =>
-            signKey(
-              ({ x, y }) => [
-                lines([{ x1: 0, y1: y, x2: x + 4, y2: y }], 'ink', 2),
-                lines([{ x1: x + 4, y1: y - 6, x2: x + 4, y2: y + 6 }], 'ink', 2.5),
-              ],
-              trend.words,
-              layout,
-              top,
-            ),
-        ]),
+    ...trends.map(
+      ({ contender, words }) =>
+        (top: number) =>
+          signKey(
+            ({ y }) => [lineSample({ x: 0, y }, keyLine, contenderMark(contender))],
+            words,
+            layout,
+            top,
+            keyLine + 8,
+          ),
+    ),
     ...(leftOut === undefined
       ? []
       : [(top: number) => leftOutKey(drawing.leftOut, leftOut.contender, layout, top)]),

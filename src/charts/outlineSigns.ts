@@ -25,15 +25,19 @@ export const outlineCurve =
       ...(dashes.length === 0 ? {} : { 'stroke-dasharray': dashes.join(' '), 'stroke-linecap': 'round' }),
     });
 
-/** A piece of a contender's line, as a key. */
-export const lineSample = (from: Spot, length: number, { colour, dashes }: ContenderMark): Markish =>
-  line([from, { x: from.x + length, y: from.y }], {
+/** A straight piece of a contender's line. */
+export const lineBetween = (from: Spot, to: Spot, { colour, dashes }: ContenderMark): Markish =>
+  line([from, to], {
     x: 'x',
     y: 'y',
     stroke: paint(colour),
     strokeWidth: 2,
     ...(dashes.length === 0 ? {} : { strokeDasharray: dashes.join(' ') }),
   });
+
+/** A piece of it along the page, as a key. */
+export const lineSample = (from: Spot, length: number, mark: ContenderMark): Markish =>
+  lineBetween(from, { x: from.x + length, y: from.y }, mark);
 
 /** The bracket: a counted share, of what lies along `stretch`, standing on `y`. */
 export const bracket = ({ from, to }: Stretch, y: number): Markish =>

@@ -1,4 +1,5 @@
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 import type { PriceInput } from './priceInput.ts';
 import { priceVariant } from './priceVariant.ts';
 
@@ -26,15 +27,10 @@ export const priceChart = (input: PriceInput): Figure => {
   refuse(input);
   const pairs = input.pairs.toSorted((one, other) => one.price - other.price);
   if (pairs.length === 0) {
-    return { kind: 'absent', id: input.id, question: input.question, why: 'No clear gain to price.' };
+    return absentFigure(input, notDrawn.nothingToPrice);
   }
   const drawing = { ...input, pairs, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: pairs.length,
-    recorded: pairs.length,
-    counted: 'pairs',
-    svg: { wide: priceVariant(drawing, 'wide'), narrow: priceVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(input, { drawn: pairs.length, recorded: pairs.length, counted: 'pairs' }, (variant) =>
+    priceVariant(drawing, variant),
+  );
 };

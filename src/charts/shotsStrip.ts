@@ -1,5 +1,5 @@
 import { greatestOf } from '../stats/extremes.ts';
-import type { ShotsStrip } from './allShotsInput.ts';
+import type { ShotsStrip } from './shotsInput.ts';
 import { contenderMark, markExtent, type ContenderMark, type Extent } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';

@@ -1,5 +1,6 @@
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { imageName, pageWords, type Figure } from './figure.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 import { refuseRow } from './intervalRows.ts';
 import type { SpreadInput, SpreadRow } from './spreadInput.ts';
 import { asIntervalRow, spreadVariant } from './spreadVariant.ts';
@@ -20,20 +21,10 @@ export const spreadChart = (input: SpreadInput): Figure => {
   for (const row of rows) refuse(row);
   const drawn = rows.filter(({ spread }) => spread !== null).length;
   if (drawn === 0) {
-    return {
-      kind: 'absent',
-      id: input.id,
-      question: input.question,
-      why: 'The shots are too few to speak of spread.',
-    };
+    return absentFigure(input, notDrawn.tooFewToScatter);
   }
   const drawing = { ...input, name: imageName(input) };
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn,
-    recorded: rows.length,
-    counted: 'spreads',
-    svg: { wide: spreadVariant(drawing, 'wide'), narrow: spreadVariant(drawing, 'narrow') },
-  };
+  return drawnFigure(input, { drawn, recorded: rows.length, counted: 'spreads' }, (variant) =>
+    spreadVariant(drawing, variant),
+  );
 };

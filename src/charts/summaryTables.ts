@@ -1,9 +1,8 @@
-import type { Session } from '../intake/session.ts';
 import type { Telling } from '../prose/telling.ts';
 import type { Table } from './figure.ts';
 import { shotTable } from './shotsFigure.ts';
 
 /** Summary figures of every metric of the report, the primary ones first. */
-export function summaryTables(telling: Telling, session: Session): readonly Table[] {
-  return telling.findings.metrics.map((metric) => shotTable(metric, session, telling));
+export function summaryTables(telling: Telling): readonly Table[] {
+  return telling.findings.metrics.map((metric) => shotTable(metric, telling));
 }

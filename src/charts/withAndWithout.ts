@@ -1,5 +1,6 @@
-import { imageName, pageWords, type Figure } from './figure.ts';
-import { gapRow } from './hitters.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
+import { gapRow } from './pooledRows.ts';
 import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
 import type { WithAndWithoutInput } from './withAndWithoutInput.ts';
 
@@ -11,7 +12,7 @@ const mostPairs = 6;
  * those with the contender listed first. Absent where none was left out. Throws on numbers out of order and on a seventh contender.
  */
 export const withAndWithoutChart = (input: WithAndWithoutInput): Figure => {
-  const { id, question, leftOut, matters, axis, legend } = input;
+  const { id, leftOut, matters, axis, legend } = input;
   const pairs =
     input.pairs.length <= mostPairs
       ? input.pairs
@@ -30,16 +31,13 @@ export const withAndWithoutChart = (input: WithAndWithoutInput): Figure => {
     legend,
   };
   refuseOutward(drawing);
-  if (leftOut === 0) return { kind: 'absent', id, question, why: 'No shot was left out.' };
+  if (leftOut === 0) return absentFigure(input, notDrawn.noneLeftOut);
   if (!pairs.some(({ all, kept }) => all.interval !== null && kept.interval !== null)) {
-    return { kind: 'absent', id, question, why: 'No pair had shots enough to be judged both ways.' };
+    return absentFigure(input, notDrawn.noPairBothWays);
   }
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn: pairs.length,
-    recorded: input.pairs.length,
-    counted: 'pairs',
-    svg: { wide: outwardRows(drawing, 'wide'), narrow: outwardRows(drawing, 'narrow') },
-  };
+  return drawnFigure(
+    input,
+    { drawn: pairs.length, recorded: input.pairs.length, counted: 'pairs' },
+    (variant) => outwardRows(drawing, variant),
+  );
 };

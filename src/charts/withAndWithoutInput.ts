@@ -1,6 +1,6 @@
 import type { ContenderName } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
-import type { GapRow } from './hittersInput.ts';
+import type { GapRow } from './pooledRowsInput.ts';
 
 /** A pair's gap, `a` minus `b`, from all shots and from those that were kept. */
 export interface PairedGaps {

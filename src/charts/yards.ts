@@ -1,5 +1,6 @@
-import { pageWords, type Figure } from './figure.ts';
-import { gapRow } from './hitters.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { absentFigure, drawnFigure, type Figure } from './figure.ts';
+import { gapRow } from './pooledRows.ts';
 import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
 import type { YardsInput } from './yardsInput.ts';
 
@@ -32,19 +33,9 @@ export const yardsChart = (input: YardsInput): Figure => {
   refuseOutward(drawing);
   const drawn = parts.filter(({ interval }) => interval !== null).length;
   if (drawn === 0) {
-    return {
-      kind: 'absent',
-      id,
-      question: input.question,
-      why: 'Nothing of the flight was recorded that could account for the gap.',
-    };
+    return absentFigure(input, notDrawn.noFlightRecorded);
   }
-  return {
-    kind: 'drawn',
-    ...pageWords(input),
-    drawn,
-    recorded: parts.length,
-    counted: 'parts',
-    svg: { wide: outwardRows(drawing, 'wide'), narrow: outwardRows(drawing, 'narrow') },
-  };
+  return drawnFigure(input, { drawn, recorded: parts.length, counted: 'parts' }, (variant) =>
+    outwardRows(drawing, variant),
+  );
 };

@@ -1,6 +1,6 @@
 import type { ContenderName } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
-import type { GapRow } from './hittersInput.ts';
+import type { GapRow } from './pooledRowsInput.ts';
 
 /** Where a gap in carry comes from, `a` minus `b`, in the unit the reader sees. */
 export interface YardsInput extends FigureWords {

@@ -1,5 +1,6 @@
 import type { PairFindings, VerdictId } from './findings.ts';
 import type { Gap } from './gap.ts';
+import { hitterGaps, hittersApart } from './hitterFindings.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { fewestErrorDf, fewestHittersAsUnit, fewestRoundsForCheck, narrowConfidence } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
@@ -8,9 +9,34 @@ export function findGap(gaps: readonly Gap[], a: string, b: string): Gap | null 
   return gaps.find((gap) => gap.a === a && gap.b === b) ?? null;
 }
 
-/** The verdict of a gap, which in mini-blocks must also survive visits as the unit. */
+/**
+ * The verdict of a gap. In mini-blocks it must also survive visits as the unit; and that nothing matters on average over
+ * two to five golfers is said only where nothing matters to any of them.
+ */
 export function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): VerdictId {
-  return survivesVisits(gap, counted, facts) ? verdictOf(gap.estimate, gap.ci, facts.matters) : 'too-close';
+  if (!survivesVisits(gap, counted, facts)) return 'too-close';
+  const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
+  if (isOfEachGolfer(gap, counted, facts)) return verdict;
+  return verdict === 'small' ? 'maybe-small' : 'too-close';
+}
+
+/**
+ * Whether an answer that nothing matters is one of every golfer: each one's own interval lies within what matters, and no
+ * two golfers differ. Always so for other answers, and where one golfer hit or golfers are the unit.
+ */
+export function isOfEachGolfer(
+  gap: Gap,
+  { byHitter }: ShotsCounted,
+  { level, column, matters }: PairFacts,
+): boolean {
+  const verdict = verdictOf(gap.estimate, gap.ci, matters);
+  const few = byHitter.length > 1 && byHitter.length < fewestHittersAsUnit;
+  if (!few || (verdict !== 'level' && verdict !== 'small')) return true;
+  const { a, b } = gap;
+  const each = hitterGaps(a, b, byHitter, level, column.step).every(
+    ({ ci }) => ci !== null && -matters < ci[0] && ci[1] < matters,
+  );
+  return each && hittersApart(a, b, byHitter, column.step).length === 0;
 }
 
 /**
@@ -19,11 +45,11 @@ export function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): Ver
  */
 export function survivesVisits(
   gap: Gap,
-  { session, byTurns }: ShotsCounted,
-  { order, matters }: PairFacts,
+  { byTurns }: ShotsCounted,
+  { order, golfersAreUnit, matters }: PairFacts,
 ): boolean {
-  const inVisits = order.kind === 'mini-blocks' && session.hitters.length < fewestHittersAsUnit;
-  if (!inVisits || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
+  if (order.kind !== 'mini-blocks' || golfersAreUnit) return true;
+  if (!isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
   const counted = byTurns()(gap, narrowConfidence);
   if (counted === null) return false;
   return gap.estimate > 0 ? counted.ci[0] > 0 : counted.ci[1] < 0;

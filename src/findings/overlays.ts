@@ -13,6 +13,8 @@ interface OverlayFacts {
   readonly counts: readonly [number, number];
   readonly openBecause: OpenCause | null;
   readonly visitsAlike: boolean;
+  /** Whether nothing matters on average, and that cannot be said of each golfer. */
+  readonly golfersApart: boolean;
   readonly holds: readonly Hold[];
   readonly restsOnOneShot: boolean;
   /** Whether the answer is another one with the left-out shots counted. */
@@ -39,6 +41,7 @@ export function pairOverlays(facts: OverlayFacts): readonly OverlayId[] {
     ...(openBecause === null ? [] : [openOverlay[openBecause]]),
     ...when(facts.dependsOnLeftOut, 'depends-on-left-out'),
     ...when(facts.visitsAlike, 'visits-alike'),
+    ...when(facts.golfersApart, 'golfers-apart'),
     ...when(judged && onlyLeans(facts.holds), 'leans'),
     ...when(facts.restsOnOneShot, 'rests-on-one-shot'),
     ...when(facts.nearDevice, 'near-device'),

@@ -4,7 +4,14 @@ import { deviceReach } from './device.ts';
 import type { PairFindings, VerdictId } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { hitterGaps, hittersApart, newHitterRange, whoGained } from './hitterFindings.ts';
-import { findGap, gapByRounds, judgedOf, leftOutCounted, survivesVisits } from './judgedGap.ts';
+import {
+  findGap,
+  gapByRounds,
+  isOfEachGolfer,
+  judgedOf,
+  leftOutCounted,
+  survivesVisits,
+} from './judgedGap.ts';
 import { leaveOut } from './leaveOut.ts';
 import { leverOf } from './lever.ts';
 import { whyNotJudged } from './notJudged.ts';
@@ -17,10 +24,10 @@ import { isGap } from './verdict.ts';
 
 /** One pair judged: gap, verdict, credit, the answer as printed, how it holds, and what has to be said with it. */
 export function pairFindings(a: string, b: string, facts: PairFacts): PairFindings {
-  const { input, column, level, matters, counted, byHitter } = facts;
-  const { samples } = counted;
+  const { input, column, level, matters, counted } = facts;
+  const { samples, byHitter } = counted;
   const gap = findGap(counted.gaps, a, b);
-  const { credit, because } = creditOf({ ...facts, a, b });
+  const { credit, because } = creditOf({ ...facts, a, b, gap });
   const visitsAlike = gap !== null && !survivesVisits(gap, counted, facts);
   const verdict = gap === null ? 'not-judged' : judgedOf(gap, counted, facts);
   const checked = facts.primary && gap !== null && !visitsAlike;
@@ -39,6 +46,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     counts,
     openBecause: because,
     visitsAlike,
+    golfersApart: gap !== null && !isOfEachGolfer(gap, counted, facts),
     holds,
     restsOnOneShot: without?.restsOnOneShot ?? false,
     dependsOnLeftOut: withLeftOut !== null && isAnother(withLeftOut, verdict, gap?.estimate ?? 0),

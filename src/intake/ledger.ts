@@ -32,8 +32,11 @@ export interface RecordedAnswer {
 /** A published report as it stood on the day of its record. */
 export interface ReportRecord {
   readonly date: string;
-  /** SHA-256 of the front matter with the shop's defaults, corrections and replies apart. */
-  readonly front: string;
+  /**
+   * SHA-256 of all answers as typed, corrections and replies apart. Null in a record of version 1, which held a hash
+   * of what the code of its day had made of them: nothing can be held against that.
+   */
+  readonly typed: string | null;
   readonly data: readonly { readonly name: string; readonly sha256: string }[];
   /** How many corrections the report listed. */
   readonly corrections: number;
@@ -48,47 +51,56 @@ export interface RecordedReport {
 
 /** `ledger.json`: what was planned, what was published, and what it said then. */
 export interface Ledger {
-  readonly version: 1;
+  readonly version: 2;
   readonly plans: readonly RecordedPlan[];
   readonly dropped: readonly DroppedPlan[];
   readonly reports: readonly RecordedReport[];
 }
 
-export const emptyLedger: Ledger = { version: 1, plans: [], dropped: [], reports: [] };
+export const emptyLedger: Ledger = { version: 2, plans: [], dropped: [], reports: [] };
 
 const date = z.string().refine(isRealDate, 'a date as year-month-day');
 const text = z.string().min(1, 'a text');
 const hash = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits');
 
-const schema: z.ZodType<Ledger> = z.strictObject({
-  version: z.literal(1),
-  plans: z.array(z.strictObject({ slug: text, date, hash })),
-  dropped: z.array(z.strictObject({ slug: text, date, reason: text })),
-  reports: z.array(
+const recordShape = {
+  data: z.array(z.strictObject({ name: text, sha256: hash })),
+  corrections: z.int().nonnegative(),
+  answers: z.array(
     z.strictObject({
-      slug: text,
-      records: z.array(
-        z.strictObject({
-          date,
-          front: hash,
-          data: z.array(z.strictObject({ name: text, sha256: hash })),
-          corrections: z.int().nonnegative(),
-          answers: z.array(
-            z.strictObject({
-              metric: text,
-              a: text,
-              b: text,
-              verdict: text,
-              credit: text,
-              ahead: text.nullable(),
-              says: text,
-            }),
-          ),
-        }),
-      ),
+      metric: text,
+      a: text,
+      b: text,
+      verdict: text,
+      credit: text,
+      ahead: text.nullable(),
+      says: text,
     }),
   ),
+};
+
+const ledgerOf = <R extends z.ZodType<ReportRecord>>(record: R) => ({
+  plans: z.array(z.strictObject({ slug: text, date, hash })),
+  dropped: z.array(z.strictObject({ slug: text, date, reason: text })),
+  reports: z.array(z.strictObject({ slug: text, records: z.array(record) })),
 });
+
+const schemas: Readonly<Record<Ledger['version'] | 1, z.ZodType<Ledger>>> = {
+  1: z
+    .strictObject({
+      version: z.literal(1),
+      ...ledgerOf(
+        z
+          .strictObject({ date, front: hash, ...recordShape })
+          .transform(({ date: day, front, ...rest }): ReportRecord => ({ date: day, typed: null, ...rest })),
+      ),
+    })
+    .transform((ledger): Ledger => ({ ...ledger, version: 2 })),
+  2: z.strictObject({
+    version: z.literal(2),
+    ...ledgerOf(z.strictObject({ date, typed: hash.nullable(), ...recordShape })),
+  }),
+};
 
 /** Reads `ledger.json`; null with a problem where it is not what `record` writes. */
 export function readLedger(
@@ -119,9 +131,9 @@ export function readLedger(
     return refuse('text that is not JSON');
   }
   const version = versionOf(tree);
-  if (version !== null && version > 1)
+  if (version !== null && version > 2)
     return refuse(`version ${version}`, 'Use the version of Straightface that wrote it, or a later one.');
-  const read = schema.safeParse(tree);
+  const read = schemas[version === 1 ? 1 : 2].safeParse(tree);
   if (read.success) return { ledger: read.data, problems: [] };
   const [issue] = read.error.issues;
   const path = issue?.path.map(String).join('.') ?? '';

@@ -1,6 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { imageName } from '../charts/figure.ts';
-import { subjectOf } from './headline.ts';
 import type { Report } from './report.ts';
 import { sentencesOf } from './sentences.ts';
 import { golfersAndShots, standing } from './whoAndHow.ts';
@@ -15,7 +14,7 @@ const more = 'The report has the rest.';
  * beginning as far as there is room: of sentences that refer to one before them none is left without it.
  */
 export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
-  const name = imageName({ question: figure.question, subject: subjectOf(figure) });
+  const name = imageName(figure);
   const told = [
     `${name}.`,
     `${golfersAndShots(report)}.`,

@@ -7,10 +7,10 @@ import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { luckSentence } from '../prose/reachSentences.ts';
 import type { Telling } from '../prose/telling.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { gapsMetric, subjectOf } from './headline.ts';
+import { gapsMetric } from './headline.ts';
 import { interestInBrief, interestInShort, publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
-import { fitSentences, sentencesOf, type Ranked } from './sentences.ts';
+import { fitSentences, type Ranked } from './sentences.ts';
 import { golfersAndShots, modelWords, readingWords, standing, standingInBrief } from './whoAndHow.ts';
 import { capitalised } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
@@ -25,7 +25,7 @@ export type Captions = Readonly<Record<CaptionLength, string>>;
 
 /** Captions of one chart of a report. Each holds the number of shots and golfers and the answer. */
 export function captions(report: Report, figure: DrawnFigure): Captions {
-  const metric = gapsMetric(report, figure) ?? primaryMetrics(report.findings)[0] ?? null;
+  const metric = metricOf(figure, report);
   // A contender that was not judged says so in each of its pairs.
   const answers =
     metric === null
@@ -37,6 +37,12 @@ export function captions(report: Report, figure: DrawnFigure): Captions {
     middle: middle(report, figure, how.full, answers),
     long: long(report, figure, how.full, metric),
   };
+}
+
+/** The metric whose answer stands in a figure's captions: its own, else the first main measure. */
+function metricOf({ about }: DrawnFigure, { findings }: Report): MetricFindings | null {
+  const own = findings.metrics.find(({ id }) => about.of !== 'report' && id === about.metric);
+  return own ?? primaryMetrics(findings)[0] ?? null;
 }
 
 /**
@@ -113,7 +119,10 @@ function middle(
       { text: whole ? how : '', rank: 0 },
       { text: model === '' && how === '' ? readingWords(report) : '', rank: 31 },
       { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      { text: `Hit ${dateInWords(front.date)}, ${orderInWords(report.findings.design.order)}.`, rank: 32 },
+      {
+        text: `Hit ${dateInWords(front.date, report.source.locale)}, ${orderInWords(report.findings.design.order)}.`,
+        rank: 32,
+      },
       { text: stands, rank: 0 },
     ],
     captionLimits.middle,
@@ -122,32 +131,20 @@ function middle(
 
 /** The shop's interest in as many words as there is room for, characters. */
 function interestThatFits(report: Report, room: number): string {
-  const brief = interestInBrief(report);
   return (
     [interestInShort(report), interestInShort(report, 'The shop')].find(({ length }) => length < room) ??
-    brief
+    interestInBrief(report, room)
   );
 }
 
 /** What the chart itself shows, where that is not the answer. */
 function chartWords(report: Report, figure: DrawnFigure): readonly Ranked[] {
-  const subject = { text: `${capitalised(subjectOf(figure))}.`, rank: 43 };
+  const subject = { text: `${figure.subject}.`, rank: 43 };
   if (gapsMetric(report, figure) !== null) return [subject];
   return [
     { ...subject, rank: 0.4 },
-    { text: shownBy(figure), rank: 0.6 },
+    { text: figure.shows ?? '', rank: 0.6 },
   ];
-}
-
-function shownBy({ id, description }: DrawnFigure): string {
-  if (id === 'with-and-without') {
-    return `With every shot counted the answer ${description.includes('the answer changes') ? 'changes' : 'stays the same'}.`;
-  }
-  const sentences = sentencesOf(description);
-  const trend = sentences.find((words) => words.startsWith('Trend: '));
-  const [first = ''] = sentences;
-  // "Heron: 12 shots" is about one of them, and without the others it would favour it.
-  return trend ?? (/^[^.:]+: /.test(first) ? '' : first);
 }
 
 function withNumbers(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
@@ -178,7 +175,7 @@ function long(report: Report, figure: DrawnFigure, how: string, metric: MetricFi
       { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
       { text: model === '' ? readingWords(report) : '', rank: 31 },
       {
-        text: `Hit ${dateInWords(source.front.date)}, ${orderInWords(findings.design.order)}.`,
+        text: `Hit ${dateInWords(source.front.date, source.locale)}, ${orderInWords(findings.design.order)}.`,
         rank: 32,
       },
       { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },

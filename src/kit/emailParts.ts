@@ -73,7 +73,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   return {
     publisher: publisherOf(report),
     title: front.title,
-    question: `${front.question} Hit ${dateInWords(front.date)}.${front.inventedData ? ' Invented data.' : ''}`,
+    question: `${front.question} Hit ${dateInWords(front.date, source.locale)}.${front.inventedData ? ' Invented data.' : ''}`,
     interest: interestSentences(source).join(' '),
     answer: metrics.flatMap((metric) => answerSentences(metric, telling)).join(' '),
     answerAlone: awayFromPage(metrics.flatMap((metric) => answerSentences(metric, telling))).join(' '),

@@ -7,15 +7,10 @@ import type { MetricFindings } from '../findings/findings.ts';
 import type { Report } from './report.ts';
 import { golfers } from './whoAndHow.ts';
 
-/** The primary metric that a figure of gaps is about; null for any other figure. */
-export function gapsMetric({ findings, figures }: Report, { id }: DrawnFigure): MetricFindings | null {
-  const apart = figures.filter((figure) => isApart(figure.id));
-  const place = apart.findIndex((figure) => figure.id === id);
-  return primaryMetrics(findings)[place] ?? null;
-}
-
-function isApart(id: string): boolean {
-  return id === 'apart' || id.startsWith('apart-');
+/** The metric whose answer a figure of all its differences shows; null for any other figure. */
+export function gapsMetric({ findings }: Report, { chart, about }: DrawnFigure): MetricFindings | null {
+  if (chart !== 'apart' || about.of === 'report') return null;
+  return findings.metrics.find(({ id }) => id === about.metric) ?? null;
 }
 
 /** "For one golfer", as it opens a headline that stands by itself. */
@@ -36,7 +31,7 @@ export function headline(report: Report, figure: DrawnFigure): readonly string[]
     const { hitters } = report.findings.design;
     const whom = hitters === 1 ? forWhomAlone(report) : golfers(report);
     const held = heldBack(report);
-    return [`${whom}: ${lowerFirst(subjectOf(figure), report)}.`, ...(held === null ? [] : [held])];
+    return [`${whom}: ${lowerFirst(figure.subject, report)}.`, ...(held === null ? [] : [held])];
   }
   const [first = '', ...others] = answerSentences(metric, report.telling);
   const whom = forWhomShort(report.findings);
@@ -69,21 +64,6 @@ function heldBack({ findings, telling }: Report): string | null {
   return judged.every(({ credit }) => credit === 'open')
     ? `${capitalised(openCause(open, telling))}, so the cause of any gap is open.`
     : 'Of some, the order leaves the cause of a gap open.';
-}
-
-/** What a figure is of, out of the name of its image: "carry of every shot with each ball". */
-export function subjectOf({ question, svg }: DrawnFigure): string {
-  const name = unescapeXml(/<title[^>]*>([^<]*)<\/title>/.exec(svg.wide)?.[1] ?? question);
-  const rest = name.startsWith(question) ? name.slice(question.length).replace(/^[:\s]+/, '') : name;
-  return rest === '' ? question : rest;
-}
-
-function unescapeXml(text: string): string {
-  return text
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&amp;', '&');
 }
 
 // Names of what was compared keep their capital.

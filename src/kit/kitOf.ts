@@ -1,7 +1,7 @@
 import { imageName, type DrawnFigure } from '../charts/figure.ts';
 import { altText } from './altText.ts';
 import { captions, type Captions } from './captions.ts';
-import { headline, subjectOf } from './headline.ts';
+import { headline } from './headline.ts';
 import { refusal } from './refusal.ts';
 import type { Report } from './report.ts';
 import { tableText } from './tableText.ts';
@@ -61,5 +61,5 @@ function makeKit(report: Report): Kit {
 
 function titleOf(figure: DrawnFigure, { figures }: Report): string {
   const alone = figures.filter(({ question }) => question === figure.question).length === 1;
-  return alone ? figure.question : imageName({ question: figure.question, subject: subjectOf(figure) });
+  return alone ? figure.question : imageName(figure);
 }

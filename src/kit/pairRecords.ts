@@ -11,6 +11,8 @@ export interface Meeting {
   readonly report: Report;
   readonly metric: MetricFindings;
   readonly pair: PairFindings;
+  /** Whether a newer report of the group has the same shots: they count once, whoever is said to have hit them. */
+  readonly repeats: boolean;
 }
 
 /** Reports that hit the same two builds for the same main metric, newest first, and what they say together. */
@@ -49,7 +51,9 @@ export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, Pai
         const byBuild = groups.get(slug) ?? new Map<string, Meeting[]>();
         groups.set(slug, byBuild);
         const key = `${metric.id} ${first} ${second}`;
-        byBuild.set(key, [...(byBuild.get(key) ?? []), { report, metric, pair }]);
+        const before = byBuild.get(key) ?? [];
+        const repeats = before.some((own) => counts(own) && haveSameShots(own.report, report));
+        byBuild.set(key, [...before, { report, metric, pair, repeats }]);
       }
     }
   }
@@ -77,12 +81,19 @@ function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
   };
 }
 
-/** What may be put together: judged, to the credit of the contenders, and not replaced by a newer report. */
-function poolable({ report, pair }: Meeting): Parameters<typeof pooledGap>[0] {
+/** What may be put together: judged, to the credit of the contenders, not replaced by a newer report, nor its shots again. */
+function poolable({ report, pair, repeats }: Meeting): Parameters<typeof pooledGap>[0] {
   const { front } = report.source;
   if (pair.estimate === null || pair.ci === null || pair.verdict === 'not-judged') return [];
-  if (pair.credit !== 'contender' || front.status === 'superseded') return [];
+  if (pair.credit !== 'contender' || front.status === 'superseded' || repeats) return [];
   return [{ date: front.date, estimate: pair.estimate, hitters: report.session.hitters }];
+}
+
+/** Whether two reports share a session file, byte for byte. */
+function haveSameShots({ source: x }: Report, { source: y }: Report): boolean {
+  const hashes = ({ front, files }: Report['source']): readonly string[] =>
+    files.filter(({ name }) => front.session.includes(name)).map(({ sha256 }) => sha256);
+  return hashes(x).some((hash) => hashes(y).includes(hash));
 }
 
 /** Whether a meeting counts in what its group says together. */

@@ -1,13 +1,17 @@
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { ContenderName } from '../charts/apartInput.ts';
+import { bandOf } from '../charts/bandOf.ts';
+import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
+import { figureTraits } from '../charts/figureTraits.ts';
 import { gapRow } from '../charts/gapRow.ts';
-import { hittersChart } from '../charts/hitters.ts';
-import type { Figure, Table } from '../charts/figure.ts';
-import { comparativeOf } from '../prose/comparatives.ts';
+import { pooledRowsChart } from '../charts/pooledRows.ts';
+import { turnedPair } from '../charts/turnedPair.ts';
 import { dateInWords } from '../prose/date.ts';
-import { gapNumbers, mattersText, pairSentence } from '../prose/pairSentence.ts';
-import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { anotherGolfer } from '../prose/english/charts/hitters.ts';
+import { meetingsWords } from '../prose/english/charts/meetings.ts';
+import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
 import { capitalised, counted, countWord } from '../prose/words.ts';
-import { metrics } from '../trade/metrics.ts';
 import { fewestForNewGolfer } from '../findings/thresholds.ts';
 import { counts, type Meeting, type MeetingsOfBuilds } from './pairRecords.ts';
 import { golfersAndShots, readingWords, standing } from './whoAndHow.ts';
@@ -99,65 +103,77 @@ function whyNot(
 }
 
 /** Each report on one scale, then all together, then another golfer; words alone for a single report. */
-export function meetingsFigure({ metric: id, meetings, pooled }: MeetingsOfBuilds, figureId: string): Figure {
+export function meetingsFigure(
+  { metric: id, meetings, pooled }: MeetingsOfBuilds,
+  figureId: `meetings-${number}`,
+): Figure {
   const [newest] = meetings;
-  const question = `How far apart, report by report?`;
-  if (newest === undefined || meetings.length < 2)
-    return { kind: 'absent', id: figureId, question, why: 'One report; its page has the chart.' };
+  const head: FigureHead = {
+    id: figureId,
+    chart: 'meetings',
+    about:
+      newest === undefined
+        ? { of: 'report' }
+        : { of: 'pair', metric: id, a: newest.pair.a, b: newest.pair.b },
+    question: figureTraits.meetings.question,
+  };
+  if (newest === undefined || meetings.length < 2) return absentFigure(head, notDrawn.oneReport);
   const { telling } = newest.report;
   const { pair, metric } = newest;
-  const unit = unitFor(id, telling.system);
-  const [a, b] = [telling.nameOf(pair.a), telling.nameOf(pair.b)];
-  const matters = toReader(metric.matters, id, telling.system);
-  const rows = meetings.map((meeting) =>
-    gapRow(rowName(meeting), meeting.pair, meeting.pair, meeting.metric, meeting.report.telling),
-  );
+  const turned = turnedPair(pair, metric, telling);
+  const place = ({ label }: ContenderName, index: number): ContenderName => ({ label, index });
+  const [a, b] = turned.a.label === telling.nameOf(pair.a) ? [0, 1] : [1, 0];
+  // One step for all rows: that of the newest report.
+  const rowOf = (name: string, gap: { readonly estimate: number | null; readonly ci: Interval | null }) =>
+    gapRow(name, gap, turned, metric, telling);
+  const { more, ...band } = bandOf(metric, telling);
+  const each = meetings.map((meeting) => rowOf(rowName(meeting), meeting.pair));
   const all =
     pooled.kind === 'none'
       ? null
-      : gapRow(
+      : rowOf(
           pooled.kind === 'one-party'
             ? whomOf(pooled)
             : `All ${countWord(pooled.parties)} ${pooled.parties < pooled.golfers ? 'groups' : 'golfers'}`,
           pooled,
-          together(newest, pooled).pair,
-          metric,
-          telling,
         );
   const another =
     pooled.kind === 'golfers' && pooled.newGolfer !== null
       ? {
-          ...gapRow(
-            'Another golfer',
-            { estimate: pooled.estimate, ci: pooled.newGolfer },
-            pair,
-            metric,
-            telling,
-          ),
+          ...rowOf(anotherGolfer, { estimate: pooled.estimate, ci: pooled.newGolfer }),
           estimate: null,
           figure: '',
         }
       : null;
-  const told = [...rows, ...(all === null ? [] : [all]), ...(another === null ? [] : [another])];
-  return hittersChart({
-    id: figureId,
-    question,
-    subject: `The gap in ${metrics[id].name} between ${a} and ${b} in each report`,
-    finding: `One row is one report: ${a} at the left end, ${b} at the right. Bar: every gap that would fit its shots, thick where it would matter.`,
-    description: told.map(({ name, words }) => `${name}: ${words}`).join(' '),
+  const rows = [...each, ...(all === null ? [] : [all])];
+  const { opening, tableCaption, tableHead, ...words } = meetingsWords(
+    metric,
+    { a: turned.a.label, b: turned.b.label, more },
+    telling,
+  );
+  return pooledRowsChart({
+    ...head,
+    ...words,
+    ...band,
+    description: [
+      opening,
+      ...rows.map(({ name, told }) => `${name}: ${told}.`),
+      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
+    ].join(' '),
     table: {
-      caption: `${a} and ${b}, report by report`,
-      head: ['Report', 'Gap that would fit'],
-      rows: told.map(({ name, words }) => [name, words]),
+      caption: tableCaption,
+      head: tableHead,
+      rows: [
+        ...rows.map(({ name, cells }) => [name, ...cells]),
+        ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
+      ],
     },
-    a: { label: a, index: 0 },
-    b: { label: b, index: 1 },
-    hitters: rows,
+    a: place(turned.a, a),
+    b: place(turned.b, b),
+    each,
+    counted: 'reports',
     pooled: all,
     another,
-    matters,
-    axis: `${unitWord(unit)} ${comparativeOf(id).more}`.trim(),
-    legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
   });
 }
 
@@ -165,7 +181,7 @@ export function meetingsFigure({ metric: id, meetings, pooled }: MeetingsOfBuild
 export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
   return [
-    `Hit ${dateInWords(front.date)}.`,
+    `Hit ${dateInWords(front.date, report.source.locale)}.`,
     standing(report),
     pairSentence(pair, metric, report.telling),
     gapNumbers(pair, metric, report.telling),
@@ -175,7 +191,7 @@ export function meetingWords({ report, pair, metric }: Meeting): string {
 }
 
 function nameOf({ report }: Meeting): string {
-  return dateInWords(report.source.front.date);
+  return dateInWords(report.source.front.date, report.source.locale);
 }
 
 // A bar whose gap may have another cause looks like any other, so its name says so.
@@ -207,6 +223,7 @@ export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: str
 function countsWords(meeting: Meeting, pooled: boolean): string {
   if (counts(meeting)) return pooled ? 'yes' : 'not yet';
   if (meeting.report.source.front.status === 'superseded') return 'no, replaced by a newer report';
+  if (meeting.repeats) return 'no, the same shots as in a newer report';
   if (meeting.pair.verdict === 'not-judged') return 'no, not judged';
   return 'no, its order leaves the cause open';
 }

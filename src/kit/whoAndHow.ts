@@ -1,4 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
+import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
@@ -29,7 +30,7 @@ export function golfersShotsAndOrder(report: Report): string {
   const order = orderInWords(findings.design.order);
   return (
     `${golfers(report)}, ${shotsEach(countsOf(report), telling.noun)} ${order}; ` +
-    `hit ${dateInWords(source.front.date)}.`
+    `hit ${dateInWords(source.front.date, source.locale)}.`
   );
 }
 
@@ -70,9 +71,8 @@ export function mindInShort(report: Report): string {
 }
 
 /** What shows that a chart is not of readings alone; empty for any other chart. */
-export function modelWords({ id }: DrawnFigure): string {
-  const modelled = ['yards', 'launch-and-spin'].some((chart) => id === chart || id.startsWith(`${chart}-`));
-  return modelled ? 'An estimate by a flight model, not measured.' : '';
+export function modelWords({ chart }: DrawnFigure): string {
+  return figureTraits[chart].modelled ? 'An estimate by a flight model, not measured.' : '';
 }
 
 /** The same in the fewest words, where there is little room. */
@@ -88,7 +88,7 @@ export function standingInBrief({ source: { front } }: Report): string {
 }
 
 /** What must stand with anything cut out of a report that is not as it was; empty otherwise. */
-export function standing({ source: { front } }: Report): string {
+export function standing({ source: { front, locale } }: Report): string {
   const latest = front.corrections
     .map(({ date }) => date)
     .toSorted()
@@ -96,7 +96,7 @@ export function standing({ source: { front } }: Report): string {
   return [
     front.inventedData ? 'Invented data.' : '',
     front.status === 'superseded' ? 'Replaced by a newer report.' : '',
-    latest === undefined ? '' : `Corrected ${dateInWords(latest)}.`,
+    latest === undefined ? '' : `Corrected ${dateInWords(latest, locale)}.`,
     front.status === 'draft' ? 'Draft, not published.' : '',
   ]
     .filter((words) => words !== '')

@@ -44,10 +44,19 @@ export const problemKinds = {
   'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
   'hitter-named': { severity: 'error', title: 'A hitter is named' },
+  'hands-differ': {
+    severity: 'warning',
+    title: 'Golfers of both hands hit the same club',
+  },
+  'session-elsewhere': {
+    severity: 'warning',
+    title: 'The same session file stands under other golfers in another report',
+  },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },
+  'reference-unclosed': { severity: 'error', title: 'A reference in the narrative is not closed' },
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
   'picture-missing': {
     severity: 'error',

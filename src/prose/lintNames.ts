@@ -61,7 +61,7 @@ function toldOf({ contenders, held, conditions, interests }: Front): readonly Wr
   return [
     ...inSheet(['held'], held),
     ...contenders.flatMap(({ id, suppliedBy, build }) => [
-      { path: ['contenders', id, 'supplied_by'], text: suppliedBy },
+      { path: ['contenders', id, 'supplied_by'], text: suppliedBy.words },
       ...inSheet(['contenders', id, 'build'], build ?? {}),
     ]),
     ...(['place', 'surface', 'tee', 'target'] as const).map((key) => ({
@@ -75,9 +75,9 @@ function toldOf({ contenders, held, conditions, interests }: Front): readonly Wr
     { path: ['conditions', 'monitor', 'flight'], text: monitor?.flight },
     { path: ['interests', 'supplied'], text: interests.supplied },
     { path: ['interests', 'sentence'], text: interests.sentence },
-    { path: ['interests', 'paid_by'], text: interests.paidBy },
-    { path: ['interests', 'commission_or_gifts'], text: interests.commissionOrGifts },
-    { path: ['interests', 'seen_before'], text: interests.seenBefore },
+    { path: ['interests', 'paid_by'], text: interests.paidBy.words },
+    { path: ['interests', 'commission_or_gifts'], text: interests.commissionOrGifts.words },
+    { path: ['interests', 'seen_before'], text: interests.seenBefore.words },
   ];
 }
 

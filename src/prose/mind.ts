@@ -13,6 +13,7 @@ const gravity: readonly OverlayId[] = [
   'depends-on-left-out',
   'uneven-readings',
   'visits-alike',
+  'golfers-apart',
   'mixed-with-swing',
   'leans',
   'rests-on-one-shot',
@@ -73,6 +74,8 @@ function cautionSentence(id: OverlayId, telling: Telling): string {
       return 'The answer changes when the shots that were left out are counted.';
     case 'uneven-readings':
       return `Readings are missing more often for one ${noun} than for another.`;
+    case 'golfers-apart':
+      return 'On average nothing matters, but that cannot be said of each golfer.';
     case 'rests-on-one-shot':
       return 'One shot far from the others decides: without it the answer changes.';
     case 'near-device':

@@ -5,6 +5,7 @@ import { analysisInput } from '../findings/inputOf.ts';
 import { checkPlannedOrder } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
+import { checkHands } from '../intake/handCheck.ts';
 import { withModelledColumns } from '../intake/modelledColumns.ts';
 import { checkPlannedShots } from '../intake/planChecks.ts';
 import type { Session } from '../intake/session.ts';
@@ -12,7 +13,7 @@ import { checkSession } from '../intake/shots/checkSession.ts';
 import { withDerivedColumns } from '../intake/shots/derivedColumns.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { chartQuestions } from '../charts/chartQuestions.ts';
+import { chartQuestions } from '../charts/figureTraits.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import { claimProblems } from '../prose/claimProblems.ts';
@@ -83,6 +84,7 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
   return [
     ...checkSession(session, { inHitOrder: front.rowsInHitOrder, startTold }),
     ...unplanned,
+    ...checkHands(source, session),
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];

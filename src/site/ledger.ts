@@ -62,14 +62,13 @@ export function planStanding(
   return stated < front.date ? 'stated' : 'afterwards';
 }
 
-/** What a published report is held to: its answers to every question but corrections, replies and its status. */
+/** What a published report is held to: its answers as typed, to every question but corrections and replies. */
 export function contentHashes({
-  front,
+  typed,
   files,
-}: Pick<Source, 'front' | 'files'>): Pick<ReportRecord, 'front' | 'data'> {
-  const { corrections, replies, status, published, withdrawn, supersededBy, ...held } = front;
+}: Pick<Source, 'typed' | 'files'>): { readonly typed: string } & Pick<ReportRecord, 'data'> {
   return {
-    front: hashOf(held),
+    typed: hashOf(typed),
     data: files.map(({ name, sha256: hash }) => ({ name, sha256: hash })),
   };
 }
@@ -79,9 +78,9 @@ export function latestRecord(slug: string, ledger: Ledger | null): ReportRecord 
   return ledger?.reports.find((report) => report.slug === slug)?.records.at(-1) ?? null;
 }
 
-/** What is not as it was when the report was last put on record. */
+/** What is not as it was when the report was last put on record, as far as that record can tell. */
 export function changesSince(
-  source: Pick<Source, 'front' | 'files'>,
+  source: Pick<Source, 'typed' | 'files'>,
   record: ReportRecord,
 ): readonly string[] {
   const now = contentHashes(source);
@@ -89,7 +88,7 @@ export function changesSince(
   const hashIn = (data: ReportRecord['data'], name: string): string | undefined =>
     data.find((file) => file.name === name)?.sha256;
   return [
-    ...(now.front === record.front ? [] : ['front matter']),
+    ...(record.typed === null || now.typed === record.typed ? [] : ['front matter']),
     ...[...names].filter((name) => hashIn(now.data, name) !== hashIn(record.data, name)),
   ];
 }

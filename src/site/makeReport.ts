@@ -28,7 +28,7 @@ export function makeReport(
   const { examined, problems } = examineReport(written, ledger);
   if (examined === null) return { report: null, problems };
   const { source, session, telling } = examined;
-  const drawn = (told: Telling): readonly Figure[] => makeFigures(told, session, source.front.contenders);
+  const drawn = (told: Telling): readonly Figure[] => makeFigures(told, session, source.front);
   let other: readonly Figure[] | null = null;
   const figuresInOtherUnits = (): readonly Figure[] => (other ??= drawn(inOtherUnits(telling)));
   return { report: { ...examined, key, figures: drawn(telling), figuresInOtherUnits, problems }, problems };

@@ -38,9 +38,7 @@ export function recordAll(ledger: Ledger, reports: readonly Recordable[], today:
     },
     lines: [
       ...plans.map(({ slug }) => `${slug}: plan recorded`),
-      ...records.map(
-        ({ slug, first }) => `${slug}: ${first ? 'published report recorded' : 'correction recorded'}`,
-      ),
+      ...records.map(({ slug, says }) => `${slug}: ${says}`),
     ],
     refused: reports.flatMap(({ problems }) =>
       problems.filter(({ kind }) => kind === 'changed-without-correction' || kind === 'file-unreadable'),
@@ -61,7 +59,7 @@ function newPlan(ledger: Ledger, { slug, source }: WrittenReport, today: string)
 
 interface NewRecord {
   readonly slug: string;
-  readonly first: boolean;
+  readonly says: 'published report recorded' | 'correction recorded' | 'recorded again, as typed';
   readonly record: ReportRecord;
 }
 
@@ -72,8 +70,14 @@ function newRecord(ledger: Ledger, { report, problems }: Recordable, today: stri
   const { slug, front } = source;
   const latest = latestRecord(slug, ledger);
   const corrections = front.corrections.length;
-  if (latest !== null && changesSince(source, latest).length === 0 && corrections === latest.corrections)
-    return [];
+  const known = latest !== null && latest.typed !== null;
+  if (known && changesSince(source, latest).length === 0 && corrections === latest.corrections) return [];
   const record = { date: today, ...contentHashes(source), corrections, answers: answersOf(telling) };
-  return [{ slug, first: latest === null, record }];
+  const says =
+    latest === null
+      ? 'published report recorded'
+      : corrections > latest.corrections
+        ? 'correction recorded'
+        : 'recorded again, as typed';
+  return [{ slug, says, record }];
 }

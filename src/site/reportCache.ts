@@ -58,7 +58,7 @@ export function diskCache(folder: string): ReportCache {
     const source: Source = { ...stored.source, ...around };
     const telling = tellingOf(stored.findings, source);
     const drawn = (told: Telling): readonly Figure[] =>
-      makeFigures(told, stored.session, source.front.contenders);
+      makeFigures(told, stored.session, source.front);
     const drawAgain = (): Drawings => drawingsIn(drawn(telling));
     const figuresInOtherUnits = (): readonly Figure[] => {
       const kept = readValue<readonly Figure[]>(otherFile(folder, key), key);

@@ -3,6 +3,7 @@ import { readContender } from '../intake/authored/readContender.ts';
 import { readShop } from '../intake/authored/readShop.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import type { Shop } from '../intake/authored/shop.ts';
+import type { Block } from '../intake/authored/tree.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { ContentFolder } from './contentFiles.ts';
@@ -17,18 +18,26 @@ export function readShared(folder: ContentFolder): {
   const shop = readShopFile(folder);
   const sheets = readSheets(folder);
   return {
-    shared: { shop: shop.shop, contenders: sheets.contenders },
+    shared: {
+      shop: shop.shop,
+      contenders: sheets.contenders,
+      typed: { shop: shop.typed, contenders: sheets.typed },
+    },
     problems: [...shop.problems, ...sheets.problems],
   };
 }
 
-function readShopFile(folder: ContentFolder): { shop: Shop | null; problems: readonly Problem[] } {
+function readShopFile(folder: ContentFolder): {
+  shop: Shop | null;
+  typed: Block;
+  problems: readonly Problem[];
+} {
   const { content: text, problems } = folder.text(shopFile);
   if (text !== null) {
     const read = readShop(shopFile, text);
     return { ...read, problems: [...problems, ...read.problems] };
   }
-  if (problems.length > 0) return { shop: null, problems };
+  if (problems.length > 0) return { shop: null, typed: {}, problems };
   const problem = makeProblem(
     'shop-missing',
     { file: shopFile },
@@ -38,11 +47,12 @@ function readShopFile(folder: ContentFolder): { shop: Shop | null; problems: rea
       cure: 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
     },
   );
-  return { shop: null, problems: [problem] };
+  return { shop: null, typed: {}, problems: [problem] };
 }
 
 function readSheets(folder: ContentFolder): {
   contenders: ReadonlyMap<string, Contender | null>;
+  typed: ReadonlyMap<string, Block>;
   problems: readonly Problem[];
 } {
   const read = folder
@@ -51,15 +61,17 @@ function readSheets(folder: ContentFolder): {
     .map((name) => {
       const file = `contenders/${name}`;
       const { content: text, problems } = folder.text(file);
-      const read = text === null ? { contender: null, problems: [] } : readContender(file, text);
+      const read = text === null ? { contender: null, typed: {}, problems: [] } : readContender(file, text);
       return {
         id: name.replace(/\.ya?ml$/i, ''),
         contender: read.contender,
+        typed: read.typed,
         problems: [...problems, ...read.problems],
       };
     });
   return {
     contenders: new Map(read.map(({ id, contender }) => [id, contender])),
+    typed: new Map(read.map(({ id, typed }) => [id, typed])),
     problems: read.flatMap(({ problems }) => problems),
   };
 }

@@ -3,6 +3,7 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { openContent, type Cached } from './openContent.ts';
+import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -48,7 +49,11 @@ export function loadSite(
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
-    problems: [...content.problems, ...made.flatMap(({ problems }) => problems)],
+    problems: [
+      ...content.problems,
+      ...made.flatMap(({ problems }) => problems),
+      ...sameSessions(reports.map(({ source }) => source)),
+    ],
     waiting: content.waiting,
     ledger: content.ledger,
   };

@@ -1,4 +1,4 @@
-import { chartQuestions } from '../charts/chartQuestions.ts';
+import { chartQuestions } from '../charts/figureTraits.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Variant } from '../charts/layout.ts';
 import { sharedDrawing } from '../charts/sharedDrawing.ts';

@@ -3,6 +3,7 @@ import { apartChart, pairsDrawn } from '../../src/charts/apart.ts';
 import type { ApartInput, ApartPair, JudgedPair } from '../../src/charts/apartInput.ts';
 import { beyondBand } from '../../src/charts/apartRow.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
+import { exampleWords } from './examples/heads.ts';
 import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
 
 const heads = ['Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'];
@@ -38,12 +39,12 @@ const judged = (
 });
 
 const input = (pairs: readonly ApartPair[], rest: Partial<ApartInput> = {}): ApartInput => ({
-  id: 'apart',
-  question: 'How far apart?',
-  subject: 'Carry of three driver heads',
-  finding: 'Bar: every gap that would fit these shots.',
-  description: 'Alder carried about 12 yards farther than Cedar.',
-  table: { caption: 'Gaps', head: ['Pair'], rows: pairs.map(({ a, b }) => [`${a.label} and ${b.label}`]) },
+  ...exampleWords(
+    'apart',
+    'How far apart?',
+    'Carry of three driver heads',
+    pairs.map(({ a, b }) => `${a.label} and ${b.label}`),
+  ),
   pairs,
   matters: 5,
   axis: 'yards farther',
@@ -261,8 +262,10 @@ describe('How far apart?', () => {
     expect(apartChart(input([notJudged]))).toEqual({
       kind: 'absent',
       id: 'apart',
+      chart: 'apart',
+      about: { of: 'metric', metric: 'carry' },
       question: 'How far apart?',
-      why: 'No pair had shots enough to be judged.',
+      why: 'No two of them had shots enough to be judged.',
     });
   });
 

@@ -80,7 +80,7 @@ describe('Delivery check', () => {
   test('without a priced measure there is no chart but a reason', () => {
     expect(deliveryChart(deliveryInputOf(deliveryRows.slice(3)))).toMatchObject({
       kind: 'absent',
-      why: 'No measure of the swing was recorded that has a price.',
+      why: 'Nothing of the swing was recorded that can be put into distance.',
     });
   });
 

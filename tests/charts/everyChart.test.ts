@@ -2,7 +2,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { deliveryChart } from '../../src/charts/delivery.ts';
 import type { Figure } from '../../src/charts/figure.ts';
-import { hittersChart } from '../../src/charts/hitters.ts';
+import { pooledRowsChart } from '../../src/charts/pooledRows.ts';
 import { landingChart } from '../../src/charts/landing.ts';
 import { launchChart } from '../../src/charts/launch.ts';
 import { luckChart } from '../../src/charts/luck.ts';
@@ -13,7 +13,7 @@ import { spreadChart } from '../../src/charts/spread.ts';
 import { withAndWithoutChart } from '../../src/charts/withAndWithout.ts';
 import { yardsChart } from '../../src/charts/yards.ts';
 import { deliveryInputOf, deliveryRows } from './examples/delivery.ts';
-import { hittersInputOf, withAndWithoutExample, yardsExample } from './examples/gaps.ts';
+import { golferRowsOf, withAndWithoutExample, yardsExample } from './examples/gaps.ts';
 import { landingExample } from './examples/landing.ts';
 import { launchExample } from './examples/launch.ts';
 import { luckExample } from './examples/luck.ts';
@@ -28,7 +28,7 @@ const charts: readonly (readonly [string, () => Figure])[] = [
   ['delivery', () => deliveryChart(deliveryInputOf(deliveryRows))],
   ['luck', () => luckChart(luckExample)],
   ['with-and-without', () => withAndWithoutChart(withAndWithoutExample)],
-  ['hitters', () => hittersChart(hittersInputOf(6))],
+  ['hitters', () => pooledRowsChart(golferRowsOf(6))],
   ['spread', () => spreadChart(spreadExample)],
   ['yards', () => yardsChart(yardsExample)],
   ['launch-and-spin', () => launchChart(launchExample)],

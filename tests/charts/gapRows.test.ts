@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure, Figure } from '../../src/charts/figure.ts';
-import { hittersChart } from '../../src/charts/hitters.ts';
+import { pooledRowsChart } from '../../src/charts/pooledRows.ts';
 import { withAndWithoutChart } from '../../src/charts/withAndWithout.ts';
 import { yardsChart } from '../../src/charts/yards.ts';
 import {
   exampleGap,
-  hittersInputOf,
+  golferRowsOf,
   pairedGaps,
   withAndWithoutExample,
   withAndWithoutOf,
@@ -34,15 +34,15 @@ const keepsRules = (figure: Figure): void => {
   for (const variant of variants) expect(brokenRules(drawn(figure).svg[variant])).toEqual([]);
 };
 
-describe('Many hitters', () => {
-  const figure = drawn(hittersChart(hittersInputOf(6)));
+describe('Golfer by golfer', () => {
+  const figure = drawn(pooledRowsChart(golferRowsOf(6)));
 
   test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
 
   test.each(variants)(
     '%s: each gap on one scale, leaning to the left end where the first had more',
     (variant) => {
-      const gaps = [...hittersInputOf(6).hitters.map(({ estimate }) => estimate ?? 0), 4];
+      const gaps = [...golferRowsOf(6).each.map(({ estimate }) => estimate ?? 0), 4];
       const { rings } = rowSigns(figure.svg[variant]);
       expect(rings).toHaveLength(7);
       const yard = ((rings[1] ?? 0) - (rings[0] ?? 0)) / ((gaps[1] ?? 0) - (gaps[0] ?? 0));
@@ -61,20 +61,20 @@ describe('Many hitters', () => {
   test('bars are thick outside the band only', () => {
     const inBand = exampleGap('Inside', 1, -4, 4);
     const { thin, thick } = rowSigns(
-      drawn(hittersChart(hittersInputOf(2, { hitters: [inBand, inBand], pooled: null, another: null }))).svg
+      drawn(pooledRowsChart(golferRowsOf(2, { each: [inBand, inBand], pooled: null, another: null }))).svg
         .wide,
     );
     expect([thin.length, thick.length]).toEqual([2, 0]);
   });
 
   test.each([
-    ['two', hittersInputOf(2, { pooled: null, another: null })],
-    ['twenty', hittersInputOf(20)],
-    ['long names', hittersInputOf(6, long)],
+    ['two', golferRowsOf(2, { pooled: null, another: null })],
+    ['twenty', golferRowsOf(20)],
+    ['long names', golferRowsOf(6, long)],
     [
-      'long words and a hitter without a gap',
-      hittersInputOf(3, {
-        hitters: [
+      'long words and a golfer without a gap',
+      golferRowsOf(3, {
+        each: [
           exampleGap('Hitter one of the regulars, 84 mph with the driver', 3, -3, 9),
           exampleGap(
             'Hitter 2',
@@ -87,47 +87,45 @@ describe('Many hitters', () => {
         ],
       }),
     ],
-    ['no band', hittersInputOf(4, { matters: 0 })],
+    ['no band', golferRowsOf(4, { matters: 0 })],
     [
       'nothing but noughts',
-      hittersInputOf(2, {
-        hitters: [exampleGap('A', 0, 0, 0), exampleGap('B', 0, 0, 0)],
+      golferRowsOf(2, {
+        each: [exampleGap('A', 0, 0, 0), exampleGap('B', 0, 0, 0)],
         pooled: null,
         another: null,
         matters: 0,
       }),
     ],
   ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
-    keepsRules(hittersChart(given));
+    keepsRules(pooledRowsChart(given));
   });
 
-  test('counts the hitters with a gap, and needs two', () => {
-    const [first, second] = hittersInputOf(2).hitters;
+  test('counts the golfers with a gap, and needs two', () => {
+    const [first, second] = golferRowsOf(2).each;
     if (first === undefined || second === undefined) throw new Error('too few');
     const none = { ...first, estimate: null, interval: null };
-    expect(drawn(hittersChart(hittersInputOf(3, { hitters: [first, second, none] })))).toMatchObject({
+    expect(drawn(pooledRowsChart(golferRowsOf(3, { each: [first, second, none] })))).toMatchObject({
       drawn: 2,
       recorded: 3,
-      counted: 'hitters',
+      counted: 'golfers',
     });
-    expect(hittersChart(hittersInputOf(2, { hitters: [first, none] }))).toMatchObject({
+    expect(pooledRowsChart(golferRowsOf(2, { each: [first, none] }))).toMatchObject({
       kind: 'absent',
-      why: 'Fewer than two hitters hit both.',
+      why: 'Fewer than two golfers hit both.',
     });
   });
 
   test('refuses numbers out of order, a negative gap that matters, a seventh contender, a golfer not seen with an estimate', () => {
     const upside = exampleGap('Hitter 1', 3, 9, -3);
-    expect(() => hittersChart(hittersInputOf(2, { hitters: [upside, upside] }))).toThrow(
-      'Hitter 1: 9, 3, -3',
-    );
-    expect(() => hittersChart(hittersInputOf(2, { matters: -1 }))).toThrow('The gap that matters is -1');
-    expect(() => hittersChart(hittersInputOf(2, { b: { label: 'Gorse', index: 6 } }))).toThrow(
+    expect(() => pooledRowsChart(golferRowsOf(2, { each: [upside, upside] }))).toThrow('Hitter 1: 9, 3, -3');
+    expect(() => pooledRowsChart(golferRowsOf(2, { matters: -1 }))).toThrow('The gap that matters is -1');
+    expect(() => pooledRowsChart(golferRowsOf(2, { b: { label: 'Gorse', index: 6 } }))).toThrow(
       'not for number 7',
     );
-    expect(() => hittersChart(hittersInputOf(2, { another: exampleGap('Another golfer', 3, 0, 6) }))).toThrow(
-      'Another golfer: a golfer not yet seen',
-    );
+    expect(() =>
+      pooledRowsChart(golferRowsOf(2, { another: exampleGap('Another golfer', 3, 0, 6) })),
+    ).toThrow('Another golfer: a golfer not yet seen');
   });
 });
 
@@ -171,7 +169,7 @@ describe('Where the yards come from', () => {
     const parts = yardsExample.parts.filter(({ interval }) => interval === null);
     expect(yardsChart({ ...yardsExample, parts })).toMatchObject({
       kind: 'absent',
-      why: 'Nothing of the flight was recorded that could account for the gap.',
+      why: 'Nothing of the flight was recorded that could account for the difference.',
     });
   });
 
@@ -237,7 +235,7 @@ describe('With and without', () => {
     }));
     expect(withAndWithoutChart(withAndWithoutOf(pairs))).toMatchObject({
       kind: 'absent',
-      why: 'No pair had shots enough to be judged both ways.',
+      why: 'No two of them had shots enough to be judged both ways.',
     });
   });
 });

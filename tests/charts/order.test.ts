@@ -18,12 +18,6 @@ const words = (svg: string): string =>
     .map(({ text }) => text)
     .join(' ');
 
-/** Ends of the straight lines of a stroke width in ink, px. */
-const inkLines = (svg: string, width: string) =>
-  [...parseSvg(svg).querySelectorAll('path')]
-    .filter((path) => inherited(path, 'stroke') === 'var(--ink)' && inherited(path, 'stroke-width') === width)
-    .map((path) => [...(path.getAttribute('d') ?? '').matchAll(/-?[\d.]+/g)].map(Number));
-
 describe('Shots in order', () => {
   const figure = draw(orderExample);
   const variants = ['wide', 'narrow'] as const;
@@ -53,25 +47,42 @@ describe('Shots in order', () => {
     }
   });
 
-  test('the trend runs through its two ends on the scale of the shots, and its bar ends where the interval does', () => {
-    const [line = []] = inkLines(figure.svg.wide, '2');
-    const [bar = []] = inkLines(figure.svg.wide, '2.5');
+  /** Lines of a contender's colour and the values at their ends, those of the key left out. */
+  const trendsIn = (svg: string) => {
     const yard = (210 - 250) / (heightOfTick('210') - heightOfTick('250'));
     const valueAt = (y: number): number => 210 + (y - heightOfTick('210')) * yard;
-    expect(valueAt(line[1] ?? 0)).toBeCloseTo(232, 0);
-    // Drawn on to the bar, twenty pixels past the last shot.
-    expect(Math.abs(valueAt(line[3] ?? 0) - (232 - 3.6))).toBeLessThan(0.3);
-    expect(Math.abs(valueAt(bar[1] ?? 0) - valueAt(bar[3] ?? 0))).toBeCloseTo(10, 1);
-    expect(bar[0]).toBeGreaterThan(Math.max(...drawnMarks(figure.svg.wide, [0, 1, 2]).map(({ x }) => x)));
+    return ['umber', 'bluebell', 'pine'].map((colour) =>
+      [...parseSvg(svg).querySelectorAll('path')]
+        .filter(
+          (path) =>
+            inherited(path, 'stroke') === `var(--${colour})` && inherited(path, 'stroke-width') === '2',
+        )
+        .map((path) => [...(path.getAttribute('d') ?? '').matchAll(/-?[\d.]+/g)].map(Number))
+        .filter((d) => d[1] !== d[3])
+        .map(([x1 = 0, y1 = 0, x2 = 0, y2 = 0]) => ({ x1, x2, from: valueAt(y1), to: valueAt(y2) })),
+    );
+  };
+
+  test('each contender has a trend in its own line, through its two ends, from its own first shot to its last', () => {
+    for (const [contender, found] of trendsIn(figure.svg.wide).entries()) {
+      const given = orderExample.trends[contender];
+      const own = drawnMarks(figure.svg.wide, [contender]).slice(1);
+      expect(found).toHaveLength(1);
+      expect(Math.abs((found[0]?.from ?? 0) - (given?.from.value ?? NaN))).toBeLessThan(0.3);
+      expect(Math.abs((found[0]?.to ?? 0) - (given?.to.value ?? NaN))).toBeLessThan(0.3);
+      expect(found[0]?.x1).toBeCloseTo(Math.min(...own.map(({ x }) => x)), 0);
+      expect(found[0]?.x2).toBeCloseTo(Math.max(...own.map(({ x }) => x)), 0);
+    }
+    for (const { words: told } of orderExample.trends) expect(words(figure.svg.wide)).toContain(told);
   });
 
   const heightOfTick = (text: string): number =>
     (placedTexts(figure.svg.wide).find((one) => one.text === text)?.y ?? Number.NaN) - 4.5;
 
   test('without a trend there is no line and no word of one', () => {
-    const { svg } = draw({ ...orderExample, trend: null });
-    expect([...inkLines(svg.wide, '2'), ...inkLines(svg.wide, '2.5')]).toEqual([]);
-    expect(words(svg.wide)).not.toContain('Trend');
+    const { svg } = draw({ ...orderExample, trends: [] });
+    expect(trendsIn(svg.wide).flat()).toEqual([]);
+    expect(words(svg.wide)).not.toContain('in ten shots');
   });
 
   test.each(variants)('%s: a fifth of every shot at least is seen in a long session', (variant) => {
@@ -84,7 +95,7 @@ describe('Shots in order', () => {
   const cases: readonly (readonly [string, OrderInput])[] = [
     ['three heads', orderExample],
     ['six heads, long names', orderInputOf(longNames, 120)],
-    ['one shot', orderInputOf(['Alder'], 1, { trend: null })],
+    ['one shot', orderInputOf(['Alder'], 1, { trends: [] })],
     [
       'values all alike',
       orderInputOf(['Alder'], 12, {
@@ -94,7 +105,7 @@ describe('Shots in order', () => {
           contender: 0,
           leftOut: false,
         })),
-        trend: null,
+        trends: [],
         axis: 'Smash factor',
       }),
     ],
@@ -105,12 +116,14 @@ describe('Shots in order', () => {
           ...shot,
           value: shot.value * 11,
         })),
-        trend: {
-          from: { number: 1, value: 2500 },
-          to: { number: 24, value: 2600 },
-          interval: { low: -4000, high: 9000 },
-          words: 'Trend: cannot tell.',
-        },
+        trends: [
+          {
+            contender: 0,
+            from: { number: 1, value: -4000 },
+            to: { number: 23, value: 9000 },
+            words: 'Alder: no clear trend in spin, give or take 9,000 rpm in ten shots',
+          },
+        ],
         axis: 'Spin in turns a minute',
       }),
     ],
@@ -129,7 +142,7 @@ describe('Shots in order', () => {
   test('without shots there is no chart but a reason', () => {
     expect(orderChart({ ...orderExample, shots: [] })).toMatchObject({
       kind: 'absent',
-      why: 'No shot has a value to draw.',
+      why: 'No shot has a reading to draw.',
     });
   });
 
@@ -154,14 +167,11 @@ describe('Shots in order', () => {
     [
       'a trend out of order',
       {
-        trend: {
-          from: { number: 1, value: 230 },
-          to: { number: 36, value: 220 },
-          interval: { low: 225, high: 230 },
-          words: '',
-        },
+        trends: [
+          { contender: 0, from: { number: 36, value: 230 }, to: { number: 1, value: 220 }, words: '' },
+        ],
       },
-      'must be numbers in rising order',
+      'The trend from 230 at shot 36 to 220 at shot 1 cannot be drawn.',
     ],
   ])('refuses %s', (_, change, message) => {
     expect(() => orderChart({ ...orderExample, ...change })).toThrow(message);

@@ -132,7 +132,10 @@ describe('Price and yards', () => {
   });
 
   test('without a clear gap there is no chart but a reason', () => {
-    expect(priceChart(priceInputOf([]))).toMatchObject({ kind: 'absent', why: 'No clear gain to price.' });
+    expect(priceChart(priceInputOf([]))).toMatchObject({
+      kind: 'absent',
+      why: 'No dearer one was clearly ahead.',
+    });
     expect(figure).toMatchObject({ drawn: 2, recorded: 2, counted: 'pairs' });
   });
 

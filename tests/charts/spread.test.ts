@@ -89,7 +89,7 @@ describe('Spread', () => {
   test('without a spread there is no chart but a reason', () => {
     expect(spreadChart(only({ spread: null, interval: null }))).toMatchObject({
       kind: 'absent',
-      why: 'The shots are too few to speak of spread.',
+      why: 'The shots are too few to speak of consistency.',
     });
   });
 

@@ -98,7 +98,7 @@ describe('what the files tell is filled in', () => {
   const report = (content: string, slug: string): string =>
     readFileSync(join(content, 'reports', slug, 'report.md'), 'utf8');
 
-  test('date from the times, title from the name, noun from the heading, metric and classes from the columns', () => {
+  test('date from the times, title from the name, noun from the heading, metric from the columns; how they were read is asked', () => {
     const csv =
       'Head,Time,Carry (yd)\nAlder 9.0,2026-05-04 10:31:07,231.5\n"Birch, #2",2026-05-04 10:31:41,228.2\n';
     const content = contentFolder({ 'shop.yaml': shop, 'driver_heads.csv': csv });
@@ -114,7 +114,9 @@ describe('what the files tell is filled in', () => {
       "    match: ['Birch, #2']",
       'primary: carry',
       'session: driver_heads.csv',
-      '      carry: measured',
+      '      carry:',
+      '  golfer-driver-heads:',
+      '  # Who was it? A golfer who hit for another report has the same id here as there, in place of the one',
       'status: draft',
     ])
       expect(lines).toContain(line);
@@ -134,8 +136,8 @@ describe('what the files tell is filled in', () => {
   });
 
   test.each([
-    ['units: metres', '\n  carry: 4.6 m\n'],
-    ['units: yards', '\n  carry: 5 yd\n'],
+    ['units: metres', 'takes: 4.6 m.\n  carry:\n'],
+    ['units: yards', 'takes: 5 yd.\n  carry:\n'],
     ['matters: {carry: 7 yd}', '\n# The smallest gap in carry that matters is in shop.yaml: 7 yd.\n'],
   ])('the gap that matters, as the shop has it: %s', (line, expected) => {
     const content = contentFolder({ 'shop.yaml': `${shop}defaults: {${line}}\n`, 's.csv': twoHeadsCsv });

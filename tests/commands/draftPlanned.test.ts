@@ -100,7 +100,7 @@ describe('a session that was planned goes into the draft of its plan', () => {
     const run = draft(content, ['x.csv']);
     expect(run.status, run.said).toBe(0);
     expect(run.said).toContain('24 shots all named Driver');
-    expect(run.said).toContain('filled in there: session, hitters.one.match.');
+    expect(run.said).toContain('filled in there: session, hitters.golfer-two-heads.match.');
     fill(content);
     const [report] = loadSite(content).reports;
     expect(report?.session.shots.map(({ contender }) => contender)).toEqual(

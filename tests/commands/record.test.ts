@@ -1,10 +1,11 @@
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { recordLedger } from '../../src/commands/recordLedger.ts';
 import { readLedger, type Ledger } from '../../src/intake/ledger.ts';
-import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { changedWithoutCorrection } from '../../src/site/ledger.ts';
+import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { movedAnswers } from '../../src/prose/movedAnswers.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { around, csvOf, reportText, threeHeads } from '../findings/reportOf.ts';
@@ -184,6 +185,92 @@ describe('a published report that was changed', () => {
   });
 });
 
+describe('answers as typed are what a report is held to', () => {
+  const path = (): string => join(folder, 'reports/heads/report.md');
+  const typedAnew = (change: (text: string) => string): string[] => {
+    writeFileSync(path(), change(readFileSync(path(), 'utf8')));
+    return loadSite(folder).problems.map(({ kind, found }) => `${kind}: ${found ?? ''}`);
+  };
+
+  test('comments, spacing, quotes and keys without an answer are no change', () => {
+    write('heads', {});
+    record('2026-04-12');
+    expect(
+      typedAnew((text) =>
+        text
+          .replace('primary: carry', 'primary:   "carry" # as planned\nsummary:')
+          .replace('consent: yes}', 'consent: "yes",   expectation: not recorded}'),
+      ),
+    ).toEqual([]);
+    expect(typedAnew((text) => text.replace('summary:', 'summary: Told anew.'))).toEqual([
+      'changed-without-correction: changed since: front matter',
+    ]);
+  });
+
+  test('a build sheet that the report names is part of it; the shop’s units are not', () => {
+    mkdirSync(join(folder, 'contenders'));
+    const sheet = (id: string, loft: string): void =>
+      writeFileSync(
+        join(folder, `contenders/${id}.yaml`),
+        `label: ${id} head\nsupplied_by: our stock\nsold_here: new\nbuild: {loft: ${loft}}\n`,
+      );
+    for (const id of ['alder', 'birch', 'cedar', 'dogwood']) sheet(id, '9°');
+    write('heads', { contenders: '[alder, birch, cedar]' });
+    record('2026-04-12');
+    sheet('dogwood', '10°');
+    writeFileSync(join(folder, 'shop.yaml'), 'name: Example Shop\ndefaults: {units: metres}\n');
+    expect(kinds()).not.toContain('changed-without-correction');
+    sheet('birch', '10°');
+    expect(kinds()).toContain('changed-without-correction');
+  });
+
+  test('a key that a later version of the code adds accuses nobody', () => {
+    write('heads', {});
+    record('2026-04-12');
+    const [report] = loadSite(folder).reports;
+    if (report === undefined) throw new Error('no report');
+    const { source } = report;
+    const later = { ...source, front: { ...source.front, weather: null, hitters: [] } };
+    expect(changedWithoutCorrection(later, ledger())).toEqual([]);
+    expect(changedWithoutCorrection({ ...later, typed: { report: 'other answers' } }, ledger())).toHaveLength(
+      1,
+    );
+  });
+});
+
+describe('a ledger of version 1', () => {
+  const old = 'tests/fixtures/ledgers/version-1';
+  beforeEach(() => cpSync(old, folder, { recursive: true }));
+
+  test('accuses nobody, and keeps its plan on record', () => {
+    const { reports, problems } = loadSite(folder);
+    expect(problems).toEqual([]);
+    expect(reports[0]?.findings.design.plan).toBe('on-record');
+    expect(ledger().version).toBe(2);
+    expect(ledger().reports[0]?.records.map(({ date, typed }) => [date, typed])).toEqual([
+      ['2026-04-12', null],
+    ]);
+  });
+
+  test('still knows its session files', () => {
+    const shots = join(folder, 'reports/heads/shots.csv');
+    writeFileSync(shots, readFileSync(shots, 'utf8').replace('230.0', '231.0'));
+    expect(loadSite(folder).problems.map(({ found }) => found)).toEqual(['changed since: shots.csv']);
+  });
+
+  test('is taken over once, as typed; from then on every answer counts', () => {
+    expect(record('2026-12-01').said).toBe('heads: recorded again, as typed\n');
+    expect(record('2026-12-02').said).toBe('Nothing new to record.\n');
+    expect(ledger().reports[0]?.records.map(({ date, typed }) => [date, typed === null])).toEqual([
+      ['2026-04-12', true],
+      ['2026-12-01', false],
+    ]);
+    const path = join(folder, 'reports/heads/report.md');
+    writeFileSync(path, readFileSync(path, 'utf8').replace('paid_by: the shop', 'paid_by: a maker'));
+    expect(loadSite(folder).problems.map(({ found }) => found)).toEqual(['changed since: front matter']);
+  });
+});
+
 describe('a planned test that is given up', () => {
   test('with its reason, and told on every page', () => {
     write('heads', { plan, status: 'draft' }, null);
@@ -195,7 +282,7 @@ describe('a planned test that is given up', () => {
       wrong: '',
     });
     expect(ledgerLine(ledger())).toBe(
-      'Tests planned 2, published 0, dropped 1 (the golfer fell ill), open 1.',
+      'We planned two tests: we dropped one (the golfer fell ill) and have one open.',
     );
   });
 

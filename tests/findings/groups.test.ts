@@ -20,15 +20,38 @@ describe('leading group', () => {
 
   test('the best average and all that are not surely behind it', () => {
     expect(leadingGroup(three, 'more')).toEqual(['a', 'b']);
-    expect(leadingGroup(three, 'less')).toEqual(['c']);
+    const less = three.map((own) => ({ ...own, ahead: own.b }));
+    expect(leadingGroup(less, 'less')).toEqual(['c']);
   });
 
-  test('none where neither side is better, any credit is open, or nothing was judged', () => {
+  test('none where neither side is better, every cause is open, or nothing was judged', () => {
     expect(leadingGroup(three, 'neither')).toBeNull();
-    expect(
-      leadingGroup([...three.slice(0, 2), pair('b', 'c', 6, 'size-unsure', { credit: 'open' })], 'more'),
-    ).toBeNull();
+    const open = three.map(({ a, b, estimate, verdict }) =>
+      pair(a, b, estimate, verdict, { credit: 'open' }),
+    );
+    expect(leadingGroup(open, 'more')).toBeNull();
     expect(leadingGroup([pair('a', 'b', null, 'not-judged')], 'more')).toBeNull();
+  });
+
+  test('one open pair does not take the lead from credited ones', () => {
+    // b to c is open: c is behind a all the same
+    const behind = [...three.slice(0, 2), pair('b', 'c', 6, 'size-unsure', { credit: 'open' })];
+    expect(leadingGroup(behind, 'more')).toEqual(['a', 'b']);
+  });
+
+  test('nobody is behind the best by an open gap, but may be behind another by a credited one', () => {
+    const [ab, ac] = [pair('a', 'b', 3, 'too-close'), pair('a', 'c', 9, 'clear', { credit: 'open' })];
+    expect(leadingGroup([ab, ac, pair('b', 'c', 6, 'too-close')], 'more')).toEqual(['a', 'b', 'c']);
+    expect(leadingGroup([ab, ac, pair('b', 'c', 6, 'clear')], 'more')).toEqual(['a', 'b']);
+  });
+
+  test('a gap that mostly does not hold otherwise puts nobody behind', () => {
+    const leaning = [
+      ...three.slice(0, 1),
+      pair('a', 'c', 9, 'clear', { overlays: ['leans'] }),
+      ...three.slice(2),
+    ];
+    expect(leadingGroup(leaning, 'more')).toEqual(['a', 'b', 'c']);
   });
 
   test('a contender that was not judged stands nowhere', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { contenderRecords } from '../../src/kit/contenderRecords.ts';
+import { readPayment } from '../../src/intake/authored/payment.ts';
 import { interestInBrief, interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
 import { dateInWords } from '../../src/prose/date.ts';
 import type { Report } from '../../src/kit/report.ts';
@@ -107,7 +108,7 @@ test('interests that differ from report to report are all told, each with its da
       ...three.source,
       front: {
         ...three.source.front,
-        interests: { ...three.source.front.interests, paidBy: 'the maker of Alder' },
+        interests: { ...three.source.front.interests, paidBy: readPayment('the maker of Alder') },
       },
     },
   };
@@ -115,7 +116,7 @@ test('interests that differ from report to report are all told, each with its da
     `${dateInWords(one.source.front.date)} and ${dateInWords(two.source.front.date)}: ${interestInShort(one)}`,
     `${dateInWords(three.source.front.date)}: ${interestInShort(paid)}`,
   ]);
-  expect(interestInShort(paid)).toContain('Paid for by the maker of Alder.');
+  expect(interestInShort(paid)).toContain('The test was paid for by the maker of Alder.');
 });
 
 test('what the shop wrote itself is quoted where nobody else could say "we"', () => {
@@ -132,7 +133,7 @@ test('what the shop wrote itself is quoted where nobody else could say "we"', ()
   );
   expect(interestInShort(writes('The fitting fee is refunded.'))).toContain('The fitting fee is refunded.');
   expect(interestInBrief(writes('we charge for cutting a shaft'))).toBe(
-    'The shop sells both. It states more in the report.',
+    'The shop sells both. The shop says: “We charge for cutting a shaft.”',
   );
   expect(interestInBrief(one)).toBe('The shop sells both.');
 });

@@ -6,7 +6,7 @@ import {
   type Ledger,
   type ReportRecord,
 } from '../../src/intake/ledger.ts';
-import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { answersOf, movedAnswers } from '../../src/prose/movedAnswers.ts';
 import { plannedInWords } from '../../src/prose/plannedInWords.ts';
 import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
@@ -14,13 +14,13 @@ import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
 const hash = 'a'.repeat(64);
 const plans = (count: number): Ledger['plans'] =>
   Array.from({ length: count }, (_, index) => ({ slug: `test-${index + 1}`, date: '2026-01-01', hash }));
-const record: ReportRecord = { date: '2026-02-01', front: hash, data: [], corrections: 0, answers: [] };
+const record: ReportRecord = { date: '2026-02-01', typed: hash, data: [], corrections: 0, answers: [] };
 const reports = (...slugs: readonly string[]): Ledger['reports'] =>
   slugs.map((slug) => ({ slug, records: [record] }));
 
 describe('what became of the tests that were planned', () => {
   const ledger: Ledger = {
-    version: 1,
+    version: 2,
     plans: [...plans(14), { slug: 'test-1', date: '2026-01-05', hash: 'b'.repeat(64) }],
     dropped: [
       { slug: 'test-10', date: '2026-03-01', reason: 'the golfer fell ill.' },
@@ -32,36 +32,36 @@ describe('what became of the tests that were planned', () => {
   test('a plan changed before the session counts once', () => {
     expect(ledgerCount(ledger)).toMatchObject({ planned: 14, published: 9, open: 3, unplanned: 0 });
     expect(ledgerLine(ledger)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open.',
     );
   });
 
   test('reports that were published without a plan are counted apart', () => {
     const more = { ...ledger, reports: [...ledger.reports, ...reports('sudden', 'quick')] };
     expect(ledgerLine(more)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3. Two reports more have no plan on record.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open. Two further reports have no plan on record.',
     );
     const one = { ...emptyLedger, reports: reports('sudden') };
-    expect(ledgerLine(one)).toBe(
-      'Tests planned 0, published 0, dropped 0, open 0. One report more has no plan on record.',
-    );
+    expect(ledgerLine(one)).toBe('No planned test is on record. One further report has no plan on record.');
   });
 
   test('no ledger is said, not hidden', () => {
     expect(ledgerLine(null)).toBe(
-      'No ledger of plans is kept, so how many tests stayed unpublished is not recorded.',
+      'We keep no register of planned tests, so we cannot say how many we left unpublished.',
     );
   });
 });
 
 test('when a plan was written', () => {
   const day = '2026-04-10';
-  expect(plannedInWords('on-record', day)).toBe('yes, the plan was on record before the session');
+  expect(plannedInWords('on-record', day)).toBe('yes: the plan was on record before the session');
   expect(plannedInWords('stated', day)).toBe(
-    'the shop states that it was, on 10 April 2026; no record shows it',
+    'stated, not verified: the shop says 10 April 2026; no dated record exists',
   );
-  expect(plannedInWords('changed', day)).toBe('no, the plan on record was another one');
-  expect(plannedInWords('afterwards', day)).toBe('no, the plan is of 10 April 2026, not before the session');
+  expect(plannedInWords('changed', day)).toBe('no: the plan on record is another one');
+  expect(plannedInWords('afterwards', day)).toBe(
+    'no: the plan is dated 10 April 2026, not before the session',
+  );
   expect(plannedInWords('not-said', undefined)).toBeNull();
 });
 
@@ -160,7 +160,12 @@ describe('a ledger that is not what "record" writes', () => {
       '{"version": 1, "plans": [{"slug": "a", "date": "2026-02-30", "hash": ""}], "dropped": [], "reports": []}',
       'something else at plans.0.date',
     ],
-    ['{"version": 1, "plans": [], "dropped": [], "reports": [], "more": 1}', 'something else'],
+    ['{"version": 2, "plans": [], "dropped": [], "reports": [], "more": 1}', 'something else'],
+    ['{"version": 3, "plans": []}', 'version 3'],
+    [
+      `{"version": 2, "plans": [], "dropped": [], "reports": [{"slug": "a", "records": [{"date": "2026-02-01", "front": "${hash}", "data": [], "corrections": 0, "answers": []}]}]}`,
+      'something else at reports.0.records.0.typed',
+    ],
   ])('%s', (json, words) => {
     expect(found(json)).toBe(words);
   });

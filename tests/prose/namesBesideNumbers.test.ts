@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { captionOf } from '../../src/charts/figure.ts';
 import { makeFigures } from '../../src/charts/makeFigures.ts';
 import { captions } from '../../src/kit/captions.ts';
 import { answerSentences, howMuch } from '../../src/prose/answer.ts';
@@ -47,11 +48,11 @@ describe('a name that ends in a number does not run into one', () => {
       },
     });
     const { source, session, telling } = report;
-    const figures = makeFigures(telling, session, source.front.contenders);
+    const figures = makeFigures(telling, session, source.front);
     const said = [
       ...figures.flatMap((figure) =>
         figure.kind === 'drawn'
-          ? [figure.finding, figure.description, ...Object.values(captions(report, figure))]
+          ? [captionOf(figure), figure.description, ...Object.values(captions(report, figure))]
           : [figure.why],
       ),
       ...disclosure({ source, session, telling, version: '0' }).flatMap(({ items }) =>

@@ -33,16 +33,18 @@ describe('what a page says of one thing agrees with what it says of another', ()
   });
 
   test('a drift that shows is not followed by the words for one that does not', () => {
-    const caution = 'That no drift shows is no proof that there was none.';
-    expect(figureOf(reportOf({}), 'order').finding).toContain(caution);
+    const caution = 'Seeing no drift does not prove there was none.';
+    expect(figureOf(reportOf({}), 'order').found).toContain(caution);
     const rising = (average: number): readonly number[] =>
       around(average, 0.3).map((own, turn) => own + 2 * turn);
     const drifting = reportOf({
       shots: { 'Carry (yd)': { alder: rising(220), birch: rising(221), cedar: rising(219) } },
     });
-    const { finding } = figureOf(drifting, 'order');
-    expect(finding).toMatch(/more in ten shots; .* would fit\.$/);
-    expect(finding).not.toContain('no drift');
+    const { found, shows } = figureOf(drifting, 'order');
+    expect(shows).toMatch(
+      /^Alder: carry rose by about \d+ yards in ten shots, likely \d+ to \d+\. Birch: carry rose/,
+    );
+    expect(found).not.toContain(caution);
   });
 
   test('two golfers together are both, three are all three', () => {

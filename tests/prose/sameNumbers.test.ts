@@ -2,7 +2,8 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { apartFigure } from '../../src/charts/apartFigure.ts';
 import { shotTable } from '../../src/charts/shotsFigure.ts';
-import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { dataFiles } from '../../src/kit/dataFiles.ts';
+import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { howMuch, primaryMetrics } from '../../src/prose/answer.ts';
 import { gapNumbers } from '../../src/prose/pairSentence.ts';
@@ -54,12 +55,14 @@ function expectPrinted(printed: string, truth: number): void {
 
 describe.each(reports)('%s: sentences, tables and findings.json hold the same numbers', (_name, report) => {
   // what a reader downloads, parsed anew
-  const json: { readonly metrics: readonly MetricJson[] } = JSON.parse(findingsJson(report.findings));
+  const json: { readonly metrics: readonly MetricJson[] } = JSON.parse(
+    dataFiles(report, dataTools).findings.text,
+  );
   const [carry] = primaryMetrics(report.findings);
   const [carryJson] = json.metrics;
   if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');
   const telling: Telling = report.telling;
-  const figure = apartFigure(carry, telling, { id: 'apart', named: false });
+  const figure = apartFigure(carry, telling);
   if (figure.kind !== 'drawn') throw new Error('not drawn');
 
   test.each(carryJson.pairs)('$a and $b', ({ a, b, estimate, ci }) => {
@@ -97,7 +100,7 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
   });
 
   test.each(carryJson.byContender)('average, spread and count of $id', ({ id, n, mean, sd }) => {
-    const table = shotTable(carry, report.session, telling);
+    const table = shotTable(carry, telling);
     const row = table.rows.find(([name]) => name === telling.nameOf(id)) ?? [];
     const cell = (heading: RegExp): string => row[table.head.findIndex((head) => heading.test(head))] ?? '';
     expect(cell(/shots/i)).toBe(String(n));

@@ -92,7 +92,7 @@ test('the feed says the interest before the answer, and of a withdrawn report wh
   for (const item of items.filter((one) => one !== withdrawn)) {
     const words = child(item, 'description');
     expect(words).toMatch(
-      /^Our interest: We sell both new\. .* For this golfer.* Invented data\.( Corrected 1 April 2026\.)?$/s,
+      /^Our interest: We sell both new and took them from stock\. .* For this golfer.* Invented data\.( Corrected 1 April 2026\.)?$/s,
     );
     expect(words.includes('Corrected')).toBe(child(item, 'title').includes('third'));
   }

@@ -12,6 +12,8 @@ export const overlay = words('something that must be said beside an answer', {
   'order-drift': 'readings drifted, and by enough to move the difference by half of what matters',
   'order-few-visits': 'hit several in a row, in fewer than three spells each',
   'visits-alike': 'the difference is lost when spells are counted instead of shots',
+  'golfers-apart':
+    'nothing that matters on average over the golfers, but that cannot be said of each of them',
   'mixed-with-swing': 'the swing differed too, by enough to matter',
   'not-planned': 'not one of the measures chosen before the test',
   'rests-on-one-shot': 'without one shot far from the others nothing is seen',

@@ -1,5 +1,5 @@
 import { takesOf, type Takes } from './takes.ts';
-import { asFound, isBlock } from './tree.ts';
+import { asFound, isBlock, isUnanswered } from './tree.ts';
 import {
   readWith,
   refused,
@@ -114,6 +114,17 @@ export function recordOf<K extends string, V>(
       Object.defineProperty(record, id, { value, enumerable: true, configurable: true, writable: true });
     }
     return understood(record);
+  });
+}
+
+/** A block of answers of which those without an answer count as not there. */
+export function answeredOnly<T>(schema: Schema<T>): Schema<T> {
+  return schemaOf(takesOf(schema), (answer): Understood<T> => {
+    if (!isBlock(answer)) return readWith(schema, answer);
+    return readWith(
+      schema,
+      Object.fromEntries(Object.entries(answer).filter(([, value]) => !isUnanswered(value))),
+    );
   });
 }
 

@@ -16,7 +16,7 @@ export function completeFront(
   keysInOrder: (key: string) => readonly string[],
 ): Front | null {
   const contenders = contendersOf(answers.contenders, sheets, keysInOrder('contenders'));
-  const interests = completeInterests(answers.interests ?? {}, shop?.interests ?? {});
+  const interests = completeInterests(answers.interests ?? {}, shop);
   if (contenders === null || interests === null) return null;
   const hitters = inOrder(answers.hitters, keysInOrder('hitters')).map(([id, hitter]) => ({ id, ...hitter }));
   return {

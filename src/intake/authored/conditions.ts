@@ -1,6 +1,6 @@
 import { metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { oneOf, text, withUnit, yesOrNo } from './answers.ts';
-import { recordOf, wordsOr, type Keyed } from './collections.ts';
+import { answeredOnly, recordOf, wordsOr, type Keyed } from './collections.ts';
 import { metricName } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
@@ -82,11 +82,13 @@ const monitorAnswers: Schema<Monitor> = strict({
   kind: text('radar, camera, both or club sensor').exactOptional(),
   stated_accuracy: statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
   accuracy_stated_by: text('who states the accuracy').exactOptional(),
-  columns: recordOf(
-    metricName,
-    classOfReading,
-    `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
-    { words: `for each [metric](#metrics) ${takesOf(classOfReading).words}` },
+  columns: answeredOnly(
+    recordOf(
+      metricName,
+      classOfReading,
+      `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
+      { words: `for each [metric](#metrics) ${takesOf(classOfReading).words}` },
+    ),
   )
     .describe('how each column came about, where that is not as usual')
     .exactOptional(),

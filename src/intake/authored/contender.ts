@@ -3,6 +3,7 @@ import { oneOrMore } from './collections.ts';
 import { nameOf } from './nameAnswer.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
+import { supply, type Supply } from './supply.ts';
 import type { Schema } from './trouble.ts';
 
 export interface Price {
@@ -17,10 +18,12 @@ export interface ContenderAnswers {
   readonly label: string;
   /** For narrow places, 16 characters at most. */
   readonly short?: string;
+  /** Whether the label takes an article in a sentence: "the hybrid"; absent where it is left to its look. */
+  readonly article?: boolean;
   /** Further names in the CSV, compared as raw text. */
   readonly match?: readonly string[];
   readonly build?: Sheet;
-  readonly suppliedBy: string;
+  readonly suppliedBy: Supply;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
   /** Whether the name takes an article in a sentence; where nothing is said, plain words of the trade do. */
   readonly article?: boolean;
@@ -38,11 +41,14 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
   short: nameOf({ what: 'a short name', longest: longestShort })
     .describe('the name where a chart has no room for the label')
     .exactOptional(),
+  article: yesOrNo
+    .describe('whether sentences say "the" before the name: `yes` for a plain word, `no` for a proper name')
+    .exactOptional(),
   match: oneOrMore(text('a name in the CSV'), 'the names in the CSV')
     .describe('further names that the session files use for it')
     .exactOptional(),
   build: sheet.describe('how it is built').exactOptional(),
-  supplied_by: text('who supplied it: our stock, lent by its distributor'),
+  supplied_by: supply.describe('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
   article: yesOrNo
     .describe('whether the name takes "the" in a sentence; if left out, plain words of the trade do')

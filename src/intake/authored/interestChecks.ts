@@ -4,7 +4,7 @@ import type { Trouble } from './trouble.ts';
 
 /** The three questions about money must be answered, here or in `shop.yaml`. */
 export function interestChecks(tree: Block, shop: InterestAnswers): Trouble[] {
-  const answered: Readonly<Record<string, string | undefined>> = {
+  const answered: Readonly<Record<string, unknown>> = {
     paid_by: shop.paidBy,
     commission_or_gifts: shop.commissionOrGifts,
     seen_before: shop.seenBefore,

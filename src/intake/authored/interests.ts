@@ -1,4 +1,7 @@
 import { text } from './answers.ts';
+import { gifts, type Gifts } from './gifts.ts';
+import { payment, type Payment } from './payment.ts';
+import { seenBefore, type SeenBefore } from './seenBefore.ts';
 import { strict } from './strict.ts';
 import type { Schema } from './trouble.ts';
 
@@ -19,22 +22,22 @@ export const interestKeys = Object.keys(interestQuestions) as readonly InterestQ
 export interface InterestAnswers {
   /** A sentence of the shop's own about where the contenders came from. */
   readonly supplied?: string;
-  readonly paidBy?: string;
-  readonly commissionOrGifts?: string;
-  readonly seenBefore?: string;
+  readonly paidBy?: Payment;
+  readonly commissionOrGifts?: Gifts;
+  readonly seenBefore?: SeenBefore;
   /** The shop's standing sentence on its interests. */
   readonly sentence?: string;
 }
 
 /** Interests with the three questions answered. */
 export interface Interests extends InterestAnswers {
-  readonly paidBy: string;
-  readonly commissionOrGifts: string;
-  readonly seenBefore: string;
+  readonly paidBy: Payment;
+  readonly commissionOrGifts: Gifts;
+  readonly seenBefore: SeenBefore;
 }
 
-const openQuestion = (key: InterestQuestion) =>
-  text(interestQuestions[key])
+const openQuestion = <T>(key: InterestQuestion, schema: Schema<T>) =>
+  schema
     .describe(`${interestQuestions[key]}. Must be answered, in the report or in \`shop.yaml\``)
     .exactOptional();
 
@@ -42,16 +45,25 @@ export const interestAnswers: Schema<InterestAnswers> = strict({
   supplied: text('who supplied the contenders')
     .describe('a sentence on where the contenders came from')
     .exactOptional(),
-  paid_by: openQuestion('paid_by'),
-  commission_or_gifts: openQuestion('commission_or_gifts'),
-  seen_before: openQuestion('seen_before'),
+  paid_by: openQuestion('paid_by', payment),
+  commission_or_gifts: openQuestion('commission_or_gifts', gifts),
+  seen_before: openQuestion('seen_before', seenBefore),
   sentence: text("the shop's standing sentence on its interests").exactOptional(),
 });
 
-/** The report's answers, else the shop's; null while a question is open. */
-export function completeInterests(report: InterestAnswers, shop: InterestAnswers): Interests | null {
-  const all = { ...shop, ...report };
-  const { paidBy, commissionOrGifts, seenBefore } = all;
-  if (paidBy === undefined || commissionOrGifts === undefined || seenBefore === undefined) return null;
-  return { ...all, paidBy, commissionOrGifts, seenBefore };
+/** The report's answers, else the shop's, which may go by its name; null while a question is open. */
+export function completeInterests(
+  report: InterestAnswers,
+  shop: { readonly name: string; readonly interests: InterestAnswers } | null,
+): Interests | null {
+  const all = { ...shop?.interests, ...report };
+  const { paidBy, commissionOrGifts, seenBefore: seen } = all;
+  if (paidBy === undefined || commissionOrGifts === undefined || seen === undefined) return null;
+  const byShop = paidBy.kind === 'others' && paidBy.words === shop?.name;
+  return {
+    ...all,
+    paidBy: byShop ? { kind: 'shop', words: paidBy.words } : paidBy,
+    commissionOrGifts,
+    seenBefore: seen,
+  };
 }

@@ -1,6 +1,6 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { oneOf } from './answers.ts';
-import { checkedFurther, oneOrMore, recordOf, type Keyed } from './collections.ts';
+import { answeredOnly, checkedFurther, oneOrMore, recordOf, type Keyed } from './collections.ts';
 import { metricName } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { takesOf } from './takes.ts';
@@ -42,11 +42,10 @@ export const better: Schema<Better | Keyed<MetricId, Better>> = schemaOf(
 );
 
 /** The smallest gap that matters, for each metric named. */
-export const matters: Schema<Keyed<MetricId, Quantity>> = recordOf(
-  metricName,
-  moreThanZero,
-  'a gap for each metric: {carry: 5 yd}',
-  { words: 'for each [metric](#metrics) a number with its unit, such as `{carry: 5 yd}`' },
+export const matters: Schema<Keyed<MetricId, Quantity>> = answeredOnly(
+  recordOf(metricName, moreThanZero, 'a gap for each metric: {carry: 5 yd}', {
+    words: 'for each [metric](#metrics) a number with its unit, such as `{carry: 5 yd}`',
+  }),
 );
 
 function moreThanZero(metric: MetricId): Schema<Quantity> {

@@ -9,15 +9,18 @@ import { idsIn } from './idsIn.ts';
 import { interestChecks } from './interestChecks.ts';
 import { nearest } from './nearest.ts';
 import { nothingShared, type Shared } from './shared.ts';
-import type { Block } from './tree.ts';
+import type { Block, Tree } from './tree.ts';
 import { readWith, type Trouble } from './trouble.ts';
 import { troubleProblems } from './troubleProblems.ts';
+import { typedAnswers } from './typedAnswers.ts';
 import { unseenProblems } from './unseenCharacters.ts';
 import { readYaml } from './yamlText.ts';
 
 export interface ReportReading {
   /** Null when an answer is missing or cannot be used. */
   readonly front: Front | null;
+  /** All answers that the report is held to, as typed. */
+  readonly typed: Tree;
   readonly body: Body;
   readonly placeOf: PlaceOf;
   /** All that is wrong with the front matter, in the order of the file. */
@@ -28,10 +31,10 @@ export interface ReportReading {
 export function readReport(file: string, text: string, shared: Shared = nothingShared): ReportReading {
   const split = splitReport(file, text);
   if (split.yaml === null) {
-    return { front: null, body: split.body, placeOf: firstLine(file), problems: split.problems };
+    return { front: null, typed: null, body: split.body, placeOf: firstLine(file), problems: split.problems };
   }
   const { tree, placeOf, problems, keysInOrder } = readYaml(file, split.yaml);
-  if (tree === null) return { front: null, body: split.body, placeOf, problems };
+  if (tree === null) return { front: null, typed: null, body: split.body, placeOf, problems };
   const read = readWith(frontAnswers, tree);
   const troubles = [
     ...('troubles' in read ? read.troubles : []),
@@ -46,6 +49,7 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
     [...problems, ...unseen].every(({ severity }) => severity !== 'error');
   return {
     front: sound ? completeFront(read.value, shared, keysInOrder) : null,
+    typed: typedAnswers(tree, shared),
     body: split.body,
     placeOf,
     problems: sortProblems([...problems, ...troubleProblems(troubles, tree, placeOf), ...unseen]),

@@ -2,6 +2,7 @@ import { sortProblems } from '../../problems/sortProblems.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { completeShop, shopAnswers, type Shop } from './shop.ts';
 import { readWith } from './trouble.ts';
+import type { Block } from './tree.ts';
 import { troubleProblems } from './troubleProblems.ts';
 import { readYaml } from './yamlText.ts';
 
@@ -9,13 +10,14 @@ import { readYaml } from './yamlText.ts';
 export function readShop(
   file: string,
   text: string,
-): { readonly shop: Shop | null; readonly problems: readonly Problem[] } {
+): { readonly shop: Shop | null; readonly typed: Block; readonly problems: readonly Problem[] } {
   const { tree, placeOf, problems } = readYaml(file, text);
-  if (tree === null) return { shop: null, problems };
+  if (tree === null) return { shop: null, typed: {}, problems };
   const read = readWith(shopAnswers, tree);
-  if ('value' in read) return { shop: completeShop(read.value), problems };
+  if ('value' in read) return { shop: completeShop(read.value), typed: tree, problems };
   return {
     shop: null,
+    typed: tree,
     problems: sortProblems([...problems, ...troubleProblems(read.troubles, tree, placeOf)]),
   };
 }

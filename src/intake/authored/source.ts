@@ -6,6 +6,7 @@ import type { PlaceOf } from './places.ts';
 import { readReport } from './readReport.ts';
 import type { Shared } from './shared.ts';
 import type { Shop } from './shop.ts';
+import type { Tree } from './tree.ts';
 
 /** A file of a report as it was read. */
 export interface SourceFile {
@@ -18,10 +19,14 @@ export interface Source {
   readonly slug: string;
   readonly front: Front;
   readonly body: Body;
+  /** All answers that the report is held to, as typed. */
+  readonly typed: Tree;
   readonly files: readonly SourceFile[];
   /** Pictures that lie beside `report.md`. */
   readonly pictures: readonly PictureFile[];
   readonly shop: Shop | null;
+  /** A BCP 47 language tag: how dates are written and words are spelled. */
+  readonly locale: string;
   readonly placeOf: PlaceOf;
 }
 
@@ -39,9 +44,22 @@ export function defineSource(written: Written): {
   readonly problems: readonly Problem[];
 } {
   const { slug, file, text, files, shop } = written;
-  const { front, body, placeOf, problems } = readReport(file, text, written);
+  const { front, typed, body, placeOf, problems } = readReport(file, text, written);
   return {
-    source: front === null ? null : { slug, front, body, files, pictures: [], shop, placeOf },
+    source:
+      front === null
+        ? null
+        : {
+            slug,
+            front,
+            typed,
+            body,
+            files,
+            pictures: [],
+            shop,
+            locale: shop?.defaults.locale ?? 'en-GB',
+            placeOf,
+          },
     problems,
   };
 }

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { foldedName } from '../contenderNames.ts';
 import { freeSlug, slugOf } from './slugOf.ts';
 
@@ -17,15 +18,22 @@ export function contenderIds(names: readonly string[], fallback = 'contender'): 
   });
 }
 
-const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+/** Room for a report's name in an id of 40 characters. */
+const longestReport = 24;
 
-/** Ids for hitters, which must not give away a name. */
-export function hitterIds(names: readonly string[]): readonly string[] {
+/**
+ * Ids for hitters, which must not give away a name. They are made of the report's: an id that two drafts shared by
+ * accident would make one golfer of two.
+ */
+export function hitterIds(names: readonly string[], report: string): readonly string[] {
   const folded = new Set(names.map(foldedName));
   const taken = new Set<string>();
   const count = Math.max(names.length, 1);
+  const own = slugOf(report);
+  const short = createHash('sha256').update(report).digest('hex').slice(0, 8);
+  const from = own !== '' && own.length <= longestReport ? own : short;
   return Array.from({ length: count }, (_, index) => {
-    const wanted = numbers[index] ?? `golfer-${index + 1}`;
+    const wanted = `golfer-${from}${count === 1 ? '' : `-${index + 1}`}`;
     const id = freeSlug(wanted, (slug) => taken.has(slug) || folded.has(slug));
     taken.add(id);
     return id;

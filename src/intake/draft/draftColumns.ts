@@ -27,11 +27,14 @@ export function draftColumns(open: readonly OpenColumn[]): readonly string[] {
 export function draftClasses(columns: readonly ShotColumn[]): readonly string[] {
   if (columns.length === 0) return [];
   return [
-    ...comment(
-      'How each column came about: measured, derived, modelled or estimated. As is usual; correct it.',
-      4,
-    ),
+    ...comment('How did each column come about? The manual of the monitor says.', 4),
     '    columns:',
-    ...columns.map(({ metric, class: kind }) => `      ${metric}: ${kind}`),
+    ...columns.flatMap(({ metric }) =>
+      ask({
+        key: metric,
+        question: `${metric}: measured, derived, modelled or estimated?`,
+        indent: 6,
+      }),
+    ),
   ];
 }

@@ -97,7 +97,7 @@ export function draftReport(facts: DraftFacts): string {
       key: 'rows',
       question: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
     }),
-    draftHitters(understood.hitters, planned?.hitterRole ?? null),
+    draftHitters(understood.hitters, slug, planned?.hitterRole ?? null),
     draftConditions({ columns: understood.columns, byShop: shop?.defaults.conditions ?? {}, varied }),
     planned === undefined ? openPlan() : decidedPlan(planned.plan),
     ask({
@@ -169,9 +169,12 @@ function matters(primary: MetricId | null, { shop, usualGap }: DraftFacts): read
       `The smallest gap in ${metrics[primary].name} that matters is in shop.yaml: ${byShop.typed}.`,
     );
   return [
-    ...comment(`The smallest gap in ${metrics[primary].name} that a customer should care about?`),
     'matters:',
-    `  ${primary}: ${usualGap(primary)}`,
+    ...ask({
+      key: primary,
+      question: `The smallest difference in ${metrics[primary].name} that a customer should care about? Left empty, it is what the trade takes: ${usualGap(primary)}.`,
+      indent: 2,
+    }),
   ];
 }
 
@@ -209,9 +212,9 @@ const moneyQuestions: Readonly<Record<InterestQuestion, string>> = {
 
 function interests(byShop: InterestAnswers): readonly string[] {
   const answered: Readonly<Record<InterestQuestion, string | undefined>> = {
-    paid_by: byShop.paidBy,
-    commission_or_gifts: byShop.commissionOrGifts,
-    seen_before: byShop.seenBefore,
+    paid_by: byShop.paidBy?.words,
+    commission_or_gifts: byShop.commissionOrGifts?.words,
+    seen_before: byShop.seenBefore?.words,
   };
   const open = interestKeys.filter((key) => answered[key] === undefined);
   const closed = interestKeys.filter((key) => answered[key] !== undefined);

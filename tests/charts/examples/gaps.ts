@@ -1,4 +1,4 @@
-import type { GapRow, HittersInput } from '../../../src/charts/hittersInput.ts';
+import type { GapRow, PooledRowsInput } from '../../../src/charts/pooledRowsInput.ts';
 import type { PairedGaps, WithAndWithoutInput } from '../../../src/charts/withAndWithoutInput.ts';
 import type { YardsInput } from '../../../src/charts/yardsInput.ts';
 import { exampleWords, heads } from './heads.ts';
@@ -27,9 +27,9 @@ export const exampleGap = (
       : `${Math.abs(low)} to ${Math.abs(high)} would fit`),
 });
 
-/** Invented gaps of as many hitters, from one that loses to ones that gain. */
-export const hittersInputOf = (count: number, rest: Partial<HittersInput> = {}): HittersInput => {
-  const hitters = Array.from({ length: count }, (_, index) => {
+/** Invented gaps of as many golfers, from one that loses to ones that gain. */
+export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {}): PooledRowsInput => {
+  const each = Array.from({ length: count }, (_, index) => {
     const gap = 2 * ((index * 5) % 7) - 3;
     return exampleGap(`Hitter ${index + 1}, ${84 + 3 * index} mph`, gap, gap - 6, gap + 6);
   });
@@ -37,12 +37,13 @@ export const hittersInputOf = (count: number, rest: Partial<HittersInput> = {}):
     ...exampleWords(
       'hitters',
       'Who gained?',
-      `Gaps of ${count} hitters`,
-      hitters.map(({ name }) => name),
+      `Gaps of ${count} golfers`,
+      each.map(({ name }) => name),
     ),
     a: alder,
     b: birch,
-    hitters,
+    each,
+    counted: 'golfers',
     pooled: exampleGap(`All ${count}`, 4, 1, 7),
     another: exampleGap('Another golfer', null, -4, 12, '4 fewer to 12 more would fit'),
     matters: 5,

@@ -1,4 +1,5 @@
 import type { FigureWords } from '../../../src/charts/figure.ts';
+import type { ReportChart } from '../../../src/charts/figureTraits.ts';
 
 export const heads = ['Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'] as const;
 
@@ -13,16 +14,20 @@ export const longNames = [
 
 /** Words every example needs, with a table of as many rows as there are `rows`. */
 export const exampleWords = (
-  id: string,
+  chart: ReportChart,
   question: string,
   subject: string,
   rows: readonly string[],
 ): FigureWords => ({
-  id,
+  id: chart,
+  chart,
+  about: { of: 'metric', metric: 'carry' },
   question,
   subject,
-  finding: 'What was found, and what the signs mean.',
+  found: ['What was found.'],
+  signs: ['What the signs mean.'],
   description: 'What the chart shows, in sentences.',
+  numbers: 'what the table holds',
   table: { caption: 'Numbers', head: ['Row'], rows: rows.map((row) => [row]) },
 });
 

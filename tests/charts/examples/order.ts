@@ -17,13 +17,12 @@ export const orderInputOf = (
       contender: place % names.length,
       leftOut: place % 11 === 5,
     })),
-    trend: {
-      from: { number: 1, value: 232 },
-      to: { number: count, value: 232 - 0.1 * count },
-      interval: { low: 227 - 0.1 * count, high: 237 - 0.1 * count },
-      words:
-        'Trend, differences between the heads taken off: about 1 yard less in ten shots; 3 less to 1 more would fit.',
-    },
+    trends: names.slice(0, 3).map((label, contender) => ({
+      contender,
+      from: { number: contender + 1, value: 226 + 5 * contender },
+      to: { number: count - names.length + contender + 1, value: 226 + 5 * contender - 0.1 * count },
+      words: `${label}: carry fell by about 1 yard in ten shots, likely between almost nothing and 3`,
+    })),
     roundIn: 1,
     axis: 'Carry in yards',
     numberAxis: 'Shot number',

@@ -129,7 +129,7 @@ describe('a report that answers everything', () => {
         grooves: 'new',
         also: { sole: 'wide' },
       },
-      suppliedBy: 'our stock',
+      suppliedBy: { kind: 'own-stock', stock: null, words: 'our stock' },
       soldHere: 'both',
       price: { amount: 149.5, currency: 'EUR', on: '2026-04-01' },
     });

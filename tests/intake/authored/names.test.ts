@@ -161,7 +161,7 @@ test('two sheets under one name are an error in the report that lists them', () 
   const sheet = (id: string, label: string) => ({
     id,
     label,
-    suppliedBy: 'our stock',
+    suppliedBy: { kind: 'own-stock' as const, stock: null, words: 'our stock' },
     soldHere: 'new' as const,
   });
   const text = twoHeads((front) => front.replace(/contenders:\n.*\n.*\n/, 'contenders: [alder, birch]\n'));

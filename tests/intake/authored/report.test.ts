@@ -42,7 +42,11 @@ describe('a first report', () => {
       primary: ['carry'],
       session: ['shots.csv'],
       rowsInHitOrder: true,
-      interests: { paidBy: 'the shop', commissionOrGifts: 'none', seenBefore: 'nobody outside the shop' },
+      interests: {
+        paidBy: { kind: 'shop', words: 'the shop' },
+        commissionOrGifts: { kind: 'none', words: 'none' },
+        seenBefore: { kind: 'nobody-outside', words: 'nobody outside the shop' },
+      },
     });
     expect(front?.contenders.map(({ id, label, soldHere }) => [id, label, soldHere])).toEqual([
       ['alder', 'Alder 9°', 'new'],

@@ -29,7 +29,11 @@ describe('shop.yaml', () => {
       name: 'Example Golf',
       address: { site: 'https://reports.example', base: '/tests/' },
       contact: 'errors@reports.example',
-      interests: { sentence: 'We sell what we test.', paidBy: 'the shop', commissionOrGifts: 'none' },
+      interests: {
+        sentence: 'We sell what we test.',
+        paidBy: { kind: 'shop', words: 'the shop' },
+        commissionOrGifts: { kind: 'none', words: 'none' },
+      },
       reuse: { terms: 'with the credit line', credit: 'Example Golf' },
       defaults: {
         units: 'metres',
@@ -45,7 +49,7 @@ describe('shop.yaml', () => {
   });
 
   test('needs a name and nothing else', () => {
-    expect(readShop('shop.yaml', 'name: Example Golf\n')).toEqual({
+    expect(readShop('shop.yaml', 'name: Example Golf\n')).toMatchObject({
       shop: {
         name: 'Example Golf',
         address: null,
@@ -130,8 +134,13 @@ describe('shop.yaml', () => {
 
 describe('contenders/<id>.yaml', () => {
   test('takes its id from the name of the file', () => {
-    expect(alder).toEqual({
-      contender: { id: 'alder', label: 'Alder 9°', suppliedBy: 'our stock', soldHere: 'new' },
+    expect(alder).toMatchObject({
+      contender: {
+        id: 'alder',
+        label: 'Alder 9°',
+        suppliedBy: { kind: 'own-stock', stock: null, words: 'our stock' },
+        soldHere: 'new',
+      },
       problems: [],
     });
   });
@@ -204,9 +213,9 @@ describe('a report among others', () => {
       readWith({ interests: '{seen_before: nobody, paid_by: a maker}' }, shared).front?.interests,
     ).toEqual({
       sentence: 'We sell what we test.',
-      paidBy: 'a maker',
-      commissionOrGifts: 'none',
-      seenBefore: 'nobody',
+      paidBy: { kind: 'others', words: 'a maker' },
+      commissionOrGifts: { kind: 'none', words: 'none' },
+      seenBefore: { kind: 'nobody-outside', words: 'nobody' },
     });
     expect(problemsWith({ interests: null }, shared)).toEqual([
       '1:1 interests | interests-missing | who paid, what was given, and who saw the report before it was published | - | Add a block "interests:" that answers seen_before; "none" and "nobody" are answers.',

@@ -63,7 +63,10 @@ describe('ids of contenders', () => {
 });
 
 test('ids of hitters give away no name and stand for one hitter only', () => {
-  expect(hitterIds(['Anna', 'Bert'])).toEqual(['one', 'two']);
-  expect(hitterIds(['Two', 'One'])).toEqual(['one-2', 'two-2']);
-  expect(hitterIds([])).toEqual(['one']);
+  expect(hitterIds(['Anna', 'Bert'], 'new-shafts')).toEqual(['golfer-new-shafts-1', 'golfer-new-shafts-2']);
+  expect(hitterIds(['golfer-new-shafts-1', 'One'], 'new-shafts')).toEqual([
+    'golfer-new-shafts-1-2',
+    'golfer-new-shafts-2',
+  ]);
+  expect(hitterIds([], 'new-shafts')).toEqual(['golfer-new-shafts']);
 });

@@ -1,0 +1,98 @@
+import type { MetricId } from '../trade/metrics.ts';
+
+/** Where on a page a figure stands; `pairs` is the page of a pair, the others are sections of a report. */
+export type FigureSection = 'answer' | 'golfers-and-places' | 'swing' | 'change' | 'pairs';
+
+/** What the findings must hold before a chart may stand without its page. */
+export type OfferNeed = 'spread-told-apart' | 'part-named' | 'credited-gap' | 'luck-agrees-with-answer';
+
+export interface FigureTraits {
+  /** Heading above the chart, unless it holds a number or a unit; a narrative refers to it by this. */
+  readonly question: string;
+  readonly section: FigureSection;
+  /** Whether each main measure has its own; else the report has one. */
+  readonly each: 'metric' | 'report';
+  /** Whether a reader takes an answer from it: the caution that weighs on the answer then stands with it. */
+  readonly answering: boolean;
+  /** Whether a flight model's numbers are in it. */
+  readonly modelled: boolean;
+  /** Null where it may always leave the page. */
+  readonly offeredWith: OfferNeed | null;
+}
+
+/** Every chart there is, in the order of the page. */
+export const figureTraits = {
+  apart: chart('How far apart?', 'answer', { each: 'metric', answering: true }),
+  shots: chart('All the shots', 'answer', { each: 'metric' }),
+  landing: chart('Where they landed', 'golfers-and-places'),
+  delivery: chart('Was it the same swing?', 'swing'),
+  order: chart('Shots in order', 'swing', { each: 'metric' }),
+  yards: chart('Where do the yards come from?', 'swing', {
+    answering: true,
+    modelled: true,
+    offeredWith: 'part-named',
+  }),
+  'launch-and-spin': chart('Launch and spin at this ball speed', 'swing', { modelled: true }),
+  hitters: chart('Who gained?', 'golfers-and-places', { each: 'metric', answering: true }),
+  luck: chart('How large a difference does chance make?', 'change', {
+    each: 'metric',
+    answering: true,
+    offeredWith: 'luck-agrees-with-answer',
+  }),
+  spread: chart('Which is more consistent?', 'change', { offeredWith: 'spread-told-apart' }),
+  'with-and-without': chart('Did leaving shots out change it?', 'change', { each: 'metric' }),
+  price: chart('What does the difference cost?', 'change', {
+    each: 'metric',
+    answering: true,
+    offeredWith: 'credited-gap',
+  }),
+  meetings: chart('How far apart, report by report?', 'pairs', { answering: true }),
+} as const satisfies Readonly<Record<string, FigureTraits>>;
+
+function chart(
+  question: string,
+  section: FigureSection,
+  traits: Partial<Omit<FigureTraits, 'question' | 'section'>> = {},
+): FigureTraits {
+  return {
+    question,
+    section,
+    each: 'report',
+    answering: false,
+    modelled: false,
+    offeredWith: null,
+    ...traits,
+  };
+}
+
+export type ChartKind = keyof typeof figureTraits;
+
+/** Charts of a report; those of a pair's page stand on no report. */
+export type ReportChart = Exclude<ChartKind, 'meetings'>;
+
+type Hyphened<Id extends string> = Id extends `${infer First}_${infer Rest}`
+  ? `${First}-${Hyphened<Rest>}`
+  : Id;
+
+/** Unique on a page: a chart of the first main measure by its kind alone, of another with that measure's name. */
+export type FigureId = ReportChart | `${ReportChart}-${Hyphened<MetricId>}` | `meetings-${number}`;
+
+const isReportChart = (kind: string): kind is ReportChart => kind !== 'meetings' && kind in figureTraits;
+
+/** The charts of a report, in the order of the page. */
+export const reportCharts: readonly ReportChart[] = Object.keys(figureTraits).filter(isReportChart);
+
+/** Charts that a narrative may refer to, by the name it refers to them with. */
+export const chartQuestions: Readonly<Record<string, string>> = Object.fromEntries(
+  reportCharts.map((kind) => [kind, figureTraits[kind].question]),
+);
+
+/** Chart kinds that stand alone for a second main measure. */
+export function figureId(kind: ReportChart, metric: MetricId | null): FigureId {
+  return metric === null ? kind : `${kind}-${hyphened(metric)}`;
+}
+
+function hyphened<Id extends MetricId>(id: Id): Hyphened<Id>;
+function hyphened(id: string): string {
+  return id.replaceAll('_', '-');
+}

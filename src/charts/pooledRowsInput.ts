@@ -1,0 +1,35 @@
+import type { ContenderName } from './apartInput.ts';
+import type { FigureWords } from './figure.ts';
+import type { Interval } from './intervalRows.ts';
+
+/** A gap `a` minus `b` with its words, in the unit the reader sees. */
+export interface GapRow {
+  /** "88 mph, handicap 16-20", "All eight", "Another golfer". */
+  readonly name: string;
+  readonly estimate: number | null;
+  /** All that would fit; null where too little to say. */
+  readonly interval: Interval | null;
+  /** The gap as printed, without sign or unit: "9". May be empty. */
+  readonly figure: string;
+  /** What goes with it: "Alder 2 to 16 farther would fit". */
+  readonly words: string;
+}
+
+export interface PooledRowsInput extends FigureWords {
+  /** Stands at the left end. */
+  readonly a: ContenderName;
+  readonly b: ContenderName;
+  readonly each: readonly GapRow[];
+  /** What a row of `each` is. */
+  readonly counted: 'golfers' | 'reports';
+  /** All of them combined; null where too few. */
+  readonly pooled: GapRow | null;
+  /** What another golfer might see, a bar without ring; null where too few golfers. */
+  readonly another: GapRow | null;
+  /** The smallest gap that matters, in the unit of the rows; 0 draws no band. */
+  readonly matters: number;
+  /** What the scale counts: "yards farther". */
+  readonly axis: string;
+  /** What the hatched band says: "Under 5 yards: too small to matter". */
+  readonly legend: string;
+}

@@ -1,0 +1,41 @@
+import { oneOf, text } from './answers.ts';
+import { checkedFurther, wordsOr } from './collections.ts';
+import { strict } from './strict.ts';
+import { understood, type Schema, type Understood } from './trouble.ts';
+import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
+
+/** Whether there was a commission, sponsorship or gift; `words` is the line as written, and names what there was. */
+export interface Gifts {
+  readonly kind: 'none' | 'some' | 'in-words';
+  readonly words: string;
+}
+
+const negative = wordSet('no none nothing neither');
+const noneWords = new Set([
+  ...negative,
+  ...wordSet(
+    'any at all of either kind sort whatsoever commission commissions gift gifts sponsorship sponsor sponsors payment payments ' +
+      'or and nor from anybody anyone was were is are taken received given accepted paid promised we took take the shop us for this test',
+  ),
+]);
+const unsure = /^(?:no|not|none|nothing|neither|unknown|unclear|yes|we|i|it|there|maybe|perhaps)\b/i;
+
+/** "none taken" is none; "none, but a box of balls" is kept in its words, since it is no such thing. */
+export function readGifts(line: string): Gifts {
+  const words = withoutStop(line);
+  if (isMadeOf(words, noneWords) && wordsOf(words).some((word) => negative.has(word)))
+    return { kind: 'none', words };
+  return { kind: unsure.test(words) ? 'in-words' : 'some', words };
+}
+
+const exactly = checkedFurther(
+  strict({
+    kind: oneOf(['none', 'some']).describe('whether there was any'),
+    words: text('what there was, and from whom').exactOptional(),
+  }),
+  ({ kind, words }): Understood<Gifts> =>
+    understood({ kind, words: words ?? (kind === 'none' ? 'none' : 'not named') }),
+);
+
+/** Commission, sponsorship or gifts: a line, or a block for those who want it exact. */
+export const gifts: Schema<Gifts> = wordsOr(readGifts, exactly, 'text, such as `none`');

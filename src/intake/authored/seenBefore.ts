@@ -1,0 +1,49 @@
+import { oneOf, text } from './answers.ts';
+import { checkedFurther, wordsOr } from './collections.ts';
+import { strict } from './strict.ts';
+import { understood, type Schema, type Understood } from './trouble.ts';
+import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
+
+/** Who outside the shop saw a report before its publication; `words` is the line as written, and names them. */
+export interface SeenBefore {
+  readonly kind: 'nobody-outside' | 'others' | 'in-words';
+  readonly words: string;
+}
+
+const negative = wordSet('nobody none no-one');
+const nobodyWords = new Set([
+  ...negative,
+  ...wordSet(
+    'no one outside of from the our shop but except us we else at all saw it this report before publication',
+  ),
+]);
+
+/** "nobody outside the shop" is nobody; "nobody but the maker of Clover" is kept in its words. */
+export function readSeenBefore(line: string): SeenBefore {
+  const words = withoutStop(line);
+  const first = wordsOf(words.replace(/^no one\b/i, 'nobody'))[0] ?? '';
+  if (negative.has(first) && isMadeOf(words, nobodyWords)) return { kind: 'nobody-outside', words };
+  return {
+    kind: negative.has(first) || /^(?:no|not|unknown|yes)\b/i.test(first) ? 'in-words' : 'others',
+    words,
+  };
+}
+
+const exactly = checkedFurther(
+  strict({
+    kind: oneOf(['nobody-outside', 'others']).describe('whether anybody outside the shop saw it'),
+    words: text('who saw it').exactOptional(),
+  }),
+  ({ kind, words }): Understood<SeenBefore> =>
+    understood({
+      kind,
+      words: words ?? (kind === 'others' ? 'others, not named' : 'nobody outside the shop'),
+    }),
+);
+
+/** Who saw the report first: a line, or a block for those who want it exact. */
+export const seenBefore: Schema<SeenBefore> = wordsOr(
+  readSeenBefore,
+  exactly,
+  'text, such as `nobody outside the shop`',
+);

@@ -1,0 +1,64 @@
+import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { formatNumber } from '../../numbers.ts';
+import { shortUnit, toReader, unitFor, withUnit } from '../../readerUnits.ts';
+import { onlyThese } from '../../hitterSentences.ts';
+import type { Telling } from '../../telling.ts';
+import { countWord } from '../../words.ts';
+import { differenceHeads, inBrackets, likelyRange } from './ranges.ts';
+
+/** What the chart of a pair's difference, row by row, is of. */
+export interface RowsOf {
+  readonly a: string;
+  readonly b: string;
+  readonly more: string;
+}
+
+/** The words of *Who gained?* of one pair, `a` ahead. */
+export function golferRowsWords(
+  pair: PairFindings,
+  metric: MetricFindings,
+  { a, b, more }: RowsOf,
+  withAnother: boolean,
+  telling: Telling,
+) {
+  const { name } = metrics[metric.id];
+  return {
+    subject: `Each golfer's own difference in average ${name} between ${a} and ${b}`,
+    found: withAnother ? [] : [onlyThese(telling.findings.design.hitters)],
+    signs: [
+      `One row is one golfer's difference in average ${name}: ${a} at the left end, ${b} at the right.`,
+      `Ring: best estimate. Bar: ${likelyRange(pair.level, 1)}, thick where large enough to matter.`,
+      ...(withAnother ? ["The last bar: what another golfer's own test of this length would show."] : []),
+    ],
+    opening: `Differences in ${name}, counted towards ${a}.`,
+    numbers: `${name} differences, golfer by golfer`,
+    tableCaption: `${a} and ${b}, golfer by golfer: difference in average ${name}. Positive: ${a} ${more}.`,
+    tableHead: ['Golfer', ...differenceHeads(inBrackets(shortUnit(unitFor(metric.id, telling.system))))],
+  };
+}
+
+/** A golfer as rows name them: by club speed and handicap where known, else by id. */
+export function golferName(
+  {
+    id,
+    clubSpeed,
+  }: { readonly id: string; readonly clubSpeed: { readonly low: number; readonly high: number } | null },
+  handicap: string | null,
+  { system }: Telling,
+): string {
+  const print = (speed: number): string => formatNumber(toReader(speed, 'club_speed', system), 0);
+  const speed =
+    clubSpeed === null
+      ? `Golfer ${id}`
+      : print(clubSpeed.low) === print(clubSpeed.high)
+        ? withUnit(print(clubSpeed.low), unitFor('club_speed', system))
+        : `${print(clubSpeed.low)}–${withUnit(print(clubSpeed.high), unitFor('club_speed', system))}`;
+  return handicap === null ? speed : `${speed}, handicap ${handicap}`;
+}
+
+/** The row of all golfers together. */
+export const allGolfers = (count: number): string => (count === 2 ? 'Both' : `All ${countWord(count)}`);
+
+/** The row of a golfer who has not hit. */
+export const anotherGolfer = 'Another golfer';

@@ -1,0 +1,73 @@
+import type { ContenderLanding, LandingFindings } from '../../../findings/findings.ts';
+import { shortUnit, unitFor, unitWord, withUnit } from '../../readerUnits.ts';
+import { straighterSentence } from '../../straighterSentence.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised, countWord } from '../../words.ts';
+import { comparedNames } from './ranges.ts';
+
+/** Places as printed, reader's unit, without sign. */
+export interface PrintedPlace {
+  readonly carry: string;
+  readonly side: string;
+  /** Of the average: which side of the target line. */
+  readonly towards: 'left' | 'right' | 'line';
+}
+
+/** The words of *Where they landed*; `lane` is half its width as printed. */
+export function landingWords({ byContender }: LandingFindings, lane: string, telling: Telling) {
+  const unit = unitFor('carry', telling.system);
+  const counts = byContender.map(({ id, within, n }) => `${within} of ${n} with ${telling.nameOf(id)}`);
+  const others = byContender.length - 1;
+  return {
+    subject: `Carry and side of every shot with ${comparedNames(
+      byContender.map(({ id }) => id),
+      telling,
+    )}`,
+    found: [`Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`, straighterSentence(telling)],
+    signs: ['View from above, golfer at the bottom.', 'One mark is one shot. Ring: the average place.'],
+    numbers: 'carry and side',
+    axis: `${capitalised(unitWord(unit))}. Up: carry. Across: left and right of the target line. Same scale in all panels.`,
+    curveWords: 'Curve: nine in ten further shots should land inside',
+    others:
+      others === 1
+        ? `Grey dots: the other ${telling.noun}`
+        : `Grey dots: the other ${countWord(others)} ${telling.nouns}`,
+  };
+}
+
+/** Under the name of a panel: "average 202 yards, 1 right of the line". */
+export function placeWords(place: PrintedPlace | null, { system }: Telling): string {
+  if (place === null) return 'no shot with a place';
+  const side = place.towards === 'line' ? 'on the line' : `${place.side} ${place.towards} of the line`;
+  return `average ${withUnit(place.carry, unitFor('carry', system))}, ${side}`;
+}
+
+/** In figures throughout: they stand in a row with those of other panels. */
+const shots = (count: number, side: string): string => `${count} ${count === 1 ? 'shot' : 'shots'} ${side}`;
+
+/** Counts at the foot of a panel. */
+export function footWords({ left, right, within, n }: ContenderLanding, lane: string, { system }: Telling) {
+  return {
+    left: shots(left, 'left'),
+    within: `${within} of ${n} within ${lane} ${shortUnit(unitFor('carry', system))}`,
+    right: shots(right, 'right'),
+  };
+}
+
+/** Caption and heads of the table; of several golfers no share is told, for their shots are not independent. */
+export function landingTableWords(lane: string, { noun, system, findings }: Telling) {
+  const unit = shortUnit(unitFor('carry', system));
+  return {
+    caption: `Where the shots landed (${unit})`,
+    head: [
+      capitalised(noun),
+      'Shots',
+      'Average carry',
+      'Average side, right is plus',
+      'Left',
+      'Right',
+      `Within ${lane} ${unit} of the line`,
+      ...(findings.design.hitters === 1 ? ['Likely share, from', 'to'] : []),
+    ],
+  };
+}

@@ -1,0 +1,51 @@
+import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { luckSentence } from '../../reachSentences.ts';
+import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
+import type { Printing } from '../../printSteps.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised } from '../../words.ts';
+import { comparedNames, inBrackets } from './ranges.ts';
+import { rowAnswer } from './rowAnswer.ts';
+
+/** Sizes as printed, without unit. */
+export interface PrintedLuck {
+  readonly average: string;
+  readonly upTo: string;
+  readonly seen: string;
+}
+
+/** The words of the chart of chance; `widest` is the pair farthest apart. Null where chance cannot be told. */
+export function luckWords(
+  metric: MetricFindings,
+  widest: PairFindings,
+  { average, upTo, seen }: PrintedLuck,
+  { unit }: Printing,
+  telling: Telling,
+) {
+  const { name } = metrics[metric.id];
+  const names = comparedNames([widest.a, widest.b], telling);
+  const seenWords = `Seen here: ${withUnit(seen, unit)} between ${names}. ${rowAnswer(widest, metric, telling)}`;
+  const byChance = luckSentence(metric, telling);
+  if (byChance === null) return null;
+  return {
+    subject: `Difference in average ${name} between ${names}, beside what chance alone makes`,
+    found: [byChance, seenWords],
+    signs: ['A rough yardstick, not a test.'],
+    shows: byChance,
+    description: `${byChance} ${seenWords}`,
+    numbers: `${name} differences by chance`,
+    table: {
+      caption: `Largest difference between two average ${name} figures${inBrackets(shortUnit(unit))}`,
+      head: ['What', 'Size'],
+      rows: [
+        ['By chance, typically', average],
+        ['By chance, passed in one test of 20', upTo],
+        [`Seen here, ${names}`, seen],
+      ],
+    },
+    byChance: `By chance: typically about ${withUnit(average, unit)}, more than ${upTo} in one test of 20`,
+    seen: seenWords,
+    axis: capitalised(`${unitWord(unit)} between the highest and the lowest average ${name}`.trim()),
+  };
+}

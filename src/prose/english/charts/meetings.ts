@@ -1,0 +1,23 @@
+import type { MetricFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { shortUnit, unitFor } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
+import type { RowsOf } from './hitters.ts';
+import { differenceHeads, inBrackets } from './ranges.ts';
+
+/** The words of a pair's difference report by report, `a` ahead in the newest. */
+export function meetingsWords({ id }: MetricFindings, { a, b, more }: RowsOf, { system }: Telling) {
+  const { name } = metrics[id];
+  return {
+    subject: `Difference in average ${name} between ${a} and ${b} in each report`,
+    found: [],
+    signs: [
+      `One row is one report's difference in average ${name}: ${a} at the left end, ${b} at the right.`,
+      'Ring: best estimate. Bar: likely range, thick where large enough to matter.',
+    ],
+    opening: `Differences in ${name}, counted towards ${a}.`,
+    numbers: `${name} differences, report by report`,
+    tableCaption: `${a} and ${b}, report by report: difference in average ${name}. Positive: ${a} ${more}.`,
+    tableHead: ['Report', ...differenceHeads(inBrackets(shortUnit(unitFor(id, system))))],
+  };
+}

@@ -1,0 +1,78 @@
+import type { Interval, MetricFindings, OrderKind } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { orderInWords } from '../../forWhom.ts';
+import { printDifference, printSize, type Printing } from '../../printSteps.ts';
+import { shortUnit, unitFor, withUnit } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised } from '../../words.ts';
+import { comparedNames, inBrackets, rangeWords } from './ranges.ts';
+
+/** A trend is told over this many shots. */
+const stretch = 10;
+
+/** The words of *Shots in order*; each trend is one contender's, over its own shots. */
+export function orderWords(
+  { id, byContender }: MetricFindings,
+  order: OrderKind,
+  { trends, driftShows }: { readonly trends: readonly string[]; readonly driftShows: boolean },
+  telling: Telling,
+) {
+  const { name } = metrics[id];
+  const names = comparedNames(
+    byContender.map((one) => one.id),
+    telling,
+  );
+  return {
+    subject: `${capitalised(name)} of every shot with ${names}, in the order hit`,
+    found: [
+      `The ${telling.nouns} were hit ${orderInWords(order)}.`,
+      ...(driftShows ? [] : ['Seeing no drift does not prove there was none.']),
+    ],
+    signs:
+      trends.length === 0
+        ? ['One mark is one shot.']
+        : [`One mark is one shot. Line: trend of ${name} with each ${telling.noun}, over its own shots.`],
+    ...(trends.length === 0 ? {} : { shows: trends.map((words) => `${words}.`).join(' ') }),
+    description:
+      trends.length === 0
+        ? `${capitalised(name)} of every shot in the order it was hit. Too few shots for a trend.`
+        : `${capitalised(name)} of every shot in the order it was hit. ${trends.map((words) => `${words}.`).join(' ')}`,
+    numbers: `${name}, shot by shot`,
+  };
+}
+
+/** "Heron: carry fell by about 3 yards in ten shots, likely 1 to 5", "Heron: no clear trend in carry, give or take 4 yards in ten shots". */
+export function trendWords(
+  metric: MetricFindings,
+  { id, slope, ci }: { readonly id: string; readonly slope: number; readonly ci: Interval },
+  printing: Printing,
+  { nameOf }: Telling,
+): string {
+  const { name } = metrics[metric.id];
+  const [low, high] = [ci[0] * stretch, ci[1] * stretch];
+  if (low <= 0 && high >= 0) {
+    const most = withUnit(printSize(Math.max(-low, high), printing), printing.unit);
+    return `${nameOf(id)}: no clear trend in ${name}, give or take ${most} in ten shots`;
+  }
+  const steep: Interval = slope > 0 ? [low, high] : [-high, -low];
+  const about = withUnit(printDifference(slope * stretch, printing), printing.unit);
+  // What matters in a difference is no mark for a trend.
+  const range = rangeWords({ first: '', second: '', ci: steep }, { ...printing, matters: Infinity }, false);
+  return `${nameOf(id)}: ${name} ${slope > 0 ? 'rose' : 'fell'} by about ${about} in ten shots, ${range}`;
+}
+
+/** A shot without a value. */
+export const noReading = 'no reading';
+
+/** Caption and heads of the table of shots. */
+export function shotListWords({ id }: MetricFindings, allListed: boolean, { noun, system }: Telling) {
+  return {
+    caption: allListed ? 'Every shot in the order it was hit' : 'The shots drawn, in the order they were hit',
+    head: [
+      'Shot',
+      capitalised(noun),
+      capitalised(`${metrics[id].name}${inBrackets(shortUnit(unitFor(id, system)))}`),
+      'Left out',
+    ],
+  };
+}

@@ -1,0 +1,73 @@
+import type { MetricFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { comparativeOf } from '../../comparatives.ts';
+import { dateInWords } from '../../date.ts';
+import { shortUnit, unitFor } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
+import { listed } from '../../words.ts';
+import { differenceHeads, inBrackets, likelyRange } from './ranges.ts';
+
+const signs: Readonly<Record<string, string>> = { GBP: '£', USD: '$', EUR: '€' };
+
+/** "£27", "27 SEK". */
+export const moneyWords = (amount: number, currency: string): string => {
+  const sign = signs[currency];
+  return sign === undefined ? `${amount} ${currency}` : `${sign}${amount}`;
+};
+
+/** The words of *What does the difference cost?*. */
+export function priceWords(
+  metric: MetricFindings,
+  {
+    currency,
+    days,
+    sentences,
+    judged,
+  }: {
+    readonly currency: string;
+    readonly days: readonly string[];
+    readonly sentences: readonly string[];
+    readonly judged: number;
+  },
+  telling: Telling,
+) {
+  const { name } = metrics[metric.id];
+  const inUnit = inBrackets(shortUnit(unitFor(metric.id, telling.system)));
+  return {
+    subject: `Difference in price and in average ${name} between each dearer ${telling.noun} and a cheaper one`,
+    found: sentences,
+    signs: [
+      `Bar: ${likelyRange(metric.pairs[0]?.level ?? 0.95, judged)} of the difference in average ${name}; only clear differences are shown.`,
+      `Prices of ${listed(days.map(dateInWords))}.`,
+    ],
+    ...(sentences.length === 1 ? { shows: sentences[0] } : {}),
+    description: sentences.join(' '),
+    numbers: `price and ${name} differences`,
+    tableCaption: `Price differences (${signs[currency] ?? currency}) and differences in average ${name}. Positive: the dearer one ${comparativeOf(metric.id).more}.`,
+    tableHead: [
+      'Pair, dearer first',
+      `Price difference (${signs[currency] ?? currency})`,
+      ...differenceHeads(inUnit),
+    ],
+    priceAxis: `Price difference in ${currency}`,
+  };
+}
+
+/** "Heron costs £27 more than Wren and carried farther: about 12 yards, likely 9 to 15." */
+export function priceSentence(
+  {
+    dearer,
+    cheaper,
+    money,
+    range,
+  }: {
+    readonly dearer: string;
+    readonly cheaper: string;
+    readonly money: string;
+    readonly range: string;
+  },
+  { id }: MetricFindings,
+): string {
+  const { verb, more } = comparativeOf(id);
+  return `${dearer} costs ${money} more than ${cheaper} and ${verb} ${more}: ${range}.`;
+}

@@ -1,0 +1,118 @@
+import type { Interval } from '../../../findings/findings.ts';
+import { toCanonical, type UnitId } from '../../../trade/units.ts';
+import { printStated } from '../../numbers.ts';
+import { printDifference, printLimits, type PrintedLimit, type Printing } from '../../printSteps.ts';
+import { withUnit } from '../../readerUnits.ts';
+import { tableStep } from '../../tableStep.ts';
+import { countWord, listed } from '../../words.ts';
+
+/** Both limits this near to what matters, as a share of it: the two are within it of each other. */
+const nearMatters = 1.15;
+
+/** A difference counted towards the first-named of two, SI. */
+export interface CountedDifference {
+  readonly first: string;
+  readonly second: string;
+  readonly estimate: number;
+  readonly ci: Interval;
+}
+
+export const limitWords = (limit: PrintedLimit): string => {
+  switch (limit.kind) {
+    case 'number':
+      return limit.text;
+    case 'almost-nothing':
+      return 'almost nothing';
+    case 'just-over':
+      return `just over ${limit.text}`;
+    case 'just-under':
+      return `just under ${limit.text}`;
+  }
+};
+
+/**
+ * The likely range in words: "likely 2 to 16 yards", "anything from 7 yards for Sorrel to 6 for Rowan". The unit may be left out where it
+ * stands right before.
+ */
+export function rangeWords(
+  { first, second, ci }: Omit<CountedDifference, 'estimate'>,
+  printing: Printing,
+  withItsUnit = true,
+): string {
+  const { matters } = printing;
+  const unit: UnitId = withItsUnit ? printing.unit : '1';
+  const limits = printLimits(ci, printing);
+  const [lower, upper] = [limitWords(limits.lower), limitWords(limits.upper)];
+  if (ci[0] > 0) {
+    if (limits.upper.kind === 'almost-nothing') return 'likely almost nothing';
+    const from = limits.lower.kind === 'almost-nothing' ? 'between almost nothing and' : `${lower} to`;
+    return `likely ${from} ${withUnit(upper, unit)}`;
+  }
+  if (ci[1] < 0)
+    return `${rangeWords({ first: second, second: first, ci: [-ci[1], -ci[0]] }, printing, withItsUnit)} for ${second}`;
+  if (Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
+    return `within about ${withUnit(printStated(matters), printing.unit)} of each other`;
+  return `anything from ${withUnit(upper, printing.unit)} for ${first} to ${lower} for ${second}`;
+}
+
+/** Estimate and likely range: "about 9 yards, likely 2 to 16"; where the two may stand either way round, the range alone. */
+export function estimateAndRange(difference: CountedDifference, printing: Printing): string {
+  const { estimate, ci } = difference;
+  if (ci[0] <= 0 && ci[1] >= 0) return rangeWords(difference, printing);
+  const about = withUnit(printDifference(estimate, printing), printing.unit);
+  return `about ${about}, ${rangeWords(difference, printing, false)}`;
+}
+
+/** Best estimate and both limits as they stand beside a bar, their signs dropped. */
+export function barNumbers(
+  estimate: number,
+  ci: Interval,
+  printing: Printing,
+): { readonly estimate: string; readonly low: string; readonly high: string } {
+  const { lower, upper } = printLimits(ci, printing);
+  const bare = (limit: PrintedLimit): string => (limit.kind === 'almost-nothing' ? '0' : limitWords(limit));
+  return { estimate: printDifference(estimate, printing), low: bare(lower), high: bare(upper) };
+}
+
+/** Best estimate and both limits for the cells of a table, counted towards the first-named: one digit finer than in sentences. */
+export function differenceCells(
+  estimate: number,
+  ci: Interval,
+  printing: Printing,
+): readonly [estimate: string, lower: string, upper: string] {
+  const finer = { ...printing, step: tableStep(printing.step) };
+  const printed = barNumbers(estimate, ci, finer);
+  const signed = (value: number, text: string): string =>
+    value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
+  return [signed(estimate, printed.estimate), signed(ci[0], printed.low), signed(ci[1], printed.high)];
+}
+
+/** Both limits of a spread. */
+export function spreadLimits(ci: Interval, printing: Printing): readonly [lower: string, upper: string] {
+  const { low, high } = barNumbers(0, ci, { ...printing, matters: Infinity });
+  return [low, high];
+}
+
+/** "likely range (95% confidence, all three pairs together)"; of one pair, by itself. */
+export function likelyRange(level: number, pairs: number): string {
+  const percent = `${Number((100 * level).toFixed(1))}%`;
+  const together = pairs === 2 ? 'both pairs' : `all ${countWord(pairs)} pairs`;
+  return `likely range (${percent} confidence${pairs > 1 ? `, ${together} together` : ''})`;
+}
+
+/** Heads of the columns that `differenceCells` fills. */
+export const differenceHeads = (inUnit: string): readonly string[] => [
+  `Best estimate${inUnit}`,
+  'Likely range, from',
+  'to',
+];
+
+/** What was compared, by name, or by number where names would run on. */
+export function comparedNames(
+  ids: readonly string[],
+  { nouns, nameOf }: { readonly nouns: string; readonly nameOf: (id: string) => string },
+): string {
+  return ids.length > 3 ? `the ${countWord(ids.length)} ${nouns}` : listed(ids.map(nameOf));
+}
+
+export const inBrackets = (sign: string): string => (sign === '' ? '' : ` (${sign})`);

@@ -1,0 +1,93 @@
+import type { MetricFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { formatNumber } from '../../numbers.ts';
+import { shortUnit, unitFor, unitWord } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised, counted } from '../../words.ts';
+import { comparedNames, inBrackets } from './ranges.ts';
+
+/** What a hollow mark with a stroke through says. */
+export const leftOutWord = 'left out';
+
+/** The words of *All the shots*. */
+export function shotsWords(metric: MetricFindings, telling: Telling) {
+  const leftOut = telling.findings.contenders.reduce((sum, { excluded }) => sum + excluded, 0);
+  const { name } = metrics[metric.id];
+  const of = comparedNames(
+    metric.byContender.map(({ id }) => id),
+    telling,
+  );
+  const oneGolfer = telling.findings.design.hitters === 1;
+  return {
+    subject: `${capitalised(name)} of every shot with ${of}`,
+    signs: [
+      'One mark is one shot.',
+      oneGolfer
+        ? `Ring: average ${name}. Bar: likely range of that average (95% confidence, each ${telling.noun} by itself).`
+        : `Ring: average ${name} of all golfers, who differ among themselves.`,
+    ],
+    ...(leftOut === 0
+      ? {}
+      : {
+          onPage: `We left out ${counted(leftOut, 'shot')}, for the ${leftOut === 1 ? 'reason' : 'reasons'} given below.`,
+        }),
+    numbers: `${name} of the shots`,
+  };
+}
+
+/** What a scale of a metric's own values measures: "Carry in yards". */
+export function axisOf({ id }: MetricFindings, { system }: Telling): string {
+  const word = unitWord(unitFor(id, system));
+  return capitalised(word === '' ? metrics[id].name : `${metrics[id].name} in ${word}`);
+}
+
+/** Beside a strip's name: "12 shots, 225 to 245 yards, average 237". */
+export function stripNumbers(
+  shots: number,
+  range: { readonly least: string; readonly most: string; readonly average: string } | null,
+): string {
+  const count = counted(shots, 'shot');
+  return range === null
+    ? `${count}, no reading`
+    : `${count}, ${range.least} to ${range.most}, average ${range.average}`;
+}
+
+/** Caption and heads of the table of averages; the averages of several golfers have no range, and their spread is of all. */
+export function shotTableWords(metric: MetricFindings, { noun, system, findings }: Telling) {
+  const { name } = metrics[metric.id];
+  const several = findings.design.hitters > 1;
+  return {
+    caption: `${capitalised(name)}${inBrackets(shortUnit(unitFor(metric.id, system)))} with each ${noun}${
+      several ? '; averages of several golfers have no likely range of their own' : ''
+    }`,
+    head: [
+      capitalised(noun),
+      'Shots',
+      'Left out',
+      'Average',
+      'Likely range, from',
+      'to',
+      several ? 'Spread (sd), golfers included' : 'Spread (sd)',
+      'Median',
+      'Lowest',
+      'Highest',
+    ],
+  };
+}
+
+/** Of more shots than a chart can hold. */
+export function evenlyDrawn(shots: number, drawn: number): string {
+  return `Of ${formatNumber(shots, 0)} shots ${formatNumber(drawn, 0)} are drawn, spread evenly over the session; the numbers are of all.`;
+}
+
+/** What a chart leaves out of what it could show; empty where nothing is missing. */
+export function notDrawnWords(
+  missing: number,
+  of: 'shots' | 'pairs' | 'comparisons' | 'spreads' | 'golfers' | 'reports' | 'parts' | 'averages',
+  tableHasThem: boolean,
+): string {
+  if (missing === 0) return '';
+  const things = counted(missing, of.slice(0, -1));
+  if (of === 'shots') return `${capitalised(things)} had no reading and cannot be drawn.`;
+  return `${capitalised(things)} not drawn${tableHasThem ? '; the numbers are in the table' : ''}.`;
+}

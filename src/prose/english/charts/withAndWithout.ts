@@ -1,0 +1,59 @@
+import type { MetricFindings } from '../../../findings/findings.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import { shortUnit, unitFor } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised, counted, countWord, listed } from '../../words.ts';
+import { comparedNames, inBrackets, likelyRange } from './ranges.ts';
+
+/** The words of *Did leaving shots out change it?*; `changed` names the pairs whose answer changes. */
+export function withAndWithoutWords(
+  metric: MetricFindings,
+  more: string,
+  {
+    leftOut,
+    judged,
+    changed,
+  }: { readonly leftOut: number; readonly judged: number; readonly changed: readonly string[] },
+  telling: Telling,
+) {
+  const { name } = metrics[metric.id];
+  const inUnit = inBrackets(shortUnit(unitFor(metric.id, telling.system)));
+  const names = comparedNames(
+    metric.byContender.map(({ id }) => id),
+    telling,
+  );
+  const shows =
+    changed.length === 0
+      ? `With every shot counted the answer in ${name} stays the same.`
+      : `With every shot counted the answer in ${name} changes${metric.pairs.length > 1 ? ` for ${listed(changed)}` : ''}.`;
+  return {
+    subject: `Difference in average ${name} between ${names} with and without the ${countWord(leftOut)} left out`,
+    found: [`We left out ${counted(leftOut, 'shot')}.`, shows],
+    signs: [
+      `Upper bar: ${likelyRange(metric.pairs[0]?.level ?? 0.95, judged)} of the difference with every shot counted. Lower bar: without the ${leftOut === 1 ? 'one' : countWord(leftOut)} left out.`,
+    ],
+    shows,
+    numbers: `${name} differences with and without`,
+    tableCaption: `Differences in average ${name}${inUnit} with and without the shots left out. Positive: the first-named ${more}.`,
+    tableHead: [
+      'Pair',
+      `All shots${inUnit}`,
+      'Likely range, from',
+      'to',
+      `Without those left out${inUnit}`,
+      'Likely range, from',
+      'to',
+      'Answer',
+    ],
+    allShots: (shots: number): string => `All ${shots} shots`,
+    kept: `Without the ${leftOut === 1 ? 'one' : countWord(leftOut)} left out`,
+  };
+}
+
+/** Over the two rows of a pair. */
+export const eitherWay = (answer: string, same: boolean): string =>
+  `${answer} ${same ? 'The same with every shot counted.' : 'With every shot counted the answer changes.'}`;
+
+/** The range in the words of a row that stands alone in a description. */
+export const bothRanges = (answer: string, all: string, kept: string): string =>
+  `${answer} All shots: ${all}. ${capitalised('without those left out')}: ${kept}.`;

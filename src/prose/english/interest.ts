@@ -1,0 +1,300 @@
+import type { InterestStatement } from '../interestStatements.ts';
+import { countWord, listed, sentence } from '../words.ts';
+
+/** Who tells: the shop itself, or somebody else of it by a name that can begin a sentence. */
+export interface InterestTelling {
+  readonly speaker: 'we' | { readonly shop: string };
+  readonly nameOf: (id: string) => string;
+}
+
+type Of<K extends InterestStatement['kind']> = Extract<InterestStatement, { readonly kind: K }>;
+type Supplied = Of<'supply'>;
+
+const soldWords = { new: 'new', used: 'used', both: 'new and used', no: '' } as const;
+
+/**
+ * Statements of interest as sentences, in their order: what is sold and where it came from in one, where that can be
+ * said in one. Everything stated is told; what could not be placed stands in the shop's own words.
+ */
+export function interestInEnglish(
+  statements: readonly InterestStatement[],
+  telling: InterestTelling,
+): readonly string[] {
+  const sold = statements.filter((told) => told.kind === 'sells');
+  const supplied = statements.filter((told) => told.kind === 'supply');
+  const further = statements.flatMap((told) =>
+    told.kind === 'sells' || told.kind === 'supply' ? [] : [furtherSentence(told, telling)],
+  );
+  const together = soldFromStock(sold, supplied, telling);
+  const apart = [...sellingSentence(sold, telling), ...supplySentences(supplied, sold, telling)];
+  return [...(together === null ? apart : [together]), ...further];
+}
+
+/** "We sell all three new and took them from stock, save Heron, which its distributor lent us." */
+function soldFromStock(
+  sold: readonly Of<'sells'>[],
+  supplied: readonly Supplied[],
+  telling: InterestTelling,
+): string | null {
+  const [only, ...otherKinds] = sold;
+  const stocks = supplied.filter(({ supply }) => supply.kind === 'own-stock');
+  const [stock, ...otherStocks] = stocks;
+  const lent = supplied.filter((told) => !stocks.includes(told));
+  if (only === undefined || stock === undefined || otherKinds.length + otherStocks.length > 0) return null;
+  const exceptions = lent.map((told) => exception(told, telling));
+  const few = lent.flatMap(({ contenders }) => contenders).length <= stock.contenders.length;
+  if (only.how === 'no' || !few || lent.length > 2 || exceptions.includes(null)) return null;
+  const save = exceptions.length === 0 ? '' : `, save ${exceptions.join(', and ')}`;
+  return `${weSell(telling)} ${all(only.contenders)} ${soldWords[only.how]} and took them from ${stockName(stock, telling)}${save}.`;
+}
+
+/** "Heron, which its distributor lent us"; null where the words make no such clause. */
+function exception({ supply, contenders }: Supplied, telling: InterestTelling): string | null {
+  const names = listed(contenders.map(telling.nameOf));
+  const which = contenders.length === 1 ? 'which' : 'each of which';
+  if (supply.kind !== 'lent' && supply.kind !== 'given') return null;
+  if (supply.by === null) return null;
+  const when = supply.when === null ? '' : ` ${supply.when}`;
+  if (telling.speaker === 'we')
+    return `${names}, ${which} ${supply.by} ${supply.kind === 'lent' ? 'lent' : 'gave'} us${when}`;
+  return `${names}, ${which} was ${supply.kind}${when} by ${told(supply.by, telling)}`;
+}
+
+/** "We sell all three new." or "We sell Alder and Birch new and Cedar used; we do not sell Dogwood." */
+function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestTelling): readonly string[] {
+  const [only, ...others] = sold;
+  if (only === undefined) return [];
+  const count = only.contenders.length;
+  if (others.length === 0 && only.how === 'no')
+    return [`${weSell(telling)} ${count === 2 ? 'neither of the two' : 'none of them'}.`];
+  if (others.length === 0) return [`${weSell(telling)} ${all(only.contenders)} ${soldWords[only.how]}.`];
+  const groups = othersLast(sold, telling);
+  const kinds = groups.flatMap(({ told: { how }, names }) =>
+    how === 'no' ? [] : [`${apartFrom(names, soldWords[how])} ${soldWords[how]}`],
+  );
+  const rest = groups.flatMap(({ told: { how, contenders }, names, others: many }) =>
+    how !== 'no' ? [] : [many ? names : listed(contenders.map(telling.nameOf), 'or')],
+  );
+  const not = telling.speaker === 'we' ? 'we do not sell' : 'it does not sell';
+  return [`${weSell(telling)} ${listed(kinds)}${rest.length === 0 ? '' : `; ${not} ${rest.join('')}`}.`];
+}
+
+/** A label that is the very word behind it stands in quotation marks: “Used” used. */
+const apartFrom = (names: string, word: string): string =>
+  names.toLowerCase() === word ? `“${names}”` : names;
+
+/** So many alike are "the others", told last: six long names twice over would hide what is special. */
+const fewestOthers = 3;
+
+interface Group<T> {
+  readonly told: T;
+  readonly names: string;
+  /** Whether `names` is "the others". */
+  readonly others: boolean;
+}
+
+/** Each group with its names; the largest, if it is large and not the only one, last and as the others. */
+function othersLast<T extends InterestStatement>(
+  groups: readonly T[],
+  { nameOf }: InterestTelling,
+): readonly Group<T>[] {
+  const most = Math.max(...groups.map(({ contenders }) => contenders.length));
+  const largest = groups.findIndex(({ contenders }) => contenders.length === most);
+  const named = groups.map((own, index): Group<T> => {
+    const others = index === largest && groups.length > 1 && most >= fewestOthers;
+    return { told: own, names: others ? 'the others' : listed(own.contenders.map(nameOf)), others };
+  });
+  return [...named.filter(({ others }) => !others), ...named.filter(({ others }) => others)];
+}
+
+/** Who supplied each, those from one source together; what was lent by several in one sentence. */
+function supplySentences(
+  supplied: readonly Supplied[],
+  sold: readonly Of<'sells'>[],
+  telling: InterestTelling,
+): readonly string[] {
+  const every = sold.flatMap(({ contenders }) => contenders).length;
+  const groups = othersLast(supplied, telling).map((group) =>
+    group.told.contenders.length === every && supplied.length === 1
+      ? { ...group, names: all(group.told.contenders) }
+      : group,
+  );
+  return groups.flatMap((group, index) => {
+    const { supply } = group.told;
+    if (supply.kind !== 'lent' && supply.kind !== 'given') return [supplySentence(group, telling)];
+    const alike = groups.filter(
+      ({ told: { supply: other } }) => isHandedOver(other) && other.kind === supply.kind,
+    );
+    if (!isHandedOver(supply)) return [supplySentence(group, telling)];
+    return alike[0] === groups[index] ? [handedOverSentence(alike, telling)] : [];
+  });
+}
+
+const isHandedOver = (supply: Supplied['supply']): boolean =>
+  (supply.kind === 'lent' || supply.kind === 'given') && supply.by !== null;
+
+/** "Heron was lent to us by its distributor, Wren by its maker and Plover for the day by a customer." */
+function handedOverSentence(groups: readonly Group<Supplied>[], telling: InterestTelling): string {
+  const parts = groups.map(({ told: { supply, contenders }, names }, index) => {
+    if (supply.kind !== 'lent' && supply.kind !== 'given') return names;
+    const when = supply.when === null ? '' : ` ${supply.when}`;
+    const by = `by ${told(supply.by ?? '', telling)}`;
+    const us = telling.speaker === 'we' ? ' to us' : '';
+    const verb = `${wasEach(contenders)} ${supply.kind}${us}`;
+    return index === 0 ? `${names} ${verb}${when} ${by}` : `${names}${when} ${by}`;
+  });
+  return sentence(listed(parts));
+}
+
+function supplySentence(
+  { told: { supply, contenders }, names }: Group<Supplied>,
+  telling: InterestTelling,
+): string {
+  switch (supply.kind) {
+    case 'own-stock':
+      return `${subject(telling)} took ${names} from ${stockName({ supply }, telling)}.`;
+    case 'customer': {
+      const own = /s$/.test(supply.by) ? `${supply.by}’` : `${supply.by}’s`;
+      return sentence(`${names} ${contenders.length === 1 ? 'is' : 'are'} ${told(own, telling)} own`);
+    }
+    case 'bought':
+      if (supply.whole && supply.when === null) {
+        const from = supply.by === null ? '' : ` from ${told(supply.by, telling)}`;
+        return `${subject(telling)} bought ${names}${from}.`;
+      }
+      return sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`);
+    case 'lent':
+    case 'given':
+      return sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`);
+    case 'in-words':
+      return supply.participle
+        ? sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`)
+        : inItsWords(`the source of ${names}`, supply.words, telling);
+  }
+}
+
+/**
+ * The same of one statement in the fewest words that lose nothing of what came from outside, with nobody speaking:
+ * "Paid for by the shop and the maker of Clover, half each."
+ */
+export function interestInFewWords(
+  statements: readonly InterestStatement[],
+  telling: InterestTelling,
+): readonly string[] {
+  const sold = statements.filter((told) => told.kind === 'sells');
+  const supplied = statements.filter((told) => told.kind === 'supply');
+  return [
+    ...soldAtAll(sold, telling),
+    ...supplySentences(supplied, sold, telling),
+    ...statements.flatMap((statement) => {
+      switch (statement.kind) {
+        case 'sells':
+        case 'supply':
+          return [];
+        case 'payment': {
+          const { kind, words } = statement.payment;
+          return kind === 'others' || kind === 'shared'
+            ? [`Paid for by ${told(words, telling)}.`]
+            : [furtherSentence(statement, telling)];
+        }
+        case 'gifts':
+          return statement.gifts.kind === 'some'
+            ? [`Commission or gifts: ${told(statement.gifts.words, telling)}.`]
+            : [furtherSentence(statement, telling)];
+        case 'seen':
+          return statement.seen.kind === 'others'
+            ? [`Seen before publication by ${told(statement.seen.words, telling)}.`]
+            : [furtherSentence(statement, telling)];
+        case 'own-words':
+          return [furtherSentence(statement, telling)];
+      }
+    }),
+  ];
+}
+
+/** "The shop sells all three." or "The shop sells all but Mallow." */
+function soldAtAll(sold: readonly Of<'sells'>[], telling: InterestTelling): readonly string[] {
+  if (sold.length === 0) return [];
+  const every = sold.flatMap(({ contenders }) => contenders);
+  const not = sold.filter(({ how }) => how === 'no').flatMap(({ contenders }) => contenders);
+  if (every.length === not.length) return sellingSentence(sold, telling);
+  const [one] = every.filter((id) => !not.includes(id));
+  if (not.length === every.length - 1 && one !== undefined)
+    return [`${weSell(telling)} ${telling.nameOf(one)} alone.`];
+  const but = not.length === 0 ? '' : ` but ${listed(not.map(telling.nameOf))}`;
+  return [`${weSell(telling)} ${but === '' ? all(every) : `all${but}`}.`];
+}
+
+type Further = Exclude<InterestStatement, { readonly kind: 'sells' | 'supply' }>;
+
+function furtherSentence(statement: Further, telling: InterestTelling): string {
+  switch (statement.kind) {
+    case 'payment':
+      return paymentSentence(statement.payment, telling);
+    case 'gifts':
+      return giftsSentence(statement.gifts, telling);
+    case 'seen':
+      return seenSentence(statement.seen, telling);
+    case 'own-words':
+      return telling.speaker === 'we' || !speaksAsShop.test(statement.words)
+        ? sentence(statement.words)
+        : `The shop says: “${sentence(statement.words)}”`;
+  }
+}
+
+function paymentSentence(payment: Of<'payment'>['payment'], telling: InterestTelling): string {
+  switch (payment.kind) {
+    case 'shop':
+      return `${subject(telling)} paid for the test.`;
+    case 'others':
+      return `The test was paid for by ${told(payment.words, telling)}.`;
+    case 'shared': {
+      if (payment.by === null) return `The test was paid for by ${told(payment.words, telling)}.`;
+      const share = payment.share === null ? '' : `, ${payment.share}`;
+      return `${subject(telling)} and ${told(payment.by, telling)} paid for the test${share}.`;
+    }
+    case 'in-words':
+      return inItsWords('the payment for the test', payment.words, telling);
+  }
+}
+
+function giftsSentence({ kind, words }: Of<'gifts'>['gifts'], telling: InterestTelling): string {
+  if (kind === 'in-words') return inItsWords('commission, sponsorship and gifts', words, telling);
+  if (kind === 'none') return `${subject(telling)} took no commission, sponsorship or gifts.`;
+  return `${subject(telling)} took a commission, sponsorship or gift: ${told(words, telling)}.`;
+}
+
+function seenSentence({ kind, words }: Of<'seen'>['seen'], telling: InterestTelling): string {
+  const it = telling.speaker === 'we' ? 'it' : 'the report';
+  if (kind === 'in-words') return inItsWords('readers before publication', words, telling);
+  if (kind === 'nobody-outside') return `Nobody outside the shop saw ${it} before publication.`;
+  return `Before publication ${it} was seen by ${told(words, telling)}.`;
+}
+
+const speaksAsShop = /\b(?:we|us|our|ours|ourselves|I|my|me)\b/i;
+
+/** The shop's words within a sentence of somebody else's: "our distributor" is the shop's; what else says "we" is quoted. */
+function told(words: string, { speaker }: InterestTelling): string {
+  const plain = words.trim().replace(/\.$/, '');
+  if (speaker === 'we' || !speaksAsShop.test(plain)) return plain;
+  const named = plain.replace(/\bour\b/gi, 'the shop’s');
+  return speaksAsShop.test(named) ? `“${plain}”` : named;
+}
+
+/** A line that could not be placed, whole and in quotation marks. */
+function inItsWords(about: string, words: string, telling: InterestTelling): string {
+  const state = telling.speaker === 'we' ? 'we state' : `${lowerThe(telling.speaker.shop)} states`;
+  return sentence(`Of ${about} ${state}: “${words.trim().replace(/\.$/, '')}”`);
+}
+
+const subject = ({ speaker }: InterestTelling): string => (speaker === 'we' ? 'We' : speaker.shop);
+const weSell = ({ speaker }: InterestTelling): string =>
+  speaker === 'we' ? 'We sell' : `${speaker.shop} sells`;
+const lowerThe = (shop: string): string => shop.replace(/^The\b/, 'the');
+const all = (ids: readonly string[]): string => (ids.length === 2 ? 'both' : `all ${countWord(ids.length)}`);
+const wasEach = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'were each');
+
+function stockName({ supply }: Pick<Supplied, 'supply'>, { speaker }: InterestTelling): string {
+  const kind = supply.kind === 'own-stock' ? supply.stock : null;
+  return kind === null ? 'stock' : `${speaker === 'we' ? 'our' : 'its'} ${kind} stock`;
+}

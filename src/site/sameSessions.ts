@@ -1,0 +1,45 @@
+import type { Source } from '../intake/authored/source.ts';
+import { makeProblem } from '../problems/makeProblem.ts';
+import type { Problem } from '../problems/problem.ts';
+
+/**
+ * Session files that lie in two reports, byte for byte, under other golfers: whoever hit them would count twice.
+ *
+ * @param sources in the order in which the second of two is to be told of the first
+ */
+export function sameSessions(sources: readonly Source[]): readonly Problem[] {
+  const first = new Map<string, Source>();
+  return sources.flatMap((source) => {
+    const { front, files, slug, placeOf } = source;
+    return sessionHashes({ front, files }).flatMap(([name, hash]): Problem[] => {
+      const other = first.get(hash);
+      if (other === undefined) {
+        first.set(hash, source);
+        return [];
+      }
+      const [here, there] = [golfers(source), golfers(other)];
+      if (here === there || other.slug === slug) return [];
+      return [
+        makeProblem('session-elsewhere', placeOf(['hitters'], 'key'), {
+          expected: `the golfers of ${other.slug}, whose shots these are: ${there}`,
+          found: `${name} is the same file, hit by ${here}`,
+          cure: 'Give the same golfer the same id in both reports, or put the right session file here.',
+        }),
+      ];
+    });
+  });
+}
+
+const golfers = ({ front }: Source): string =>
+  front.hitters
+    .map(({ id }) => id)
+    .toSorted()
+    .join(', ');
+
+/** Names and hashes of the session files themselves; an order sheet may be the same in many reports. */
+function sessionHashes({
+  front,
+  files,
+}: Pick<Source, 'front' | 'files'>): readonly (readonly [name: string, sha256: string])[] {
+  return files.filter(({ name }) => front.session.includes(name)).map(({ name, sha256 }) => [name, sha256]);
+}
