@@ -36,14 +36,27 @@ describe.each(all)('%s', (_slug, report) => {
     expect(ids.includes('yards')).toBe(named);
   });
 
+  test('what chance does is offered only where it looks like the answer does', () => {
+    for (const metric of report.findings.metrics) {
+      const figure = report.figures.find(
+        ({ chart, about }) => chart === 'luck' && about.of !== 'report' && about.metric === metric.id,
+      );
+      if (figure?.kind !== 'drawn' || metric.luck === null) continue;
+      const [widest] = metric.pairs.toSorted((x, y) => Math.abs(y.estimate ?? 0) - Math.abs(x.estimate ?? 0));
+      const beyond = Math.abs(widest?.estimate ?? 0) > metric.luck.upTo;
+      const told = widest?.status === 'clear' || widest?.status === 'size-uncertain';
+      expect(ids.includes(figure.id), figure.id).toBe(beyond === told);
+    }
+  });
+
   test('what is not offered is named with its reason', () => {
     for (const { id, question } of report.figures)
       if (!ids.includes(id)) expect(kit.notOffered.map((one) => one.question)).toContain(question);
   });
 });
 
-test('each of the three is offered by some report and refused by another', () => {
-  for (const chart of ['spread', 'price', 'yards']) {
+test('each of the four is offered by some report and refused by another', () => {
+  for (const chart of ['spread', 'price', 'yards', 'luck']) {
     const givers = all.filter(([, report]) =>
       kitOf(report).offered.some(({ figure }) => figure.id === chart),
     );
@@ -51,9 +64,10 @@ test('each of the three is offered by some report and refused by another', () =>
     expect(givers.length, chart).toBeLessThan(all.length);
   }
   const refused = all.flatMap(([, report]) => {
-    const drawn = report.figures.filter(({ kind }) => kind === 'drawn').map(({ id }) => id);
     const ids = kitOf(report).offered.map(({ figure }) => figure.id);
-    return drawn.filter((id) => !ids.includes(id));
+    return report.figures.flatMap(({ kind, id, chart }) =>
+      kind === 'drawn' && !ids.includes(id) ? chart : [],
+    );
   });
-  expect(new Set(refused)).toEqual(new Set(['spread', 'yards']));
+  expect(new Set(refused)).toEqual(new Set(['spread', 'yards', 'luck']));
 });

@@ -120,7 +120,7 @@ describe('what a page says of one thing agrees with what it says of another', ()
       },
     });
     const { svg, description, table, drawn, recorded } = figureOf(short, 'apart');
-    expect([drawn, recorded]).toEqual([1, 3]);
+    expect([drawn, recorded]).toEqual([3, 3]);
     const sentence = 'Cedar: not judged, four shots are too few.';
     const times = (text: string): number => text.split(sentence).length - 1;
     expect(times(description)).toBe(1);
