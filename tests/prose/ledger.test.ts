@@ -81,6 +81,13 @@ describe('answers then and now', () => {
     });
   });
 
+  test('where nobody is ahead for sure nobody is on record as ahead', () => {
+    const close = reportOf({
+      shots: { 'Carry (yd)': { alder: around(231), birch: around(229), cedar: around(225) } },
+    });
+    expect(answersOf(close.telling)[0]).toMatchObject({ verdict: 'too-close', ahead: null });
+  });
+
   test('nothing moved', () => {
     expect(movedAnswers([then], before.telling)).toEqual([]);
   });

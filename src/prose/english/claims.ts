@@ -42,8 +42,10 @@ export function claimedSize({ byAtLeast, metric }: ClaimStanding, telling: Telli
 
 /** What the shots support, in a sentence of its own. */
 export function saySupport(statement: ClaimStatement, telling: Telling): string {
+  const { support } = statement;
   const clause = supportClause(statement, telling);
-  return sentence(statement.support.kind === 'claimed-way' ? `The shots support this: ${clause}` : clause);
+  const supported = support.kind === 'claimed-way' && support.heldBack.length === 0;
+  return sentence(supported ? `The shots support this: ${clause}` : clause);
 }
 
 /** What the shots support, as a clause without its full stop: "Alder carried 7 to 17 yards farther than Cedar". */
