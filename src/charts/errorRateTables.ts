@@ -26,19 +26,18 @@ export function statedDistance(yards: number, system: UnitSystem): string {
 export function errorRateSource(system: UnitSystem): string {
   return (
     `Our own simulation: ${rates.trials.toLocaleString('en-GB')} made-up sessions a line (fewer for the order of ` +
-    `shots), carry spread ${statedDistance(rates.carrySd, system)}, a gap of ` +
+    `shots), a spread of ${statedDistance(rates.carrySd, system)} in carry, a difference of ` +
     `${statedDistance(rates.matters, system)} matters. Run again with node tests/bench/errorRates.ts.`
   );
 }
 
-/** False gaps between equal contenders, one golfer: the worst over two to six contenders. */
+/** False differences between equal clubs, one golfer: the worst over two to six of them. */
 export function falseGapTable(): Table {
   const shots = [...new Set(rates.oneHitter.map(({ shots: own }) => Math.min(...own)))].sort(byNumber);
   const kinds = [...new Set(rates.oneHitter.map(({ spreads, strikes }) => `${spreads} spreads, ${strikes}`))];
   return {
-    caption:
-      'One golfer, equal contenders: sessions in 100 with any false gap, the worst of two to six contenders',
-    head: ['Shots each (fewest)', ...kinds, 'Intervals that hold the truth, at least'],
+    caption: 'One golfer, equal clubs: tests in 100 with any false difference, the worst of two to six clubs',
+    head: ['Shots each (fewest)', ...kinds, 'Likely ranges that hold the truth, at least'],
     rows: shots.map((count) => {
       const own = rates.oneHitter.filter(({ shots: each }) => Math.min(...each) === count);
       return [
@@ -59,8 +58,8 @@ export function falseGapTable(): Table {
 /** The planner's promise beside what was found. */
 export function powerTable(): Table {
   return {
-    caption: 'Chance to find a true gap, in 100 sessions: as the planner says, and as found',
-    head: ['Contenders', 'Shots each', 'Planned', 'Found'],
+    caption: 'Chance to find a true difference, in 100 tests: as the planner says, and as found',
+    head: ['Clubs or balls', 'Shots each', 'Planned', 'Found'],
     rows: rates.power.map(({ contenders, shots, promised, found }) => [
       String(contenders),
       String(shots),
@@ -70,15 +69,15 @@ export function powerTable(): Table {
   };
 }
 
-/** False gaps with eight golfers. */
+/** False differences with eight golfers. */
 export function eightHittersTable(system: UnitSystem): Table {
   return {
-    caption: 'Eight golfers, equal contenders on average: sessions in 100 with any false gap',
+    caption: 'Eight golfers, clubs equal on average: tests in 100 with any false difference',
     head: [
-      'Contenders',
+      'Clubs or balls',
       `How golfers differ in what suits them (sd, ${unitWord(carryUnit(system))})`,
-      'False gaps',
-      'Intervals that hold the truth',
+      'False differences',
+      'Likely ranges that hold the truth',
     ],
     rows: rates.eightHitters.map(({ contenders, interaction, falseGaps, coverage }) => [
       String(contenders),

@@ -24,9 +24,9 @@ export interface FigureHead {
 export interface FigureWords extends FigureHead {
   /** What the chart is of, measure and things named: "Carry of every shot with Alder and Birch". */
   readonly subject: string;
-  /** Caption: what was found. */
+  /** Caption: what was found, and signs that a picture may leave unsaid where there is little room. */
   readonly found: readonly string[];
-  /** Caption: what its signs mean, without which the chart would say something else. */
+  /** Caption: what those signs mean without which the chart would say something else. */
   readonly signs: readonly string[];
   /** Caption: what holds only with the page around it. */
   readonly onPage?: string;

@@ -5,11 +5,11 @@ import { toReader, unitFor, type UnitSystem } from '../prose/readerUnits.ts';
 import { capitalised } from '../prose/words.ts';
 import type { Table } from './figure.ts';
 
-/** The smallest gap that matters for each metric: the shop's own, else the built-in one. */
+/** The smallest difference that matters for each metric: the shop's own, else the built-in one. */
 export function mattersTable(system: UnitSystem, own: Readonly<Partial<Record<MetricId, Quantity>>>): Table {
   return {
-    caption: 'The smallest gap that matters, unless a report says otherwise',
-    head: ['Measure', 'Smallest gap that matters', 'Set by'],
+    caption: 'The smallest difference that matters, unless a report says otherwise',
+    head: ['Measure', 'Smallest difference that matters', 'Set by'],
     rows: metricIds.map((id) => {
       const gap = own[id]?.value ?? metrics[id].matters;
       const text = mattersText({ matters: toReader(gap, id, system), unit: unitFor(id, system) });

@@ -1,8 +1,10 @@
 import type { Drift } from './drift.ts';
 import type { Credit, OpenCause } from './findings.ts';
+import type { Gap } from './gap.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { placesApart } from './lever.ts';
+import { isEven, leverOf, placesApart } from './lever.ts';
 import { fewestVisits, leverTooLong } from './thresholds.ts';
+import type { WithoutDrift } from './withoutDrift.ts';
 
 export interface CreditRuling {
   readonly credit: Credit;
@@ -12,13 +14,19 @@ export interface CreditRuling {
 interface CreditFacts {
   readonly a: string;
   readonly b: string;
+  /** Null where the pair is not judged. */
+  readonly gap: Pick<Gap, 'a' | 'b' | 'estimate'> | null;
+  readonly level: number;
   /** SI. */
   readonly matters: number;
   readonly order: HitOrder;
-  /** Of the metric, a hitter each. */
+  /** Whether golfers are the unit, so that what drifts differently with each of them stands in the interval. */
+  readonly golfersAreUnit: boolean;
+  /** Of the metric, a golfer each. */
   readonly drifts: readonly Drift[];
-  /** Contender of each shot of each hitter, in hit order. */
+  /** Contender of each shot of each golfer that is judged, in hit order. */
   readonly sequences: readonly (readonly string[])[];
+  readonly withoutDrift: WithoutDrift;
 }
 
 /**
@@ -30,29 +38,41 @@ export function creditOf(facts: CreditFacts): CreditRuling {
   return { credit: because === null ? 'contender' : 'open', because };
 }
 
-function openCause({ a, b, matters, order, drifts, sequences }: CreditFacts): OpenCause | null {
-  if (order.kind === 'one-after-another' || order.kind === 'stated-one-after-another')
-    return 'one-after-another';
-  if (order.kind === 'unknown') return 'order-unknown';
-  if (order.kind === 'stated-mini-blocks') return 'few-visits';
-  if (order.fewestVisits !== null && order.fewestVisits < fewestVisits) return 'few-visits';
+function openCause(facts: CreditFacts): OpenCause | null {
+  const { a, b, matters, order, drifts, sequences } = facts;
+  const { kind } = order;
+  if (kind === 'stated-one-after-another') return 'one-after-another';
+  if (kind === 'unknown') return 'order-unknown';
+  if (kind === 'stated-mini-blocks') return 'few-visits';
+  const evenedOut = facts.golfersAreUnit && isEven(sequences, a, b);
+  if (kind === 'one-after-another' && !evenedOut) return 'one-after-another';
+  if (order.fewestVisits !== null && order.fewestVisits < fewestVisits && !evenedOut) return 'few-visits';
   if (!order.rowsInHitOrder) return null;
   const protectedOrder =
-    order.kind === 'rotation-same-order' ||
-    order.kind === 'rotation-order-changed' ||
-    order.kind === 'planned-random';
-  const longLever = sequences.some((sequence) => {
-    const apart = placesApart(sequence, a, b);
-    return apart !== null && Math.abs(apart) / Math.max(1, sequence.length - 1) >= leverTooLong;
-  });
-  if (longLever && !protectedOrder) return 'lever';
-  const drifted = drifts.some((drift) => movesGap(drift, a, b, matters));
-  return drifted ? 'drift' : null;
+    kind === 'rotation-same-order' || kind === 'rotation-order-changed' || kind === 'planned-random';
+  const longLever = Math.abs(leverOf(sequences, a, b) ?? 0) >= leverTooLong;
+  if (longLever && !protectedOrder && !staysWithoutDrift(facts)) return 'lever';
+  return driftMoves(drifts, a, b, matters) ? 'drift' : null;
 }
 
-/** Whether a drift that is surely there moves the gap by half of what matters or more. */
-function movesGap({ sequence, slope, ci }: Drift, a: string, b: string, matters: number): boolean {
-  const surelyThere = ci[0] > 0 || ci[1] < 0;
-  const apart = placesApart(sequence, a, b);
-  return apart !== null && surelyThere && Math.abs(slope * apart) >= matters / 2;
+/** Whether a gap is still there, on the same side, with a steady drift taken out. */
+function staysWithoutDrift({ gap, level, withoutDrift }: CreditFacts): boolean {
+  const without = gap === null ? null : withoutDrift(gap, level);
+  if (gap === null || without === null) return false;
+  return gap.estimate > 0 ? without.ci[0] > 0 : without.ci[1] < 0;
+}
+
+/**
+ * Whether drifts that are surely there move the gap by half of what matters or more: the mean over golfers of slope times
+ * difference of mean places, errors of golfers' slopes joined at right angles.
+ */
+function driftMoves(drifts: readonly Drift[], a: string, b: string, matters: number): boolean {
+  const moves = drifts.flatMap(({ sequence, slope, ci }) => {
+    const apart = placesApart(sequence, a, b);
+    return apart === null ? [] : [{ by: slope * apart, halfWidth: (Math.abs(apart) * (ci[1] - ci[0])) / 2 }];
+  });
+  if (moves.length === 0) return false;
+  const by = moves.reduce((sum, move) => sum + move.by, 0) / moves.length;
+  const halfWidth = Math.hypot(...moves.map((move) => move.halfWidth)) / moves.length;
+  return Math.abs(by) > halfWidth && Math.abs(by) >= matters / 2;
 }

@@ -15,13 +15,17 @@ export interface Drift {
 }
 
 /** Contender of each shot, a hitter each, in hit order. */
-export function sequencesOf(session: Session): readonly (readonly string[])[] {
-  return session.hitters.map((hitter) => sequenceOf(session, hitter));
+export function sequencesOf(session: Session, hitters: readonly string[]): readonly (readonly string[])[] {
+  return hitters.map((hitter) => sequenceOf(session, hitter));
 }
 
-/** The drift of a metric for each hitter whose shots allow one to be fitted. */
-export function driftsOf(session: Session, metric: MetricId): readonly Drift[] {
-  return session.hitters.flatMap((hitter) => {
+/** The drift of a metric for each of the hitters whose shots allow one to be fitted. */
+export function driftsOf(
+  session: Session,
+  metric: MetricId,
+  hitters: readonly string[] = session.hitters,
+): readonly Drift[] {
+  return hitters.flatMap((hitter) => {
     const shots = shotsInOrder(session, hitter);
     const sequence = sequenceOf(session, hitter);
     // A left-out shot still takes its turn, but its reading does not count.

@@ -6,6 +6,7 @@ import { buildDifferences } from './buildDifferences.ts';
 import { fairnessWhy } from './fairnessWhy.ts';
 import type { FairnessCheck, FairnessId, MetricFindings, OverlayId, PlanStanding } from './findings.ts';
 import type { HitOrder } from './hitOrder.ts';
+import { judgedGolfers } from './judgedGolfers.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
 interface FairnessFacts {
@@ -33,7 +34,7 @@ export function fairnessChecks(facts: FairnessFacts): readonly FairnessCheck[] {
     conditions: missingConditions(facts.written).length === 0 ? 'yes' : 'not-recorded',
     'reading-measured': readingMeasured(facts),
     'hitter-blind': answeredByAll(facts.written.hitters.map(({ sawNumbers }) => not(sawNumbers))),
-    hitters: facts.session.hitters.length >= fewestHittersAsUnit ? 'yes' : 'no',
+    hitters: judgedGolfers(facts.session).judged.length >= fewestHittersAsUnit ? 'yes' : 'no',
     interests: facts.written.hitters.every(({ linkToShop }) => linkToShop !== undefined)
       ? 'yes'
       : 'not-recorded',

@@ -1,9 +1,14 @@
 import type { Session, Shot } from '../intake/session.ts';
+import { pairsOf } from '../stats/gapInterval.ts';
 import { meanPlace } from '../stats/lever.ts';
 import { onceEach } from '../stats/onceEach.ts';
 import { orderClass, type OrderClass } from '../stats/orderClass.ts';
+import { median } from '../stats/quantile.ts';
 import type { StatedOrder } from './analysisInput.ts';
 import type { OrderKind } from './findings.ts';
+import { judgedGolfers } from './judgedGolfers.ts';
+import { isEven } from './lever.ts';
+import { fewestHittersAsUnit } from './thresholds.ts';
 
 /** A stretch of the session in which every contender had its turn: shots by their place in the hit order, from 0. */
 export interface Turns {
@@ -43,7 +48,7 @@ const statedKind: Readonly<Record<StatedOrder, OrderKind>> = {
   unknown: 'unknown',
 };
 
-/** From the gravest to the least: several hitters are as exposed as the most exposed one of them. */
+/** From the gravest to the least: several hitters are as exposed as the most exposed of those who decide. */
 const gravity: readonly OrderKind[] = [
   'one-after-another',
   'mixed',
@@ -67,9 +72,13 @@ const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
  */
 export function hitOrder(session: Session, stated: StatedOrder | null, reproduced = false): HitOrder {
   if (stated !== null) return { ...nothingKnown, kind: statedKind[stated], rowsInHitOrder: false };
-  const perHitter = session.hitters.map((hitter) => orderOf(hitter, shotsInOrder(session, hitter)));
+  const deciding = decidingHitters(session);
+  const perHitter = deciding.map((hitter) => orderOf(hitter, shotsInOrder(session, hitter)));
   const [gravest] = [...perHitter].sort((x, y) => gravity.indexOf(x.kind) - gravity.indexOf(y.kind));
   if (gravest === undefined) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
+  const turns = perHitter.flatMap((own) => own.turns);
+  if (!protectedKinds.includes(gravest.kind) && golfersEvenOut(session))
+    return { ...nothingKnown, kind: 'counterbalanced', rowsInHitOrder: true, turns };
   const sequences = new Set(perHitter.map(({ sequence }) => sequence?.join('\n')));
   const visits = perHitter.flatMap(({ fewestVisits }) => (fewestVisits === null ? [] : [fewestVisits]));
   return {
@@ -77,8 +86,32 @@ export function hitOrder(session: Session, stated: StatedOrder | null, reproduce
     ...(reproduced ? { kind: 'planned-random' as const } : {}),
     sequence: sequences.size === 1 ? gravest.sequence : null,
     fewestVisits: visits.length === 0 ? null : Math.min(...visits),
-    turns: perHitter.flatMap(({ turns }) => turns),
+    turns,
   };
+}
+
+const protectedKinds: readonly OrderKind[] = ['rotation-same-order', 'rotation-order-changed'];
+
+/** Hitters whose order counts: one with under half the usual number of shots never decides how a test was hit. */
+function decidingHitters(session: Session): readonly string[] {
+  const { hitters } = session;
+  const shots = (hitter: string): number => shotsInOrder(session, hitter).length;
+  if (hitters.length < 2) return hitters;
+  const usual = median(hitters.map(shots));
+  return hitters.filter((hitter) => 2 * shots(hitter) >= usual);
+}
+
+/**
+ * Whether golfers are the unit and their orders even out for every pair. With fewer golfers a drift of each one's own
+ * would stay in the gap and not in its interval.
+ */
+function golfersEvenOut(session: Session): boolean {
+  const { judged } = judgedGolfers(session);
+  if (judged.length < fewestHittersAsUnit) return false;
+  const sequences = judged.map((hitter) => sequenceOf(session, hitter));
+  return pairsOf(session.contenders.length).every(([first, second]) =>
+    isEven(sequences, session.contenders[first] ?? '', session.contenders[second] ?? ''),
+  );
 }
 
 /** A hitter's shots in the order they were hit. */

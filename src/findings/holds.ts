@@ -1,15 +1,13 @@
 import type { Session } from '../intake/session.ts';
 import { gamesHowellPair } from '../stats/gamesHowell.ts';
-import { linearTrend } from '../stats/linearTrend.ts';
-import { once, onceEachNumber } from '../stats/onceEach.ts';
+import { once } from '../stats/onceEach.ts';
 import { trimmedMoments } from '../stats/trimmedMoments.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { Hold, Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
-import { shotsInOrder, type HitOrder } from './hitOrder.ts';
+import type { HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
-import { atLeastRounding, judgedContenders } from './shotGaps.ts';
-import { quietly } from './quietly.ts';
+import { atLeastRounding } from './shotGaps.ts';
 import {
   confidence,
   fewestErrorDf,
@@ -21,6 +19,7 @@ import {
 } from './thresholds.ts';
 import { turnGaps } from './turnGap.ts';
 import { verdictOf } from './verdict.ts';
+import type { WithoutDrift } from './withoutDrift.ts';
 
 interface HoldFacts {
   readonly session: Session;
@@ -30,6 +29,7 @@ interface HoldFacts {
   readonly step: number;
   /** SI. */
   readonly matters: number;
+  readonly withoutDrift: WithoutDrift;
 }
 
 /** A gap worked out in another way at a level: its interval, or null where that way cannot be gone. */
@@ -39,7 +39,6 @@ type OtherWay = (level: number) => { readonly estimate: number; readonly ci: Int
 interface OtherWays {
   readonly usualStrikes: (gap: Gap) => OtherWay | null;
   readonly byRounds: (gap: Gap) => OtherWay | null;
-  readonly driftTakenOut: (gap: Gap) => OtherWay | null;
 }
 
 /**
@@ -51,16 +50,15 @@ export function holdsFor(facts: HoldFacts): (gap: Gap, credited: boolean) => rea
   const shared = once((): OtherWays => ({
     usualStrikes: usualStrikes(facts),
     byRounds: byRounds(facts),
-    driftTakenOut: driftTakenOut(facts),
   }));
   return (gap, credited) => {
     const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
     if (facts.session.hitters.length !== 1 || verdict === 'too-close' || verdict === 'not-judged') return [];
-    const { usualStrikes: trimmed, byRounds: turns, driftTakenOut: level } = shared();
+    const { usualStrikes: trimmed, byRounds: turns } = shared();
     const ways: readonly (readonly [Hold['check'], OtherWay | null])[] = [
       ['usual-strikes', trimmed(gap)],
       ['by-rounds', turns(gap)],
-      ['drift-taken-out', credited ? level(gap) : null],
+      ['drift-taken-out', credited ? (level) => facts.withoutDrift(gap, level) : null],
     ];
     return ways.flatMap(([check, way]): Hold[] => {
       if (way === null) return [];
@@ -119,22 +117,5 @@ function byRounds(facts: HoldFacts): OtherWays['byRounds'] {
   return (gap) => (level) => {
     const counted = gaps(gap, level);
     return counted === null || counted.df < fewestErrorDf ? null : counted;
-  };
-}
-
-function driftTakenOut({ session, metric, samples, order }: HoldFacts): OtherWays['driftTakenOut'] {
-  const [hitter] = session.hitters;
-  if (!order.rowsInHitOrder || hitter === undefined) return () => null;
-  const judged = judgedContenders(samples);
-  const shots = shotsInOrder(session, hitter);
-  const sequence = shots.map(({ contender }) => judged.indexOf(contender));
-  // A shot that does not count still takes its place in the order.
-  const values = shots.map(({ contender, excluded, values: readings }) =>
-    excluded === null && judged.includes(contender) ? (readings[metric] ?? null) : null,
-  );
-  const gapsAt = onceEachNumber((level) => quietly(() => linearTrend(sequence, values, level).gaps));
-  return (gap) => {
-    const [a, b] = [judged.indexOf(gap.a), judged.indexOf(gap.b)];
-    return (level) => gapsAt(level)?.find((pair) => pair.a === a && pair.b === b) ?? null;
   };
 }

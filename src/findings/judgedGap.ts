@@ -45,11 +45,11 @@ export function isOfEachGolfer(
  */
 export function survivesVisits(
   gap: Gap,
-  { session, byTurns }: ShotsCounted,
-  { order, matters }: PairFacts,
+  { byTurns }: ShotsCounted,
+  { order, golfersAreUnit, matters }: PairFacts,
 ): boolean {
-  const inVisits = order.kind === 'mini-blocks' && session.hitters.length < fewestHittersAsUnit;
-  if (!inVisits || !isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
+  if (order.kind !== 'mini-blocks' || golfersAreUnit) return true;
+  if (!isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
   const counted = byTurns()(gap, narrowConfidence);
   if (counted === null) return false;
   return gap.estimate > 0 ? counted.ci[0] > 0 : counted.ci[1] < 0;

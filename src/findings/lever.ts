@@ -1,5 +1,6 @@
 import { meanPlaces } from '../stats/lever.ts';
 import { onceEach } from '../stats/onceEach.ts';
+import { leverEven } from './thresholds.ts';
 
 const placesOf = onceEach(meanPlaces);
 
@@ -23,4 +24,16 @@ export function leverOf(sequences: readonly (readonly string[])[], a: string, b:
     return apart === null ? [] : [apart / Math.max(1, sequence.length - 1)];
   });
   return own.length === 0 ? null : own.reduce((sum, lever) => sum + lever, 0) / own.length;
+}
+
+/** Whether golfers' orders even out for a pair: some hit one earlier, some the other, and by as much. */
+export function isEven(sequences: readonly (readonly string[])[], a: string, b: string): boolean {
+  const lever = leverOf(sequences, a, b);
+  const apart = sequences.flatMap((sequence) => placesApart(sequence, a, b) ?? []);
+  return (
+    lever !== null &&
+    Math.abs(lever) < leverEven &&
+    apart.some((places) => places < 0) &&
+    apart.some((places) => places > 0)
+  );
 }

@@ -9,10 +9,11 @@ import type { AnalysisInput } from './analysisInput.ts';
 import { contenderSummary } from './contenderSummary.ts';
 import { driftsOf, sequencesOf } from './drift.ts';
 import type { MetricFindings } from './findings.ts';
-import { gapsOf } from './gapsOf.ts';
+import { gapsOf, unitOf } from './gapsOf.ts';
 import type { HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import { holdsFor } from './holds.ts';
+import { judgedGolfers } from './judgedGolfers.ts';
 import { leadingGroup } from './leadingGroup.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { pairFindings } from './pairFindings.ts';
@@ -22,6 +23,7 @@ import { spreadOf } from './spread.ts';
 import { confidence, unusualMatters } from './thresholds.ts';
 import { trendsOf } from './trends.ts';
 import { turnGaps } from './turnGap.ts';
+import { withoutDrift } from './withoutDrift.ts';
 
 /**
  * One metric judged: summaries, the test of all contenders at once, every pair, and what the test could see.
@@ -35,9 +37,12 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const matters = input.matters[id] ?? metrics[id].matters;
   const better = input.better[id] ?? metrics[id].better;
   const samples = samplesOf(session, id);
+  const golfers = judgedGolfers(session);
   const byHitter = samplesByHitter(session, id);
   const { gaps, omnibus, cellsLeftOut } = gapsOf(samples, byHitter, level, column.step);
   const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
+  const own = { session, metric: id, samples, order };
+  const free = withoutDrift(own);
   const facts: PairFacts = {
     input,
     column,
@@ -51,13 +56,15 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
       samples,
       byHitter,
       gaps,
-      byTurns: once(() => turnGaps({ session, metric: id, samples, order })),
+      byTurns: once(() => turnGaps(own)),
     },
     withLeftOut: leftOutCounted(input.session, column, order, level),
-    drifts: order.rowsInHitOrder ? driftsOf(session, id) : [],
-    sequences: sequencesOf(session),
+    drifts: order.rowsInHitOrder ? driftsOf(session, id, golfers.judged) : [],
+    sequences: sequencesOf(session, golfers.judged),
+    golfersAreUnit: unitOf(session) === 'hitter',
+    withoutDrift: free,
     powerAtMatters: reach?.powerAtMatters ?? null,
-    holds: holdsFor({ session, metric: id, samples, order, step: column.step, matters }),
+    holds: holdsFor({ ...own, step: column.step, matters, withoutDrift: free }),
   };
   const byContender = samples.map((sample) => contenderSummary(sample, byHitter.length === 1));
   const pairs = pairsOf(samples.length).map(([a, b]) =>
@@ -77,7 +84,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     byContender,
     omnibus,
     cellsLeftOut,
-    golfersLeftOut: [],
+    golfersLeftOut: golfers.leftOut,
     judgedTogether: gaps.length,
     pairs,
     drift: driftOf(facts.drifts),
@@ -130,5 +137,8 @@ function leftOutCounted(
 }
 
 function samplesByHitter(session: Session, metric: MetricId): readonly HitterSamples[] {
-  return session.hitters.map((hitter) => ({ hitter, samples: samplesOf(session, metric, { hitter }) }));
+  return judgedGolfers(session).judged.map((hitter) => ({
+    hitter,
+    samples: samplesOf(session, metric, { hitter }),
+  }));
 }

@@ -8,6 +8,7 @@ import type { HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
 import type { TurnGaps } from './turnGap.ts';
+import type { WithoutDrift } from './withoutDrift.ts';
 
 /** The shots that count, and the gaps they make. */
 export interface ShotsCounted {
@@ -33,8 +34,11 @@ export interface PairFacts {
   /** The same with the left-out shots counted; null where none was left out. */
   readonly withLeftOut: ShotsCounted | null;
   readonly drifts: readonly Drift[];
-  /** Contender of each shot, in hit order, a golfer each. */
+  /** Contender of each shot, in hit order, a golfer that is judged each. */
   readonly sequences: readonly (readonly string[])[];
+  /** Whether golfers are the unit. */
+  readonly golfersAreUnit: boolean;
+  readonly withoutDrift: WithoutDrift;
   /** Chance to find a true gap of what matters; null where it cannot be said. */
   readonly powerAtMatters: number | null;
   /** How a gap holds in other ways. */

@@ -27,7 +27,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
   const { input, column, level, matters, counted } = facts;
   const { samples, byHitter } = counted;
   const gap = findGap(counted.gaps, a, b);
-  const { credit, because } = creditOf({ ...facts, a, b });
+  const { credit, because } = creditOf({ ...facts, a, b, gap });
   const visitsAlike = gap !== null && !survivesVisits(gap, counted, facts);
   const verdict = gap === null ? 'not-judged' : judgedOf(gap, counted, facts);
   const checked = facts.primary && gap !== null && !visitsAlike;

@@ -29,6 +29,8 @@ export const littlePower = 0.5;
 
 /** From this lever on, a straight drift moves too much of itself into a gap. */
 export const leverTooLong = 0.25;
+/** Under this lever, with either order among them, golfers' orders even out. */
+export const leverEven = 0.1;
 /** Fewer visits than this of any contender in mini-blocks and the cause of a gap stays open. */
 export const fewestVisits = 3;
 

@@ -18,6 +18,9 @@ export type ModelledMetric = (typeof modelledMetrics)[number];
 
 const mostFlownFinely = 5000;
 
+/** A centimetre or a hundredth of a degree: finer than the model is good to. */
+const stepsInOne = 100;
+
 /** The heading of a column that no file has. */
 export const flightModelHeading = 'flight model';
 
@@ -37,11 +40,16 @@ export function withModelledColumns(session: Session, conditions: Conditions): S
   const shots = session.shots.map((shot, index) => {
     const launch = launches[index] ?? null;
     const readings = launch === null ? null : modelledReadings(launch, model);
-    const added = Object.fromEntries(missing.map((metric) => [metric, readings?.[metric] ?? null]));
+    const added = Object.fromEntries(
+      missing.map((metric) => [metric, readings === null ? null : inSteps(readings[metric])]),
+    );
     return { ...shot, values: { ...shot.values, ...added } };
   });
   return { ...session, columns, shots };
 }
+
+/** To the step of `modelledColumn`, so that the file of shots can hold what the figures are made of. */
+const inSteps = (reading: number): number => Math.round(reading * stepsInOne) / stepsInOne;
 
 function modelFor(
   session: Session,
@@ -65,8 +73,7 @@ function modelledColumn(metric: ModelledMetric): ShotColumn {
     heading: flightModelHeading,
     column: 0,
     unit: canonicalUnit[metrics[metric].dimension],
-    // A centimetre or a hundredth of a degree: finer than the model is good to.
-    step: 0.01,
+    step: 1 / stepsInOne,
     class: 'modelled',
   };
 }

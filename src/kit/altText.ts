@@ -37,7 +37,7 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
     ],
     always(said('chart', units, figure.about)),
     always(said('who', `${golfersAndShots(telling, counts)}.`)),
-    always(said('stamp', standingWords(source.front))),
+    always(said('stamp', standingWords(source))),
   ];
   const answered: Part =
     answer === null ? [] : answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 });

@@ -1,4 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
+import { dateInWords } from '../prose/date.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import { changesWords, stampWords, standingInBrief } from '../prose/english/kit/standing.ts';
@@ -146,14 +147,14 @@ function whoPart(report: Report, answer: FigureAnswer | null, weight: number): P
   const words = golfersShotsAndOrder(
     report.telling,
     countsIn(report, answer?.metric ?? null),
-    report.source.front.date,
+    dateInWords(report.source.front.date, report.source.locale),
   );
   return withRoom(weight, said('who', words));
 }
 
 /** What marks the report, each by itself. */
-function marks({ source: { front } }: Report): readonly Part[] {
-  return [always(said('stamp', stampWords(front))), always(said('stamp', changesWords(front)))];
+function marks({ source }: Report): readonly Part[] {
+  return [always(said('stamp', stampWords(source.front))), always(said('stamp', changesWords(source)))];
 }
 
 /** Whom to credit and where the report stands; where there is no address, who publishes it. */

@@ -1,6 +1,7 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { figureTraits } from '../charts/figureTraits.ts';
 import { wrapText } from '../charts/textWidth.ts';
+import { dateInWords } from '../prose/date.ts';
 import { addressAndVersion } from '../prose/english/kit/credit.ts';
 import { changesWords, stampWords } from '../prose/english/kit/standing.ts';
 import { golfersShotsAndDay, golfersShotsAndOrder, leftOutWords } from '../prose/english/kit/whoAndHow.ts';
@@ -47,7 +48,7 @@ export function stripSentences(
   const { shop, slug } = report.source;
   const address = absoluteAddress(shop)?.(`/reports/${slug}/`) ?? null;
   const where = address === null ? publisherOf(report) : spokenAddress(address);
-  const words = addressAndVersion(where, reportVersion(report), version);
+  const words = addressAndVersion(where, reportVersion(report.source), version);
   return fitParts([...caveatParts(report, figure), always(said('credit', words))], fits);
 }
 
@@ -63,13 +64,14 @@ function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const { answering } = figureTraits[figure.chart];
   const caution = answer === null ? orderCaution(report, figure) : answer.beside;
   const counts = countsIn(report, answer?.metric ?? null);
+  const day = dateInWords(source.front.date, source.locale);
   return [
     always(said('stamp', stampWords(source.front))),
-    always(said('stamp', changesWords(source.front))),
+    always(said('stamp', changesWords(source))),
     always(figure.signs.flatMap((text) => said('sign', text, figure.about))),
     [
-      { weight: 0, said: said('who', golfersShotsAndDay(telling, counts, source.front.date)) },
-      { weight: 2, said: said('who', golfersShotsAndOrder(telling, counts, source.front.date)) },
+      { weight: 0, said: said('who', golfersShotsAndDay(telling, counts, day)) },
+      { weight: 2, said: said('who', golfersShotsAndOrder(telling, counts, day)) },
     ],
     always(said('who', leftOutWords(findings))),
     // A model's chart has it in its signs.

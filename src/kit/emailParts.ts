@@ -1,5 +1,4 @@
 import { mailWords } from '../prose/english/kit/mailWords.ts';
-import { changesWords } from '../prose/english/kit/standing.ts';
 import { likelyMeaning } from '../prose/english/sure.ts';
 import { toldAnswers, type ToldAnswer } from '../prose/english/toldAnswer.ts';
 import { sayWhoHit } from '../prose/english/whoHit.ts';
@@ -58,7 +57,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   return {
     publisher: publisherOf(report),
     title: front.title,
-    question: mailWords.question(front, changesWords(front)),
+    question: mailWords.question(source),
     interest: { label: mailWords.interest, words: interestSentences(source).join(' ') },
     answers: answers.map(({ title, status, answer, cautions: [caution] }) => ({
       title,

@@ -35,7 +35,7 @@ export function reportItems(reports: readonly Report[], absolute: Absolute): rea
               ...toldAnswers(report.telling).flatMap(({ alone }) => alone),
               feedWords.interest(interestSentences(report.source)),
               reportInBrief(report),
-              standingWords(front),
+              standingWords(report.source),
             ]
               .join(' ')
               .trim(),

@@ -60,6 +60,6 @@ export function interestsInShort(reports: readonly Report[]): readonly string[] 
   if (days.length < 2) return days.map(([words]) => words);
   return days.map(
     ([words, own]) =>
-      `${listed([...new Set(own.map(({ source }) => dateInWords(source.front.date)))])}: ${words}`,
+      `${listed([...new Set(own.map(({ source }) => dateInWords(source.front.date, source.locale)))])}: ${words}`,
   );
 }

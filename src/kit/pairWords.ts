@@ -125,8 +125,8 @@ export function meetingsFigure(
 export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
   return [
-    `Hit ${dateInWords(front.date)}.`,
-    standingWords(front),
+    `Hit ${dateInWords(front.date, report.source.locale)}.`,
+    standingWords(report.source),
     sayPair(pairAnswer(pair, metric, report.findings.design), report.telling),
   ]
     .filter((words) => words !== '')
@@ -135,7 +135,8 @@ export function meetingWords({ report, pair, metric }: Meeting): string {
 
 // A bar whose difference may have another cause looks like any other, so its name says so.
 function rowName(meeting: Meeting): string {
-  return `${dateInWords(meeting.report.source.front.date)}${counts(meeting) ? '' : ', not counted'}`;
+  const { front, locale } = meeting.report.source;
+  return `${dateInWords(front.date, locale)}${counts(meeting) ? '' : ', not counted'}`;
 }
 
 /** One row a test: who hit, where, in front of what, and of several whether it counts; `group` tells tables of a page apart. */
@@ -150,7 +151,7 @@ export function meetingsTable({ meetings, pooled }: MeetingsOfBuilds, group: str
       const { front } = report.source;
       const monitor = capitalised(front.conditions.monitor?.kind ?? notRecorded);
       return [
-        `${front.title}, ${dateInWords(front.date)}`,
+        `${front.title}, ${dateInWords(front.date, report.source.locale)}`,
         golfersAndShots(report.telling, countsIn(report, metric)),
         front.conditions.place ?? notRecorded,
         `${monitor}. ${readingWords([metric], (id) => isReadingStated(front, id))}`,

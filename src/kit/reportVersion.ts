@@ -1,6 +1,6 @@
-import type { Report } from './report.ts';
+import type { Source } from '../intake/authored/source.ts';
 
-/** Version of a report as published: every correction makes a new one. */
-export function reportVersion({ source: { front } }: Pick<Report, 'source'>): string {
+/** The version of a report and its data: one more with each correction. */
+export function reportVersion({ front }: Source): string {
   return `1.0.${front.corrections.length}`;
 }

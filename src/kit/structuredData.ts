@@ -1,14 +1,19 @@
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { answerInList } from '../prose/english/toldAnswer.ts';
-import { interestSentences } from '../prose/interest.ts';
-import { forWhom } from '../prose/forWhom.ts';
+import { sayWhoHit } from '../prose/english/whoHit.ts';
+import { interestInEnglish } from '../prose/english/interest.ts';
+import { interestsOf, shortNames } from '../prose/interestStatements.ts';
+import { whoHit } from '../prose/whoHit.ts';
 import { unitFor } from '../prose/readerUnits.ts';
 import { capitalised, listed } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { interestInShort, publisherOf } from './interestInShort.ts';
+import { keywordsOf } from './keywords.ts';
 import { kitOf } from './kitOf.ts';
+import { licenceAddress } from './licences.ts';
 import type { Report } from './report.ts';
+import { reportVersion } from './reportVersion.ts';
 
 /** A node of linked data in the words of schema.org. */
 export type Node = { readonly [property: string]: Value };
@@ -30,25 +35,34 @@ export function structuredData(report: Report): Node {
       .toSorted()
       .at(-1) ?? null;
   const invented = front.inventedData ? 'Invented data. ' : '';
-  const stands = standingWords(report.source.front);
+  const stands = standingWords(report.source);
   const [image] = kitOf(report).offered;
+  const reuse = shop?.reuse;
+  const credit = reuse?.credit === undefined ? {} : { creditText: reuse.credit };
+  const keywords = keywordsOf(report);
+  // Who paid or gave is a matter of this report and no property of its publisher.
+  const paid = interestInEnglish(
+    interestsOf(front).filter(({ kind, outside }) => (kind === 'payment' || kind === 'gifts') && outside),
+    { speaker: { shop: publisherOf(report) }, nameOf: shortNames(front.contenders) },
+  );
   const publisher: Node = {
     '@type': 'Organization',
     name: publisherOf(report),
-    ...(absolute === null
-      ? {}
-      : { url: absolute('/'), correctionsPolicy: absolute(`/reports/${slug}/#corrections`) }),
-    ownershipFundingInfo: interestSentences(source).join(' '),
+    ...(absolute === null ? {} : { url: absolute('/') }),
   };
   const dataset: Node = {
     '@type': 'Dataset',
     ...(page === null ? {} : { '@id': `${page}#data`, url: page }),
     name: `Shots of “${front.title}”`,
-    description: `${invented}Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${forWhom(source, session, telling).join(' ')}`,
+    description: `${invented}Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${sayWhoHit(whoHit(source, findings), telling.system).join(' ')}`,
     creator: publisher,
     datePublished: published,
     temporalCoverage: front.date,
-    version: findings.seed,
+    version: reportVersion(source),
+    identifier: `${slug}, version ${reportVersion(source)}`,
+    keywords,
+    ...(reuse?.licenceData === undefined ? {} : { license: licenceAddress(reuse.licenceData) }),
+    ...credit,
     isAccessibleForFree: true,
     ...(shop?.reuse.terms === undefined ? {} : { usageInfo: shop.reuse.terms }),
     measurementTechnique: front.conditions.monitor?.kind ?? 'launch monitor, kind not recorded',
@@ -64,8 +78,12 @@ export function structuredData(report: Report): Node {
       ? {}
       : {
           distribution: [
-            download(absolute(`/reports/${slug}/shots.csv`), 'text/csv'),
-            download(absolute(`/reports/${slug}/findings.json`), 'application/json'),
+            download(absolute(`/reports/${slug}/shots.csv`), 'text/csv', `${invented}Every shot.`),
+            download(
+              absolute(`/reports/${slug}/findings.json`),
+              'application/json',
+              `${invented}Every finding.`,
+            ),
           ],
         }),
   };
@@ -84,6 +102,11 @@ export function structuredData(report: Report): Node {
         ...(latest === null ? {} : { dateModified: latest }),
         author: publisher,
         publisher,
+        version: reportVersion(source),
+        keywords,
+        ...(reuse?.licenceCharts === undefined ? {} : { license: licenceAddress(reuse.licenceCharts) }),
+        ...credit,
+        ...(paid.length === 0 ? {} : { funding: { '@type': 'Grant', description: paid.join(' ') } }),
         isBasedOn:
           page === null ? { '@type': 'Dataset', name: dataset['name'] ?? '' } : { '@id': `${page}#data` },
         ...(front.corrections.length === 0
@@ -101,8 +124,8 @@ export function structuredData(report: Report): Node {
   };
 }
 
-function download(contentUrl: string, encodingFormat: string): Node {
-  return { '@type': 'DataDownload', contentUrl, encodingFormat };
+function download(contentUrl: string, encodingFormat: string, description: string): Node {
+  return { '@type': 'DataDownload', contentUrl, encodingFormat, description };
 }
 
 /** JSON that may stand inside a script element. */

@@ -1,5 +1,6 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { primaryMetrics } from '../prose/answers.ts';
+import { dateInWords } from '../prose/date.ts';
 import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import type { Report } from './report.ts';
 
@@ -16,5 +17,9 @@ export function countsIn(
 /** Golfers, shots, order and day of a report, as its main measures count them. */
 export function reportInBrief(report: Report): string {
   const [first = null] = primaryMetrics(report.findings);
-  return golfersShotsAndOrder(report.telling, countsIn(report, first), report.source.front.date);
+  return golfersShotsAndOrder(
+    report.telling,
+    countsIn(report, first),
+    dateInWords(report.source.front.date, report.source.locale),
+  );
 }

@@ -40,7 +40,9 @@ export function cautionsOf(findings: Findings): readonly Caution[] {
 /** The cautions of the answers in one metric, the gravest first, each with the pairs that it bears on. */
 export function cautionsFor(metric: MetricFindings, findings: Findings): readonly Caution[] {
   return gravity.flatMap((overlay): Caution[] => {
-    const pairs = metric.pairs.filter(({ overlays }) => overlays.includes(overlay));
+    const pairs = metric.pairs.filter(
+      ({ overlays, verdict }) => verdict !== 'not-judged' && overlays.includes(overlay),
+    );
     if (pairs.length === 0) return [];
     return [
       {

@@ -95,7 +95,7 @@ function checksOfPair(
     ...(atEqualSpeed === null
       ? []
       : [{ kind: 'equal-speed', difference: differenceTowards(answer, atEqualSpeed) } as const]),
-    ...(driftNeeded === null ? [] : [{ kind: 'drift-needed', drift: Math.abs(driftNeeded) } as const]),
+    ...(driftNeeded === null ? [] : [{ kind: 'drift-needed', drift: driftNeeded } as const]),
   ];
 }
 

@@ -7,6 +7,7 @@ import type {
   OverlayId,
   PairFindings,
 } from '../findings/findings.ts';
+import { fewestForSpread } from '../findings/thresholds.ts';
 import { pairAnswer } from './pairAnswer.ts';
 import { nearerOf, type Nearer } from './straighter.ts';
 import type { Difference, PairAnswer } from './statement.ts';
@@ -41,7 +42,7 @@ export type Support =
   | { readonly kind: 'spread-unsure' }
   | {
       readonly kind: 'spread-not-judged';
-      readonly because: 'several-golfers' | 'too-few-shots';
+      readonly because: 'several-golfers' | 'too-few-shots' | 'no-spread';
       readonly fewest: number;
     }
   | { readonly kind: 'nothing' };
@@ -124,11 +125,9 @@ function spreadSupport(
     metric.byContender.find((own) => own.id === id);
   if (spread === null) {
     const counts = [of, than].map((id) => summary(id)?.n ?? 0);
-    return {
-      kind: 'spread-not-judged',
-      because: design.hitters > 1 ? 'several-golfers' : 'too-few-shots',
-      fewest: Math.min(...counts),
-    };
+    const fewest = Math.min(...counts);
+    const few = fewest < fewestForSpread ? 'too-few-shots' : 'no-spread';
+    return { kind: 'spread-not-judged', because: design.hitters > 1 ? 'several-golfers' : few, fewest };
   }
   const clear = metric.spread?.pairs.find(
     ({ a, b }) => (a === of && b === than) || (a === than && b === of),

@@ -7,7 +7,7 @@ import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { dateInWords } from './date.ts';
-import { orderInWords } from './forWhom.ts';
+import { orderInWords } from './english/order.ts';
 import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
 import { counted, listed } from './words.ts';
@@ -43,7 +43,10 @@ export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
     { title: 'Ball', items: ball(facts.source) },
     { title: 'Monitor', items: monitor(facts) },
     { title: `What was the same for every ${front.varied}`, items: heldLines(front) },
-    ...front.contenders.map((contender) => ({ title: contender.label, items: contenderLines(contender) })),
+    ...front.contenders.map((contender) => ({
+      title: contender.label,
+      items: contenderLines(contender, facts.source.locale),
+    })),
     { title: 'Money', items: money(facts.source) },
     { title: 'Record', items: record(facts) },
   ];
@@ -97,7 +100,7 @@ function people({ source }: Disclosed): DisclosureItem[] {
       each(({ handicapBand }) => handicapBand),
     ),
     item(
-      'Tie to the shop or to makers',
+      'Links to the shop or to makers',
       each(({ linkToShop }) => linkToShop),
     ),
     item(
@@ -108,7 +111,20 @@ function people({ source }: Disclosed): DisclosureItem[] {
       'Could see the numbers',
       each(({ sawNumbers }) => yesNo(sawNumbers)),
     ),
-    item('Agreed to be shown', 'yes'),
+    item(
+      'Usual club',
+      each(({ usualClub }) => usualClub),
+    ),
+    item(
+      'Expected by who hit',
+      each(({ expectation }) => expectation),
+    ),
+    item(
+      'Agreed to be shown',
+      each(({ consent: { date } }) =>
+        date === null ? 'yes' : `yes, on ${dateInWords(date, source.locale)}`,
+      ),
+    ),
   ];
 }
 
@@ -128,7 +144,7 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
     item('Shots recorded', counts.join(', ')),
     item('Order', orderInWords(findings.design.order)),
     item('Order planned', front.plan?.order),
-    item('Seed of the order', front.plan?.seed),
+    item('Random seed', front.plan?.seed),
     item(
       'Warm-up',
       session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp,
@@ -137,7 +153,7 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
     item('Rule for leaving out', front.plan?.exclusionRule),
     item('Rule for stopping', front.plan?.stoppingRule),
     item('Planned in advance', planned),
-    item('Expected beforehand', front.plan?.expectation),
+    item('What we expected', front.plan?.expectation),
   ];
 }
 
@@ -148,8 +164,9 @@ function place({ front: { conditions } }: Source): DisclosureItem[] {
     item('Tee', conditions.tee),
     item('Temperature', conditions.temperature),
     item('Altitude', conditions.altitude),
-    item('Wind', conditions.wind ?? (/indoor/i.test(conditions.place ?? '') ? 'none, indoors' : undefined)),
+    item('Wind', conditions.wind),
     item('Humidity', conditions.humidity),
+    item('Target', conditions.target),
   ];
 }
 
@@ -179,9 +196,9 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
           .map(([metric, value]) => `${metric.replace(/_/g, ' ')} ±${value.typed.replace(/^±\s*/, '')}`)
           .join(', '));
   const classes = Map.groupBy(Object.values(session.columns), (column) => {
-    if (column.heading === flightModelHeading) return 'worked out by our flight model, within some 6 %';
+    if (column.heading === flightModelHeading) return 'calculated by our flight model, to about 6%';
     return column.class === 'measured' && !isReadingStated(source.front, column.metric)
-      ? 'not said, taken as measured'
+      ? 'not stated; treated as measured'
       : column.class;
   });
   const columns = [...classes].map(
@@ -195,6 +212,7 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
     item('Flight seen', device?.flight),
     item('Distances corrected to', device?.normalisedTo),
     item('Last checked', device?.lastCheck),
+    item('Software', device?.software),
   ];
 }
 
@@ -232,7 +250,7 @@ function heldLines({ held, contenders }: Source['front']): DisclosureItem[] {
   return [...sheetLines(held), ...missing.map((key) => item(sentenceCase(sheetItems[key]), null))];
 }
 
-function contenderLines(contender: Contender): DisclosureItem[] {
+function contenderLines(contender: Contender, locale: string): DisclosureItem[] {
   const build = contender.build ?? {};
   const own = Object.entries(build).flatMap(([key, value]) =>
     isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
@@ -247,7 +265,7 @@ function contenderLines(contender: Contender): DisclosureItem[] {
     item('Sold here', contender.soldHere),
     item(
       'Price',
-      price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on)}`,
+      price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on, locale)}`,
     ),
   ];
 }
@@ -263,10 +281,13 @@ function money({ front: { interests } }: Source): DisclosureItem[] {
 function record({ source, version }: Disclosed): DisclosureItem[] {
   const { front, files, shop } = source;
   return [
-    item('Date of the session', dateInWords(front.date)),
-    item('Date of publication', front.published === null ? null : dateInWords(front.published)),
+    item('Date of the session', dateInWords(front.date, source.locale)),
+    item(
+      'Date of publication',
+      front.published === null ? null : dateInWords(front.published, source.locale),
+    ),
     item('Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')),
-    item('Worked out by', `Straightface ${version}`),
+    item('Calculated by', `Straightface ${version}`),
     item(
       'Corrections',
       front.corrections.length === 0 ? 'none so far' : counted(front.corrections.length, 'correction'),

@@ -9,7 +9,15 @@ import { carefulProblems, quoted } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { hasInterest } from './interestStatements.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
-import { isKnown, valueOfNumber, valuesFound, valuesWritten, writtenNumbers } from './linterNumbers.ts';
+import {
+  isKnown,
+  valueOfNumber,
+  valuesFound,
+  valuesWritten,
+  writtenNumbers,
+  type KnownValue,
+} from './linterNumbers.ts';
+import { numbersInTables } from './linterTables.ts';
 import { unshownEquality } from './linterEqualities.ts';
 import { placesIn, sentencesOf, type ProseSentence } from './linterText.ts';
 import { carefulWords } from './linterWords.ts';
@@ -27,16 +35,41 @@ export interface LinterContext {
 }
 
 /**
- * Reads the fitter's paragraphs for what the shots do not bear: comparisons without a claim, numbers from nowhere,
+ * Reads the fitter's paragraphs for what the shots do not support: comparisons without a claim, numbers from nowhere,
  * absolutes, promises, words of contest, outcomes never measured, independence where there is an interest. Only a
  * comparison that the shots speak against is an error by itself.
  */
 export function lintNarrative(source: NarrativeSource, context: LinterContext): readonly Problem[] {
   const lint = linterFor(context);
   const placeAt = placesIn(source.text, source.firstLine);
-  return sentencesOf(source.text).flatMap((sentence) =>
-    lint(sentence, (offset) => ({ file: source.file, ...placeAt(sentence.start + offset) })),
-  );
+  const known = knownValues(context);
+  return [
+    ...sentencesOf(source.text).flatMap((sentence) =>
+      lint(sentence, (offset) => ({ file: source.file, ...placeAt(sentence.start + offset) })),
+    ),
+    ...numbersInTables(source.text)
+      .filter(({ number }) => !isKnown(number, known))
+      .map(({ at, heading, cell }) =>
+        unmatched(`"${cell}" under "${heading}"`, { file: source.file, ...placeAt(at) }, severityOf(context)),
+      ),
+  ];
+}
+
+const severityOf = ({ strict }: LinterContext): Severity => (strict ? 'error' : 'warning');
+
+/** What a number in prose may repeat: the findings, and what the front matter writes (loft, lie, length, distances). */
+const knownValues = ({ telling, front }: LinterContext): readonly KnownValue[] => [
+  ...valuesFound(telling.findings),
+  ...valuesWritten(front),
+];
+
+function unmatched(found: string, place: Place, severity: Severity): Problem {
+  return makeProblem('number-unmatched', place, {
+    expected: 'a number that the shots or the front matter give',
+    found,
+    cure: 'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
+    severity,
+  });
 }
 
 /**
@@ -80,10 +113,11 @@ type Lint = (
   ownSize?: Quantity | null,
 ) => Problem[];
 
-function linterFor({ telling, front, strict }: LinterContext): Lint {
-  const severity: Severity = strict ? 'error' : 'warning';
+function linterFor(context: LinterContext): Lint {
+  const { telling, front } = context;
+  const severity = severityOf(context);
   const words = carefulWords({ interest: hasInterest(front) });
-  const known = [...valuesFound(telling.findings), ...valuesWritten(front)];
+  const known = knownValues(context);
   return (sentence, placeOf, ownSize = null) => {
     const own = ownSize === null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
     return [
@@ -95,12 +129,7 @@ function linterFor({ telling, front, strict }: LinterContext): Lint {
       ...writtenNumbers(sentence.text)
         .filter((number) => !isKnown(number, [...known, ...own]))
         .map((number) =>
-          makeProblem('number-unmatched', placeOf(number.at), {
-            expected: 'a number that the shots or the front matter give',
-            found: quoted(sentence.text, number.text.replace(/ °$/, '°')),
-            cure: 'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
-            severity,
-          }),
+          unmatched(quoted(sentence.text, number.text.replace(/ °$/, '°')), placeOf(number.at), severity),
         ),
     ];
   };
@@ -116,7 +145,8 @@ function alikeProblems(
   if (equality === null) return [];
   return [
     makeProblem('comparative-unclaimed', placeOf(equality.at), {
-      expected: 'an equality that the shots show: not to see a gap is not to see that there is none',
+      expected:
+        'two called alike only where the shots show it: seeing no difference does not show that there is none',
       found: quoted(text, equality.word),
       cure: `The shots say: ${equality.says}`,
       severity,
@@ -136,7 +166,7 @@ function unclaimed(
     return makeProblem('comparative-contradicted', place, {
       expected: 'a comparison that the shots do not speak against',
       found,
-      cure: `The shots bear: ${whatTheShotsBear(contradicted, telling)}.`,
+      cure: `The shots support: ${whatTheShotsBear(contradicted, telling)}.`,
     });
   }
   const instead =
@@ -144,12 +174,12 @@ function unclaimed(
       ? ''
       : `, or let the findings say it: {{ answer ${answer.metric} ${answer.a} ${answer.b} }}`;
   return makeProblem('comparative-unclaimed', place, {
-    expected: 'a comparison that a claim of the report bears out, or one from the findings',
+    expected: 'a comparison that a claim of the report supports, or one from the findings',
     found,
     cure:
       claim === null
         ? `Add it to "claims"${instead}.`
-        : `The claim "${claim.say}" does not stand. The shots bear: ${whatTheShotsBear(claim, telling)}.`,
+        : `The claim "${claim.say}" does not stand. The shots support: ${whatTheShotsBear(claim, telling)}.`,
     severity,
   });
 }

@@ -167,6 +167,11 @@ interface Sides {
 /** "Alder ... farther than Birch", and "farther with Alder than with Birch". */
 function sidesNamed(sentence: string, at: number, word: string, telling: Telling): Sides {
   const after = sentence.slice(at + word.length);
+  const [from, to] = named(after, telling);
+  // "Spin dropped from Alder to Birch": Birch is the one with less.
+  if (/(?:^|\s)from\s[^.;:]*\sto\s/i.test(after) && from !== undefined && to !== undefined) {
+    return { subject: to.id, object: from.id };
+  }
   const than = after.search(/\bthan\b/i);
   // "outdrove Birch" and "fell short of Birch" name it without "than".
   const other = than >= 0 ? than : /^out|\b(?:of|over)$/i.test(word) ? 0 : after.length;

@@ -25,8 +25,32 @@ const heights: readonly MetricId[] = [
   ...speeds,
 ];
 
+const subjects: readonly (readonly [words: string, about: readonly MetricId[]])[] = [
+  ['spin(?: rate)?', spins],
+  ['(?:carry|distance)', distances],
+  ['(?:ball |club )?speed', speeds],
+];
+const down = 'dropped|drops|fell|falls|decreased|sank';
+const up = 'rose|rises|grew|grows|climbed|increased';
+
+/** A measure that changes "from A to B": B, named last, has more or less of it. */
+const changes: readonly Comparison[] = subjects.flatMap(([words, about]) =>
+  (
+    [
+      [down, 'less'],
+      [up, 'more'],
+    ] as const
+  ).map(([verbs, towards]) => ({
+    pattern: new RegExp(`\\b${words} (?:${verbs})\\b(?=[^.;:]*\\bfrom\\b[^.;:]*\\bto\\b)`, 'gi'),
+    about,
+    towards,
+    beside: 'what is compared' as const,
+  })),
+);
+
 /** The words that compare. */
 export const comparisons: readonly Comparison[] = [
+  ...changes,
   {
     pattern: /\bfarther\b|\bfarthest\b|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
     about: distances,

@@ -3,6 +3,7 @@ import type { Front } from '../intake/authored/front.ts';
 import { fromCanonical, toCanonical, units, type UnitId } from '../trade/units.ts';
 import { unitNamed } from '../trade/unitWords.ts';
 import { isMetricId } from '../trade/metrics.ts';
+import { numberWords, valueOfWords } from './numberWords.ts';
 
 /** A number with a trade unit as it stands in prose. */
 export interface WrittenNumber {
@@ -14,33 +15,15 @@ export interface WrittenNumber {
   readonly slack: number;
 }
 
-const smallNumbers = [
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-  'twenty',
-];
-const digits = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
-const number = `${digits}|${smallNumbers.join('|')}`;
+// Thousands may be parted by a comma or, as many write them, by a blank.
+const digits = String.raw`\d{1,3}(?:[,\u00a0\u202f ]\d{3}){1,3}(?:\.\d+)?|\d+(?:\.\d+)?`;
+// What is written in words is taken whole: "two hundred and six" is no range from 200.
+const number = (name: string): string =>
+  String.raw`${digits}|(?=(?<${name}>${numberWords})(?![\p{L}\p{N}]))\k<${name}>`;
 // Longer spellings first. "in" and "s" are words and letters as well, and temperatures are no reading of a shot.
 const unit = String.raw`yards?|yds?|metres?|meters?|mph|km\/h|m\/s|rpm|degrees?(?! (?:celsius|fahrenheit|[CF]\b))|°(?!\s*[CF]\b)|feet|foot|ft|inch(?:es)?|cm|mm|m`;
 const written = new RegExp(
-  String.raw`(?<![\p{L}\p{N}.,])(?:(${number})(\s*(?:to|and|or|-|–)\s*))?[+−±-]?(${number})[\s -]*(${unit})(?![\p{L}\p{N}/])`,
+  String.raw`(?<![\p{L}\p{N}.,])(?:(?<first>${number('firstWords')})(?<joiner>\s*(?:to|and|or|-|–)\s*))?[+−±-]?(?<second>${number('secondWords')})[\s -]*(?<word>${unit})(?![\p{L}\p{N}/])`,
   'giu',
 );
 const roughly = /\b(?:about|around|roughly|some|nearly|almost|over|under|approximately|close to)\s+[+−±-]?$/i;
@@ -51,7 +34,8 @@ const roughlyWithin = 64;
 /** The numbers of a text that carry a unit of distance, speed, angle or spin; both ends of a range. */
 export function writtenNumbers(text: string): readonly WrittenNumber[] {
   return [...text.matchAll(written)].flatMap((found): WrittenNumber[] => {
-    const [whole, first = '', joiner = '', second = '', word = ''] = found;
+    const [whole] = found;
+    const { first = '', joiner = '', second = '', word = '' } = found.groups ?? {};
     const id = unitNamed(word);
     if (id === null) return [];
     const at = found.index;
@@ -69,8 +53,7 @@ export function writtenNumbers(text: string): readonly WrittenNumber[] {
 }
 
 function valueOf(typed: string): number {
-  const word = smallNumbers.indexOf(typed.toLowerCase());
-  return word >= 0 ? word + 2 : Number(typed.replace(/,/g, ''));
+  return /^\d/.test(typed) ? Number(typed.replace(/[^\d.]/g, '')) : valueOfWords(typed);
 }
 
 /** Half the last digit; pages print spin in steps of 50 and angles in halves; "about 250" is rounded to its 50. */

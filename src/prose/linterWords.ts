@@ -67,6 +67,17 @@ const outcomes: readonly (Outcome & { readonly pattern: RegExp })[] = [
     was: 'was',
     pattern: /\bdurab(?:le|ly|ility)\b|\blasts? longer\b|\bwears? (?:better|longer|well|out)\b/i,
   },
+  {
+    name: 'how shots stop',
+    was: 'was',
+    pattern:
+      /(?<!\b(?:we|he|she|they|session|test) )\bstop(?:s|ped)? (?:quicker|faster|sooner)\b|\bholds? (?:the |a )?greens?\b/i,
+  },
+  {
+    name: 'distance to a pin',
+    was: 'was',
+    pattern: /\b(?:nearer|closer) (?:to )?the (?:pin|flag|hole|cup)\b/i,
+  },
   { name: 'putting', was: 'was', pattern: /\b(?:fewer|more|less) putts\b/i },
   { name: 'hitting fairways or greens', was: 'was', pattern: /\b(?:more|fewer) (?:fairways|greens)\b/i },
 ];
@@ -105,7 +116,7 @@ const afterWill =
 
 const alwaysCareful: readonly CarefulWord[] = [
   absolute(
-    /\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b|\bsignificant(?:ly)?\b/i,
+    /(?<!-(?:year|month|day) )\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b(?! (?:nothing|little)\b)|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b|\bsignificant(?:ly)?\b/i,
     'anywhere',
   ),
   {
@@ -126,9 +137,10 @@ const alwaysCareful: readonly CarefulWord[] = [
   ),
   { ...promise(/\b(?:you can|can) expect to gain\b|\bpromises? you\b/i), mayBeDenied: true },
   contest(
-    /\bcrush(?:es|ed|ing)?\b|\bwinners?\b|\blosers?\b|\bbomb(?:s|ed|er)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bbl[oe]w[sn]? \w+ away\b|\bking of\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\b(?:our|top) pick\b/i,
+    /\bcrush(?:es|ed|ing)?\b|\bbomb(?:s|ed|er)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bbl[oe]w[sn]? \w+ away\b|\bking of\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\b(?:our|top) pick\b|\bno[- ]brainer\b|\bworth (?:every (?:penny|cent|pound|dollar|euro)|the (?:money|price))\b|\btime (?:for|to) (?:an? )?upgrade\b|(?<!\bin the )\b(?:first|second|third|last) place\b/i,
     'anywhere',
   ),
+  { ...contest(/\bwinners?\b|\blosers?\b/i, 'anywhere'), mayBeDenied: true },
   contest(
     /\bbeat(?:s|en|ing)?\b|\bwins?\b|\bwon\b(?!['’]t)|\bdestroy(?:s|ed)?\b|\bchampions?\b|\bmonster\b|\bupgrades?\b|\bknock(?:s|ed)? \w+ out\b/i,
     'of what is compared',
@@ -144,7 +156,7 @@ export const namingWords: readonly CarefulWord[] = [
     pattern:
       /\bbest\b(?![- ](?:fit|fitting|sell(?:er|ing)|before)\b)|\b(?:finest|greatest|farthest|furthest|straightest)\b|\bthe (?:longest|fastest)\b|\bmost (?:accurate|consistent|forgiving|reliable|powerful)\b|\bunbeat(?:en|able)\b|\bunrival+ed\b|\bwinners?\b|\blosers?\b|\boutperform(?:s|ed)?\b|\bmust[- ]have\b|\bgame[- ]chang(?:er|ing)\b/i,
     expected: 'a name that says what it is, and not how good: it stands in every answer',
-    cure: 'Take the praise out of the name; what the shots bear is said by the answers themselves.',
+    cure: 'Take the praise out of the name; what the shots support is said by the answers themselves.',
     mayBeDenied: true,
     counts: 'anywhere',
   },
@@ -168,9 +180,9 @@ export function isSupposed(sentence: string, at: number): boolean {
   return supposed.test(clauseBefore(sentence, at));
 }
 
-/** Words for some shots or turns only, which say nothing of the averages. */
+/** Words for some shots or rounds only, which say nothing of the averages. */
 const partial =
-  /\b(?:once|twice|sometimes|now and then|at times|occasionally)\b|\b(?:on|in) (?:one|two|three|four|five|six|some|a few|several|\d+) (?:of|turns?|shots?|swings?)\b|\b(?:first|last|one|single|best|worst|longest|shortest) (?:turn|shot|swing)\b|\b(?:best|worst) with\b/i;
+  /\b(?:once|twice|sometimes|now and then|at times|occasionally)\b|\b(?:on|in) (?:one|two|three|four|five|six|some|a few|several|\d+) (?:of|turns?|rounds?|spells?|shots?|swings?)\b|\b(?:first|last|one|single|best|worst|longest|shortest) (?:turn|round|spell|shot|swing)\b|\b(?:best|worst) with\b/i;
 const inCaseOf = /\b(?:where|when|whenever)\b/i;
 
 /** Whether a sentence is about some of the shots only. */

@@ -9,6 +9,7 @@ import { pictureHtml, pictureProblems } from './narrativePictures.ts';
 import { formatNumber } from './numbers.ts';
 import { resolveReference } from './references.ts';
 import type { Telling } from './telling.ts';
+import { capitalised } from './words.ts';
 
 /** The fitter's own paragraphs as safe HTML, with everything that is wrong with them. */
 export interface Narrative {
@@ -66,6 +67,7 @@ export function renderNarrative(
     `<div class="scroll" role="group" aria-label="${escapeXml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
   markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
   markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
+  markdown.renderer.rules['unclosed'] = () => '{{';
   markdown.renderer.rules['image'] = (tokens, index, options, env, self) => {
     const image = tokens[index];
     if (image === undefined) return '';
@@ -81,14 +83,27 @@ export function renderNarrative(
 function valueRule(state: StateInline, silent: boolean): boolean {
   if (!state.src.startsWith('{{', state.pos)) return false;
   const end = state.src.indexOf('}}', state.pos + 2);
-  if (end < 0) return false;
+  if (end < 0) return unclosed(state, silent);
   if (!silent) {
     const token = state.push('value', '', 0);
     token.content = state.src.slice(state.pos, end + 2);
+    token.meta = { startsSentence: /(^|[.!?])\s*$/.test(state.src.slice(0, state.pos)) };
   }
   state.pos = end + 2;
   return true;
 }
+
+/** Where no braces close a reference, a token of its own tells of it as a problem: the first of a paragraph for all. */
+function unclosed(state: StateInline, silent: boolean): boolean {
+  if (isUnclosed(state)) return false;
+  if (!silent) {
+    state.push('unclosed', '', 0).content = /^[^\n]{0,60}/.exec(state.src.slice(state.pos))?.[0] ?? '{{';
+  }
+  state.pos += 2;
+  return true;
+}
+
+const isUnclosed = ({ tokens }: StateInline): boolean => tokens.some(({ type }) => type === 'unclosed');
 
 function wordsOf(token: Token): string[] {
   return token.content.slice(2, -2).trim().split(/\s+/);
@@ -103,12 +118,18 @@ function valueHtml(
   const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
   switch (resolved.kind) {
     case 'text':
-      return escapeXml(resolved.text);
+      return escapeXml(startsSentence(token) ? capitalised(resolved.text) : resolved.text);
     case 'chart':
       return `<a href="#${escapeXml(resolved.chart)}">${escapeXml(charts[resolved.chart] ?? '')}</a>`;
     case 'unknown':
       return escapeXml(token.content);
   }
+}
+
+function startsSentence({ meta }: Token): boolean {
+  return (
+    typeof meta === 'object' && meta !== null && 'startsSentence' in meta && meta.startsSentence === true
+  );
 }
 
 /** A table by the headings of its columns: "Table: Head, Feel". */
@@ -176,7 +197,7 @@ function findProblems(
 }
 
 function needleOf(token: Token): string | null {
-  if (token.type === 'value') return token.content;
+  if (token.type === 'value' || token.type === 'unclosed') return token.content;
   if (token.type === 'link_open') return attribute(token, 'href');
   if (token.type === 'image') return attribute(token, 'src');
   return null;
@@ -219,6 +240,15 @@ function problemsOf(
       resolved.nearest === null ? 'Take the reference out.' : `Did you mean {{ ${resolved.nearest} }}?`;
     return [
       makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure }),
+    ];
+  }
+  if (token.type === 'unclosed') {
+    return [
+      makeProblem('reference-unclosed', place, {
+        expected: 'two closing braces in the same paragraph: {{ mean carry alder }}',
+        found: token.content,
+        cure: 'Close the reference with }}, or write the braces as code: `{{`.',
+      }),
     ];
   }
   const address = attribute(token, 'href') ?? '';

@@ -32,6 +32,7 @@ export function pairAnswer(
     firstLook: pair.firstLook,
     alike: pair.verdict === 'level' || pair.verdict === 'too-close',
     withinMatters: ci !== null && isWithinMatters(ci, metric.matters),
+    spellsAlike: pair.overlays.includes('visits-alike'),
     because: pair.openBecause,
     hitLater: pair.hitLater,
     places:

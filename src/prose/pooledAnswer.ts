@@ -31,6 +31,7 @@ export function pooledAnswer(
     alike: verdict === 'level' || verdict === 'too-close',
     withinMatters: false,
     because: null,
+    spellsAlike: false,
     hitLater: null,
     places: null,
     unconfirmed: null,

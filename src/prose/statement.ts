@@ -32,6 +32,8 @@ export interface PairAnswer {
   readonly alike: boolean;
   /** Both limits lie so near what matters that the two are as good as within it of each other. */
   readonly withinMatters: boolean;
+  /** Sure shot by shot, but not once each spell of shots is counted as one. */
+  readonly spellsAlike: boolean;
   readonly because: OpenCause | null;
   readonly hitLater: string | null;
   /** Where the two were hit one after another: the place of either, from 0, and how many there were. */

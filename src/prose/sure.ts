@@ -9,6 +9,9 @@ export interface SingleShots {
   readonly told: readonly { readonly answer: PairAnswer; readonly more: number; readonly of: number }[];
 }
 
+/** More pairs than these are not told one by one. */
+const mostTold = 3;
+
 /** The single-shot line of a metric; null where no pair can be told so. */
 export function singleShotsOf(
   metric: MetricFindings,
@@ -19,5 +22,11 @@ export function singleShotsOf(
     const pair = metric.pairs.find((one) => one.a === a && one.b === b);
     return pair?.singleShot == null ? [] : [{ answer, ...pair.singleShot }];
   });
-  return told.length === 0 ? null : { kind: 'single-shots', told };
+  const [first] = told;
+  if (first === undefined) return null;
+  // Among many only those of the surest leader: a line of every pair would be a table.
+  return {
+    kind: 'single-shots',
+    told: told.length > mostTold ? told.filter(({ answer }) => answer.ahead === first.answer.ahead) : told,
+  };
 }

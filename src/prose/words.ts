@@ -5,6 +5,12 @@ export function countWord(count: number): string {
   return smallNumbers[count] ?? String(count);
 }
 
+/** `four to nine`, `4 to 11`: one kind of number in one range. */
+export function countRange(least: number, most: number): string {
+  if (least === most) return countWord(most);
+  return most < smallNumbers.length ? `${countWord(least)} to ${countWord(most)}` : `${least} to ${most}`;
+}
+
 /** `one shot`, `12 shots`. */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${countWord(count)} ${count === 1 ? one : many}`;

@@ -18,7 +18,7 @@ const fontFiles = [
 ];
 
 /** Besides the letters from space to ſ: the signs that our sentences and scales use. */
-const signs = '–—‘’“”„…−×÷±≤≥≈°µ′″·•→←↑↓√Δσ';
+const signs = '–—‘’“”„…−×÷±≤≥≈°µ′″·•→←↑↓√Δσ€';
 
 const latin =
   Array.from({ length: 0x180 - 0x20 }, (_, index) => String.fromCodePoint(0x20 + index)).join('') + signs;

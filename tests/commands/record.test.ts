@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { recordLedger } from '../../src/commands/recordLedger.ts';
 import { readLedger, type Ledger } from '../../src/intake/ledger.ts';
 import { changedWithoutCorrection } from '../../src/site/ledger.ts';
-import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { movedAnswers } from '../../src/prose/movedAnswers.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { around, csvOf, reportText, threeHeads } from '../findings/reportOf.ts';
@@ -282,7 +282,7 @@ describe('a planned test that is given up', () => {
       wrong: '',
     });
     expect(ledgerLine(ledger())).toBe(
-      'Tests planned 2, published 0, dropped 1 (the golfer fell ill), open 1.',
+      'We planned two tests: we dropped one (the golfer fell ill) and have one open.',
     );
   });
 

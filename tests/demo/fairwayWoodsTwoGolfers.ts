@@ -3,8 +3,8 @@ import { normal, uniform } from './random.ts';
 import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
- * Invents the shots of `fairway-woods-two-golfers`: three fairway woods, a left-handed and a right-handed golfer who
- * share one bay, so that each has only two visits of five shots with every wood. Run by hand:
+ * Invents the shots of `fairway-woods-two-golfers`: three fairway woods, two golfers who
+ * share one bay, so that each has only two spells of five shots with every wood. Run by hand:
  * `node tests/demo/fairwayWoodsTwoGolfers.ts`. Nothing here was measured.
  */
 const gauss = normal(uniform(260208003));

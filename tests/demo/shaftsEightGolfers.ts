@@ -4,7 +4,7 @@ import { readingHeadings, readingsOf } from './readings.ts';
 
 /**
  * Invents the shots of `three-shafts-eight-golfers`: one driver head with three shafts, eight golfers of different
- * speed, six turns each in an order drawn by lot. Run by hand: `node tests/demo/shaftsEightGolfers.ts`.
+ * speed, six rounds each in an order drawn by lot. Run by hand: `node tests/demo/shaftsEightGolfers.ts`.
  * Nothing here was measured.
  */
 const next = uniform(20260524);

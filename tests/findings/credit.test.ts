@@ -29,6 +29,9 @@ const orderOverlays: readonly OverlayId[] = [
 const opened = (findings: Findings): readonly OverlayId[] =>
   only(findings).overlays.filter((overlay) => orderOverlays.includes(overlay));
 
+/** Nothing judged, one golfer. */
+const plain = { gap: null, level: 0.95, golfersAreUnit: false, withoutDrift: () => null };
+
 const carries = { a: normal(12, 210, 6), b: normal(12, 200, 6) };
 
 describe('credit by the order of the rows', () => {
@@ -109,6 +112,7 @@ describe('(iii) drift that is surely there and moves the gap by half of what mat
     matters: 5,
     order: hitOrder(sessionOf(inTurn({ a: [1, 2, 3], b: [1, 2, 3] })), null),
     sequences: [[...'ababab']],
+    ...plain,
   };
   const drift = (slope: number, lower: number, upper: number) => [
     { hitter: 'one', sequence: [...'ababab'], slope, ci: [lower, upper] as const },
@@ -138,9 +142,9 @@ describe('lever of a quarter', () => {
     // a at places 1, 2, 4 and b at 3, 5, 6: |7/3 - 14/3| / 5 = 0.467
     const sequence = [...'aababb'];
     const order = { kind, rounds: null, sequence: null, fewestVisits: 3, rowsInHitOrder: true, turns: [] };
-    expect(creditOf({ a: 'a', b: 'b', matters: 5, order, drifts: [], sequences: [sequence] }).because).toBe(
-      because,
-    );
+    expect(
+      creditOf({ a: 'a', b: 'b', matters: 5, order, drifts: [], sequences: [sequence], ...plain }).because,
+    ).toBe(because);
   });
 
   test('of exactly a quarter is open, of a little less not', () => {
@@ -153,10 +157,45 @@ describe('lever of a quarter', () => {
       turns: [],
     };
     const because = (sequence: string): string | null =>
-      creditOf({ a: 'a', b: 'b', matters: 5, order, drifts: [], sequences: [[...sequence]] }).because;
+      creditOf({ a: 'a', b: 'b', matters: 5, order, drifts: [], sequences: [[...sequence]], ...plain })
+        .because;
     // a at 1, 3, 5, 7 (mean 4), b at 4, 8 (mean 6): 2 / 8; one more place makes it 2 / 9
     expect(because('acabacabc')).toBe('lever');
     expect(because('acabacabcc')).toBeNull();
+  });
+});
+
+describe('a long lever in mixed order', () => {
+  // lever over a quarter, b mostly later
+  const sequence = [...'aaaabaaaaabaabbabbbbbabbbb'];
+  const hit = (gap: number, drift: number): Findings =>
+    analyse(
+      inputFor(
+        sequence.map((contender, place): Swing => ({
+          contender,
+          values: {
+            carry: yd(
+              200 + (contender === 'a' ? gap : 0) + (drift * place) / 25 + 2 * Math.sin(place * 2.399963),
+            ),
+          },
+        })),
+      ),
+      [],
+    );
+
+  test('is credited where the gap is still there with a steady drift taken out', () => {
+    expect(only(hit(12, 0))).toMatchObject({ credit: 'contender', verdict: 'clear' });
+  });
+
+  test('is open where the drift made it, or nothing is seen', () => {
+    expect(only(hit(0, -25))).toMatchObject({ credit: 'open', openBecause: 'lever' });
+    expect(only(hit(0, 0))).toMatchObject({ credit: 'open', openBecause: 'lever', status: 'cannot-tell' });
+  });
+
+  test('is open where taking the drift out turns it round', () => {
+    const made = only(hit(-6, -40));
+    expect(made.estimate).toBeGreaterThan(0);
+    expect(made).toMatchObject({ credit: 'open' });
   });
 });
 
@@ -182,6 +221,15 @@ describe('several hitters', () => {
     const findings = analyse(inputFor(swings), []);
     expect(findings.design.order).toBe('one-after-another');
     expect(only(findings).credit).toBe('open');
+  });
+
+  test('one who hit far fewer than usual does not decide', () => {
+    const few = oneAfterAnother({ a: carries.a.slice(0, 5), b: carries.b.slice(0, 5) }, 'short');
+    const order = (swings: readonly Swing[]): string => analyse(inputFor(swings), []).design.order;
+    const three = ['one', 'two', 'three'].flatMap((hitter) => inTurn(carries, hitter));
+    expect(order([...three, ...few])).toBe('rotation-same-order');
+    const half = oneAfterAnother({ a: carries.a.slice(0, 6), b: carries.b.slice(0, 6) }, 'half');
+    expect(order([...three, ...half])).toBe('one-after-another');
   });
 
   test('who hit them in different orders have no order to be named', () => {

@@ -156,7 +156,6 @@ describe('refused with its place', () => {
     ['runs of backticks', Array.from({ length: 600 }, (_, i) => `${'`'.repeat(i + 1)}a`).join(' ')],
     ['links in links', '[a]('.repeat(20_000)],
     ['lists in lists', Array.from({ length: 600 }, (_, i) => `${' '.repeat(i)}- a`).join('\n')],
-    ['braces', '{{'.repeat(50_000)],
   ])(
     'a narrative of nothing but %s is text, and soon read',
     (_what, body) => {
@@ -167,6 +166,15 @@ describe('refused with its place', () => {
     },
     20_000,
   );
+
+  test('a narrative of nothing but braces is one error, and soon read', () => {
+    const { problems } = loadSite(
+      contentFolder({ ...usual, 'reports/two/report.md': `${twoHeads()}\n${'{{'.repeat(50_000)}\n` }),
+    );
+    expect(problems.filter(({ severity }) => severity === 'error').map(({ kind }) => kind)).toEqual([
+      'reference-unclosed',
+    ]);
+  }, 20_000);
 
   test('methods of all objects as ids, clubs and headings are names like any other', () => {
     const csv = twoHeadsCsv

@@ -1,7 +1,8 @@
 import { rmSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { dataFiles } from '../../src/kit/dataFiles.ts';
+import { dataTools } from '../../src/site/dataTools.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { shotsCsv } from '../../src/kit/shotsCsv.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
@@ -67,7 +68,7 @@ test('a content folder changed at random gives clear problems or a good report, 
         for (const report of reports) {
           seen.shown += 1;
           // Nothing that is no number gets into JSON: it would be null there.
-          const { metrics } = JSON.parse(findingsJson(report.findings));
+          const { metrics } = JSON.parse(dataFiles(report, dataTools).findings.text);
           for (const { byContender } of metrics)
             for (const { n, mean } of byContender) expect(n === 0 || Number.isFinite(mean)).toBe(true);
           const texts = [

@@ -22,7 +22,7 @@ const launches = [
 ].join('\n');
 
 describe('a session of launches without a carry', () => {
-  test('gets carry, apex and descent angle from the flight model, marked as such and never published as data', () => {
+  test('gets carry, apex and descent angle from the flight model, marked as such, in the table of shots too', () => {
     const report = reportOf({
       front: { ...twoHeads, primary: 'ball_speed', matters: '{ball_speed: 2 mph}' },
       csv: launches,
@@ -33,7 +33,14 @@ describe('a session of launches without a carry', () => {
       expect.arrayContaining(['apex', 'descent_angle']),
     );
     expect(carry?.pairs[0]?.overlays).toContain('modelled-reading');
-    expect(shotsCsv(report)).not.toMatch(/carry|apex/i);
+    const [head = '', first = ''] = shotsCsv(report).split('\r\n');
+    expect(head.split(/,(?! )/).filter((heading) => /carry|apex|descent/i.test(heading))).toEqual([
+      '"Carry (m, modelled by our flight model)"',
+      '"Apex (m, modelled by our flight model)"',
+      '"Descent angle (deg, modelled by our flight model)"',
+    ]);
+    // In centimetres and hundredths of a degree, as the figures are.
+    expect(first).toMatch(/(,\d+\.\d{1,2}){3},,$/);
   });
 
   test('does not take carry as its primary metric unless the report says so', () => {

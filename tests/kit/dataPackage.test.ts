@@ -3,9 +3,12 @@ import { Ajv } from 'ajv';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { dataPackage } from '../../src/kit/dataPackage.ts';
-import { findingsJson } from '../../src/kit/findingsJson.ts';
+import { dataFiles } from '../../src/kit/dataFiles.ts';
 import { shotsCsv } from '../../src/kit/shotsCsv.ts';
+import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
+import { metricIds } from '../../src/trade/metrics.ts';
+import { units } from '../../src/trade/units.ts';
 import { oddOnes, reports } from './content.ts';
 import { manyReports } from './manyReports.ts';
 
@@ -18,7 +21,10 @@ import { manyReports } from './manyReports.ts';
 const profile = {
   type: 'object',
   additionalProperties: false,
-  required: ['$schema', 'name', 'title', 'description', 'version', 'created', 'contributors', 'resources'],
+  required: [
+    ...['$schema', 'name', 'title', 'description', 'version', 'created', 'contributors', 'resources'],
+    ...['keywords', 'invented'],
+  ],
   properties: {
     $schema: { const: 'https://datapackage.org/profiles/2.0/datapackage.json' },
     name: { type: 'string', pattern: '^[a-z0-9._-]+$' },
@@ -27,6 +33,22 @@ const profile = {
     homepage: { type: 'string', pattern: '^https?://' },
     version: { type: 'string', pattern: '^\\d+\\.\\d+\\.\\d+$' },
     created: { type: 'string', pattern: '^\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\dZ$' },
+    keywords: { type: 'array', minItems: 3, uniqueItems: true, items: { type: 'string', minLength: 1 } },
+    // Not of the standard, which allows further properties.
+    invented: { type: 'boolean' },
+    licenses: {
+      type: 'array',
+      minItems: 1,
+      items: {
+        type: 'object',
+        additionalProperties: false,
+        minProperties: 1,
+        properties: {
+          name: { type: 'string', pattern: '^[A-Za-z0-9.+-]+$' },
+          path: { type: 'string', pattern: '^https?://' },
+        },
+      },
+    },
     contributors: {
       type: 'array',
       minItems: 1,
@@ -86,6 +108,17 @@ const profile = {
                     name: { type: 'string', minLength: 1 },
                     type: { enum: ['string', 'number', 'integer'] },
                     description: { type: 'string', minLength: 5 },
+                    // Not of the standard, which allows further properties.
+                    metric: { enum: metricIds },
+                    unit: { enum: Object.keys(units) },
+                    toSI: { type: 'number', exclusiveMinimum: 0 },
+                    class: { enum: ['measured', 'derived', 'modelled', 'estimated'] },
+                    calculatedFrom: {
+                      type: 'array',
+                      minItems: 2,
+                      maxItems: 2,
+                      items: { enum: metricIds },
+                    },
                     constraints: {
                       type: 'object',
                       additionalProperties: false,
@@ -125,7 +158,7 @@ const validate = new Ajv({ strict: true, allErrors: true }).compile<Package>(pro
 const all = [...reports, ...oddOnes, ...loadSite(manyReports()).reports];
 
 describe.each(all.map((report) => [report.source.slug, report] as const))('%s', (_slug, report) => {
-  const described: unknown = JSON.parse(dataPackage(report));
+  const described: unknown = JSON.parse(dataPackage(report, dataTools));
 
   test('has what a Data Package, version 2, must have', () => {
     validate(described);
@@ -134,11 +167,9 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
 
   test('bytes and hashes are those of the files', () => {
     if (!validate(described)) throw new Error('not valid');
-    const files = new Map([
-      ['shots.csv', shotsCsv(report)],
-      ['findings.json', findingsJson(report.findings)],
-    ]);
+    const files = new Map(Object.values(dataFiles(report, dataTools)).map(({ path, text }) => [path, text]));
     expect(described.resources.map(({ path }) => path)).toEqual([...files.keys()]);
+    expect([...files.keys()]).toEqual(['shots.csv', 'findings.json', 'reproduce.R', 'reproduce.py']);
     for (const { path, bytes, hash } of described.resources) {
       const content = Buffer.from(files.get(path) ?? '', 'utf8');
       expect(bytes).toBe(content.length);
@@ -161,6 +192,7 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
           expect(constraints?.required ?? false, name).toBe(false);
           return;
         }
+        if (type === 'integer') expect(cell, name).toMatch(/^\d+$/);
         if (type === 'number') expect(cell, name).toMatch(/^-?\d+(\.\d+)?(e-?\d+)?$/);
         if (constraints?.enum !== undefined) expect(constraints.enum, name).toContain(cell);
       });
@@ -176,22 +208,24 @@ test('nothing in shots.csv runs as a formula, and what was left out stands there
     const cells = (parse(csv) as string[][]).flat();
     expect(cells.filter((cell) => /^[=+@\t\r]|^-(?![\d.])/.test(cell))).toEqual([]);
   }
-  expect(shotsCsv(six)).toContain("'+Honeysuckle Mk2");
+  expect(shotsCsv(six)).toMatch(/,f,'\+Honeysuckle Mk2,/);
   const [head = [], ...rows] = parse(shotsCsv(report)) as string[][];
   const [out, why] = [head.indexOf('Left out'), head.indexOf('Reason')];
   const left = rows.filter((row) => row[out] === 'yes');
   expect(left.map((row) => row[why])).toEqual(["'=misread: +no ball seen", 'topped: hit the mat first']);
   expect(rows).toHaveLength(report.session.shots.length);
   for (const heading of head.filter((one) => /speed|carry|side|angle|direction|axis|spin rate/i.test(one)))
-    expect(heading).toMatch(/\((km\/h|m|deg|rpm)\)$/);
+    expect(heading).toMatch(
+      /\((km\/h|m|deg|rpm)(, (derived|modelled|estimated|modelled by our flight model))?\)$/,
+    );
 });
 
 test('a homepage is given only where the shop has an address', () => {
   const [without] = loadSite(manyReports('name: Shop\n')).reports;
   const [within] = loadSite(manyReports()).reports;
   if (without === undefined || within === undefined) throw new Error('no report');
-  expect(JSON.parse(dataPackage(without))).not.toHaveProperty('homepage');
-  expect(JSON.parse(dataPackage(within))).toHaveProperty(
+  expect(JSON.parse(dataPackage(without, dataTools))).not.toHaveProperty('homepage');
+  expect(JSON.parse(dataPackage(within, dataTools))).toHaveProperty(
     'homepage',
     `https://golf.example/tests/reports/${within.source.slug}/`,
   );
@@ -200,11 +234,76 @@ test('a homepage is given only where the shop has an address', () => {
 test('the schema refuses what the standard forbids', () => {
   const [report] = reports;
   if (report === undefined) throw new Error('no report');
-  const good = JSON.parse(dataPackage(report)) as Record<string, unknown>;
+  const good = JSON.parse(dataPackage(report, dataTools)) as Record<string, unknown>;
   for (const bad of [
     { ...good, resources: [] },
     { ...good, name: 'Three Balls' },
     { ...good, created: '18 April 2026' },
   ])
     expect(validate(bad)).toBe(false);
+});
+
+describe('shots.csv', () => {
+  const csv = (slug: string): readonly (readonly string[])[] => {
+    const report = reports.find(({ source }) => source.slug === slug);
+    if (report === undefined) throw new Error('no report');
+    return parse(shotsCsv(report)) as string[][];
+  };
+  const [head = [], first = []] = csv('inch-off-the-driver');
+
+  test('has the same columns before and behind the measures in every report', () => {
+    for (const report of reports) {
+      const [own = []] = csv(report.source.slug);
+      expect(own.slice(0, 7)).toEqual([
+        ...['Invented data', 'Golfer', 'Shot', 'Order', 'Round', 'Contender', 'Label'],
+      ]);
+      expect(own.slice(-2)).toEqual(['Left out', 'Reason']);
+    }
+    expect(first.slice(0, 7)).toEqual(['yes', 'one', '11', '1', '1', 'long', 'Long']);
+  });
+
+  test('says of shots that were hit no word of invention', () => {
+    const [report] = loadSite(manyReports()).reports;
+    if (report === undefined) throw new Error('no report');
+    const hit = { ...report.source, front: { ...report.source.front, inventedData: false } };
+    expect(shotsCsv({ ...report, source: hit })).toMatch(/^Golfer,Shot,/);
+    expect(JSON.parse(dataPackage({ ...report, source: hit }, dataTools))).toHaveProperty('invented', false);
+  });
+
+  test('marks what was not measured in the heading, in digits that somebody could have typed', () => {
+    const smash = head.indexOf('Smash factor (derived)');
+    expect(first[smash]).toBe('1.4722');
+    expect(head).toContain('Apex (m, modelled by our flight model)');
+    for (const report of [...reports, ...oddOnes])
+      for (const cell of (parse(shotsCsv(report)) as string[][]).slice(1).flat())
+        if (/^-?\d+\.\d+$/.test(cell)) expect(cell).toMatch(/\.\d{1,4}$/);
+  });
+
+  test('numbers the rounds as they are counted, for shots without a column of rounds too', () => {
+    const [, ...rows] = csv('three-shafts-eight-golfers');
+    const rounds = Map.groupBy(rows, (row) => `${row[1] ?? ''} ${row[4] ?? ''}`);
+    for (const own of rounds.values()) expect(new Set(own.map((row) => row[5])).size).toBe(own.length);
+    const [, ...after] = csv('hybrids-at-a-demo-day');
+    expect(new Set(after.map((row) => row[4]))).toEqual(new Set(['']));
+  });
+});
+
+test.each([
+  ['CC-BY-4.0', [{ name: 'CC-BY-4.0' }]],
+  ['https://golf.example/terms', [{ path: 'https://golf.example/terms' }]],
+])('the licence %s of the data is named', (licence, licenses) => {
+  const [report] = loadSite(manyReports(`name: Shop\nreuse: {licence_data: "${licence}"}\n`)).reports;
+  if (report === undefined) throw new Error('no report');
+  const described: unknown = JSON.parse(dataPackage(report, dataTools));
+  validate(described);
+  expect(validate.errors ?? []).toEqual([]);
+  expect(described).toHaveProperty('licenses', licenses);
+});
+
+test('a licence in other words is refused with what to write', () => {
+  const { problems } = loadSite(manyReports('name: Shop\nreuse: {licence_data: free for all}\n'));
+  expect(problems.map(({ kind, cure }) => [kind, cure])).toContainEqual([
+    'value-invalid',
+    'Write the short id of the licence without blanks, or the address of its text from https:// on; other words go under terms.',
+  ]);
 });

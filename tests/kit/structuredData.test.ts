@@ -1,23 +1,23 @@
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { answerInList } from '../../src/prose/english/toldAnswer.ts';
-import { scriptJson, structuredData } from '../../src/kit/structuredData.ts';
+import { scriptJson, structuredData, type Node } from '../../src/kit/structuredData.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { reports } from './content.ts';
 import { manyReports } from './manyReports.ts';
 
 const day = { type: 'string', pattern: '^\\d{4}-\\d\\d-\\d\\d$' } as const;
 const absolute = { type: 'string', pattern: '^https?://[^/]+/' } as const;
+const version = { type: 'string', pattern: '^1\\.0\\.\\d+$' } as const;
+const keywords = { type: 'array', minItems: 3, uniqueItems: true, items: { type: 'string' } } as const;
 const organization = {
   type: 'object',
   additionalProperties: false,
-  required: ['@type', 'name', 'ownershipFundingInfo'],
+  required: ['@type', 'name'],
   properties: {
     '@type': { const: 'Organization' },
     name: { type: 'string' },
     url: absolute,
-    correctionsPolicy: absolute,
-    ownershipFundingInfo: { type: 'string', minLength: 10 },
   },
 } as const;
 
@@ -53,6 +53,16 @@ const schema = {
             dateModified: day,
             author: organization,
             publisher: organization,
+            version,
+            keywords,
+            license: absolute,
+            creditText: { type: 'string', minLength: 1 },
+            funding: {
+              type: 'object',
+              additionalProperties: false,
+              required: ['@type', 'description'],
+              properties: { '@type': { const: 'Grant' }, description: { type: 'string', minLength: 10 } },
+            },
             isBasedOn: {},
             correction: {
               type: 'array',
@@ -91,7 +101,11 @@ const schema = {
             creator: organization,
             datePublished: day,
             temporalCoverage: day,
-            version: { type: 'string' },
+            version,
+            identifier: { type: 'string', minLength: 5 },
+            keywords,
+            license: absolute,
+            creditText: { type: 'string', minLength: 1 },
             isAccessibleForFree: { const: true },
             usageInfo: { type: 'string' },
             measurementTechnique: { type: 'string' },
@@ -116,10 +130,11 @@ const schema = {
               items: {
                 type: 'object',
                 additionalProperties: false,
-                required: ['@type', 'contentUrl', 'encodingFormat'],
+                required: ['@type', 'contentUrl', 'encodingFormat', 'description'],
                 properties: {
                   '@type': { const: 'DataDownload' },
                   contentUrl: absolute,
+                  description: { type: 'string', minLength: 5 },
                   encodingFormat: { enum: ['text/csv', 'application/json'] },
                 },
               },
@@ -171,3 +186,34 @@ test('without an address of the site no address is made up', () => {
   expect(validate.errors ?? []).toEqual([]);
   expect(JSON.stringify(data).replace('https://schema.org', '')).not.toMatch(/https?:/);
 });
+
+test('a shop is one publisher in all its reports, and who paid stands with the report', () => {
+  const publishers = new Set(reports.map((report) => JSON.stringify(articleOf(report)['publisher'])));
+  expect(publishers.size).toBe(1);
+  const fundings = new Map(reports.map((report) => [report.source.slug, articleOf(report)['funding']]));
+  expect(fundings.get('fairway-woods-two-golfers')).toEqual({
+    '@type': 'Grant',
+    description: expect.stringMatching(/half/),
+  });
+  expect(fundings.get('three-balls-one-iron')).toBeUndefined();
+});
+
+test('licences and the credit line are named', () => {
+  const reuse =
+    'reuse: {credit: Shop, licence_data: CC-BY-4.0, licence_charts: "https://golf.example/terms"}';
+  const [report] = loadSite(manyReports(`name: Shop\naddress: https://golf.example/\n${reuse}\n`)).reports;
+  if (report === undefined) throw new Error('no report');
+  const data = structuredData(report);
+  validate(data);
+  expect(validate.errors ?? []).toEqual([]);
+  expect(data['@graph']).toMatchObject([
+    { license: 'https://golf.example/terms', creditText: 'Shop' },
+    { license: 'https://spdx.org/licenses/CC-BY-4.0', creditText: 'Shop', version: '1.0.0' },
+  ]);
+});
+
+function articleOf(report: (typeof reports)[number]): Node {
+  const [article] = structuredData(report)['@graph'] as readonly Node[];
+  if (article === undefined) throw new Error('no article');
+  return article;
+}

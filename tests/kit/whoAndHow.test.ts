@@ -21,7 +21,7 @@ describe('how the readings came about', () => {
   test('what nobody says was measured is not said to have been', () => {
     const silent = reportOf({ front: { conditions: '{monitor: radar}' } });
     expect(readingsOf(silent)).toBe('How carry was measured is not recorded.');
-    expect(columnsRead(silent)).toBe('not said, taken as measured: carry');
+    expect(columnsRead(silent)).toBe('not stated; treated as measured: carry');
   });
 
   test('what the shop says stands', () => {
@@ -41,7 +41,7 @@ describe('how the readings came about', () => {
       front: { primary: '[carry, ball_speed]', conditions: '{monitor: {columns: {carry: measured}}}' },
     });
     expect(readingsOf(report)).toBe('Carry was measured. How ball speed was measured is not recorded.');
-    expect(columnsRead(report)).toBe('not said, taken as measured: ball speed; measured: carry');
+    expect(columnsRead(report)).toBe('not stated; treated as measured: ball speed; measured: carry');
   });
 });
 

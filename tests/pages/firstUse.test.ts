@@ -18,8 +18,8 @@ describe('the first use of an abbreviation', () => {
         '<p><span data-units="yards">2,900 rpm</span><span data-units="metres">2,900 rpm</span> 1 rpm</p>',
       ),
     ).toBe(
-      '<p><span data-units="yards">2,900 <a href="/glossary/#rpm">rpm</a> (turns a minute)</span>' +
-        '<span data-units="metres">2,900 <a href="/glossary/#rpm">rpm</a> (turns a minute)</span> 1 rpm</p>',
+      '<p><span data-units="yards">2,900 <a href="/glossary/#rpm">rpm</a> (revolutions a minute)</span>' +
+        '<span data-units="metres">2,900 <a href="/glossary/#rpm">rpm</a> (revolutions a minute)</span> 1 rpm</p>',
     );
     expect(help('<p>1 rpm<span data-units="yards">2 rpm</span></p>')).toContain('units="yards">2 rpm');
   });

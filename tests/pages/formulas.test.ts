@@ -1,24 +1,24 @@
 import { describe, expect, test } from 'vitest';
-import { formulas } from '../../src/prose/formulas.ts';
+import { formulas } from '../../src/prose/english/method/formulas.ts';
+import { mathMl } from '../../src/prose/mathMl.ts';
 import { bonettSdInterval } from '../../src/stats/sdInterval.ts';
 import { gamesHowell } from '../../src/stats/gamesHowell.ts';
 import { moments } from '../../src/stats/moments.ts';
 import { studentizedRangeQuantile } from '../../src/stats/distributions/studentizedRange.ts';
 import { wilsonInterval } from '../../src/stats/proportion.ts';
 
-const formulaOf = (id: string): string => formulas.find((one) => one.id === id)?.formula ?? '';
+const linesOf = (id: string): readonly string[] => formulas.find((one) => one.id === id)?.lines ?? [];
 
 test('every method has its formula, its reason and its source, once', () => {
   expect(formulas.length).toBeGreaterThan(25);
   expect(new Set(formulas.map(({ id }) => id)).size).toBe(formulas.length);
-  for (const { formula, why, source } of formulas) {
-    expect(formula.length).toBeGreaterThan(20);
+  for (const { lines, where, why, source } of formulas) {
+    expect(lines.length).toBeGreaterThan(0);
+    // What cannot be read as a formula is thrown.
+    expect(lines.map(mathMl).join('')).toMatch(/^(?:<math display="block"><mrow>.+<\/mrow><\/math>)+$/);
+    expect(where ?? 'None.').toMatch(/^[A-Za-z].*\.$/);
     expect(why).toMatch(/^[A-Z].*\.$/);
     expect(source).toMatch(/^[A-Z].*\.$/);
-    // What is set above or below the line is whole, and brackets close.
-    expect(formula.replace(/[_^]\{[^{}]*\}/g, '')).not.toMatch(/[_^]/);
-    for (const [open, close] of ['()', '[]', '{}'].map((pair) => [...pair]))
-      expect(formula.split(open ?? '').length).toBe(formula.split(close ?? '').length);
   }
 });
 
@@ -32,7 +32,7 @@ describe('a formula says what is computed', () => {
 
   test('average and gaps', () => {
     const c = [240, 238, 229, 241, 235];
-    expect(formulaOf('more')).toContain('q(0.95; k, f) / 2^{½} × w');
+    expect(linesOf('more')).toEqual(['d ± \\frac{q_{0.95; k, f}}{\\sqrt{2}} w']);
     const [ua, ub] = [variance(a) / 5, variance(b) / 5];
     const w = Math.sqrt(ua + ub);
     const f = w ** 4 / (ua ** 2 / 4 + ub ** 2 / 4);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { claimsOf } from '../../src/prose/claims.ts';
-import { tellClaim } from '../../src/prose/english/claims.ts';
+import { claimOf, claimsOf } from '../../src/prose/claims.ts';
+import { saySupport, tellClaim } from '../../src/prose/english/claims.ts';
 import { around, madeReport, reportOf, threeHeads } from '../findings/reportOf.ts';
 
 const claims = (...entries: readonly string[]): string =>
@@ -144,6 +144,33 @@ describe('a claim as the page prints it', () => {
     expect(printed({ shop, front: { claims: claims(farther('alder', 'cedar')) } })).toEqual([
       'Alder carries farther than cedar. Supported. The shots support this: Alder carried 6 to 16 metres farther than Cedar.',
     ]);
+  });
+});
+
+describe('a difference that was seen, and something beside it that holds the claim back', () => {
+  const { findings, telling } = reportOf({ front: { claims: claims(farther('alder', 'cedar')) } });
+  const [claim] = findings.claims;
+
+  test.each([
+    ['mixed-with-swing', 'the swing differed too, so we cannot say that it was the head'],
+    ['depends-on-left-out', 'the answer depends on the shots left out'],
+    ['rests-on-one-shot', 'one stray shot decides it'],
+    ['near-device', "the difference may be no larger than the monitor's own error"],
+    ['uneven-readings', 'readings are missing more often for one than for the other'],
+  ] as const)('%s', (overlay, why) => {
+    if (claim === undefined) throw new Error('no claim');
+    const own = {
+      ...findings,
+      metrics: findings.metrics.map((metric) => ({
+        ...metric,
+        pairs: metric.pairs.map((pair) => ({ ...pair, overlays: [overlay] })),
+      })),
+    };
+    const support = (standing: 'not-shown' | 'borne-out'): string =>
+      saySupport(claimOf({ ...claim, standing }, own), telling);
+    const seen = 'Alder carried 7 to 17 yards farther than Cedar';
+    expect(support('not-shown')).toBe(`${seen}, but ${why}.`);
+    expect(support('borne-out')).toBe(`The shots support this: ${seen}.`);
   });
 });
 

@@ -1,13 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import type { FairnessId } from '../../src/findings/findings.ts';
-import { fairnessLines } from '../../src/prose/fairnessSentence.ts';
+import {
+  fairnessCountWords,
+  fairnessFound,
+  fairnessStateWords,
+  fairnessTitle,
+} from '../../src/prose/english/fairness.ts';
+import { fairnessCount, fairnessOf } from '../../src/prose/fairness.ts';
 import { around, csvOf, reportOf, threeHeads } from '../findings/reportOf.ts';
 
 type Invented = Parameters<typeof reportOf>[0];
 
 const lineOf = (id: FairnessId, invented: Invented): string => {
-  const line = fairnessLines(reportOf(invented)).find((own) => own.id === id);
-  return line === undefined ? 'absent' : `${line.title}: ${line.state}. ${line.found}`;
+  const report = reportOf(invented);
+  const made = fairnessOf(report).find(({ fact }) => fact.check === id);
+  if (made === undefined) return 'absent';
+  const { telling } = report;
+  return `${fairnessTitle(id, telling)}: ${fairnessStateWords[made.state]}. ${fairnessFound(made.fact, telling)}`;
 };
 
 const front = (answers: Readonly<Record<string, string>>): Invented => ({ front: answers });
@@ -27,18 +36,26 @@ const built = (alder: string, birch: string, cedar: string): string =>
   `{alder: {label: Alder, supplied_by: us, sold_here: new, build: ${alder}}, birch: {label: Birch, supplied_by: us, sold_here: new, build: ${birch}}, ` +
   `cedar: {label: Cedar, supplied_by: us, sold_here: new, build: ${cedar}}}`;
 
+test('how many checks came out in which way, first', () => {
+  expect(fairnessCountWords(fairnessCount(fairnessOf(reportOf({}))))).toBe(
+    'Fair-test checks: 3 yes, 2 no, 10 not recorded',
+  );
+  const stated = { yes: 6, stated: 2, no: 3, 'not-recorded': 0 };
+  expect(fairnessCountWords(stated)).toBe('Fair-test checks: 6 yes; 2 stated, not verified; 3 no');
+});
+
 describe('how fair a test was, in words', () => {
   const table: readonly (readonly [FairnessId, Invented, string])[] = [
-    ['one-thing-varied', {}, 'Only the head changed: not recorded. Nothing else is written down.'],
+    ['one-thing-varied', {}, 'Only the head changed: not recorded. We wrote down nothing else about them.'],
     [
       'one-thing-varied',
       front({ held: '{shaft: S, length: 45 in}' }),
-      'Only the head changed: met. Two other items are written down, and the same for all.',
+      'Only the head changed: yes. We wrote down two other things, and they were the same for all.',
     ],
     [
       'one-thing-varied',
       front({ held: '{shaft: S}' }),
-      'Only the head changed: met. One other item is written down, and the same for all.',
+      'Only the head changed: yes. We wrote down one other thing, and it was the same for all.',
     ],
     [
       'one-thing-varied',
@@ -49,23 +66,23 @@ describe('how fair a test was, in words', () => {
           '{head: H3, condition: used}',
         ),
       }),
-      'Only the head changed: not met. Also different: measured loft (Alder: 9.5°; Birch: 10.2°); condition is written down for Cedar only.',
+      'Only the head changed: no. The measured loft (Alder 9.5°; Birch 10.2°) differed as well. We wrote down the condition for Cedar only.',
     ],
-    ['order', {}, 'Hit in a fair order: met. They were hit in turn, in the same order every time.'],
+    ['order', {}, 'Hit in a fair order: yes. The heads were hit in rounds, in the same order each time.'],
     [
       'order',
       { order: 'one after another' },
-      'Hit in a fair order: not met. They were hit one after another.',
+      'Hit in a fair order: no. The heads were hit one after another.',
     ],
     [
       'order',
       front({ rows: 'not-in-hit-order' }),
-      'Hit in a fair order: not recorded. The order of the shots is not known.',
+      'Hit in a fair order: not recorded. We do not know the order of the shots.',
     ],
     [
       'order',
       { csv: inVisits(['alder', 'birch', 'cedar', 'birch', 'alder', 'cedar'], 6) },
-      'Hit in a fair order: not met. They were hit in turns of a few shots, too few of them.',
+      'Hit in a fair order: no. The heads were hit in spells of a few shots, too few spells for each.',
     ],
     [
       'order',
@@ -75,18 +92,18 @@ describe('how fair a test was, in words', () => {
           3,
         ),
       },
-      'Hit in a fair order: not met. They were hit in turns of a few shots, some mostly later than others.',
+      'Hit in a fair order: no. The heads were hit in spells of a few shots, some mostly later than others.',
     ],
-    ['warm-up', {}, 'Warmed up first: not recorded. Nothing is said of a warm-up.'],
+    ['warm-up', {}, 'Warmed up first: not recorded. We wrote down nothing about a warm-up.'],
     [
       'warm-up',
       front({ plan: '{warm_up: ten balls with another club}' }),
-      'Warmed up first: met. The shop states: ten balls with another club.',
+      'Warmed up first: stated, not verified. We say: "ten balls with another club".',
     ],
     [
       'enough-shots',
       {},
-      'Enough shots: not met. In carry a test like this finds a gap of 6 yards four times in five; 5 yards would matter.',
+      'Enough shots: no. In carry, a test of this size would find a true difference of 6 yards four times in five; 5 yards would matter.',
     ],
     [
       'enough-shots',
@@ -97,97 +114,101 @@ describe('how fair a test was, in words', () => {
         },
         front: { primary: '[carry, ball_speed]' },
       },
-      'Enough shots: not met. In carry a test like this finds a gap of 7 yards four times in five; 5 yards would matter. ' +
-        'In ball speed a test like this finds a gap of 7 mph four times in five; 2 mph would matter.',
+      'Enough shots: no. In carry, a test of this size would find a true difference of 7 yards four times in five; 5 yards would matter. ' +
+        'In ball speed, a test of this size would find a true difference of 7 mph four times in five; 2 mph would matter.',
     ],
-    ['plan-first', {}, 'Planned before hitting: not recorded. No day is given for a plan.'],
+    ['plan-first', {}, 'Planned before hitting: not recorded. We give no date for a plan.'],
     [
       'plan-first',
       front({ plan: '{date: 2026-04-01}' }),
-      'Planned before hitting: not recorded. The shop states that it was, on 1 April 2026; no record shows it.',
+      'Planned before hitting: stated, not verified. The shop says 1 April 2026; no dated record exists.',
     ],
     [
       'plan-first',
       front({ plan: '{date: 2026-04-11}' }),
-      'Planned before hitting: not met. No, the plan is of 11 April 2026, not before the session.',
+      'Planned before hitting: no. The plan is dated 11 April 2026, not before the session.',
     ],
-    ['exclusion-rule', {}, 'Rule for leaving out shots made first: not recorded. No rule is written down.'],
+    ['exclusion-rule', {}, 'Rule for leaving out shots made first: not recorded. We wrote down no rule.'],
     [
       'exclusion-rule',
       front({ plan: '{date: 2026-04-01, exclusion_rule: misreads only}' }),
-      'Rule for leaving out shots made first: met. The shop states that it was made first: misreads only.',
+      'Rule for leaving out shots made first: stated, not verified. The shop says that its rule came first: "misreads only".',
     ],
     [
       'exclusion-rule',
       front({ plan: '{exclusion_rule: misreads only}' }),
-      'Rule for leaving out shots made first: not recorded. The rule is "misreads only", and no day is given for it.',
+      'Rule for leaving out shots made first: not recorded. The rule is "misreads only", and we give no date for it.',
     ],
     [
       'exclusion-rule',
       front({ plan: '{date: 2026-04-12, exclusion_rule: misreads only}' }),
-      'Rule for leaving out shots made first: not met. The rule is not older than the session.',
+      'Rule for leaving out shots made first: no. The rule is no older than the session.',
     ],
-    ['exclusions-even', {}, 'As many left out of each head: met. No shot was left out.'],
+    ['exclusions-even', {}, 'Left out evenly: yes. We left none out.'],
     [
       'exclusions-even',
       front({
         exclusions:
           '[{contender: alder, shot: 1, rule: misread, reason: no spin}, {contender: alder, shot: 4, rule: misread, reason: no spin}]',
       }),
-      'As many left out of each head: not met. Left out: two of Alder, none of Birch and none of Cedar.',
+      'Left out evenly: no. We left out two of Alder, none of Birch and none of Cedar.',
     ],
-    ['same-ball', {}, 'One kind of ball: not recorded. Nothing is said of the ball.'],
+    ['same-ball', {}, 'One kind of ball: not recorded. We wrote down nothing about the ball.'],
     [
       'same-ball',
       front({ conditions: '{ball: practice balls}' }),
-      'One kind of ball: not recorded. A ball is described, and not whether the same kind was used for all.',
+      'One kind of ball: not recorded. We describe a ball, and do not say whether all were hit with that kind.',
     ],
     [
       'same-ball',
       front({ held: '{ball: one new model}' }),
-      'One kind of ball: met. The shop states that one kind of ball was used for all.',
+      'One kind of ball: stated, not verified. The shop says that one kind of ball was used for all.',
     ],
     ['same-ball', front({ varied: 'ball' }), 'absent'],
     [
       'conditions',
       front({ conditions: '{place: indoors, surface: mat}' }),
-      'Conditions written down: not recorded. Not given: temperature and altitude.',
+      'Conditions written down: not recorded. We did not write down temperature or altitude.',
     ],
     [
       'reading-measured',
       front({ conditions: '{monitor: {columns: {carry: modelled}}}' }),
-      'Measured, not calculated: not met. Carry was calculated, not seen.',
+      'Measured, not calculated: no. Carry was calculated, not measured.',
     ],
     [
       'reading-measured',
       {},
-      'Measured, not calculated: not recorded. Nothing is said of how carry was read.',
+      'Measured, not calculated: not recorded. Nobody wrote down whether carry was measured.',
     ],
     [
       'hitter-blind',
       front({ hitters: '{one: {role: customer, consent: yes, saw_numbers: yes}}' }),
-      'Golfer did not see the numbers: not met. The golfer could see the numbers.',
+      'Golfer did not see the numbers: no. The golfer could see the numbers.',
     ],
     [
       'hitters',
       {},
-      'Six golfers or more: not met. One golfer hit; from six on a test can speak of golfers like them.',
+      'Six golfers or more: no. One golfer hit. It takes six to say anything about golfers like them.',
     ],
     [
       'interests',
       {},
-      'Interests answered: not recorded. Who sold, lent and paid is answered; how the golfer is tied to the shop is not.',
+      'Interests answered: not recorded. We answer who sells, lent and paid, but not how the golfer is linked to the shop.',
     ],
-    ['device-accuracy', {}, 'Monitor fine enough: not recorded. No accuracy is stated for what was judged.'],
+    [
+      'device-accuracy',
+      {},
+      'Monitor accurate enough: not recorded. No accuracy is stated for what we judged.',
+    ],
     [
       'device-accuracy',
       front({ conditions: '{monitor: {stated_accuracy: {carry: 2 yd}}}' }),
-      'Monitor fine enough: met. Carry is stated to be right to ±2 yards; 5 yards would matter.',
+      'Monitor accurate enough: stated, not verified. Carry is stated to be accurate to ±2 yards; 5 yards would matter.',
     ],
     [
       'device-accuracy',
       front({ conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}' }),
-      'Monitor fine enough: not met. Carry is stated to be right to ±6 yards; 5 yards would matter. That is too near to the gap.',
+      'Monitor accurate enough: no. Carry is stated to be accurate to ±6 yards; 5 yards would matter. That is too close to the difference we found.',
     ],
     [
       'device-accuracy',
@@ -201,13 +222,13 @@ describe('how fair a test was, in words', () => {
           conditions: '{monitor: {stated_accuracy: {carry: 6 yd}}}',
         },
       },
-      'Monitor fine enough: not met. Carry is stated to be right to ±6 yards; 5 yards would matter. That is too near to the gap. No accuracy is stated for ball speed.',
+      'Monitor accurate enough: no. Carry is stated to be accurate to ±6 yards; 5 yards would matter. That is too close to the difference we found. No accuracy is stated for ball speed.',
     ],
-    ['shot-numbers', {}, 'No shot number missing: met. The numbers of the shots have no gap.'],
+    ['shot-numbers', {}, 'No shots missing: yes. Shot numbers run without a break.'],
     [
       'shot-numbers',
       { csv: csvOf(threeHeads ?? {}).replace(/^birch,5,.*\n/m, '') },
-      'No shot number missing: not met. Some numbers are missing from the count.',
+      'No shots missing: no. Some shot numbers are missing.',
     ],
   ];
 
@@ -225,7 +246,7 @@ describe('how fair a test was, in words', () => {
     };
     const exclusions = '[{contender: alder, shot: 34, rule: misread, reason: no spin}]';
     expect(lineOf('exclusions-even', { shots, front: { exclusions } })).toBe(
-      'As many left out of each head: not met. Left out: one of Alder, none of Birch and none of Cedar; the answer changes when they count.',
+      'Left out evenly: no. We left out one of Alder, none of Birch and none of Cedar; an answer changes when they are counted.',
     );
   });
 });

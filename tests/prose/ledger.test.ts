@@ -6,7 +6,7 @@ import {
   type Ledger,
   type ReportRecord,
 } from '../../src/intake/ledger.ts';
-import { ledgerLine } from '../../src/prose/ledgerLine.ts';
+import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { answersOf, movedAnswers } from '../../src/prose/movedAnswers.ts';
 import { plannedInWords } from '../../src/prose/plannedInWords.ts';
 import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
@@ -32,36 +32,36 @@ describe('what became of the tests that were planned', () => {
   test('a plan changed before the session counts once', () => {
     expect(ledgerCount(ledger)).toMatchObject({ planned: 14, published: 9, open: 3, unplanned: 0 });
     expect(ledgerLine(ledger)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open.',
     );
   });
 
   test('reports that were published without a plan are counted apart', () => {
     const more = { ...ledger, reports: [...ledger.reports, ...reports('sudden', 'quick')] };
     expect(ledgerLine(more)).toBe(
-      'Tests planned 14, published 9, dropped 2 (the golfer fell ill; the monitor broke), open 3. Two reports more have no plan on record.',
+      'We planned 14 tests: we published nine, dropped two (the golfer fell ill; the monitor broke) and have three open. Two further reports have no plan on record.',
     );
     const one = { ...emptyLedger, reports: reports('sudden') };
-    expect(ledgerLine(one)).toBe(
-      'Tests planned 0, published 0, dropped 0, open 0. One report more has no plan on record.',
-    );
+    expect(ledgerLine(one)).toBe('No planned test is on record. One further report has no plan on record.');
   });
 
   test('no ledger is said, not hidden', () => {
     expect(ledgerLine(null)).toBe(
-      'No ledger of plans is kept, so how many tests stayed unpublished is not recorded.',
+      'We keep no register of planned tests, so we cannot say how many we left unpublished.',
     );
   });
 });
 
 test('when a plan was written', () => {
   const day = '2026-04-10';
-  expect(plannedInWords('on-record', day)).toBe('yes, the plan was on record before the session');
+  expect(plannedInWords('on-record', day)).toBe('yes: the plan was on record before the session');
   expect(plannedInWords('stated', day)).toBe(
-    'the shop states that it was, on 10 April 2026; no record shows it',
+    'stated, not verified: the shop says 10 April 2026; no dated record exists',
   );
-  expect(plannedInWords('changed', day)).toBe('no, the plan on record was another one');
-  expect(plannedInWords('afterwards', day)).toBe('no, the plan is of 10 April 2026, not before the session');
+  expect(plannedInWords('changed', day)).toBe('no: the plan on record is another one');
+  expect(plannedInWords('afterwards', day)).toBe(
+    'no: the plan is dated 10 April 2026, not before the session',
+  );
   expect(plannedInWords('not-said', undefined)).toBeNull();
 });
 
@@ -77,8 +77,15 @@ describe('answers then and now', () => {
       verdict: 'clear',
       credit: 'contender',
       ahead: 'alder',
-      says: 'Alder clearly farther than Cedar.',
+      says: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
     });
+  });
+
+  test('where nobody is ahead for sure nobody is on record as ahead', () => {
+    const close = reportOf({
+      shots: { 'Carry (yd)': { alder: around(231), birch: around(229), cedar: around(225) } },
+    });
+    expect(answersOf(close.telling)[0]).toMatchObject({ verdict: 'too-close', ahead: null });
   });
 
   test('nothing moved', () => {
@@ -86,8 +93,26 @@ describe('answers then and now', () => {
   });
 
   test('a new short name is no move', () => {
-    const renamed = { ...before.telling, nameOf: (id: string) => id.toUpperCase() };
+    const renamed = { ...before.telling, the: (id: string) => id.toUpperCase() };
+    expect(answersOf(renamed)[1]?.says).toContain('ALDER carried farther than CEDAR');
     expect(movedAnswers([then], renamed)).toEqual([]);
+  });
+
+  test('what an older record says is quoted as it was said, and moved by its ids alone', () => {
+    const old: ReportRecord = {
+      ...then,
+      answers: then.answers.map((own) => ({ ...own, says: `${own.a} clearly farther than ${own.b}.` })),
+    };
+    expect(movedAnswers([old], before.telling)).toEqual([]);
+    const turned = {
+      ...old,
+      answers: old.answers.map((own) => ({ ...own, verdict: 'too-close', ahead: null })),
+    };
+    expect(movedAnswers([turned], before.telling).map(({ then: said }) => said)).toEqual([
+      'alder clearly farther than birch.',
+      'alder clearly farther than cedar.',
+      'birch clearly farther than cedar.',
+    ]);
   });
 
   test('an answer that moved, from record to record and up to now, newest first', () => {
@@ -97,20 +122,20 @@ describe('answers then and now', () => {
     const middle: ReportRecord = { ...record, date: '2026-03-01', answers: answersOf(turned.telling) };
     expect(movedAnswers([then], turned.telling)).toContainEqual({
       since: '2026-02-01',
-      then: 'Alder clearly farther than Cedar.',
-      now: 'Cedar clearly farther than Alder.',
+      then: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
+      now: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
     });
     const back = movedAnswers([then, middle], before.telling);
     expect(back.filter(({ then: said }) => /Alder.*Cedar|Cedar.*Alder/.test(said))).toEqual([
       {
         since: '2026-03-01',
-        then: 'Cedar clearly farther than Alder.',
-        now: 'Alder clearly farther than Cedar.',
+        then: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
+        now: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
       },
       {
         since: '2026-02-01',
-        then: 'Alder clearly farther than Cedar.',
-        now: 'Cedar clearly farther than Alder.',
+        then: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
+        now: 'Cedar carried farther than Alder: about 13 yards, likely 8 to 18.',
       },
     ]);
   });

@@ -69,6 +69,15 @@ const ordinary: readonly string[] = [
   'The golfer won a cup last year. The monitor beat us at first: it wanted a new battery.',
   'Nobody can promise you more from twelve shots.',
   'The longest part of the day was setting up the net.',
+  'Spin averaged about 2 600 rpm with Alder, typed with a blank.',
+  'All three heads come with a two-year guarantee.',
+  'No winner is implied, and no loser either.',
+  'A gap by itself proves nothing.',
+  'In the first place we wanted to know how far it flies.',
+  'We stopped sooner than planned, because of rain.',
+  'The two averages were two hundred and thirty-seven yards and two hundred and twenty-six yards.',
+  '| Head | Average carry (yd) | Price |\n| --- | --- | --- |\n| Alder | 237 | 449 |\n| Cedar | 226 | 199 |',
+  'The golfer felt that spin dropped on the way from Cedar to Alder.',
 ];
 
 /** Paragraphs that say more than the shots bear, each with what is to be remarked on. */
@@ -101,6 +110,22 @@ const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['There was no difference between Birch and Cedar.', 'comparative-unclaimed'],
   ['Birch and Cedar are equal.', 'comparative-unclaimed'],
   ['The results are significant.', 'absolute-word'],
+  ['Birch comes with a guarantee of more carry.', 'absolute-word'],
+  ['Birch is worth every penny.', 'contest-word'],
+  ['First place: Birch.', 'contest-word'],
+  ['Birch took first place.', 'contest-word'],
+  ['Birch is a no-brainer.', 'contest-word'],
+  ['It may be time for an upgrade.', 'contest-word'],
+  ['Shots with Birch stop quicker on a firm green.', 'outcome-unmeasured'],
+  ['The next one will finish nearer the pin.', 'outcome-unmeasured'],
+  ['Alder averaged two hundred and fifty-one yards.', 'number-unmatched'],
+  ['Alder gave us thirty-three yards on the day.', 'number-unmatched'],
+  ['A gap of fifty yards opened.', 'number-unmatched'],
+  ['| Head | Carry (yd) |\n| --- | --- |\n| Alder | 251 |', 'number-unmatched'],
+  ['| Head | Carry |\n| --- | --- |\n| Alder | 251 yards |', 'number-unmatched'],
+  ['| Head | Spin, rpm |\n| :-- | --: |\n| Alder | 3,400 |', 'number-unmatched'],
+  ['Spin dropped on the way from Alder to Birch.', 'comparative-unclaimed'],
+  ['Carry grew from Cedar to Birch.', 'comparative-unclaimed'],
   ['Birch corrects your slice.', 'promise-made'],
   ['Birch is an upgrade for anyone with an older head.', 'contest-word'],
   ['Our pick: Birch.', 'contest-word'],
@@ -175,6 +200,42 @@ describe('the linter of the narrative', () => {
 const inWords = (narrative: string): string[] =>
   problemsOf(narrative).map(({ expected, found, cure }) => `expected ${expected}; found ${found}. ${cure}`);
 
+describe('a reference that is not closed', () => {
+  const narrative =
+    'Alder averaged {{ mean carry alder }}.\n\nCedar averaged\n{{ mean carry cedar, and that is that.';
+
+  test('is an error with its place', () => {
+    const { report, problems } = madeReport({ shots, front, narrative });
+    expect(report).toBeNull();
+    const first = madeReport({ shots, front, narrative: '' }).report?.source.body.firstLine ?? 0;
+    expect(problems).toMatchObject([
+      {
+        kind: 'reference-unclosed',
+        severity: 'error',
+        file: 'reports/invented/report.md',
+        line: first + 1 + 3,
+        column: 1,
+        expected: 'two closing braces in the same paragraph: {{ mean carry alder }}',
+        found: '{{ mean carry cedar, and that is that.',
+        cure: 'Close the reference with }}, or write the braces as code: `{{`.',
+      },
+    ]);
+  });
+
+  test.each([
+    ['in a table', '| Head | Carry |\n| --- | --- |\n| Alder | {{ mean carry alder |'],
+    ['closed in the next paragraph only', 'Alder: {{ mean carry\n\nalder }}'],
+    ['twice in a paragraph', 'Alder {{ mean and Cedar {{ mean'],
+    ['after one that is closed', '{{ mean carry alder }} and {{ mean carry cedar'],
+  ])('%s', (_where, text) => {
+    expect(kindsOf(text)).toEqual(['reference-unclosed']);
+  });
+
+  test('as code it is no reference', () => {
+    expect(kindsOf('Write `{{` before a reference.\n\n```\n{{ mean\n```')).toEqual([]);
+  });
+});
+
 describe('long narratives', () => {
   test('beyond 200,000 characters one is not read, and the message says what to do', () => {
     const narrative = 'One word more. '.repeat(14_000);
@@ -216,6 +277,7 @@ describe('long narratives', () => {
     ['closing brackets', ')'],
     ['one long word', 'x'],
     ['one long number', '7'],
+    ['numbers of three digits', '123 '],
     ['names', 'Alder '],
     ['words that may begin a comparison', 'gained '],
     ['links that never end', '[a]('],
@@ -239,24 +301,24 @@ describe('long narratives', () => {
 describe('the messages of the linter', () => {
   test('a comparison nobody claims: which reference would say it', () => {
     expect(inWords('With Birch the ball spins less than with Cedar.')).toEqual([
-      'expected a comparison that a claim of the report bears out, or one from the findings; ' +
+      'expected a comparison that a claim of the report supports, or one from the findings; ' +
         'found "spins less" in "With Birch the ball spins less than with Cedar.". ' +
         'Add it to "claims", or let the findings say it: {{ answer spin_rate birch cedar }}.',
     ]);
   });
 
-  test('a comparison whose claim does not stand: what the shots bear', () => {
+  test('a comparison whose claim does not stand: what the shots support', () => {
     expect(inWords('Birch carried farther than Cedar.')).toEqual([
-      'expected a comparison that a claim of the report bears out, or one from the findings; ' +
+      'expected a comparison that a claim of the report supports, or one from the findings; ' +
         'found "farther" in "Birch carried farther than Cedar.". ' +
-        'The claim "Birch carries farther than Cedar" does not stand. The shots bear: no gap that they can tell, ' +
-        'anything from 2 yards shorter to 8 yards farther would fit.',
+        'The claim "Birch carries farther than Cedar" does not stand. The shots support: we cannot tell whether Birch or Cedar carried farther: ' +
+        'anything from 8 yards for Birch to 2 for Cedar.',
     ]);
   });
 
   test('two called alike that the shots cannot tell apart', () => {
     expect(inWords('There was no difference between Birch and Cedar.')).toEqual([
-      'expected an equality that the shots show: not to see a gap is not to see that there is none; ' +
+      'expected two called alike only where the shots show it: seeing no difference does not show that there is none; ' +
         'found "no difference" in "There was no difference between Birch and Cedar.". The shots say: Birch or Cedar: cannot tell.',
     ]);
   });
@@ -305,14 +367,31 @@ describe('the messages of the linter', () => {
 
 describe('a narrative that says the opposite of its data', () => {
   test.each([
-    ['Cedar carried farther than Alder.', 'farther', 'Alder farther than Cedar, 6 to 16 yards'],
-    ['Alder flew shorter than Cedar.', 'shorter', 'Cedar shorter than Alder, 6 to 16 yards'],
+    [
+      'Cedar carried farther than Alder.',
+      'farther',
+      'Alder carried farther than Cedar: about 11 yards, likely 6 to 16',
+    ],
+    [
+      'Alder flew shorter than Cedar.',
+      'shorter',
+      'Alder carried farther than Cedar: about 11 yards, likely 6 to 16',
+    ],
     [
       'The ball came off faster with Birch than with Alder.',
       'faster',
-      'Alder faster off the face than Birch, 3.1 to 4.9 mph',
+      'Alder had a higher ball speed than Birch: about 4.0 mph, likely 3.0 to 5.0',
     ],
-    ['Alder has more spin than Cedar.', 'more spin', 'Cedar higher in spin than Alder'],
+    [
+      'Alder has more spin than Cedar.',
+      'more spin',
+      'Cedar spun about 200 rpm more than Alder, too little to matter',
+    ],
+    [
+      'Spin dropped on the way from Alder to Cedar.',
+      'Spin dropped',
+      'Cedar spun about 200 rpm more than Alder, too little to matter',
+    ],
   ])('does not build: %s', (narrative, word, bears) => {
     const { report, problems } = madeReport({ shots, front, narrative });
     expect(report).toBeNull();
@@ -320,7 +399,7 @@ describe('a narrative that says the opposite of its data', () => {
     expect(others).toEqual([]);
     expect(problem?.kind).toBe('comparative-contradicted');
     expect(problem?.found).toContain(`"${word}" in "`);
-    expect(problem?.cure).toContain(`The shots bear: ${bears}`);
+    expect(problem?.cure).toContain(`The shots support: ${bears}`);
   });
 
   test('what the shots leave open is a warning only', () => {
@@ -466,7 +545,7 @@ describe('names', () => {
       columnName: 'contenders.alder.label',
       expected: 'a name that says what it is, and not how good: it stands in every answer',
       found: '"best" in "Alder, proven best by far,"',
-      cure: 'Take the praise out of the name; what the shots bear is said by the answers themselves.',
+      cure: 'Take the praise out of the name; what the shots support is said by the answers themselves.',
     });
     const short = 'label: Alder 9°, short: Best by far';
     const contenders = `{alder: {${short}, supplied_by: our stock, sold_here: new}, birch: {label: Birch 9°, supplied_by: our stock, sold_here: new}, cedar: {label: Cedar 9°, supplied_by: our used stock, sold_here: used}}`;

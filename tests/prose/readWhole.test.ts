@@ -4,12 +4,9 @@ import type { Report } from '../../src/kit/report.ts';
 import { answerSentences } from '../../src/prose/answer.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
 import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
-import { equalSpeedSentence } from '../../src/prose/swingSentences.ts';
-import { toCanonical } from '../../src/trade/units.ts';
 import { around, csvOf, reportOf, threeHeads } from '../findings/reportOf.ts';
 import { metricOf, pairOf, tellingFor, type Told } from './tellings.ts';
 
-const yd = (yards: number): number => toCanonical(yards, 'yd');
 const figureOf = ({ figures }: Report, id: string): DrawnFigure => {
   const figure = figures.find((own) => own.id === id);
   if (figure?.kind !== 'drawn') throw new Error(`no ${id}`);
@@ -33,20 +30,6 @@ describe('what a page says of one thing agrees with what it says of another', ()
       /^In smash factor, two equal heads would differ/,
     );
     expect(luckSentence(carry, tellingFor([carry]))).toMatch(/^Two equal heads would differ/);
-  });
-
-  test('at equal club speed a gap the other way is said in words, from either side', () => {
-    const telling = tellingFor([metricOf({ metric: 'carry', verdict: 'clear' })]);
-    const equal = { estimate: yd(-2.2), ci: [yd(-8.2), yd(5.3)] as const };
-    const words = 'the gap would be about 2 yards the other way; 8 yards the other way to 5 would fit.';
-    expect(equalSpeedSentence(equal, 1, 'carry', telling)).toContain(words);
-    const turned = { estimate: yd(2.2), ci: [yd(-5.3), yd(8.2)] as const };
-    expect(equalSpeedSentence(turned, -1, 'carry', telling)).toContain(words);
-    const plain = { estimate: yd(8), ci: [yd(2), yd(14)] as const };
-    expect(equalSpeedSentence(plain, 1, 'carry', telling)).toContain('about 8 yards; 2 to 14 would fit.');
-    // Just above nothing is not nothing.
-    const bare = { estimate: yd(6), ci: [yd(0.2), yd(12)] as const };
-    expect(equalSpeedSentence(bare, 1, 'carry', telling)).toContain('about 6 yards; 0.2 to 12 would fit.');
   });
 
   test('a drift that shows is not followed by the words for one that does not', () => {
@@ -137,7 +120,7 @@ describe('what a page says of one thing agrees with what it says of another', ()
       },
     });
     const { svg, description, table, drawn, recorded } = figureOf(short, 'apart');
-    expect([drawn, recorded]).toEqual([1, 3]);
+    expect([drawn, recorded]).toEqual([3, 3]);
     const sentence = 'Cedar: not judged, four shots are too few.';
     const times = (text: string): number => text.split(sentence).length - 1;
     expect(times(description)).toBe(1);

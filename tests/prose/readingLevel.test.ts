@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { answerSentences, howMuch } from '../../src/prose/answer.ts';
 import { cautions } from '../../src/prose/mind.ts';
 import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
-import { wouldChange } from '../../src/prose/wouldChange.ts';
+import { checksOf } from '../../src/prose/checks.ts';
+import { sayChecks } from '../../src/prose/english/checks.ts';
 import { metricIds } from '../../src/trade/metrics.ts';
 import { changes, groups } from '../specimen/examples.ts';
 import { gradeLevel } from './readingLevel.ts';
@@ -78,7 +79,8 @@ describe('what goes with them', () => {
   test('would the answer change', () => {
     const sentences = changes.flatMap(({ told, metric: rest = {} }) => {
       const own = metricOf(told, rest);
-      return wouldChange(own, tellingFor([own])).flatMap(({ lines }) => lines);
+      const telling = tellingFor([own]);
+      return checksOf(own, telling.findings).flatMap((checks) => sayChecks(checks, telling).flat());
     });
     expect(gradeLevel(sentences)).toBeLessThanOrEqual(most);
   });

@@ -44,7 +44,6 @@ const forbidden: readonly RegExp[] = [
   /no difference/i,
   /\bcontender\b/i,
   /\bverdict\b/i,
-  /\brounds?\b/i,
   /drift (was )?(not )?found/i,
 ];
 

@@ -196,6 +196,6 @@ test('abbreviations are written out where they are first met, on pages of pairs 
   expect(withRpm.length).toBeGreaterThan(1);
   for (const { folder, file } of withRpm) {
     const words = main(readFileSync(join(folder, file), 'utf8'));
-    expect(words).toContain('<a href="/glossary/#rpm">rpm</a> (turns a minute)');
+    expect(words).toContain('<a href="/glossary/#rpm">rpm</a> (revolutions a minute)');
   }
 });

@@ -14,11 +14,11 @@ const shipped = [
   ['source-sans-3', charactersOf('@fontsource/source-sans-3/files/source-sans-3-latin-600-normal.woff')],
 ] as const;
 
-/** Text that a page shows in our fonts: code is set in the reader's own. */
+/** Text that a page shows in our fonts: code and formulas are set in the reader's own. */
 function shownText(page: string): string {
   return page
     .slice(page.indexOf('<body'))
-    .replaceAll(/<(script|code|pre)\b[\s\S]*?<\/\1>/g, ' ')
+    .replaceAll(/<(script|code|pre|math)\b[\s\S]*?<\/\1>/g, ' ')
     .replaceAll(/<[^>]*>/g, ' ')
     .replaceAll('&amp;', '&')
     .replaceAll('&lt;', '<')

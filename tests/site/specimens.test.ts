@@ -27,6 +27,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   DraftState: 'tests of dev: built sites never hold it',
   FirstUse: 'tests/pages/firstUse.test.ts',
   Formulas: 'the method page, tests/pages/formulas.test.ts',
+  MethodBlock: 'the method page',
   InBothUnits: 'the examples of Answer and FigureBody',
   ProblemList: 'tests of dev: built sites never hold it',
   ReportHead: 'tests of the kit',

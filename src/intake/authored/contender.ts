@@ -18,13 +18,13 @@ export interface ContenderAnswers {
   readonly label: string;
   /** For narrow places, 16 characters at most. */
   readonly short?: string;
+  /** Whether the label takes an article in a sentence: "the hybrid"; absent where it is left to its look. */
+  readonly article?: boolean;
   /** Further names in the CSV, compared as raw text. */
   readonly match?: readonly string[];
   readonly build?: Sheet;
   readonly suppliedBy: Supply;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
-  /** Whether the name takes an article in a sentence; where nothing is said, plain words of the trade do. */
-  readonly article?: boolean;
   readonly price?: Price;
 }
 
@@ -39,15 +39,15 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
   short: nameOf({ what: 'a short name', longest: longestShort })
     .describe('the name where a chart has no room for the label')
     .exactOptional(),
+  article: yesOrNo
+    .describe('whether sentences say "the" before the name: `yes` for a plain word, `no` for a proper name')
+    .exactOptional(),
   match: oneOrMore(text('a name in the CSV'), 'the names in the CSV')
     .describe('further names that the session files use for it')
     .exactOptional(),
   build: sheet.describe('how it is built').exactOptional(),
   supplied_by: supply.describe('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
-  article: yesOrNo
-    .describe('whether the name takes "the" in a sentence; if left out, plain words of the trade do')
-    .exactOptional(),
   price: strict({
     amount: amount('the price in digits'),
     currency: text('the currency, such as EUR'),

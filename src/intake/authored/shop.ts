@@ -3,6 +3,7 @@ import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
+import { licence, type Licence } from './licence.ts';
 import { matters } from './primary.ts';
 import type { Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
@@ -33,6 +34,8 @@ export interface Shop {
 export interface Reuse {
   readonly terms?: string;
   readonly credit?: string;
+  readonly licenceCharts?: Licence;
+  readonly licenceData?: Licence;
 }
 
 const languageTag: Schema<string> = answer(
@@ -46,7 +49,7 @@ const languageTag: Schema<string> = answer(
   },
   'Write a language and a country, such as en-GB or en-US.',
   'a language tag, such as `en-GB` or `en-US`',
-).describe('how dates and numbers are written; `en-GB` if left out');
+).describe('how dates are written and words are spelled; `en-GB` if left out');
 
 /** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
 const schemaVersion: Schema<1> = answer(
@@ -80,8 +83,10 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
   reuse: strict({
     terms: text('the terms on which charts may be used again').exactOptional(),
     credit: text('the credit line').exactOptional(),
+    licence_charts: licence('the licence of the charts').exactOptional(),
+    licence_data: licence('the licence of the shots and findings').exactOptional(),
   })
-    .describe('on what terms others may use the charts')
+    .describe('on what terms others may use charts and data')
     .exactOptional(),
   defaults: strict({
     units: oneOf(['yards', 'metres'])

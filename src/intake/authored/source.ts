@@ -25,6 +25,8 @@ export interface Source {
   /** Pictures that lie beside `report.md`. */
   readonly pictures: readonly PictureFile[];
   readonly shop: Shop | null;
+  /** A BCP 47 language tag: how dates are written and words are spelled. */
+  readonly locale: string;
   readonly placeOf: PlaceOf;
 }
 
@@ -44,7 +46,20 @@ export function defineSource(written: Written): {
   const { slug, file, text, files, shop } = written;
   const { front, typed, body, placeOf, problems } = readReport(file, text, written);
   return {
-    source: front === null ? null : { slug, front, typed, body, files, pictures: [], shop, placeOf },
+    source:
+      front === null
+        ? null
+        : {
+            slug,
+            front,
+            typed,
+            body,
+            files,
+            pictures: [],
+            shop,
+            locale: shop?.defaults.locale ?? 'en-GB',
+            placeOf,
+          },
     problems,
   };
 }

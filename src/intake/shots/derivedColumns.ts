@@ -52,7 +52,8 @@ export function withDerivedColumns(session: Session): Session {
     const column = columns[id];
     if (column !== undefined && column.class !== 'modelled') columns[id] = { ...column, class: 'estimated' };
   }
-  for (const { makes, from } of due) columns[makes] ??= derivedColumn(makes, from, columns);
+  for (const { makes, from } of due)
+    columns[makes] = { ...(columns[makes] ?? derivedColumn(makes, from, columns)), from };
   const shots = session.shots.map((shot) => ({ ...shot, values: withDerived(shot.values, due) }));
   return { ...session, shots, columns };
 }

@@ -13,6 +13,8 @@ export interface ShotColumn {
   /** The step the file's numbers are written in, canonical unit: one tenth of a yard is 0.09144. */
   readonly step: number;
   readonly class: MetricClass;
+  /** The two readings that its values are made of wherever both are there. */
+  readonly from?: readonly [MetricId, MetricId];
 }
 
 /** One shot as the file has it; numbers in canonical units, null where the file has no reading. */

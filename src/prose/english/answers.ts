@@ -9,6 +9,7 @@ import { capitalised, counted, countWord, listed, placeInRow } from '../words.ts
 import { comparisonOf } from './comparisons.ts';
 import { averagedOver, causeOf, namesOf, testOf } from './names.ts';
 import {
+  byRange,
   estimateWords,
   limitWithUnit,
   mattersWords,
@@ -126,6 +127,9 @@ function pairClause(answer: PairAnswer, telling: Telling): string {
       return `${both} ${alike}: any difference is likely under ${mattersWords(printing)}`;
     case 'cannot-tell':
       if (answer.because !== null) return openClause({ seen: false, answers: [answer] }, telling);
+      if (answer.spellsAlike) {
+        return `we cannot tell whether ${ahead} or ${behind} ${verb} ${more}, once each spell of shots is counted as one`;
+      }
       return answer.withinMatters
         ? `${both} were within about ${mattersWords(printing)} of each other${inMeasure(answer.about.metric)}; we cannot say which ${verb} ${more}`
         : `we cannot tell whether ${ahead} or ${behind} ${verb} ${more}: ${twoSidedRange(difference, [answer.ahead, answer.behind], printing, telling)}`;
@@ -208,7 +212,7 @@ function aheadOf(
   const each = answers.map(({ behind, difference }) =>
     difference === null
       ? `than ${telling.the(behind)}`
-      : `than ${telling.the(behind)}, likely by ${oneSidedRange(difference, printing, true)}`,
+      : `than ${telling.the(behind)}, likely by ${byRange(difference, printing)}`,
   );
   return `${look}${telling.the(first.ahead)} ${verb} ${more} ${each.join(', and ')}`;
 }
@@ -219,7 +223,7 @@ function widestRange(answers: readonly PairAnswer[], printing: Printing): string
     Math.min(...told.map(({ ci: [low] }) => low)),
     Math.max(...told.map(({ ci: [, high] }) => high)),
   ] as const;
-  return oneSidedRange({ estimate: ci[0], ci }, printing, true);
+  return byRange({ estimate: ci[0], ci }, printing);
 }
 
 function togetherClause(

@@ -81,12 +81,12 @@ function checkRows({ answer, checks }: PairChecks, telling: Telling): readonly (
   ];
 }
 
-/** All that a pair was checked by, in sentences that name measure and pair. */
-export function sayChecks({ answer, checks }: PairChecks, telling: Telling): readonly string[] {
-  return checks.flatMap((check) => sayCheck(check, answer, telling) ?? []);
+/** All that a pair was checked by, the sentences of each check together; the first of them names measure and pair. */
+export function sayChecks({ answer, checks }: PairChecks, telling: Telling): readonly (readonly string[])[] {
+  return checks.map((check) => sayCheck(check, answer, telling));
 }
 
-function sayCheck(check: Check, answer: PairAnswer, telling: Telling): string | null {
+function sayCheck(check: Check, answer: PairAnswer, telling: Telling): readonly string[] {
   const { metric } = answer.about;
   const printing = unjudgedHere(answer, telling);
   const sides: Sides = [answer.ahead, answer.behind];
@@ -96,48 +96,68 @@ function sayCheck(check: Check, answer: PairAnswer, telling: Telling): string | 
       return sayWays(check.ways, answer, telling);
     case 'one-shot-out': {
       const stays = `Whichever single shot is left out, ${between} stays ${betweenWords(check.range, sides, printing, telling)}.`;
-      return check.decides ? `${stays} One stray shot decides it: without it we could not tell.` : stays;
+      return check.decides ? [stays, 'One stray shot decides it: without it we could not tell.'] : [stays];
     }
     case 'left-out-counted':
       return sayLeftOut(check, answer, telling);
     case 'monitor-error': {
       const accuracy = withUnit(printStated(toReader(check.accuracy, metric, telling.system)), printing.unit);
-      return `The monitor is stated to be right to ${accuracy}. If its error is not the same with each ${telling.noun}, ${between} ${isOrCouldBe(check.ci, sides, printing, telling)}.`;
+      return [
+        `If the monitor's error is not the same with each ${telling.noun}, ${between} ${isOrCouldBe(check.ci, sides, printing, telling)}.`,
+        `The monitor is stated to be right to ${accuracy}.`,
+      ];
     }
     case 'equal-speed':
       return sayEqualSpeed(check.difference, answer, telling);
     case 'drift-needed':
-      return `A steady drift of about ${withUnit(printSize(check.drift, printing), printing.unit)} from the first shot to the last would alone make ${between}.`;
+      return [
+        `A steady drift of about ${withUnit(printSize(check.drift, printing), printing.unit)} from the first shot to the last would alone make ${between}.`,
+      ];
   }
 }
 
-/** "We checked the carry answer for Heron and Wren three other ways (...). It held each time." */
-function sayWays(ways: readonly OtherWay[], answer: PairAnswer, telling: Telling): string | null {
+/** "We checked the carry answer for Heron and Wren three other ways (...).", "It held each time." */
+function sayWays(ways: readonly OtherWay[], answer: PairAnswer, telling: Telling): readonly string[] {
+  const { about, ahead, behind } = answer;
   const graded = ways.filter(({ holds }) => holds !== null);
-  const whose = `the ${metrics[answer.about.metric].name} answer for ${telling.the(answer.ahead)} and ${telling.the(answer.behind)}`;
-  const [rounds] = ways.filter(({ holds }) => holds === null);
+  const [ungraded] = ways.filter(({ holds }) => holds === null);
   if (graded.length === 0) {
-    if (rounds === undefined) return null;
-    const sides: Sides = [answer.ahead, answer.behind];
-    return `Counted round by round, ${differenceBetween(answer.about.metric, sides, telling)} ${isOrCouldBe(rounds.difference.ci, sides, unjudgedHere(answer, telling), telling)}.`;
+    const between = differenceBetween(about.metric, [ahead, behind], telling);
+    return ungraded === undefined
+      ? []
+      : [
+          `Counted ${wayWords[ungraded.check]}, ${between} ${isOrCouldBe(ungraded.difference.ci, [ahead, behind], unjudgedHere(answer, telling), telling)}.`,
+        ];
   }
-  const names = (own: readonly OtherWay[], joiner: string): string =>
-    listed(
+  const times = graded.length === 1 ? 'one other way' : `${countWord(graded.length)} other ways`;
+  const names = graded.map(({ check }) => wayWords[check]).join(', ');
+  const held = (['yes', 'no', 'not-sharply'] as const).flatMap((holds) => {
+    const own = graded.filter((way) => way.holds === holds);
+    if (own.length === 0) return [];
+    if (own.length === graded.length && own.length > 1) return [allWords[holds]];
+    const which = listed(
       own.map(({ check }) => wayWords[check]),
-      joiner,
+      holds === 'yes' ? 'and' : 'or',
     );
-  const held = graded.filter(({ holds }) => holds === 'yes');
-  const failed = graded.filter(({ holds }) => holds === 'no');
-  const blurred = graded.filter(({ holds }) => holds === 'not-sharply');
-  const checked = `We checked ${whose} ${graded.length === 1 ? 'one other way' : `${countWord(graded.length)} other ways`} (${graded.map(({ check }) => wayWords[check]).join(', ')}).`;
-  if (held.length === graded.length) return `${checked} It held${held.length === 1 ? '' : ' each time'}.`;
-  const parts = [
-    ...(failed.length === 0 ? [] : [`it did not hold ${names(failed, 'or')}`]),
-    ...(blurred.length === 0 ? [] : [`it did not hold sharply ${names(blurred, 'or')}`]),
+    return [`${heldWords[holds]}${own.length === graded.length ? '' : ` ${which}`}.`];
+  });
+  return [
+    `We checked the ${metrics[about.metric].name} answer for ${pairNames(answer, telling)} ${times} (${names}).`,
+    ...held,
   ];
-  const where = held.length === 0 ? '' : `It held ${names(held, 'and')}; `;
-  return `${checked} ${capitalised(`${where}${parts.join(', and ')}`)}.`;
 }
+
+const heldWords: Readonly<Record<NonNullable<OtherWay['holds']>, string>> = {
+  yes: 'It held',
+  no: 'It did not hold',
+  'not-sharply': 'It did not hold sharply',
+};
+
+const allWords: typeof heldWords = {
+  yes: 'It held each time.',
+  no: 'It never held.',
+  'not-sharply': 'It never held sharply.',
+};
 
 /** "is likely 6 to 18 yards", "could be anything from 19 yards for Heron to 1 for Wren". */
 function isOrCouldBe(ci: Difference['ci'], sides: Sides, printing: Printing, telling: Telling): string {
@@ -150,7 +170,7 @@ function sayLeftOut(
   { shots, whole, same }: Extract<Check, { readonly kind: 'left-out-counted' }>,
   answer: PairAnswer,
   telling: Telling,
-): string {
+): readonly string[] {
   const those =
     shots === 0
       ? 'the shots left out with others'
@@ -160,12 +180,16 @@ function sayLeftOut(
   const [it, that] = shots === 1 ? ['it', 'that shot'] : ['them', 'those shots'];
   const counted = `With ${those} counted, ${sayClause(whole, telling)}.`;
   return same
-    ? `${counted} Without ${it} the answer is the same: ${sayNumbers(answer, telling)}.`
-    : `${counted} Without ${it}, ${sayClause(answer, telling)}. So the ${metrics[answer.about.metric].name} answer depends on ${that}.`;
+    ? [counted, `Without ${it} the answer is the same: ${sayNumbers(answer, telling)}.`]
+    : [
+        counted,
+        `Without ${it}, ${sayClause(answer, telling)}.`,
+        `So the ${metrics[answer.about.metric].name} answer depends on ${that}.`,
+      ];
 }
 
 /** "At equal club speed Short would carry about 2 yards farther than Long (anything from 8 yards for Short to 5 for Long)." */
-function sayEqualSpeed(difference: Difference, answer: PairAnswer, telling: Telling): string {
+function sayEqualSpeed(difference: Difference, answer: PairAnswer, telling: Telling): readonly string[] {
   const { about, ahead, behind, by } = answer;
   const printing = unjudgedHere(answer, telling);
   const turned = difference.estimate < 0;
@@ -179,8 +203,8 @@ function sayEqualSpeed(difference: Difference, answer: PairAnswer, telling: Tell
     ? `neither ${telling.the(first)} nor ${telling.the(second)} would ${base} ${more}`
     : `${telling.the(first)} would ${base} ${sized[by].replace('{n}', estimateWords(own, printing))} than ${telling.the(second)}`;
   // A ball waits where it lies and has no part in how fast the club comes.
-  const ownDoing = variesBall(telling) ? '' : ` Club speed is partly the doing of ${causeOf(telling)}.`;
-  return `At equal club speed ${would} (${own.ci[0] > 0 ? 'likely ' : ''}${range}).${ownDoing}`;
+  const ownDoing = variesBall(telling) ? [] : [`Club speed is partly the doing of ${causeOf(telling)}.`];
+  return [`At equal club speed ${would} (${own.ci[0] > 0 ? 'likely ' : ''}${range}).`, ...ownDoing];
 }
 
 /** Only the printed answer is held against what matters. */
@@ -209,5 +233,6 @@ export interface ToldChecks {
 
 /** The title of a pair, and what it was checked by in sentences. */
 export function tellChecks(checks: PairChecks, telling: Telling): ToldChecks {
-  return { pair: checksTitle(checks, telling), lines: sayChecks(checks, telling) };
+  const lines = sayChecks(checks, telling).flatMap((own) => (own.length === 0 ? [] : [own.join(' ')]));
+  return { pair: checksTitle(checks, telling), lines };
 }

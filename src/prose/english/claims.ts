@@ -42,8 +42,10 @@ export function claimedSize({ byAtLeast, metric }: ClaimStanding, telling: Telli
 
 /** What the shots support, in a sentence of its own. */
 export function saySupport(statement: ClaimStatement, telling: Telling): string {
+  const { support } = statement;
   const clause = supportClause(statement, telling);
-  return sentence(statement.support.kind === 'claimed-way' ? `The shots support this: ${clause}` : clause);
+  const supported = support.kind === 'claimed-way' && support.heldBack.length === 0;
+  return sentence(supported ? `The shots support this: ${clause}` : clause);
 }
 
 /** What the shots support, as a clause without its full stop: "Alder carried 7 to 17 yards farther than Cedar". */
@@ -77,10 +79,17 @@ export function supportClause({ claim, support }: ClaimStatement, telling: Telli
     }
     case 'spread-unsure':
       return `there is no clear difference in consistency of ${name} between ${of} and ${than}`;
-    case 'spread-not-judged':
-      return support.because === 'several-golfers'
-        ? `consistency of ${name} with ${of} and ${than} was not judged, which takes a test by one golfer`
-        : `consistency of ${name} with ${of} and ${than} was not judged: that takes ${fewestForSpread} shots each, and one has ${countWord(support.fewest)}`;
+    case 'spread-not-judged': {
+      const unjudged = `consistency of ${name} with ${of} and ${than} was not judged`;
+      switch (support.because) {
+        case 'several-golfers':
+          return `${unjudged}, which takes a test by one golfer`;
+        case 'too-few-shots':
+          return `${unjudged}: that takes ${fewestForSpread} shots each, and one has ${countWord(support.fewest)}`;
+        case 'no-spread':
+          return unjudged;
+      }
+    }
     case 'nothing':
       return `${name} with ${of} and ${than} was not measured`;
   }

@@ -30,7 +30,8 @@ export function betweenWords(
 ): string {
   const { lower, upper } = printLimits(ci, printing);
   const end = limitWithUnit(upper, printing);
-  return ci[0] >= 0
-    ? `between ${limitWords(lower)} and ${end}`
-    : `between ${limitWithUnit(lower, printing)} for ${telling.the(behind)} and ${limitWords(upper)} for ${telling.the(ahead)}`;
+  if (ci[0] >= 0) return `between ${limitWords(lower)} and ${end}`;
+  // The unit stands with the first number there is.
+  const last = lower.kind === 'almost-nothing' ? end : limitWords(upper);
+  return `between ${limitWithUnit(lower, printing)} for ${telling.the(behind)} and ${last} for ${telling.the(ahead)}`;
 }

@@ -70,7 +70,7 @@ function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestTelling)
   if (others.length === 0) return [`${weSell(telling)} ${all(only.contenders)} ${soldWords[only.how]}.`];
   const groups = othersLast(sold, telling);
   const kinds = groups.flatMap(({ told: { how }, names }) =>
-    how === 'no' ? [] : [`${names} ${soldWords[how]}`],
+    how === 'no' ? [] : [`${apartFrom(names, soldWords[how])} ${soldWords[how]}`],
   );
   const rest = groups.flatMap(({ told: { how, contenders }, names, others: many }) =>
     how !== 'no' ? [] : [many ? names : listed(contenders.map(telling.nameOf), 'or')],
@@ -78,6 +78,10 @@ function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestTelling)
   const not = telling.speaker === 'we' ? 'we do not sell' : 'it does not sell';
   return [`${weSell(telling)} ${listed(kinds)}${rest.length === 0 ? '' : `; ${not} ${rest.join('')}`}.`];
 }
+
+/** A label that is the very word behind it stands in quotation marks: “Used” used. */
+const apartFrom = (names: string, word: string): string =>
+  names.toLowerCase() === word ? `“${names}”` : names;
 
 /** So many alike are "the others", told last: six long names twice over would hide what is special. */
 const fewestOthers = 3;

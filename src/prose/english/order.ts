@@ -1,5 +1,5 @@
 import type { OrderKind } from '../../findings/findings.ts';
-import { counted } from '../words.ts';
+import { counted, countRange } from '../words.ts';
 
 const unverified = 'stated, not verified';
 
@@ -28,5 +28,5 @@ export function orderInWords(order: OrderKind): string {
 export function shotsEach(counts: readonly number[], noun: string): string {
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
   const each = `with each ${noun}`;
-  return least === most ? `${counted(least, 'shot')} ${each}` : `${least} to ${most} shots ${each}`;
+  return least === most ? `${counted(least, 'shot')} ${each}` : `${countRange(least, most)} shots ${each}`;
 }

@@ -55,17 +55,22 @@ export function mattersWords({ matters, unit }: Printing): string {
   return withUnit(printStated(matters), unit);
 }
 
+/** How far one thing is ahead, after "by": "2 to 11 yards", "up to 11 yards". */
+export function byRange({ ci }: Difference, printing: Printing): string {
+  const { lower, upper } = printLimits(ci, printing);
+  const end = limitWithUnit(upper, printing);
+  return lower.kind === 'almost-nothing' ? `up to ${end}` : `${limitWords(lower)} to ${end}`;
+}
+
 /**
  * Best estimate and likely range of one pair without its names where they are not needed: "about 12 yards, likely 9 to
  * 15", "anything from 7 yards for the fairway wood to 6 for the hybrid"; empty where the pair was not judged.
  */
-export function numbersOf(
-  { difference, ahead, behind }: PairAnswer,
-  printing: Printing,
-  telling: Telling,
-): string {
+export function numbersOf(answer: PairAnswer, printing: Printing, telling: Telling): string {
+  const { difference, ahead, behind, status } = answer;
   if (difference === null) return '';
-  return difference.ci[0] > 0
-    ? `about ${estimateWords(difference, printing)}, likely ${oneSidedRange(difference, printing, false)}`
-    : twoSidedRange(difference, [ahead, behind], printing, telling);
+  if (status === 'level') return `any difference is likely under ${mattersWords(printing)}`;
+  if (difference.ci[0] <= 0) return twoSidedRange(difference, [ahead, behind], printing, telling);
+  const shots = answer.spellsAlike ? 'shot by shot ' : '';
+  return `${shots}about ${estimateWords(difference, printing)}, likely ${oneSidedRange(difference, printing, false)}`;
 }

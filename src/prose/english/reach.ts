@@ -4,7 +4,7 @@ import { printSize, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
 import type { Chance, ReachStatement, ShotsNeeded } from '../reach.ts';
 import { printingFor, type Telling } from '../telling.ts';
-import { capitalised, countWord } from '../words.ts';
+import { capitalised, countRange, countWord } from '../words.ts';
 import { mattersWords } from './ranges.ts';
 
 /** "Three identical balls would typically come out about 2 yards apart in carry by chance, and more than 4 in one test of 20." */
@@ -26,7 +26,7 @@ export function sayReach(statement: ReachStatement, telling: Telling): string {
   switch (statement.kind) {
     case 'found': {
       const [fewest, most] = statement.shots;
-      const shots = fewest === most ? `${countWord(fewest)}` : `${countWord(fewest)} to ${countWord(most)}`;
+      const shots = countRange(fewest, most);
       return `With ${shots} shots each, a real difference of ${sizeWords(statement.least, printing)} in ${name} would be found four times in five.`;
     }
     case 'needed':

@@ -23,9 +23,9 @@ export function saySingleShots({ told }: SingleShots, telling: Telling): string 
       same && before.of === of
         ? count
         : `${count} of ${formatNumber(of, 0)}${index === 0 ? ' pairings' : ''}`;
-    return same
-      ? `than ${telling.the(answer.behind)} in ${pairings}`
-      : `${telling.the(answer.ahead)} ${verb} ${word} than ${telling.the(answer.behind)} in ${pairings}`;
+    if (same) return `, than ${telling.the(answer.behind)} in ${pairings}`;
+    const between = index === 0 ? '' : '; ';
+    return `${between}${telling.the(answer.ahead)} ${verb} ${word} than ${telling.the(answer.behind)} in ${pairings}`;
   });
-  return `One shot with each: ${parts.join(', ')}.`;
+  return `One shot with each: ${parts.join('')}.`;
 }

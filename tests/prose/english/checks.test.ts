@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Hold, PairFindings } from '../../../src/findings/findings.ts';
 import { checksOf, checksWorth } from '../../../src/prose/checks.ts';
-import { checkTable, sayChecks, sayChecksWorth } from '../../../src/prose/english/checks.ts';
+import { checkTable, sayChecksWorth, tellChecks } from '../../../src/prose/english/checks.ts';
 import type { Telling } from '../../../src/prose/telling.ts';
 import { toCanonical } from '../../../src/trade/units.ts';
 import { metricOf, tellingFor, type Told } from '../tellings.ts';
@@ -38,7 +38,7 @@ function checked(
   const checks = checksOf(metric, telling.findings);
   return {
     metric,
-    lines: checks.flatMap((own) => sayChecks(own, telling)),
+    lines: checks.flatMap((own) => tellChecks(own, telling).lines),
     table: checkTable(metric.id, checks, telling),
   };
 }
@@ -67,6 +67,9 @@ describe('other ways to work a difference out', () => {
     expect(checked({ holds: threeWays }).lines).toEqual([
       'We checked the carry answer for Heron and Wren three other ways (without extreme shots, round by round, allowing for drift). It held each time.',
     ]);
+    const never = threeWays.map((own) => ({ ...own, state: 'narrow' as const }));
+    expect(checked({ holds: never }).lines[0]).toMatch(/ It never held sharply\.$/);
+    expect(checked({ holds: never.slice(0, 1) }).lines[0]).toMatch(/\)\. It did not hold sharply\.$/);
     expect(checked({ holds: threeWays.slice(0, 1) }).lines).toEqual([
       'We checked the carry answer for Heron and Wren one other way (without extreme shots). It held.',
     ]);
@@ -84,7 +87,7 @@ describe('other ways to work a difference out', () => {
     ]);
     expect(lines).toEqual([
       'We checked the carry answer for Heron and Wren three other ways (without extreme shots, round by round, allowing for drift). ' +
-        'It held round by round and allowing for drift; it did not hold sharply without extreme shots.',
+        'It held round by round and allowing for drift. It did not hold sharply without extreme shots.',
     ]);
   });
 
@@ -101,7 +104,7 @@ describe('other ways to work a difference out', () => {
     ]);
     expect(lines).toEqual([
       'We checked the carry answer for Heron and Wren two other ways (without extreme shots, round by round). ' +
-        'It did not hold without extreme shots or round by round.',
+        'It never held.',
     ]);
   });
 
@@ -173,7 +176,7 @@ describe('shots that were left out', () => {
         excluded: excluded[index] ?? 0,
       })),
     };
-    return checksOf(metric, findings).flatMap((own) => sayChecks(own, { ...telling, findings }));
+    return checksOf(metric, findings).flatMap((own) => tellChecks(own, { ...telling, findings }).lines);
   };
 
   test('the answer turns: both are said, and on what it depends', () => {
@@ -210,7 +213,7 @@ describe("the monitor's error", () => {
     [between(-0.8, 18.2), 'could be anything from 19 yards for Heron to 1 for Wren'],
   ])('%j', (ci, words) => {
     expect(checked({ device: { accuracy: yd(2), ci, near: false } }).lines).toEqual([
-      `The monitor is stated to be right to 2 yards. If its error is not the same with each ball, the carry difference between Heron and Wren ${words}.`,
+      `If the monitor's error is not the same with each ball, the carry difference between Heron and Wren ${words}. The monitor is stated to be right to 2 yards.`,
     ]);
   });
 });
@@ -260,7 +263,7 @@ test('where less is wanted all is counted towards the one with less', () => {
   });
   const telling = tellingFor([metric], { names: { a: 'Heron', b: 'Wren' } });
   const checks = checksOf(metric, telling.findings);
-  expect(checks.flatMap((own) => sayChecks(own, telling))).toEqual([
+  expect(checks.flatMap((own) => tellChecks(own, telling).lines)).toEqual([
     'We checked the spin rate answer for Wren and Heron one other way (round by round). It held.',
     'Whichever single shot is left out, the spin rate difference between Wren and Heron stays between 800 and 1,000 rpm.',
   ]);

@@ -29,6 +29,7 @@ export function answerOfPair({ metric = 'carry', d = null, unit = 'yd', ...rest 
     firstLook: false,
     alike: false,
     withinMatters: false,
+    spellsAlike: false,
     because: null,
     hitLater: null,
     places: null,

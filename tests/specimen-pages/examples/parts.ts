@@ -111,7 +111,7 @@ export const fairness: ComponentExamples = {
     {
       name: 'of a report with little recorded',
       props: withTold(report('two-heads')),
-      shows: ['How fair was this test?', 'not met', 'not recorded'],
+      shows: ['Fair-test checks: ', 'no.', 'not recorded.'],
       hides: ['score'],
     },
   ],
@@ -135,9 +135,9 @@ export const howTested: ComponentExamples = {
   component: 'HowTested',
   examples: (report) => [
     {
-      name: 'what is not recorded comes first',
+      name: 'checks, what is not recorded, and the register',
       props: withTold(report('two-heads')),
-      shows: ['conditions recorded', 'No ledger of plans is kept'],
+      shows: ['Fair-test checks: ', 'test details', 'We keep no register of planned tests'],
     },
   ],
 };
@@ -192,7 +192,7 @@ export const corrections: ComponentExamples = {
         contact: null,
         moved: [{ since: '2026-04-05', then: 'Alder and Birch: no gap that matters.', now: null }],
       },
-      shows: ['No corrections so far.', 'is not recorded', '5 April 2026', 'no longer asked.'],
+      shows: ['is not recorded', '5 April 2026', 'we ask this no more.'],
     },
   ],
 };
@@ -222,18 +222,6 @@ export const kitItem: ComponentExamples = {
       },
     ];
   },
-};
-
-export const statedDistance: ComponentExamples = {
-  component: 'StatedDistance',
-  examples: () => [
-    {
-      name: 'fixed in yards, on a page in metres',
-      props: { yards: 8 },
-      // 8 x 0.9144.
-      shows: ['7.3 metres', '8 yards'],
-    },
-  ],
 };
 
 export const unitsSwitch: ComponentExamples = {

@@ -62,12 +62,12 @@ export const notRecorded: ComponentExamples = {
     {
       name: 'two missing',
       props: { groups },
-      shows: ['1 of 3 conditions recorded', 'Place: temperature, wind'],
+      shows: ['We recorded 1 of 3 test details', 'Place: temperature, wind'],
     },
     {
       name: 'nothing missing',
       props: { groups: [{ title: 'Place', items: [{ label: 'Where', value: 'outdoors' }] }] },
-      shows: ['1 of 1 conditions recorded'],
+      shows: ['We recorded 1 of 1 test details'],
       hides: ['Not recorded'],
     },
   ],

@@ -1,9 +1,12 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { findingsJson } from '../../../kit/findingsJson.ts';
+import { dataFiles } from '../../../kit/dataFiles.ts';
 import type { Report } from '../../../kit/report.ts';
+import { dataTools } from '../../../site/dataTools.ts';
 import { givingPaths } from '../../../site/kitPaths.ts';
 
 export const getStaticPaths = (() => givingPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
 
 export const GET: APIRoute<{ readonly report: Report }> = ({ props: { report } }) =>
-  new Response(findingsJson(report.findings), { headers: { 'content-type': 'application/json' } });
+  new Response(dataFiles(report, dataTools).findings.text, {
+    headers: { 'content-type': 'application/json' },
+  });

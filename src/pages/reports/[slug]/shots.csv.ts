@@ -1,9 +1,12 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { shotsCsv } from '../../../kit/shotsCsv.ts';
+import { dataFiles } from '../../../kit/dataFiles.ts';
 import type { Report } from '../../../kit/report.ts';
+import { dataTools } from '../../../site/dataTools.ts';
 import { givingPaths } from '../../../site/kitPaths.ts';
 
 export const getStaticPaths = (() => givingPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
 
 export const GET: APIRoute<{ readonly report: Report }> = ({ props: { report } }) =>
-  new Response(shotsCsv(report), { headers: { 'content-type': 'text/csv; charset=utf-8' } });
+  new Response(dataFiles(report, dataTools).shots.text, {
+    headers: { 'content-type': 'text/csv; charset=utf-8' },
+  });

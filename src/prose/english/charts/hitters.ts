@@ -25,10 +25,12 @@ export function golferRowsWords(
   const { name } = metrics[metric.id];
   return {
     subject: `Each golfer's own difference in average ${name} between ${a} and ${b}`,
-    found: withAnother ? [] : [onlyThese(telling.findings.design.hitters)],
+    found: [
+      `One row is one golfer: ${a} at the left end, ${b} at the right. Ring: best estimate.`,
+      ...(withAnother ? [] : [onlyThese(telling.findings.design.hitters)]),
+    ],
     signs: [
-      `One row is one golfer's difference in average ${name}: ${a} at the left end, ${b} at the right.`,
-      `Ring: best estimate. Bar: ${likelyRange(pair.level, 1)}, thick where large enough to matter.`,
+      `Bar: ${likelyRange(name, pair.level, 1)}, thick where large enough to matter.`,
       ...(withAnother ? ["The last bar: what another golfer's own test of this length would show."] : []),
     ],
     opening: `Differences in ${name}, counted towards ${a}.`,

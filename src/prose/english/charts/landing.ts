@@ -35,11 +35,12 @@ export function landingWords({ byContender }: LandingFindings, lane: string, tel
   };
 }
 
-/** Under the name of a panel: "average 202 yards, 1 right of the line". */
+/** Under the name of a panel: "average 202 yards, 1 right". */
 export function placeWords(place: PrintedPlace | null, { system }: Telling): string {
   if (place === null) return 'no shot with a place';
-  const side = place.towards === 'line' ? 'on the line' : `${place.side} ${place.towards} of the line`;
-  return `average ${withUnit(place.carry, unitFor('carry', system))}, ${side}`;
+  const unit = unitFor('carry', system);
+  const side = place.towards === 'line' ? 'on the line' : `${place.side} ${place.towards}`;
+  return `average ${withUnit(place.carry, unit)}, ${side}`;
 }
 
 /** In figures throughout: they stand in a row with those of other panels. */

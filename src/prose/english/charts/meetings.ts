@@ -10,11 +10,8 @@ export function meetingsWords({ id }: MetricFindings, { a, b, more }: RowsOf, { 
   const { name } = metrics[id];
   return {
     subject: `Difference in average ${name} between ${a} and ${b} in each report`,
-    found: [],
-    signs: [
-      `One row is one report's difference in average ${name}: ${a} at the left end, ${b} at the right.`,
-      'Ring: best estimate. Bar: likely range, thick where large enough to matter.',
-    ],
+    found: [`One row is one report: ${a} at the left end, ${b} at the right. Ring: best estimate.`],
+    signs: [`Bar: likely range of the difference in average ${name}, thick where large enough to matter.`],
     opening: `Differences in ${name}, counted towards ${a}.`,
     numbers: `${name} differences, report by report`,
     tableCaption: `${a} and ${b}, report by report: difference in average ${name}. Positive: ${a} ${more}.`,

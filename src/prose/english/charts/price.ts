@@ -37,8 +37,8 @@ export function priceWords(
     subject: `Difference in price and in average ${name} between each dearer ${telling.noun} and a cheaper one`,
     found: sentences,
     signs: [
-      `Bar: ${likelyRange(metric.pairs[0]?.level ?? 0.95, judged)} of the difference in average ${name}; only clear differences are shown.`,
-      `Prices of ${listed(days.map(dateInWords))}.`,
+      `Bar: ${likelyRange(name, metric.pairs[0]?.level ?? 0.95, judged)}; only clear differences are shown.`,
+      `Prices of ${listed(days.map((day) => dateInWords(day)))}.`,
     ],
     ...(sentences.length === 1 ? { shows: sentences[0] } : {}),
     description: sentences.join(' '),

@@ -30,7 +30,7 @@ export function withAndWithoutWords(
     subject: `Difference in average ${name} between ${names} with and without the ${countWord(leftOut)} left out`,
     found: [`We left out ${counted(leftOut, 'shot')}.`, shows],
     signs: [
-      `Upper bar: ${likelyRange(metric.pairs[0]?.level ?? 0.95, judged)} of the difference with every shot counted. Lower bar: without the ${leftOut === 1 ? 'one' : countWord(leftOut)} left out.`,
+      `Upper bar: ${likelyRange(name, metric.pairs[0]?.level ?? 0.95, judged)} with every shot counted. Lower bar: without the ${leftOut === 1 ? 'one' : countWord(leftOut)} left out.`,
     ],
     shows,
     numbers: `${name} differences with and without`,

@@ -1,5 +1,6 @@
-import type { Front } from '../../../intake/authored/front.ts';
+import type { Source } from '../../../intake/authored/source.ts';
 import { dateInWords } from '../../date.ts';
+import { changesWords, stampWords } from './standing.ts';
 
 /** Labels and fixed words of mails. */
 export const mailWords = {
@@ -14,11 +15,13 @@ export const mailWords = {
   answerHeading: (measure: string, status: string): string =>
     `${measure}: ${status.charAt(0).toLowerCase()}${status.slice(1)}`,
   /** What was asked, when it was hit, and how the report stands. */
-  question: (
-    { question, date, inventedData }: Pick<Front, 'question' | 'date' | 'inventedData'>,
-    changes: string,
-  ): string =>
-    [question, `Hit ${dateInWords(date)}.`, ...(inventedData ? ['Invented data.'] : []), changes]
-      .join(' ')
-      .trim(),
+  question: (source: Pick<Source, 'front' | 'locale'>): string =>
+    [
+      source.front.question,
+      `Hit ${dateInWords(source.front.date, source.locale)}.`,
+      stampWords(source.front),
+      changesWords(source),
+    ]
+      .filter((words) => words !== '')
+      .join(' '),
 } as const;

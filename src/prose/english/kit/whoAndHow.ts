@@ -1,6 +1,5 @@
 import type { Findings, MetricFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { dateInWords } from '../../date.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, listed } from '../../words.ts';
 import { orderInWords, shotsEach } from '../order.ts';
@@ -15,15 +14,15 @@ export function golfersAndShots({ findings, noun }: Telling, counts: readonly nu
   return `${golfers(findings)}, ${shotsEach(counts, noun)}`;
 }
 
-/** "One golfer, 12 shots with each ball; hit 18 April 2026." */
-export function golfersShotsAndDay(telling: Telling, counts: readonly number[], date: string): string {
-  return `${golfersAndShots(telling, counts)}; hit ${dateInWords(date)}.`;
+/** "One golfer, 12 shots with each ball; hit 18 April 2026."; `day` is in words. */
+export function golfersShotsAndDay(telling: Telling, counts: readonly number[], day: string): string {
+  return `${golfersAndShots(telling, counts)}; hit ${day}.`;
 }
 
 /** "One golfer, 12 shots with each ball, in rounds, one of each; hit 18 April 2026." */
-export function golfersShotsAndOrder(telling: Telling, counts: readonly number[], date: string): string {
+export function golfersShotsAndOrder(telling: Telling, counts: readonly number[], day: string): string {
   const order = orderInWords(telling.findings.design.order);
-  return `${golfersAndShots(telling, counts)}, ${order}; hit ${dateInWords(date)}.`;
+  return `${golfersAndShots(telling, counts)}, ${order}; hit ${day}.`;
 }
 
 /** How many shots no figure counts; empty where none was left out. */

@@ -1,0 +1,126 @@
+import { own, simulated, type Formula } from './formula.ts';
+
+/** Averages, differences of averages, and the answers made of them. */
+export const differenceFormulas: readonly Formula[] = [
+  {
+    id: 'average',
+    name: 'Average and spread',
+    lines: ['m = \\frac{x_1 + … + x_n}{n}', 's^2 = \\frac{{(x_1 − m)}^2 + … + {(x_n − m)}^2}{n − 1}'],
+    where: null,
+    why: 'Every counted shot weighs the same.',
+    source: 'Computed as in Chan, Golub and LeVeque 1983.',
+  },
+  {
+    id: 'average-interval',
+    name: 'Likely range of an average',
+    lines: ['m ± t_{0.975; n − 1} \\frac{s}{\\sqrt{n}}'],
+    where: null,
+    why: 'Which averages are compatible with the shots.',
+    source: 'Student 1908.',
+  },
+  {
+    id: 'two',
+    name: 'Difference of two',
+    lines: [
+      'd = m_a − m_b',
+      'u = \\frac{s^2}{n} , w^2 = u_a + u_b',
+      'f = \\frac{w^4}{\\frac{u_a^2}{n_a − 1} + \\frac{u_b^2}{n_b − 1}}',
+      'd ± t_{0.975; f} w',
+    ],
+    where: 'f is the degrees of freedom.',
+    why: 'Does not ask the two to scatter alike.',
+    source: 'Welch 1938; degrees of freedom by Satterthwaite 1946.',
+  },
+  {
+    id: 'more',
+    name: 'Differences of three to six',
+    lines: ['d ± \\frac{q_{0.95; k, f}}{\\sqrt{2}} w'],
+    where: 'w and f are those of two; k counts the things with five shots or more.',
+    why: 'The ranges of all pairs hold together, however many pairs there are.',
+    source: 'Games and Howell 1976.',
+  },
+  {
+    id: 'paired-rounds',
+    name: 'Two hit in rounds, from eight rounds up',
+    lines: ['d ± t_{0.975; r − 1} \\frac{s_d}{\\sqrt{r}}'],
+    where: 'd is the average of the differences in r whole rounds, and s with d below it is their spread.',
+    why: 'What changes from round to round falls out.',
+    source: 'Student 1908; false differences in 3.6 to 6.0 of 100 tests (our simulation).',
+  },
+  {
+    id: 'all',
+    name: 'All at once',
+    lines: [
+      'v = \\frac{n}{s^2} , V = v_1 + … + v_k',
+      'M = \\frac{v_1 m_1 + … + v_k m_k}{V}',
+      'A = \\frac{{(1 − v_1 / V)}^2}{n_1 − 1} + …',
+      'B = \\frac{v_1 {(m_1 − M)}^2 + …}{k − 1}',
+      'F = \\frac{B}{1 + \\frac{2 (k − 2) A}{k^2 − 1}}',
+    ],
+    where: 'A and B go on to the last of the k. The degrees of freedom are k − 1 and (k² − 1) / (3 A).',
+    why: 'Says whether any differ; shown beside the pairs and never instead of them.',
+    source: 'Welch 1951.',
+  },
+  {
+    id: 'rounding-variance',
+    name: 'Readings that hardly vary',
+    lines: ['s^2 ≥ \\frac{g^2}{12}'],
+    where: 'g is the step of the numbers in the file.',
+    why: 'A file that rounds its readings hides a spread of that size.',
+    source: 'Variance of an even spread over one step, as in JCGM 100 (2008), 4.3.7, from memory.',
+  },
+  {
+    id: 'two-measures',
+    name: 'Two main measures',
+    lines: ['1 − \\frac{0.05}{2} = 0.975'],
+    where: 'This is the level of each of the two.',
+    why: 'Two chances to be wrong are not to be more than was promised.',
+    source: "Bonferroni's inequality.",
+  },
+  {
+    id: 'verdicts',
+    name: 'From a range to a verdict',
+    lines: [
+      'L > M \\text{ : clear}',
+      '0 < L ≤ M ≤ U , d ≥ M \\text{ : size-unsure}',
+      '0 < L ≤ M ≤ U , d < M \\text{ : maybe-small}',
+      '0 < L , U < M \\text{ : small}',
+      '−M < L ≤ 0 ≤ U < M \\text{ : level}',
+      'L ≤ 0 ≤ U \\text{ , but not level: too-close}',
+    ],
+    where:
+      'L and U are the ends of the range, counted towards the one ahead; M is the smallest difference that matters. ' +
+      'Without a range it is not-judged.',
+    why: 'Set before hitting, so that nobody words it afterwards.',
+    source:
+      'Our own rule; asking a 95% range to lie within M either way is stricter than two one-sided tests (Schuirmann 1987).',
+  },
+  {
+    id: 'single-shots',
+    name: 'One shot with each',
+    lines: ['\\frac{\\text{pairings with more} + \\text{ties} / 2}{n_a n_b}'],
+    where: null,
+    why: 'Averages hide how much single shots overlap.',
+    source: 'The share behind the test of Mann and Whitney 1947.',
+  },
+  {
+    id: 'many-measures',
+    name: 'Measures looked at besides',
+    lines: ['0.05 × \\text{measures looked at}'],
+    where: null,
+    why: 'So many would show some difference by chance, if nothing but luck were at work.',
+    source: own,
+  },
+  {
+    id: 'claims',
+    name: 'A claim of at least x',
+    lines: [
+      'L > x \\text{ : supported}',
+      '0 < L ≤ x ≤ U \\text{ : overstated}',
+      'U < x \\text{ : contradicted}',
+    ],
+    where: 'With no size claimed, x is 0. All else is "not shown".',
+    why: 'The same range judges what a shop says.',
+    source: simulated,
+  },
+];

@@ -1,0 +1,329 @@
+import { describe, expect, test } from 'vitest';
+import type { DrawnFigure } from '../../src/charts/figure.ts';
+import type { FigureId } from '../../src/charts/figureTraits.ts';
+import type { MetricFindings, PairFindings } from '../../src/findings/findings.ts';
+import type { Report } from '../../src/kit/report.ts';
+import { rowAnswer } from '../../src/prose/english/charts/rowAnswer.ts';
+import { around, reportOf } from '../findings/reportOf.ts';
+import { inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+
+/** Metres in a yard (NIST SP 811, appendix B.8): what charts print is worked out here anew from the findings. */
+const yard = 0.9144;
+
+const figureIn = ({ figures }: Report, id: FigureId): DrawnFigure => {
+  const figure = figures.find((own) => own.id === id);
+  if (figure?.kind !== 'drawn') throw new Error(`${id} is not drawn`);
+  return figure;
+};
+
+const carryOf = ({ findings }: Report): MetricFindings => {
+  const carry = findings.metrics.find(({ id }) => id === 'carry');
+  if (carry === undefined) throw new Error('no carry');
+  return carry;
+};
+
+const numberIn = (cell: string | undefined): number =>
+  Number((cell ?? '').replace('−', '-').replace(/^.* under |^.* over /, ''));
+
+/** One unit of a cell's last digit. */
+const unitOf = (cell: string): number => 10 ** -(cell.split('.')[1]?.length ?? 0);
+
+/** A cell holds `truth`: to the nearest last digit, or as a limit rounded away from the middle of its range. */
+function expectCell(cell: string | undefined, truth: number, limit?: 'lower' | 'upper'): void {
+  const [printed, unit] = [numberIn(cell), unitOf(cell ?? '')];
+  const said = `${cell} for ${truth}, ${limit ?? 'nearest'}`;
+  const beyond = limit === 'lower' ? truth - printed : printed - truth;
+  if (limit === undefined || printed === 0)
+    return expect(Math.abs(printed - truth), said).toBeLessThanOrEqual(unit / 2 + 1e-9);
+  expect(beyond, said).toBeGreaterThanOrEqual(-1e-9);
+  expect(beyond, said).toBeLessThan(unit);
+}
+
+/** A difference and its limits in yards, counted towards the one ahead. */
+function turned(
+  gap: { readonly estimate: number | null; readonly ci: readonly [number, number] | null },
+  flip: 1 | -1,
+) {
+  if (gap.estimate === null || gap.ci === null) throw new Error('not judged');
+  const [low, high] = flip === 1 ? gap.ci : [-gap.ci[1], -gap.ci[0]];
+  return { estimate: (flip * gap.estimate) / yard, low: low / yard, high: high / yard };
+}
+
+const flipOf = ({ estimate }: PairFindings): 1 | -1 => ((estimate ?? 0) >= 0 ? 1 : -1);
+
+function expectDifference(cells: readonly string[], truth: ReturnType<typeof turned>): void {
+  expectCell(cells[0], truth.estimate);
+  expectCell(cells[1], truth.low, 'lower');
+  expectCell(cells[2], truth.high, 'upper');
+}
+
+/** The row of a table that is about a pair, its names in the order of the one ahead. */
+function rowOf({ table }: DrawnFigure, pair: PairFindings, { telling }: Report): readonly string[] {
+  const ids = flipOf(pair) === 1 ? [pair.a, pair.b] : [pair.b, pair.a];
+  const name = ids.map(telling.nameOf).join(' and ');
+  const rows = table.rows.filter(([first]) => first === name);
+  expect(rows, name).toHaveLength(1);
+  return rows[0] ?? [];
+}
+
+// Listed first, Alder is the shortest: every pair with it has to be turned.
+const oneGolfer = reportOf({
+  shots: {
+    'Carry (yd)': {
+      alder: around(225),
+      birch: around(237).toReversed(),
+      cedar: [...around(231).slice(6), ...around(231).slice(0, 6)],
+    },
+    'Side (yd)': { alder: around(6, 2), birch: around(-2).toReversed(), cedar: around(1) },
+  },
+  front: {
+    contenders:
+      '{alder: {label: Alder, supplied_by: our stock, sold_here: new, price: {amount: 300, currency: GBP, on: 2026-04-01}}, ' +
+      'birch: {label: Birch, supplied_by: our stock, sold_here: new, price: {amount: 480, currency: GBP, on: 2026-04-01}}, ' +
+      'cedar: {label: Cedar, supplied_by: our stock, sold_here: new}}',
+    exclusions: '[{contender: cedar, shot: 3, rule: topped, reason: struck on top}]',
+  },
+});
+
+const golferSpeeds = [86, 108, 97];
+const golferGains = [9, 14, -6];
+const golferRows = ['slow', 'fast', 'third'].flatMap((golfer, place) =>
+  around(220).flatMap((own, at) => [
+    `${golfer},alder,${own},${golferSpeeds[place]}`,
+    `${golfer},birch,${own + (golferGains[place] ?? 0) + (at % 3)},${golferSpeeds[place]}`,
+  ]),
+);
+const threeGolfers = reportOf({
+  csv: ['Golfer,Club,Carry (yd),Club Speed (mph)', ...golferRows, ''].join('\n'),
+  front: {
+    contenders:
+      '{alder: {label: Alder, supplied_by: our stock, sold_here: new}, birch: {label: Birch, supplied_by: our stock, sold_here: new}}',
+    hitters:
+      '{slow: {role: customer, handicap_band: 16-20, consent: yes}, fast: {role: customer, consent: yes}, third: {role: customer, consent: yes}}',
+  },
+});
+
+describe('How far apart?', () => {
+  const figure = figureIn(oneGolfer, 'apart');
+  const { pairs } = carryOf(oneGolfer);
+
+  test.each(pairs)(
+    '$a and $b: estimate, limits and p stand in their own columns, the one ahead first',
+    (pair) => {
+      const [, ...cells] = rowOf(figure, pair, oneGolfer);
+      expectDifference(cells, turned(pair, flipOf(pair)));
+      const [, , , p = '', answer] = cells;
+      if ((pair.p ?? 1) < 0.001) expect(p).toBe('under 0.001');
+      else expect(Number(p) / (pair.p ?? NaN)).toBeCloseTo(1, 1);
+      expect(answer).toBe(rowAnswer(pair, carryOf(oneGolfer), oneGolfer.telling));
+    },
+  );
+
+  test('the heads say which column is which, and what p allows for', () => {
+    expect(figure.table.head).toEqual([
+      'Pair',
+      'Best estimate (yd)',
+      'Likely range, from',
+      'to',
+      'p',
+      'Answer',
+    ]);
+    expect(figure.table.caption).toBe(
+      'Differences in average carry (yd). Positive: the first-named farther. p is held against 0.05 and allows for all three pairs.',
+    );
+  });
+
+  test('a p of next to nothing or nearly one is never printed as 0 or 1', () => {
+    for (const { table } of [oneGolfer, threeGolfers].map((report) => figureIn(report, 'apart')))
+      for (const row of table.rows) expect(row[4]).toMatch(/^(?:under 0\.001|over 0\.99|0\.0*[1-9]\d)$/);
+  });
+
+  test('in the picture each number stands under its own end of its own bar, and each answer over its own', () => {
+    const svg = figure.svg.wide;
+    const rings = [...parseSvg(svg).querySelectorAll('circle[r="7"]')].map((ring) => ({
+      x: Number(ring.getAttribute('cx')),
+      y: Number(ring.getAttribute('cy')),
+    }));
+    const bars = [...parseSvg(svg).querySelectorAll('path')]
+      .filter(
+        (path) => inherited(path, 'stroke') === 'var(--ink)' && inherited(path, 'stroke-width') === '2.5',
+      )
+      .map((path) => [...(path.getAttribute('d') ?? '').matchAll(/-?[\d.]+/g)].map(Number));
+    expect([rings.length, bars.length]).toEqual([pairs.length, pairs.length]);
+    const texts = placedTexts(svg);
+    for (const [index, pair] of pairs.entries()) {
+      const truth = turned(pair, flipOf(pair));
+      const [ring, bar] = [rings[index], bars[index]];
+      if (ring === undefined || bar === undefined) throw new Error('no row');
+      const under = texts.filter(
+        ({ y, text }) => y > ring.y + 14 && y < ring.y + 46 && /^[\d.]+$/.test(text),
+      );
+      const at = (x: number): number | null => {
+        const near = under.find(({ left, right }) => Math.abs((left + right) / 2 - x) < 1);
+        return near === undefined ? null : Number(near.text);
+      };
+      // The first-named at the left: what it has more lies left of 0.
+      const [highX = NaN, lowX = NaN] = [bar[0], bar[2]].map(Number).toSorted((x, y) => x - y);
+      expect(Math.abs((at(ring.x) ?? NaN) - truth.estimate)).toBeLessThanOrEqual(0.5);
+      for (const [x, limit] of [
+        [lowX, truth.low],
+        [highX, truth.high],
+      ] as const) {
+        const printed = at(x);
+        if (printed !== null) expect(Math.abs(printed - Math.abs(limit))).toBeLessThan(1);
+      }
+      expect(at(highX)).not.toBeNull();
+      const answer = rowAnswer(pair, carryOf(oneGolfer), oneGolfer.telling);
+      const answers = texts.filter(({ text }) => text === answer);
+      const above = rings[index - 1]?.y ?? 0;
+      expect(
+        answers.some(({ y }) => y < ring.y && y > above),
+        answer,
+      ).toBe(true);
+    }
+  });
+});
+
+test('With and without: all shots and those kept in their own columns', () => {
+  const figure = figureIn(oneGolfer, 'with-and-without');
+  for (const pair of carryOf(oneGolfer).pairs.filter(({ withLeftOut }) => withLeftOut !== null)) {
+    if (pair.withLeftOut === null) throw new Error('none left out');
+    const [, ...cells] = rowOf(figure, pair, oneGolfer);
+    expectDifference(cells.slice(0, 3), turned(pair.withLeftOut, flipOf(pair)));
+    expectDifference(cells.slice(3, 6), turned(pair, flipOf(pair)));
+  }
+  expect(figure.table.head[1]).toContain('All shots');
+  expect(figure.table.head[4]).toContain('Without those left out');
+});
+
+test('All the shots: every figure of a contender in its own column', () => {
+  const { table } = figureIn(oneGolfer, 'shots');
+  for (const { id, n, mean, ci, sd, median, min, max } of carryOf(oneGolfer).byContender) {
+    const cells = table.rows.find(([name]) => name === oneGolfer.telling.nameOf(id)) ?? [];
+    expect(cells.slice(1, 3)).toEqual([String(n), id === 'cedar' ? '1' : '0']);
+    for (const [place, value] of [mean, ci?.[0], ci?.[1], sd, median, min, max].entries())
+      expectCell(cells[3 + place], (value ?? NaN) / yard);
+  }
+  expect(table.head).toEqual([
+    'Head',
+    'Shots',
+    'Left out',
+    'Average',
+    'Likely range, from',
+    'to',
+    'Spread (sd)',
+    'Median',
+    'Lowest',
+    'Highest',
+  ]);
+});
+
+test('Where they landed: left, right and within are not exchanged, under the panels nor in the table', () => {
+  const figure = figureIn(oneGolfer, 'landing');
+  for (const own of oneGolfer.findings.landing?.byContender ?? []) {
+    const name = oneGolfer.telling.nameOf(own.id);
+    const cells = figure.table.rows.find(([first]) => first === name) ?? [];
+    expectCell(cells[2], (own.meanCarry ?? NaN) / yard);
+    expectCell(cells[3], (own.meanSide ?? NaN) / yard);
+    expect(cells.slice(4, 7)).toEqual([own.left, own.right, own.within].map(String));
+    expect(figure.description).toMatch(
+      new RegExp(
+        `${name}: [^.]*${own.left} shots? left, ${own.within} of ${own.n} within 15 yd, ${own.right} shots? right`,
+      ),
+    );
+  }
+  expect(figure.table.head.slice(2, 7)).toEqual([
+    'Average carry',
+    'Average side, right is plus',
+    'Left',
+    'Right',
+    'Within 15 yd of the line',
+  ]);
+});
+
+test('Chance alone: what chance does and what was seen in their own rows, of the pair farthest apart', () => {
+  const figure = figureIn(oneGolfer, 'luck');
+  const carry = carryOf(oneGolfer);
+  const [, , seen] = figure.table.rows;
+  for (const [row, truth] of [
+    [0, carry.luck?.average],
+    [1, carry.luck?.upTo],
+  ] as const)
+    expect(Math.abs(numberIn(figure.table.rows[row]?.[1]) - (truth ?? NaN) / yard)).toBeLessThanOrEqual(0.5);
+  const most = Math.max(...carry.pairs.map(({ estimate }) => Math.abs(estimate ?? 0)));
+  expect(numberIn(seen?.[1])).toBe(Math.round(most / yard));
+  expect(figure.about).toMatchObject({ of: 'pair', metric: 'carry', a: 'alder', b: 'birch' });
+  expect(seen?.[0]).toBe('Seen here, Alder and Birch');
+});
+
+test('What the difference costs: the dearer one first, price and difference in their own columns', () => {
+  const figure = figureIn(oneGolfer, 'price');
+  const pair = carryOf(oneGolfer).pairs.find(({ a, b }) => a === 'alder' && b === 'birch');
+  if (pair === undefined) throw new Error('no pair');
+  const [cells] = figure.table.rows;
+  expect(cells?.slice(0, 2)).toEqual(['Birch and Alder', '180']);
+  expectDifference(cells?.slice(2) ?? [], turned(pair, -1));
+  expect(figure.description).toContain(
+    'Birch costs £180 more than Alder and carried farther: about 12 yards',
+  );
+});
+
+test('Which is more consistent: spread and its limits in their own columns', () => {
+  const { rows } = figureIn(oneGolfer, 'spread').table;
+  for (const { id, sd, sdCi } of carryOf(oneGolfer).byContender) {
+    const cells = rows.find(([name, of]) => name === oneGolfer.telling.nameOf(id) && of === 'carry') ?? [];
+    for (const [place, value] of [sd, sdCi?.[0], sdCi?.[1]].entries())
+      expect(Math.abs(numberIn(cells[2 + place]) - (value ?? NaN) / yard)).toBeLessThanOrEqual(1);
+  }
+});
+
+describe('Shots in order', () => {
+  const figure = figureIn(oneGolfer, 'order');
+
+  test('every shot in its place, with its own value', () => {
+    for (const [index, { order, contender, values, excluded }] of oneGolfer.session.shots.entries()) {
+      const [number, name, value, leftOut] = figure.table.rows[index] ?? [];
+      expect([number, name]).toEqual([String(order), oneGolfer.telling.nameOf(contender)]);
+      expectCell(value, (values.carry ?? NaN) / yard);
+      expect(leftOut).toBe(excluded === null ? 'no' : 'yes');
+    }
+  });
+
+  test("each contender's trend is its own, and is said of it", () => {
+    for (const { id, slope, ci } of carryOf(oneGolfer).trends) {
+      const name = oneGolfer.telling.nameOf(id);
+      const unclear = ci[0] <= 0 && ci[1] >= 0;
+      const told =
+        figure.description.split(/(?<=shots[^.]*)\. /).find((words) => words.includes(`${name}: `)) ?? '';
+      expect(told).toContain(unclear ? 'no clear trend in carry' : slope > 0 ? 'carry rose' : 'carry fell');
+      const tenShots = Math.max(...ci.map(Math.abs)) * 10;
+      if (unclear) expect(told).toContain(`give or take ${Math.round(tenShots / yard)} yard`);
+    }
+    expect(carryOf(oneGolfer).trends).toHaveLength(3);
+  });
+});
+
+describe('Who gained?', () => {
+  const figure = figureIn(threeGolfers, 'hitters');
+  const [pair] = carryOf(threeGolfers).pairs;
+  if (pair === undefined) throw new Error('no pair');
+
+  test('golfers by club speed, each with its own difference, counted towards the one ahead over all', () => {
+    const flip = flipOf(pair);
+    const order = ['slow', 'third', 'fast'];
+    expect(threeGolfers.findings.design.golfers.map(({ id }) => id)).toEqual(order);
+    expect(figure.table.rows.map(([name]) => name)).toEqual([
+      '86 mph, handicap 16-20',
+      '97 mph',
+      '108 mph',
+      'All three',
+    ]);
+    for (const [index, id] of order.entries()) {
+      const own = pair.byHitter.find(({ hitter }) => hitter === id);
+      if (own === undefined) throw new Error(`no ${id}`);
+      expectDifference(figure.table.rows[index]?.slice(1) ?? [], turned(own, flip));
+    }
+    expectDifference(figure.table.rows[3]?.slice(1) ?? [], turned(pair, flip));
+    expect(figure.table.caption).toContain('Positive: Birch farther.');
+  });
+});
