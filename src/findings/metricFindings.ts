@@ -39,7 +39,15 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const samples = samplesOf(session, id);
   const golfers = judgedGolfers(session);
   const byHitter = samplesByHitter(session, id);
-  const { gaps, omnibus, cellsLeftOut } = gapsOf(samples, byHitter, level, column.step);
+  const { gaps, omnibus, cellsLeftOut } = gapsOf({
+    session,
+    metric: id,
+    order,
+    samples,
+    byHitter,
+    level,
+    step: column.step,
+  });
   const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
   const own = { session, metric: id, samples, order };
   const free = withoutDrift(own);
@@ -126,7 +134,7 @@ function leftOutCounted(
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
   const byHitter = samplesByHitter(session, metric);
-  const { gaps } = gapsOf(samples, byHitter, level, step);
+  const { gaps } = gapsOf({ session, metric, order, samples, byHitter, level, step });
   return {
     session,
     samples,
