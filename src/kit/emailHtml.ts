@@ -41,9 +41,10 @@ function interestRow(interest: MailFact): string {
 function answerRows(answers: EmailParts['answers']): string {
   return answers
     .map(
-      ({ title, status, answer, caution }) =>
+      ({ title, status, answer, singleShots, caution }) =>
         heading(mailWords.answerHeading(title, status)) +
         row(escapeXml(answer), answerText) +
+        (singleShots === null ? '' : row(escapeXml(singleShots))) +
         (caution === null ? '' : factRow(caution)),
     )
     .join('');

@@ -10,7 +10,7 @@ import { exportedHeight, exportWidth } from './exportedSvg.ts';
 import { publisherOf } from './interestInShort.ts';
 import { kitOf } from './kitOf.ts';
 import type { Report } from './report.ts';
-import { reportInBrief } from './whoAndHow.ts';
+import { howHit } from './whoAndHow.ts';
 
 /** Width of an image in a mail, px: mails are read at 600. */
 export const mailWidth = 600;
@@ -36,8 +36,8 @@ export interface EmailParts {
   readonly title: string;
   readonly question: string;
   readonly interest: MailFact;
-  /** Each main measure with its own title, status, answer and gravest caution. */
-  readonly answers: readonly (Pick<ToldAnswer, 'title' | 'status'> & {
+  /** Each main measure with its own title, status, answer, single-shot line and gravest caution. */
+  readonly answers: readonly (Pick<ToldAnswer, 'title' | 'status' | 'singleShots'> & {
     readonly answer: string;
     readonly caution: MailFact | null;
   })[];
@@ -53,22 +53,22 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   const [first] = kitOf(report).offered;
   const answers = toldAnswers(telling);
   const { term, meaning } = likelyMeaning(answers.length);
-  const singleShots = answers.flatMap(({ singleShots: own }) => own ?? []).join(' ');
   return {
     publisher: publisherOf(report),
     title: front.title,
     question: mailWords.question(source),
     interest: { label: mailWords.interest, words: interestSentences(source).join(' ') },
-    answers: answers.map(({ title, status, answer, cautions: [caution] }) => ({
+    answers: answers.map(({ title, status, answer, singleShots, cautions: [caution] }) => ({
       title,
       status,
+      singleShots,
       answer: answer.join(' '),
       caution: caution === undefined ? null : { label: mailWords.caution, words: caution },
     })),
     facts: [
-      { label: mailWords.sure, words: `${term}${meaning} ${singleShots}`.trim() },
+      { label: mailWords.sure, words: `${term}${meaning}` },
       { label: mailWords.whom, words: sayWhoHit(whoHit(source, findings), telling.system).join(' ') },
-      { label: mailWords.how, words: reportInBrief(report) },
+      { label: mailWords.how, words: howHit(report) },
     ],
     image:
       first === undefined

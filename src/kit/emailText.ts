@@ -20,9 +20,10 @@ export function emailText({
     title,
     question,
     fact(interest),
-    ...answers.flatMap(({ title: measure, status, answer, caution }) => [
+    ...answers.flatMap(({ title: measure, status, answer, singleShots, caution }) => [
       mailWords.answerHeading(measure, status),
       answer,
+      ...(singleShots === null ? [] : [singleShots]),
       ...(caution === null ? [] : [fact(caution)]),
     ]),
     ...facts.map(fact),

@@ -1,10 +1,10 @@
 import type { Front } from '../intake/authored/front.ts';
 import { feedWords } from '../prose/english/kit/feedWords.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
-import { toldAnswers } from '../prose/english/toldAnswer.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
+import { answersAlone } from './answersAlone.ts';
 import type { Report } from './report.ts';
 import { reportInBrief } from './whoAndHow.ts';
 
@@ -32,7 +32,7 @@ export function reportItems(reports: readonly Report[], absolute: Absolute): rea
         description: withdrawn
           ? feedWords.withdrawn(front.withdrawn?.reason ?? '')
           : [
-              ...toldAnswers(report.telling).flatMap(({ alone }) => alone),
+              ...answersAlone(report),
               feedWords.interest(interestSentences(report.source)),
               reportInBrief(report),
               standingWords(report.source),

@@ -1,7 +1,7 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { primaryMetrics } from '../prose/answers.ts';
 import { dateInWords } from '../prose/date.ts';
-import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
+import { golfersShotsAndOrder, shotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import type { Report } from './report.ts';
 
 /** Counted shots with each, of a measure, or of all shots where no measure is meant. */
@@ -22,4 +22,10 @@ export function reportInBrief(report: Report): string {
     countsIn(report, first),
     dateInWords(report.source.front.date, report.source.locale),
   );
+}
+
+/** Shots and order of a report, where its golfers and its day stand by themselves. */
+export function howHit(report: Report): string {
+  const [first = null] = primaryMetrics(report.findings);
+  return shotsAndOrder(report.telling, countsIn(report, first));
 }

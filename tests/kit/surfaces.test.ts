@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { answersAlone } from '../../src/kit/answersAlone.ts';
 import { caveatStrip } from '../../src/kit/caveatStrip.ts';
 import { emailParts } from '../../src/kit/emailParts.ts';
 import { emailText } from '../../src/kit/emailText.ts';
@@ -11,7 +12,6 @@ import { kitOf } from '../../src/kit/kitOf.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { textOf, type Said } from '../../src/kit/said.ts';
 import { standingInBrief } from '../../src/prose/english/kit/standing.ts';
-import { answerInList } from '../../src/prose/english/toldAnswer.ts';
 import { reports } from './content.ts';
 
 /** What leaves the site in words, of three reports that differ most, held beside what was read and approved as text. */
@@ -62,7 +62,7 @@ describe.each(shown)('%s', (slug) => {
   test('entry of the feed and text of a shared link', async () => {
     const [item] = reportItems([report], absolute);
     const { front } = report.source;
-    const shared = `${standingInBrief(front)} ${answerInList(report.telling)} ${interestInBrief(report)}`;
+    const shared = `${standingInBrief(front)} ${answersAlone(report)[0] ?? ''} ${interestInBrief(report)}`;
     await expect(
       [item?.title, item?.description, '', 'shared:', shared.trim(), ''].join('\n'),
     ).toMatchFileSnapshot(golden(slug, 'feed-and-share.txt'));

@@ -14,6 +14,11 @@ export function golfersAndShots({ findings, noun }: Telling, counts: readonly nu
   return `${golfers(findings)}, ${shotsEach(counts, noun)}`;
 }
 
+/** "12 shots with each ball, in rounds, one of each." */
+export function shotsAndOrder({ findings, noun }: Telling, counts: readonly number[]): string {
+  return `${capitalised(shotsEach(counts, noun))}, ${orderInWords(findings.design.order)}.`;
+}
+
 /** "One golfer, 12 shots with each ball; hit 18 April 2026."; `day` is in words. */
 export function golfersShotsAndDay(telling: Telling, counts: readonly number[], day: string): string {
   return `${golfersAndShots(telling, counts)}; hit ${day}.`;
