@@ -81,7 +81,7 @@ function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
   };
 }
 
-/** What may be put together: judged, to the credit of the contenders, not replaced by a newer report, nor its shots again. */
+/** What may be combined: judged, to the credit of the contenders, not replaced by a newer report, nor its shots again. */
 function poolable({ report, pair, repeats }: Meeting): Parameters<typeof pooledGap>[0] {
   const { front } = report.source;
   if (pair.estimate === null || pair.ci === null || pair.verdict === 'not-judged') return [];

@@ -58,14 +58,16 @@ export function sayAnswerFirst(
   const [first, ...rest] = block.statements;
   if (first === undefined || rest.length === 0) return null;
   const told = pairsOf(first);
-  const others = answers.filter((answer) => !told.includes(answer));
+  const others = answers.filter(
+    ({ about: { a, b } }) => !told.some(({ about: own }) => own.a === a && own.b === b),
+  );
   const credited = told.filter(({ status }) => creditsOne.includes(status));
   const equalled = others.some(
     ({ status, ahead, behind }) =>
       !creditsOne.includes(status) && credited.some((one) => one.ahead === ahead || one.ahead === behind),
   );
   if (told.length === 0 || equalled) return null;
-  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; other ${others.length === 1 ? 'pair' : 'pairs'}: ${statusesOf(others)}.`;
+  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; rest: ${statusesOf(others)}.`;
 }
 
 /** Answers that say who is ahead. */
