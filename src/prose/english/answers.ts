@@ -56,6 +56,18 @@ export function sayPair(answer: PairAnswer, telling: Telling): string {
   return `${capitalised(pairClause(answer, telling))}.`;
 }
 
+/** One pair in a sentence, followed by its numbers where that sentence holds none. */
+export function sayPairInFull(answer: PairAnswer, telling: Telling): string {
+  const { status, because, withinMatters, spellsAlike } = answer;
+  const told =
+    status === 'clear' ||
+    status === 'size-uncertain' ||
+    status === 'level' ||
+    (status === 'cannot-tell' && because === null && !withinMatters && !spellsAlike);
+  const numbers = told ? '' : sayNumbers(answer, telling);
+  return numbers === '' ? sayPair(answer, telling) : `${sayPair(answer, telling)} ${capitalised(numbers)}.`;
+}
+
 /** The answer of a main measure on its page, sentence by sentence. */
 export function sayAnswer(block: AnswerBlock, telling: Telling): readonly string[] {
   return sentences(block, averagedOver(telling, countWord), telling);
