@@ -348,17 +348,20 @@ function notJudgedInBrief(
 }
 
 function leadersInBrief(
-  { about, by, leaders, unplaced, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
+  { about, by, leaders, unplaced, close, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
   telling: Telling,
   form: BriefForm,
 ): string {
   if (about.of === 'report') return '';
   const { most, least } = comparisonOf(about.metric);
   const ahead = `${lookOf(firstLook, form)}${namesOf(leaders, telling)} ${by === 'less' ? least : most}`;
-  const apart = leaders.length > 1 ? ', not told apart' : '';
-  return unplaced.length === 0
-    ? `${ahead}${apart}`
-    : `${ahead}${apart}; cannot tell ${namesOf(unplaced, telling, 'or')} from any`;
+  // Whoever may equal the leaders stands in the same breath.
+  const untold = [
+    ...(leaders.length > 1 ? ['them apart'] : []),
+    ...(close === null ? [] : [`${namesOf(close.ids, telling, 'or')} from ${telling.the(close.best)}`]),
+    ...(unplaced.length === 0 ? [] : [`${namesOf(unplaced, telling, 'or')} from any`]),
+  ];
+  return untold.length === 0 ? ahead : `${ahead}; cannot tell ${untold.join(', nor ')}`;
 }
 
 function behindInBrief(
