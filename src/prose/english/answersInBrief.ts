@@ -123,15 +123,11 @@ function statusInText(status: PairAnswer['status']): string {
 }
 
 /** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
-function headOf({ about: { metric }, calculatedBy }: AnswerBlock, telling: Telling): string {
+function headOf({ about: { metric }, calculatedBy }: AnswerBlock, { findings, nouns }: Telling): string {
   const { name } = metrics[metric];
-  const measured =
-    calculatedBy === null
-      ? name
-      : calculatedBy === 'monitor'
-        ? `calculated ${name}`
-        : `${name} by our own flight model`;
-  return capitalised(`${measured} of ${testedInBrief(telling)}`);
+  const measured = capitalised(calculatedBy === 'monitor' ? `calculated ${name}` : name);
+  const by = calculatedBy === 'flight-model' ? ' by our own flight model' : '';
+  return `${measured} of ${nouns}${by}, ${counted(findings.design.hitters, 'golfer')}`;
 }
 
 /** "balls, one golfer": what was varied, and by how many it was hit. */

@@ -127,7 +127,7 @@ describe('a whole answer', () => {
 
   test('who calculated it stands in the same breath', () => {
     expect(sayAnswerInBrief({ ...block(one(clear)), calculatedBy: 'flight-model' }, balls, 'bare')).toBe(
-      'Carry by our own flight model of balls, one golfer: Heron past Wren.',
+      'Carry of balls by our own flight model, one golfer: Heron past Wren.',
     );
   });
 });
