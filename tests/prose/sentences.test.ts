@@ -9,7 +9,7 @@ import { answerClause, gapNumbers, pairSentence } from '../../src/prose/pairSent
 import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
 import type { UnitSystem } from '../../src/prose/readerUnits.ts';
 import type { Telling } from '../../src/prose/telling.ts';
-import { wouldChange } from '../../src/prose/wouldChange.ts';
+import { toldChecks } from '../../src/prose/english/checks.ts';
 import { metricIds, type MetricId } from '../../src/trade/metrics.ts';
 import { changes, groups } from '../specimen/examples.ts';
 import { metricOf, tellingFor, waysToComeOut, type Told } from './tellings.ts';
@@ -27,7 +27,7 @@ function allSentences(telling: Telling): readonly string[] {
       ...howMuch(metric, telling),
       ...[luckSentence(metric, telling) ?? []].flat(),
       ...reachSentences(metric, telling),
-      ...wouldChange(metric, telling).flatMap(({ lines }) => lines),
+      ...toldChecks(metric, telling).flatMap(({ lines }) => lines),
     ]),
     ...cautions(telling),
     answerInShort(telling),

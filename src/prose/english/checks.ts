@@ -1,6 +1,6 @@
-import type { Hold } from '../../findings/findings.ts';
+import type { Hold, MetricFindings } from '../../findings/findings.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import type { Check, ChecksWorth, OtherWay, PairChecks } from '../checks.ts';
+import { checksOf, type Check, type ChecksWorth, type OtherWay, type PairChecks } from '../checks.ts';
 import { printStated } from '../numbers.ts';
 import { toReader, withUnit } from '../readerUnits.ts';
 import { printDifference, printSize, type Printing } from '../printSteps.ts';
@@ -229,6 +229,11 @@ export function sayChecksWorth({ byChance, real }: ChecksWorth): string {
 export interface ToldChecks {
   readonly pair: string;
   readonly lines: readonly string[];
+}
+
+/** Every checked pair of a metric, the surest first. */
+export function toldChecks(metric: MetricFindings, telling: Telling): readonly ToldChecks[] {
+  return checksOf(metric, telling.findings).map((checks) => tellChecks(checks, telling));
 }
 
 /** The title of a pair, and what it was checked by in sentences. */

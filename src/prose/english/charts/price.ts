@@ -38,7 +38,7 @@ export function priceWords(
     found: sentences,
     signs: [
       `Bar: ${likelyRange(name, metric.pairs[0]?.level ?? 0.95, judged)}; only clear differences are shown.`,
-      `Prices of ${listed(days.map(dateInWords))}.`,
+      `Prices of ${listed(days.map((day) => dateInWords(day)))}.`,
     ],
     ...(sentences.length === 1 ? { shows: sentences[0] } : {}),
     description: sentences.join(' '),
