@@ -18,8 +18,6 @@ export interface PlacedRow {
 /**
  * Joins the files of a report with what the report says of them: every row gets its contender and hitter, what the
  * report leaves out is marked, and whatever does not fit together is a problem.
- *
- * @param reportFile path of `report.md`, for problems that stand there
  */
 export function assembleSession(
   source: Source,

@@ -1,4 +1,5 @@
-import { pairSentence } from '../prose/pairSentence.ts';
+import { sayPair } from '../prose/english/answers.ts';
+import { pairAnswer } from '../prose/pairAnswer.ts';
 import { findingsJson, type SentenceOf } from './publishedFindings.ts';
 import type { Report } from './report.ts';
 import { shotsCsv } from './shotsCsv.ts';
@@ -22,7 +23,8 @@ export interface DataTools {
   readonly reproducePython: string;
 }
 
-const sentenceOf: SentenceOf = (pair, metric, { telling }) => pairSentence(pair, metric, telling);
+const sentenceOf: SentenceOf = (pair, metric, { telling }) =>
+  sayPair(pairAnswer(pair, metric, telling.findings.design), telling);
 
 /** The shots and findings of a report, and the programs that calculate the one from the other. */
 export function dataFiles(report: Report, { version, reproduceR, reproducePython }: DataTools) {

@@ -1,7 +1,8 @@
-import { answerInShort } from '../prose/answer.ts';
+import { answerInList } from '../prose/english/toldAnswer.ts';
+import { sayWhoHit } from '../prose/english/whoHit.ts';
 import { interestInEnglish } from '../prose/english/interest.ts';
 import { interestsOf, shortNames } from '../prose/interestStatements.ts';
-import { forWhom } from '../prose/forWhom.ts';
+import { whoHit } from '../prose/whoHit.ts';
 import { unitFor } from '../prose/readerUnits.ts';
 import { capitalised, listed } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
@@ -53,7 +54,7 @@ export function structuredData(report: Report): Node {
     '@type': 'Dataset',
     ...(page === null ? {} : { '@id': `${page}#data`, url: page }),
     name: `Shots of “${front.title}”`,
-    description: `${invented}Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${forWhom(source, session, telling).join(' ')}`,
+    description: `${invented}Every shot of a comparison of ${listed(findings.contenders.map(({ label }) => label))}. ${sayWhoHit(whoHit(source, findings), telling.system).join(' ')}`,
     creator: publisher,
     datePublished: published,
     temporalCoverage: front.date,
@@ -93,7 +94,7 @@ export function structuredData(report: Report): Node {
         '@type': 'Article',
         ...(page === null ? {} : { '@id': `${page}#report`, url: page, mainEntityOfPage: page }),
         headline: front.title,
-        abstract: `${stands} ${interestInShort(report)} ${answerInShort(telling)}`.trim(),
+        abstract: `${stands} ${interestInShort(report)} ${answerInList(telling)}`.trim(),
         ...(absolute === null || image === undefined
           ? {}
           : { image: absolute(`/reports/${slug}/charts/${image.figure.id}.png`) }),

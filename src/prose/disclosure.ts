@@ -7,7 +7,7 @@ import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { dateInWords } from './date.ts';
-import { orderInWords } from './forWhom.ts';
+import { orderInWords } from './english/order.ts';
 import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
 import { counted, listed } from './words.ts';

@@ -1,7 +1,8 @@
-import { primaryMetrics } from './answer.ts';
+import { primaryMetrics } from './answers.ts';
+import { sayPair } from './english/answers.ts';
 import { named } from './linterNames.ts';
 import { isDenied, isSupposed } from './linterWords.ts';
-import { pairSentence } from './pairSentence.ts';
+import { pairAnswer } from './pairAnswer.ts';
 import type { Telling } from './telling.ts';
 
 /** Two contenders called alike where the shots have not shown it: "cannot tell" is not "equal". */
@@ -24,7 +25,11 @@ export function unshownEquality(sentence: string, telling: Telling): UnshownEqua
     const pair = metric.pairs.find(({ a, b }) => ids.has(a) && ids.has(b));
     const shown = pair?.credit === 'contender' && (pair.verdict === 'level' || pair.verdict === 'small');
     if (pair !== undefined && !shown) {
-      return { word: found[0], at: found.index, says: pairSentence(pair, metric, telling) };
+      return {
+        word: found[0],
+        at: found.index,
+        says: sayPair(pairAnswer(pair, metric, telling.findings.design), telling),
+      };
     }
   }
   return null;

@@ -14,8 +14,8 @@ const SHARE_IN_LONGEST_RUN = 0.8;
 const SHARE_IN_RUNS_OF_TWO = 0.9;
 
 /**
- * Class of a sequence of groups in the order they were measured, tried in this order:
- * one-after-another (every group's longest run holds 80 % of its shots or more); mini-blocks (every group has
+ * Class of a sequence of groups in the order they were measured, tried in this order: rotation by the round numbers
+ * where these fit, or with the order turned every round (ABBA and its repeats); one-after-another (every group's longest run holds 80 % of its shots or more); mini-blocks (every group has
  * two runs or more, and 90 % of its shots stand in runs of two or more); rotation (see `rotationOf`); mixed.
  *
  * The thresholds are our own rules, found by simulating how often equal groups are called apart under drift and
@@ -27,6 +27,10 @@ const SHARE_IN_RUNS_OF_TWO = 0.9;
  */
 export function orderClass(sequence: readonly string[], rounds?: readonly (number | null)[]): OrderClass {
   requireAtLeast('orderClass', 'shots', sequence.length, 1);
+  const rotation = rotationOf(sequence, rounds);
+  // Shots that stand in runs of two where the order was turned every round were hit in rounds all the same.
+  if (rotation !== null && (rotation.byNumber || isTurnedEachRound(sequence, rotation)))
+    return { kind: 'rotation', ...rotation };
   const runs = runsOf(sequence);
   const perGroup = [...new Set(sequence)].map((group) => runs.filter((run) => run.group === group));
   if (perGroup.every((own) => longest(own) >= SHARE_IN_LONGEST_RUN * shots(own))) {
@@ -43,8 +47,17 @@ export function orderClass(sequence: readonly string[], rounds?: readonly (numbe
       fewestVisits: Math.min(...perGroup.map((own) => own.length)),
     };
   }
-  const rotation = rotationOf(sequence, rounds);
   return rotation === null ? { kind: 'mixed' } : { kind: 'rotation', ...rotation };
+}
+
+/** Whether each round is hit in the order of the one before, turned round; the last may be short. */
+function isTurnedEachRound(sequence: readonly string[], { rounds, reHits }: Rotation): boolean {
+  // With a re-hit at its start a session of runs of two would read so too.
+  if (reHits.length > 0) return false;
+  return rounds.slice(1).every((round, i) => {
+    const before = rounds[i]?.toReversed() ?? [];
+    return round.every((place, j) => sequence[place] === sequence[before[j] ?? -1]);
+  });
 }
 
 function shots(runs: readonly Run[]): number {

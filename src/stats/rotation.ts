@@ -6,6 +6,8 @@ export interface Rotation {
   readonly rounds: readonly (readonly number[])[];
   readonly complete: number;
   readonly order: 'same' | 'changed';
+  /** whether the rounds are those of the numbers */
+  readonly byNumber: boolean;
   /** places of immediate repeats inside a round */
   readonly reHits: readonly number[];
 }
@@ -29,7 +31,7 @@ export function rotationOf(
   if (cut === null || cut.rounds.length < FEWEST_ROUNDS) return null;
   if (cut.reHits.length > MOST_RE_HITS * sequence.length) return null;
   const complete = cut.rounds.filter((round) => round.length === groups).length;
-  return { ...cut, complete, order: orderOf(sequence, cut.rounds) };
+  return { ...cut, complete, order: orderOf(sequence, cut.rounds), byNumber: cut === byNumber };
 }
 
 interface Cut {

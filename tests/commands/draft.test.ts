@@ -116,7 +116,7 @@ describe('what the files tell is filled in', () => {
       'session: driver_heads.csv',
       '      carry:',
       '  golfer-driver-heads:',
-      '  # Who was it? A golfer who hit for another report has the same id here as there, in place of the one',
+      '  # Who was it? A golfer who hit for another report has the same id here as there, in place of the',
       'status: draft',
     ])
       expect(lines).toContain(line);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { z } from 'zod';
-import { findingsJsonSchema } from '../../src/kit/findingsSchema.ts';
+import { findingsJsonSchema } from '../../src/kit/publishedFindings.ts';
 import { schemaTables } from '../../src/kit/schemaTables.ts';
 
 const colour = z.enum(['red', 'blue']).meta({

@@ -44,6 +44,42 @@ describe('mini-blocks', () => {
   });
 });
 
+describe('the order turned every round', () => {
+  test.each([3, 4, 9, 10, 19, 20, 40])('ABBA and its repeats, %i rounds, are a rotation', (rounds) => {
+    const sequence = letters('AB BA '.repeat(rounds)).slice(0, 2 * rounds);
+    expect(orderClass(sequence)).toMatchObject({ kind: 'rotation', order: 'changed', complete: rounds });
+  });
+
+  test('three groups, the last round short', () => {
+    expect(orderClass(letters('ABC CBA ABC CBA A'))).toMatchObject({ kind: 'rotation', complete: 4 });
+  });
+
+  test('runs of two in one order are mini-blocks', () => {
+    expect(kindOf('AABB '.repeat(10))).toBe('mini-blocks');
+  });
+});
+
+describe('round numbers', () => {
+  // AB BA AB AB BA BA ...: runs of two for nine shots in ten
+  const text = `${'AB BA '.repeat(10)}AB AB ${'BA AB '.repeat(9)}`;
+  const count = letters(text).length;
+  const numbers = Array.from({ length: count }, (_, place) => Math.floor(place / 2) + 1);
+
+  test('come first', () => {
+    expect(kindOf(text)).toBe('mini-blocks');
+    expect(orderClass(letters(text), numbers)).toMatchObject({ kind: 'rotation', order: 'changed' });
+  });
+
+  test('which do not fit are passed over', () => {
+    expect(
+      kindOf(
+        'AABB '.repeat(10),
+        Array.from({ length: 40 }, (_, place) => Math.floor(place / 4)),
+      ),
+    ).toBe('mini-blocks');
+  });
+});
+
 describe('rotation', () => {
   test('same order, last round short', () => {
     expect(orderClass(letters('ABC ABC ABC AB'))).toMatchObject({

@@ -5,7 +5,8 @@ import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
 import { hasLeftovers } from '../writing/ownNames.ts';
-import { draftFiles, type DraftRequest } from './draftFiles.ts';
+import { draftFiles } from './draftFiles.ts';
+import type { DraftRequest } from './draftRequest.ts';
 import { draftInbox } from './draftInbox.ts';
 
 export interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {

@@ -10,7 +10,6 @@ import { systemWords } from '../../problems/systemWords.ts';
 import { openContentFolder, sha256 } from '../../site/contentFiles.ts';
 import { readShared } from '../../site/sharedFiles.ts';
 import { shopNote } from '../shopNote.ts';
-import type { Terminal } from '../terminal.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
@@ -20,31 +19,9 @@ import { fileNames } from './fileNames.ts';
 import { joinDraft } from './joinDraft.ts';
 import { neutralNames } from './neutralNames.ts';
 import { readSession, type NamedBytes } from './readSession.ts';
+import type { DraftOutcome, DraftRequest } from './draftRequest.ts';
 import { takeOut } from './takeOut.ts';
 import { writeDraft } from './writeDraft.ts';
-
-export interface DraftRequest {
-  readonly contentDir: string;
-  /** Paths of the files of one session. */
-  readonly paths: readonly string[];
-  /** The name of the report, where it is not to come from the files. */
-  readonly slug: string | null;
-  /** Whether another name is found where the one wanted is taken. */
-  readonly otherSlug?: boolean;
-  /** Swings that the monitor counted before the first shot of a planned test. */
-  readonly warmUps?: number;
-  readonly dryRun: boolean;
-  readonly json: boolean;
-  readonly terminal: Terminal;
-  readonly disk?: Disk;
-}
-
-export interface DraftOutcome {
-  /** The slug of the draft that was written, or null. */
-  readonly slug: string | null;
-  /** 0 where what was asked for was done. */
-  readonly status: number;
-}
 
 const failed: DraftOutcome = { slug: null, status: 1 };
 

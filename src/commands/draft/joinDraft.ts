@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { visible, visibleJson } from '../../problems/visible.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
-import type { DraftOutcome, DraftRequest } from './draftFiles.ts';
+import type { DraftOutcome, DraftRequest } from './draftRequest.ts';
 import { printProblems, shownPath, understoodText } from './draftWords.ts';
 import { realDisk } from '../writing/disk.ts';
 import { readPlanned, type PlannedSession } from './joinPlan.ts';

@@ -25,8 +25,6 @@ export interface ContenderAnswers {
   readonly build?: Sheet;
   readonly suppliedBy: Supply;
   readonly soldHere: 'new' | 'used' | 'both' | 'no';
-  /** Whether the name takes an article in a sentence; where nothing is said, plain words of the trade do. */
-  readonly article?: boolean;
   readonly price?: Price;
 }
 
@@ -50,9 +48,6 @@ export const contenderAnswers: Schema<ContenderAnswers> = strict({
   build: sheet.describe('how it is built').exactOptional(),
   supplied_by: supply.describe('who supplied it: our stock, lent by its distributor'),
   sold_here: oneOf(['new', 'used', 'both', 'no']).describe('whether the shop sells it'),
-  article: yesOrNo
-    .describe('whether the name takes "the" in a sentence; if left out, plain words of the trade do')
-    .exactOptional(),
   price: strict({
     amount: amount('the price in digits'),
     currency: text('the currency, such as EUR'),
