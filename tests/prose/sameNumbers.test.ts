@@ -13,10 +13,6 @@ import type { Telling } from '../../src/prose/telling.ts';
 
 /** Metres in a yard (NIST SP 811, appendix B.8): converted here by hand, not by the code under test. */
 const yard = 0.9144;
-const numbersIn = (text: string): readonly number[] =>
-  [...text.replaceAll('−', '-').matchAll(/-?\d[\d,]*(?:\.\d+)?/g)].map(([digits]) =>
-    Number(digits.replaceAll(',', '')),
-  );
 const decimalsOf = (printed: string): number => printed.split('.')[1]?.length ?? 0;
 
 interface PairJson {
