@@ -1,10 +1,10 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
-import { deliveryWords } from '../prose/english/charts/delivery.ts';
+import { deliveryNumbers, deliveryWords } from '../prose/english/charts/delivery.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers } from '../prose/english/charts/ranges.ts';
 import { printingOf, type Printing } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
-import { swingNumbers, swingSentence } from '../prose/swingSentences.ts';
+import { swingSentence } from '../prose/swingSentences.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised } from '../prose/words.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
@@ -22,9 +22,11 @@ export function deliveryFigure(telling: Telling): Figure {
   if (swing === null || priced === undefined) return absentFigure(head, notDrawn.noSwingColumns);
   const margin = toReader(swing.margin, swing.metric, telling.system);
   const printing = printingOf(priced, telling);
-  const rows = swing.measures.flatMap(({ id, pairs }) =>
-    pairs.map((pair) => rowOf(id, pair, swing, printing, telling)),
-  );
+  const rows = swing.measures.flatMap(({ id, pairs }) => {
+    const own = findings.metrics.find((metric) => metric.id === id);
+    const steps = { own: own === undefined ? printing : printingOf(own, telling), priced: printing };
+    return pairs.map((pair) => rowOf(id, pair, swing, steps, telling));
+  });
   const { tableCaption, tableHead, ...words } = deliveryWords(swing, margin, telling);
   return deliveryChart({
     ...head,
@@ -48,20 +50,21 @@ function rowOf(
   measure: MetricId,
   pair: SwingPair,
   swing: SwingFindings,
-  printing: Printing,
+  printing: { readonly own: Printing; readonly priced: Printing },
   telling: Telling,
 ): DeliveryRow {
   const read = (value: number): number => toReader(value, swing.metric, telling.system);
+  const [a, b] = [contenderName(pair.a, telling), contenderName(pair.b, telling)];
   const { estimate, ci } = pair.worth;
   return {
     kind: 'judged',
     measure: capitalised(metrics[measure].name),
-    a: contenderName(pair.a, telling),
-    b: contenderName(pair.b, telling),
+    a,
+    b,
     sentence: swingSentence(measure, pair, telling),
-    numbers: swingNumbers(measure, pair, swing, telling),
+    numbers: deliveryNumbers(pair, { first: a.label, second: b.label }, printing),
     ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
-    printed: barNumbers(estimate, ci, printing),
+    printed: barNumbers(estimate, ci, printing.priced),
     answer: pair.answer,
   };
 }

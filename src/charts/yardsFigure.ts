@@ -1,12 +1,12 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { noAccount, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
+import { noAccount, partWords, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised } from '../prose/words.ts';
-import { partName, partWords } from '../prose/yardsSentences.ts';
+import { partName } from '../prose/yardsSentences.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { gapRow } from './gapRow.ts';
 import type { GapRow } from './pooledRowsInput.ts';
@@ -34,6 +34,8 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
   const turned = turnedPair(pair, metric, telling);
   const [a, b] = [turned.a.label, turned.b.label];
   const printing = printingOf(metric, telling);
+  // No part is told more finely than the model is good to.
+  const ofModel = printing.step.step < 1 ? { ...printing, step: { step: 1, decimals: 0 } } : printing;
   const rowOf = (name: string, found: Part): GapRow => {
     const part = { ...found, value: turned.estimate(found.value), range: turned.ci(found.range) };
     const read = (value: number): number => toReader(value, 'carry', telling.system);
@@ -41,8 +43,8 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
       name,
       estimate: part.settled ? read(part.value) : null,
       interval: { low: read(part.range[0]), high: read(part.range[1]) },
-      figure: part.settled ? printDifference(part.value, printing) : '',
-      words: partWords(part, a, b, telling),
+      figure: part.settled ? printDifference(part.value, ofModel) : '',
+      words: partWords(part, a, b, ofModel),
     };
   };
   const {

@@ -5,24 +5,6 @@ import { toReader, unitFor, withUnit } from './readerUnits.ts';
 import type { Telling } from './telling.ts';
 import { capitalised, listed } from './words.ts';
 
-/** An interval of `a` minus `b` without signs, counted towards either: "0.4 mph more with Birch to 1.9 with Alder". */
-function sided(
-  [low, high]: readonly [number, number],
-  metric: MetricId,
-  towards: string,
-  { a, b }: Pick<SwingPair, 'a' | 'b'>,
-  telling: Telling,
-): string {
-  const unit = unitFor(metric, telling.system);
-  const read = (value: number): number => toReader(value, metric, telling.system);
-  const step = stepFor(unit, Math.max(read(high - low) / 2, 0));
-  const print = (value: number): string => printAt(Math.abs(read(value)), step);
-  const [first, second] = [telling.nameOf(a), telling.nameOf(b)];
-  if (low >= 0) return `${print(low)} to ${withUnit(print(high), unit)} ${towards} ${first}`;
-  if (high <= 0) return `${print(high)} to ${withUnit(print(low), unit)} ${towards} ${second}`;
-  return `${withUnit(print(low), unit)} ${towards} ${second} to ${print(high)} ${towards.replace('more ', '')} ${first}`;
-}
-
 /** The row of a measure and pair: "Club speed: the same, as far as it matters." */
 export function swingSentence(id: MetricId, pair: SwingPair, telling: Telling): string {
   const name = capitalised(metrics[id].name);
@@ -35,12 +17,6 @@ export function swingSentence(id: MetricId, pair: SwingPair, telling: Telling): 
     case 'cannot-tell':
       return `${name}, ${names}: cannot tell.`;
   }
-}
-
-/** "0.4 mph more with Birch to 1.9 with Alder would fit, worth 1 yard for Birch to 5 for Alder." */
-export function swingNumbers(id: MetricId, pair: SwingPair, swing: SwingFindings, telling: Telling): string {
-  const differed = sided(pair.ci, id, 'more with', pair, telling);
-  return `${capitalised(differed)} would fit, worth ${sided(pair.worth.ci, swing.metric, 'for', pair, telling)}.`;
 }
 
 /** What all measures together say about the swing. */

@@ -81,7 +81,7 @@ describe('Golfer by golfer', () => {
             -160,
             -200,
             90,
-            '200 yards farther with Sassafrasandbuttonwood Z to 90 with Alder would fit',
+            'anything from 200 yards for Sassafrasandbuttonwood Z to 90 for Alder',
           ),
           { name: 'Hitter 3', estimate: null, interval: null, figure: '', words: 'hit only one of the two' },
         ],

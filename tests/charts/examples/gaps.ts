@@ -23,8 +23,8 @@ export const exampleGap = (
   words:
     words ??
     (low < 0 && high > 0
-      ? `Birch ${-low} to Alder ${high} would fit`
-      : `${Math.abs(low)} to ${Math.abs(high)} would fit`),
+      ? `anything from ${high} yards for Alder to ${-low} for Birch`
+      : `likely ${Math.abs(low)} to ${Math.abs(high)} yards`),
 });
 
 /** Invented gaps of as many golfers, from one that loses to ones that gain. */
@@ -45,7 +45,7 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
     each,
     counted: 'golfers',
     pooled: exampleGap(`All ${count}`, 4, 1, 7),
-    another: exampleGap('Another golfer', null, -4, 12, '4 fewer to 12 more would fit'),
+    another: exampleGap('Another golfer', null, -4, 12, 'anything from 12 yards for Alder to 4 for Birch'),
     matters: 5,
     axis: 'yards farther',
     legend: 'Under 5 yards: too small to matter',
@@ -64,10 +64,10 @@ export const yardsExample: YardsInput = {
     exampleGap('Ball speed', 6, 3, 9),
     exampleGap('Launch angle', 2, 0.5, 4),
     exampleGap('Spin', null, -1, 4, 'not settled: the two sets of figures disagree'),
-    exampleGap('Direction', -1, -2, 0.5, '2 fewer to 1 more would fit'),
+    exampleGap('Direction', -1, -2, 0.5, 'anything from 2 yards for Birch to 1 for Alder'),
     { name: 'Air', estimate: null, interval: null, figure: '', words: 'the same for both' },
   ],
-  rest: exampleGap('Not explained', 1, -6, 8, '6 fewer to 8 more would fit'),
+  rest: exampleGap('Not explained', 1, -6, 8, 'anything from 8 yards for Alder to 6 for Birch'),
   axis: 'yards farther',
 };
 

@@ -1,10 +1,12 @@
-import type { SwingFindings } from '../../../findings/findings.ts';
+import type { SwingFindings, SwingPair } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { mattersText } from '../../pairSentence.ts';
 import { unitFor, unitWord } from '../../readerUnits.ts';
 import { swingInShort, swingUnread } from '../../swingSentences.ts';
 import type { Telling } from '../../telling.ts';
-import { comparedNames } from './ranges.ts';
+import type { Printing } from '../../printSteps.ts';
+import { capitalised } from '../../words.ts';
+import { comparedNames, sidedRange } from './ranges.ts';
 
 /** The words of *Was it the same swing?*; `margin` is in the reader's unit. */
 export function deliveryWords(swing: SwingFindings, margin: number, telling: Telling) {
@@ -26,4 +28,17 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     tableCaption: 'Differences in the swing, and what they could be worth',
     tableHead: ['Measure and pair', 'Difference and worth', 'Answer'],
   };
+}
+
+/** Beside a row: "Likely 1.1 to 2.3 mph for Long; worth likely 3 to 8 yards for Long." */
+export function deliveryNumbers(
+  { ci, worth }: SwingPair,
+  names: { readonly first: string; readonly second: string },
+  { own, priced }: { readonly own: Printing; readonly priced: Printing },
+): string {
+  const [differed, worthIt] = [
+    sidedRange({ ...names, ci }, own),
+    sidedRange({ ...names, ci: worth.ci }, priced),
+  ];
+  return `${capitalised(differed)}; worth ${worthIt}.`;
 }

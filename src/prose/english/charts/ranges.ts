@@ -50,9 +50,21 @@ export function rangeWords(
   }
   if (ci[1] < 0)
     return `${rangeWords({ first: second, second: first, ci: [-ci[1], -ci[0]] }, printing, withItsUnit)} for ${second}`;
-  if (Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
+  if (matters > 0 && Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
     return `within about ${withUnit(printStated(matters), printing.unit)} of each other`;
   return `anything from ${withUnit(upper, printing.unit)} for ${first} to ${lower} for ${second}`;
+}
+
+/**
+ * The likely range of what no threshold is set for, towards whichever it lies: "likely 7 to 14 yards for Heron", "almost
+ * nothing either way".
+ */
+export function sidedRange(difference: Omit<CountedDifference, 'estimate'>, printing: Printing): string {
+  const plain = { ...printing, matters: 0 };
+  const { lower, upper } = printLimits(difference.ci, plain);
+  if (lower.kind === 'almost-nothing' && upper.kind === 'almost-nothing') return 'almost nothing either way';
+  const words = rangeWords(difference, plain);
+  return difference.ci[0] > 0 ? `${words} for ${difference.first}` : words;
 }
 
 /** Estimate and likely range: "about 9 yards, likely 2 to 16"; where the two may stand either way round, the range alone. */

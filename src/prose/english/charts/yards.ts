@@ -1,10 +1,12 @@
 import type { MetricFindings } from '../../../findings/findings.ts';
-import type { Attribution } from '../../../flight/attribution.ts';
+import type { Attribution, Part } from '../../../flight/attribution.ts';
+import type { Printing } from '../../printSteps.ts';
 import { unitFor, unitWord } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
 import { yardsInShort } from '../../yardsSentences.ts';
 import { notDrawn } from './notDrawn.ts';
+import { sidedRange } from './ranges.ts';
 
 type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
 
@@ -32,6 +34,17 @@ export function yardsWords(
     measured: metric.class === 'measured' ? 'Measured difference' : 'Calculated difference',
     rest: 'Not explained',
   };
+}
+
+/** What a part is worth towards either of two: "likely 7 to 14 yards for Heron", "not settled, anything from ...". */
+export function partWords(
+  { settled, range }: Pick<Part, 'settled' | 'range'>,
+  a: string,
+  b: string,
+  printing: Printing,
+): string {
+  const words = sidedRange({ first: a, second: b, ci: range }, printing);
+  return settled ? words : `not settled, ${words}`;
 }
 
 export const yardsQuestion = ({ system }: Telling): string =>
