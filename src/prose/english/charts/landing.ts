@@ -19,10 +19,7 @@ export function landingWords({ byContender }: LandingFindings, lane: string, tel
   const counts = byContender.map(({ id, within, n }) => `${within} of ${n} with ${telling.nameOf(id)}`);
   const others = byContender.length - 1;
   return {
-    subject: `Carry and side of every shot with ${comparedNames(
-      byContender.map(({ id }) => id),
-      telling,
-    )}`,
+    subject: `Carry and side of every shot with ${comparedNames(telling)}`,
     found: [`Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`, straighterSentence(telling)],
     signs: ['View from above, golfer at the bottom.', 'One mark is one shot. Ring: the average place.'],
     numbers: 'carry and side',
