@@ -54,13 +54,14 @@ function rowOf(
   telling: Telling,
 ): DeliveryRow {
   const read = (value: number): number => toReader(value, swing.metric, telling.system);
+  const [a, b] = [contenderName(pair.a, telling), contenderName(pair.b, telling)];
   const { estimate, ci } = pair.worth;
   const told = swingRow(measure, pair, swing);
   return {
     kind: 'judged',
     measure: capitalised(metrics[measure].name),
-    a: contenderName(pair.a, telling),
-    b: contenderName(pair.b, telling),
+    a,
+    b,
     sentence: saySwingAnswer(told, telling),
     numbers: saySwingNumbers(told, telling),
     ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },

@@ -11,10 +11,7 @@ import { comparedNames } from './ranges.ts';
 export function deliveryWords(swing: SwingFindings, margin: number, telling: Telling) {
   const unit = unitFor(swing.metric, telling.system);
   const { name } = metrics[swing.metric];
-  const names = comparedNames(
-    telling.findings.contenders.map(({ id }) => id),
-    telling,
-  );
+  const names = comparedNames(telling);
   return {
     subject: `What differences in the swing between ${names} could be worth in ${name}`,
     found: [saySwingSummary(swingSummary(swing), telling), saySwingUnmeasured(swingUnmeasured(swing))].filter(

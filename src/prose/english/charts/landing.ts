@@ -20,10 +20,7 @@ export function landingWords({ byContender }: LandingFindings, lane: string, tel
   const counts = byContender.map(({ id, within, n }) => `${within} of ${n} with ${telling.nameOf(id)}`);
   const others = byContender.length - 1;
   return {
-    subject: `Carry and side of every shot with ${comparedNames(
-      byContender.map(({ id }) => id),
-      telling,
-    )}`,
+    subject: `Carry and side of every shot with ${comparedNames(telling)}`,
     found: [
       `Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`,
       sayStraighter(straighterOf(telling.findings), telling),
