@@ -18,10 +18,7 @@ export function orderWords(
   telling: Telling,
 ) {
   const { name } = metrics[id];
-  const names = comparedNames(
-    byContender.map((one) => one.id),
-    telling,
-  );
+  const names = comparedNames(telling);
   return {
     subject: `${capitalised(name)} of every shot with ${names}, in the order hit`,
     found: [
