@@ -66,7 +66,11 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     ),
     landing: landingOf(session),
     launchWindow: launchWindowOf(session),
-    claims: claimStandings(input.claims, { metrics, straighter }),
+    claims: claimStandings(
+      input.claims,
+      { metrics, straighter },
+      input.plan === 'on-record' && input.written.plan?.exclusionRule !== undefined,
+    ),
     fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),
     problems: problems.map((problem) => ({

