@@ -2,6 +2,7 @@ import { analyse } from '../findings/analyse.ts';
 import { checkCarries } from '../findings/carryCheck.ts';
 import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
+import { checkMatters } from '../findings/mattersCheck.ts';
 import { checkPlannedOrder, checkRowNumbers } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
@@ -85,6 +86,7 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
     ...unplanned,
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
     ...checkRowNumbers(source, session),
+    ...checkMatters(source),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];
 }
