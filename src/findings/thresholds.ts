@@ -65,6 +65,8 @@ export const accuracyFactor = 1.6;
 
 /** Half the width of the lane round the target line in which shots are counted, m. */
 export const laneM = toCanonical(15, 'yd');
+/** Shots farther off the line than this on average were not aimed at it, m. */
+export const farOffLineM = toCanonical(15, 'yd');
 /** A curve for the next shot takes so many shots. */
 export const fewestForCurve = 10;
 /** Beyond this correlation carry and side say the same, and an ellipse would be a line. */
