@@ -11,7 +11,7 @@ interface PairWords {
   readonly b: ContenderName;
   /** The answer: "Alder clearly farther than Cedar." */
   readonly sentence: string;
-  /** What goes with it: "About 12 yards; 7 to 18 would fit." May be empty for a pair that was not judged. */
+  /** What goes with it: "About 12 yards, likely 7 to 18." May be empty for a pair that was not judged. */
   readonly numbers: string;
 }
 

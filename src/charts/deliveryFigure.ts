@@ -2,11 +2,13 @@ import type { SwingFindings, SwingPair } from '../findings/findings.ts';
 import { deliveryWords } from '../prose/english/charts/delivery.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers } from '../prose/english/charts/ranges.ts';
+import { saySwingAnswer, saySwingNumbers } from '../prose/english/swing.ts';
 import { printingOf, type Printing } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
-import { swingNumbers, swingSentence } from '../prose/swingSentences.ts';
+import { swingRow } from '../prose/swing.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised } from '../prose/words.ts';
+import { modelPrinting } from '../prose/unjudgedPrinting.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { contenderName } from './contenderName.ts';
 import { deliveryChart } from './delivery.ts';
@@ -21,7 +23,7 @@ export function deliveryFigure(telling: Telling): Figure {
   const priced = findings.metrics.find(({ id }) => id === swing?.metric);
   if (swing === null || priced === undefined) return absentFigure(head, notDrawn.noSwingColumns);
   const margin = toReader(swing.margin, swing.metric, telling.system);
-  const printing = printingOf(priced, telling);
+  const printing = modelPrinting(printingOf(priced, telling));
   const rows = swing.measures.flatMap(({ id, pairs }) =>
     pairs.map((pair) => rowOf(id, pair, swing, printing, telling)),
   );
@@ -52,14 +54,16 @@ function rowOf(
   telling: Telling,
 ): DeliveryRow {
   const read = (value: number): number => toReader(value, swing.metric, telling.system);
+  const [a, b] = [contenderName(pair.a, telling), contenderName(pair.b, telling)];
   const { estimate, ci } = pair.worth;
+  const told = swingRow(measure, pair, swing);
   return {
     kind: 'judged',
     measure: capitalised(metrics[measure].name),
-    a: contenderName(pair.a, telling),
-    b: contenderName(pair.b, telling),
-    sentence: swingSentence(measure, pair, telling),
-    numbers: swingNumbers(measure, pair, swing, telling),
+    a,
+    b,
+    sentence: saySwingAnswer(told, telling),
+    numbers: saySwingNumbers(told, telling),
     ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
     printed: barNumbers(estimate, ci, printing),
     answer: pair.answer,

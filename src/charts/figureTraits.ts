@@ -3,6 +3,15 @@ import type { MetricId } from '../trade/metrics.ts';
 /** Where on a page a figure stands; `pairs` is the page of a pair, the others are sections of a report. */
 export type FigureSection = 'answer' | 'golfers-and-places' | 'swing' | 'change' | 'pairs';
 
+/** Whether the charts of a section are folded away until asked for. */
+const folds: Readonly<Record<FigureSection, 'never' | 'after-first' | 'always'>> = {
+  answer: 'never',
+  'golfers-and-places': 'never',
+  swing: 'after-first',
+  change: 'always',
+  pairs: 'never',
+};
+
 /** What the findings must hold before a chart may stand without its page. */
 export type OfferNeed = 'spread-told-apart' | 'part-named' | 'credited-gap' | 'luck-agrees-with-answer';
 
@@ -79,6 +88,12 @@ export type FigureId = ReportChart | `${ReportChart}-${Hyphened<MetricId>}` | `m
 
 const isReportChart = (kind: string): kind is ReportChart => kind !== 'meetings' && kind in figureTraits;
 
+/** Whether a chart, the one of that place in its section, is folded away. */
+export function isFolded(kind: ChartKind, place: number): boolean {
+  const own = folds[figureTraits[kind].section];
+  return own === 'always' || (own === 'after-first' && place > 0);
+}
+
 /** The charts of a report, in the order of the page. */
 export const reportCharts: readonly ReportChart[] = Object.keys(figureTraits).filter(isReportChart);
 
@@ -87,7 +102,7 @@ export const chartQuestions: Readonly<Record<string, string>> = Object.fromEntri
   reportCharts.map((kind) => [kind, figureTraits[kind].question]),
 );
 
-/** Chart kinds that stand alone for a second main measure. */
+/** The id of a chart of the first main measure or the report (null), or of another measure. */
 export function figureId(kind: ReportChart, metric: MetricId | null): FigureId {
   return metric === null ? kind : `${kind}-${hyphened(metric)}`;
 }

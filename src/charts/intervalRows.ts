@@ -30,11 +30,11 @@ export interface IntervalRow {
   readonly contender: number | null;
   /** The estimate as printed: "9". May be empty. */
   readonly figure: string;
-  /** What goes with it: "2 to 16 would fit". */
+  /** What goes with it: "likely 2 to 16 yards". */
   readonly words: string;
   /** Where the ring stands; null without one. */
   readonly estimate: number | null;
-  /** All that would fit; null where too little to say. */
+  /** The likely range; null where too little to say. */
   readonly interval: Interval | null;
   /** Whether a darker rule sets it off from the rows above: a sum, a remainder. */
   readonly setOff: boolean;

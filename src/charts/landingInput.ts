@@ -24,7 +24,7 @@ export interface LandingPanel {
   readonly average: Landing | null;
   /** Null where shots are too few for one. */
   readonly curve: LandingCurve | null;
-  /** Counted shots at the foot: "5 left", "8 of 12 within 15", "7 right". */
+  /** Counted shots at the foot: "5 shots left", "8 of 12 within 15 yd", "7 shots right". */
   readonly feet: { readonly left: string; readonly within: string; readonly right: string };
 }
 
@@ -33,11 +33,11 @@ export interface LandingInput extends FigureWords {
   readonly panels: readonly LandingPanel[];
   /** Half the width of the lane the bracket spans, in the unit of the shots. */
   readonly within: number;
-  /** What the scale measures: "Yards: carry up the page, left and right of the target line across, one scale throughout". */
+  /** What the scale measures: "Yards. Up: carry. Across: left and right of the target line. Same scale in all panels.". */
   readonly axis: string;
-  /** What the curve says: "Curve: the next shot would land inside nine times in ten". Shown if one is drawn. */
+  /** What the curve says: "Curve: nine in ten further shots should land inside". Shown if one is drawn. */
   readonly curveWords: string;
-  /** What grey dots are: "Grey: the other two heads". Shown from two panels up. */
+  /** What grey dots are: "Grey dots: the other two heads". Shown from two panels up. */
   readonly others: string;
   /** What a hollow mark with a stroke through says: "left out". */
   readonly leftOut: string;

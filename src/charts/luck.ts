@@ -13,7 +13,7 @@ const refuse = ({ luck, seen }: LuckInput): void => {
 };
 
 /**
- * *Luck yardstick.* How big a gap does luck make? One rule from 0: what equal contenders would differ by below it, what was seen above it.
+ * *Luck yardstick.* How large a difference does chance make? One rule from 0: what equal contenders would differ by below it, what was seen above it.
  * Throws on gaps that are negative, broken or out of order.
  */
 export const luckChart = (input: LuckInput): Figure => {

@@ -7,12 +7,12 @@ export interface LuckInput extends FigureWords {
     readonly average: number;
     /** Reached one time in twenty. */
     readonly upTo: number;
-    /** "By luck: about 3 yards, now and then 6". */
+    /** "By chance: typically about 3 yards, more than 6 in one test of 20". */
     readonly words: string;
   };
   readonly seen: {
     readonly gap: number;
-    /** "Seen here: 12 yards". */
+    /** "Seen here: 12 yards between Alder and Cedar. Alder clearly farther than Cedar.". */
     readonly words: string;
   };
   /** One of the units in which the scale ends on round numbers, in the unit of the values. */

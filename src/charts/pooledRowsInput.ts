@@ -7,11 +7,11 @@ export interface GapRow {
   /** "88 mph, handicap 16-20", "All eight", "Another golfer". */
   readonly name: string;
   readonly estimate: number | null;
-  /** All that would fit; null where too little to say. */
+  /** The likely range; null where too little to say. */
   readonly interval: Interval | null;
   /** The gap as printed, without sign or unit: "9". May be empty. */
   readonly figure: string;
-  /** What goes with it: "Alder 2 to 16 farther would fit". */
+  /** What goes with it: "likely 2 to 16 yards". */
   readonly words: string;
 }
 

@@ -20,7 +20,7 @@ const refuse = ({ pairs, matters }: PriceInput): void => {
 };
 
 /**
- * *Price and yards.* What does a yard cost? Each clear gap over the difference of price, with all that would fit, numbered and named
+ * *Price and yards.* What does a yard cost? Each clear gap over the difference of price, with its likely range, numbered and named
  * below. Absent without a clear gap. Throws on numbers out of order, on a gap that is not clear, on a negative difference of price.
  */
 export const priceChart = (input: PriceInput): Figure => {

@@ -10,7 +10,7 @@ export interface PricedGap {
   readonly estimate: number;
   readonly low: number;
   readonly high: number;
-  /** "150 dearer, about 12 yards; 7 to 18 would fit". */
+  /** "Alder costs £150 more than Birch and carried farther: about 12 yards, likely 7 to 18.". */
   readonly words: string;
 }
 

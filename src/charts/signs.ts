@@ -92,7 +92,7 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** The bar: all that would fit. Thin throughout, thick where it would matter. */
+/** The bar: a likely range. Thin throughout, thick where it would matter. */
 export const bar = (
   y: number,
   whole: Stretch,

@@ -13,7 +13,7 @@ const refuse = (row: SpreadRow): void => {
 };
 
 /**
- * *Spread.* Which is more repeatable? The standard deviation of each contender with everything that would fit, carry and side on one
+ * *Spread.* Which is more consistent? The standard deviation of each contender with its likely range, carry and side on one
  * scale from 0. Absent without one. Throws on broken or negative spreads and on a seventh contender.
  */
 export const spreadChart = (input: SpreadInput): Figure => {

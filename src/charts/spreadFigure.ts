@@ -2,9 +2,10 @@ import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { spreadLimits } from '../prose/english/charts/ranges.ts';
 import { spreadRowWords, spreadWords } from '../prose/english/charts/spread.ts';
+import { saySpread } from '../prose/english/spread.ts';
 import { printingOf, printSize, type Printing } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
-import { spreadHeading } from '../prose/spreadSentence.ts';
+import { spreadOf } from '../prose/spread.ts';
 import type { Telling } from '../prose/telling.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { contenderName } from './contenderName.ts';
@@ -66,7 +67,7 @@ function groupOf(
 ): { readonly heading: string; readonly rows: readonly PrintedRow[] } {
   const printing = printingOf(metric, telling);
   return {
-    heading: spreadHeading(metric, telling),
+    heading: saySpread(spreadOf(metric, telling.findings), telling),
     rows: metric.byContender.map((summary) => rowOf(summary, metric.id, printing, telling)),
   };
 }

@@ -7,11 +7,11 @@ export interface SpreadRow {
   readonly contender: ContenderName;
   /** Standard deviation; null where shots are too few for one. */
   readonly spread: number | null;
-  /** Every standard deviation that would fit; null where shots are too few to say. */
+  /** Its likely range; null where shots are too few to say. */
   readonly interval: Interval | null;
   /** The spread as printed: "8". May be empty. */
   readonly figure: string;
-  /** "6 to 12 would fit", "five shots cannot say". */
+  /** "likely 6 to 12", "five shots are too few to say". */
   readonly words: string;
 }
 

@@ -2,11 +2,13 @@ import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { noAccount, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
+import { partName, sayPart } from '../prose/english/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
+import { modelPrinting } from '../prose/unjudgedPrinting.ts';
 import { capitalised } from '../prose/words.ts';
-import { partName, partWords } from '../prose/yardsSentences.ts';
+import { yardsPart } from '../prose/yardsSplit.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { gapRow } from './gapRow.ts';
 import type { GapRow } from './pooledRowsInput.ts';
@@ -33,16 +35,16 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
   if (attribution.state === 'not-possible') return absentFigure(ofReport, noAccount(attribution));
   const turned = turnedPair(pair, metric, telling);
   const [a, b] = [turned.a.label, turned.b.label];
-  const printing = printingOf(metric, telling);
+  const printing = modelPrinting(printingOf(metric, telling));
   const rowOf = (name: string, found: Part): GapRow => {
-    const part = { ...found, value: turned.estimate(found.value), range: turned.ci(found.range) };
+    const part = yardsPart(null, found, turned.estimate(1) > 0 ? 1 : -1);
     const read = (value: number): number => toReader(value, 'carry', telling.system);
     return {
       name,
-      estimate: part.settled ? read(part.value) : null,
+      estimate: part.told ? read(part.value) : null,
       interval: { low: read(part.range[0]), high: read(part.range[1]) },
-      figure: part.settled ? printDifference(part.value, printing) : '',
-      words: partWords(part, a, b, telling),
+      figure: part.told ? printDifference(part.value, printing) : '',
+      words: sayPart(part, [a, b], telling),
     };
   };
   const {
@@ -53,7 +55,7 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
     ...words
   } = yardsWords(attribution, metric, a, b, telling);
   const measured = gapRow(measuredName, pair, turned, metric, telling);
-  const parts = attribution.parts.map((part) => rowOf(capitalised(partName(part.id)), part));
+  const parts = attribution.parts.map((part) => rowOf(capitalised(partName(part.id, telling)), part));
   const rest = rowOf(restName, attribution.unexplained);
   const told = [[measuredName, measured.told], ...[...parts, rest].map((row) => [row.name, row.words])];
   return yardsChart({

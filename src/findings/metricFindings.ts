@@ -15,12 +15,13 @@ import type { HitOrder } from './hitOrder.ts';
 import { holdsFor } from './holds.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
 import { leadingGroup } from './leadingGroup.ts';
+import { isUnusual } from './mattersCheck.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { pairFindings } from './pairFindings.ts';
 import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
-import { confidence, unusualMatters } from './thresholds.ts';
+import { confidence } from './thresholds.ts';
 import { trendsOf } from './trends.ts';
 import { turnGaps } from './turnGap.ts';
 import { withoutDrift } from './withoutDrift.ts';
@@ -88,7 +89,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     better,
     matters,
     mattersFrom: mattersFrom(input, id),
-    mattersUnusual: isUnusual(matters / metrics[id].matters),
+    mattersUnusual: isUnusual(matters, metrics[id].matters),
     byContender,
     omnibus,
     cellsLeftOut,
@@ -112,11 +113,6 @@ function mattersFrom(
 ): MetricFindings['mattersFrom'] {
   if (matters[metric] === undefined) return 'trade';
   return mattersOfShop.includes(metric) ? 'shop' : 'report';
-}
-
-/** Whether what matters lies beyond a third to three times of the trade's value. */
-function isUnusual(share: number): boolean {
-  return share > unusualMatters || share < 1 / unusualMatters;
 }
 
 function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {

@@ -21,6 +21,7 @@ import { roundDifferences } from './pairedRounds.ts';
 import type { Sample } from './samples.ts';
 import { singleShot } from './singleShot.ts';
 import { firstLookShots } from './thresholds.ts';
+import { isUnevenlyRead } from './unevenReadings.ts';
 import { isGap } from './verdict.ts';
 
 /** One pair judged: gap, verdict, credit, the answer as printed, how it holds, and what has to be said with it. */
@@ -51,6 +52,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     holds,
     restsOnOneShot: without?.restsOnOneShot ?? false,
     dependsOnLeftOut: withLeftOut !== null && isAnother(withLeftOut, verdict, gap?.estimate ?? 0),
+    unevenlyRead: isUnevenlyRead(counted.session, column.metric, a, b),
     nearDevice: device?.near ?? false,
     powerAtMatters: facts.powerAtMatters,
   });

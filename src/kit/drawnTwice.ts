@@ -4,7 +4,7 @@ import { attribute, isElement, placeOf, placeOfAttribute, type Edit, type Elemen
 export const narrowAlone = '.figure .chart-narrow.alone{display:block}';
 
 const noDrawing =
-  '<p>The drawing of so many shots is too large for one file. The same in words and numbers stands below it.</p>';
+  '<p>The drawing of so many shots is too large for one file. Its numbers stand below it.</p>';
 
 export interface Drawing {
   readonly once: readonly Edit[];

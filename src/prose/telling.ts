@@ -19,8 +19,8 @@ export interface Telling {
   readonly nameOf: (contender: string) => string;
   /** The name in running text, with its article where it is a plain word: "the hybrid", "Heron". */
   readonly the: (contender: string) => string;
-  /** A golfer by club speed and handicap, "88 mph, handicap 16-20", or by the id that the report gives. */
-  readonly golfer: (golfer: string) => string;
+  /** A golfer by club speed and handicap, "88 mph, handicap 16-20", or by the id that the report gives; in these units. */
+  readonly golfer: (golfer: string, system: UnitSystem) => string;
 }
 
 /**

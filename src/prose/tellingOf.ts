@@ -14,7 +14,9 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
   const inText = new Map(
     front.contenders.map(({ id, label, short }) => [id, nameInText(short ?? label, undefined)]),
   );
-  const golfers = golferLabels(findings.design.golfers, front.hitters, system);
+  const labelsIn = (own: UnitSystem): ReadonlyMap<string, string> =>
+    golferLabels(findings.design.golfers, front.hitters, own);
+  const golfers = { yards: labelsIn('yards'), metres: labelsIn('metres') };
   return {
     findings,
     system,
@@ -23,6 +25,6 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
     nouns: many,
     nameOf: (id) => names.get(id) ?? id,
     the: (id) => inText.get(id) ?? id,
-    golfer: (id) => golfers.get(id) ?? id,
+    golfer: (id, own) => golfers[own].get(id) ?? id,
   };
 }

@@ -58,19 +58,19 @@ const three = [
     [0, 1],
     [9.05, 2.24, 15.83],
     'Alder farther than Birch, size unsure.',
-    'About 9 yards; 2 to 16 would fit.',
+    'About 9 yards, likely 2 to 16.',
   ),
   judged(
     [0, 2],
     [12.35, 6.64, 18.06],
     'Alder clearly farther than Cedar.',
-    'About 12 yards; 7 to 18 would fit.',
+    'About 12 yards, likely 7 to 18.',
   ),
   judged(
     [1, 2],
     [3.31, -3.49, 10.13],
     'Birch or Cedar: cannot tell.',
-    '10 yards farther with Birch to 3 with Cedar would fit.',
+    'Anything from 10 yards for Birch to 3 for Cedar.',
   ),
 ];
 
@@ -91,7 +91,7 @@ const allPairs = (count: number, names = heads): readonly JudgedPair[] =>
         [a, b],
         [gap, gap - 6 - a, gap + 5 + b],
         `${names[a]} farther than ${names[b]}, size unsure.`,
-        `About ${Math.abs(gap)} yards; 2 to 16 would fit.`,
+        `About ${Math.abs(gap)} yards, likely 2 to 16.`,
         names,
       );
     }),
@@ -206,7 +206,7 @@ describe('How far apart?', () => {
     ],
     [
       'an interval far wider than the band',
-      input([judged([0, 1], [20, -160, 200], 'Cannot tell.', 'Anything would fit.'), notJudged]),
+      input([judged([0, 1], [20, -160, 200], 'Cannot tell.', 'Anything from 200 to 160.'), notJudged]),
     ],
     [
       'an interval of no width at nought and no band',
@@ -228,12 +228,7 @@ describe('How far apart?', () => {
       input(
         [
           {
-            ...judged(
-              [0, 1],
-              [1450, 260, 2140],
-              'Alder more spin.',
-              'About 1,450 rpm; 260 to 2,140 would fit.',
-            ),
+            ...judged([0, 1], [1450, 260, 2140], 'Alder more spin.', 'About 1,450 rpm, likely 260 to 2,140.'),
             printed: { estimate: '1,450', low: '260', high: '2,140' },
           },
         ],

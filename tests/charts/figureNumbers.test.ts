@@ -5,6 +5,7 @@ import type { MetricFindings, PairFindings } from '../../src/findings/findings.t
 import type { Report } from '../../src/kit/report.ts';
 import { rowAnswer } from '../../src/prose/english/charts/rowAnswer.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
+import { drawnMarks } from './drawnMarks.ts';
 import { inherited, parseSvg, placedTexts } from './inspectSvg.ts';
 
 /** Metres in a yard (NIST SP 811, appendix B.8): what charts print is worked out here anew from the findings. */
@@ -286,6 +287,25 @@ describe('Shots in order', () => {
       expect([number, name]).toEqual([String(order), oneGolfer.telling.nameOf(contender)]);
       expectCell(value, (values.carry ?? NaN) / yard);
       expect(leftOut).toBe(excluded === null ? 'no' : 'yes');
+    }
+  });
+
+  test("in the picture each trend runs through the middle of its own contender's counted shots", () => {
+    const svg = figure.svg.wide;
+    for (const [contender, colour] of ['umber', 'bluebell', 'pine'].entries()) {
+      // The first mark stands in the key.
+      const own = drawnMarks(svg, [contender]).slice(1);
+      const middle = (of: (mark: { x: number; y: number }) => number): number =>
+        own.reduce((sum, mark) => sum + of(mark), 0) / own.length;
+      const [line] = [...parseSvg(svg).querySelectorAll('path')]
+        .filter(
+          (path) =>
+            inherited(path, 'stroke') === `var(--${colour})` && inherited(path, 'stroke-width') === '2',
+        )
+        .map((path) => [...(path.getAttribute('d') ?? '').matchAll(/-?[\d.]+/g)].map(Number));
+      const [x1 = NaN, y1 = NaN, x2 = NaN, y2 = NaN] = line ?? [];
+      const at = y1 + ((middle(({ x }) => x) - x1) / (x2 - x1)) * (y2 - y1);
+      expect(Math.abs(at - middle(({ y }) => y)), colour).toBeLessThan(1);
     }
   });
 

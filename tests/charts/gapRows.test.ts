@@ -75,15 +75,16 @@ describe('Golfer by golfer', () => {
       'long words and a golfer without a gap',
       golferRowsOf(3, {
         each: [
-          exampleGap('Hitter one of the regulars, 84 mph with the driver', 3, -3, 9),
+          exampleGap('Golfer one of the regulars, 84 mph with the driver', 3, -3, 9),
           exampleGap(
-            'Hitter 2',
+            'Golfer 2',
             -160,
             -200,
             90,
-            '200 yards farther with Sassafrasandbuttonwood Z to 90 with Alder would fit',
+            undefined,
+            'anything from 200 yards for Sassafrasandbuttonwood Z to 90 for Alder',
           ),
-          { name: 'Hitter 3', estimate: null, interval: null, figure: '', words: 'hit only one of the two' },
+          { name: 'Golfer 3', estimate: null, interval: null, figure: '', words: 'hit only one of the two' },
         ],
       }),
     ],

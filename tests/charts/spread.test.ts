@@ -24,7 +24,7 @@ const only = (row: Partial<SpreadRow>): SpreadInput =>
             spread: 6,
             interval: { low: 4, high: 11 },
             figure: '6',
-            words: '4 to 11 would fit',
+            words: 'likely 4 to 11',
             ...row,
           },
         ],

@@ -6,7 +6,7 @@ import { isGap, verdictOf } from '../../src/findings/verdict.ts';
 import { answerSentences, howMuch, primaryMetrics } from '../../src/prose/answer.ts';
 import { cautions } from '../../src/prose/mind.ts';
 import { reachSentences } from '../../src/prose/reachSentences.ts';
-import { wouldChange } from '../../src/prose/wouldChange.ts';
+import { toldChecks } from '../../src/prose/english/checks.ts';
 import { inputFor, yd, type Swing } from './sessions.ts';
 
 /** Readings as files have them: rounded to a coarse step, so that ties and flat columns come often; some missing. */
@@ -120,7 +120,7 @@ function expectWords(findings: Findings): void {
     ...answerSentences(metric, telling),
     ...howMuch(metric, telling),
     ...reachSentences(metric, telling),
-    ...wouldChange(metric, telling).flatMap(({ lines }) => lines),
+    ...toldChecks(metric, telling).flatMap(({ lines }) => lines),
     ...cautions(telling),
   ]);
   for (const sentence of words) {

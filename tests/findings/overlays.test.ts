@@ -385,3 +385,32 @@ test('a spread smaller than rounding makes is not believed', () => {
   expect(((pair.ci?.[1] ?? NaN) - (pair.ci?.[0] ?? NaN)) / 2).toBeCloseTo(2.144787 * se, 6);
   expect(tenthYard).toBeLessThan(yd(1));
 });
+
+describe('readings missing unevenly', () => {
+  // of twenty shots each, readings missing for so many with a and with b
+  const missing = (a: number, b: number, shotsEach = 20): PairFindings => {
+    const own = { a: shots(shotsEach, 215, 4), b: shots(shotsEach, 200, 4) };
+    const seen = { a: 0, b: 0 };
+    const swings = inTurn(own).map((swing): Swing => {
+      const id = swing.contender === 'a' ? 'a' : 'b';
+      seen[id] += 1;
+      return seen[id] <= (id === 'a' ? a : b) ? { ...swing, values: { carry: null } } : swing;
+    });
+    return pairIn(swings);
+  };
+
+  test.each([
+    [0, 3, true],
+    [3, 0, true],
+    [0, 2, false],
+    [3, 3, false],
+    [2, 5, true],
+  ])('%i and %i of twenty: %s', (a, b, uneven) => {
+    expect(has(missing(a, b), 'uneven-readings')).toBe(uneven);
+  });
+
+  test('never for one shot, however large its share', () => {
+    expect(has(missing(0, 1, 6), 'uneven-readings')).toBe(false);
+    expect(has(missing(0, 2, 8), 'uneven-readings')).toBe(true);
+  });
+});

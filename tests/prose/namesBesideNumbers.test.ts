@@ -5,7 +5,7 @@ import { captions } from '../../src/kit/captions.ts';
 import { answerSentences, howMuch } from '../../src/prose/answer.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
 import { answerClause, gapNumbers, pairSentence } from '../../src/prose/pairSentence.ts';
-import { wouldChange } from '../../src/prose/wouldChange.ts';
+import { toldChecks } from '../../src/prose/english/checks.ts';
 import { metricIds } from '../../src/trade/metrics.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 import { metricOf, tellingFor, waysToComeOut } from './tellings.ts';
@@ -22,7 +22,7 @@ describe('a name that ends in a number does not run into one', () => {
       const words = [
         ...answerSentences(metric, telling),
         ...howMuch(metric, telling),
-        ...wouldChange(metric, telling).flatMap(({ pair, lines }) => [pair, ...lines]),
+        ...toldChecks(metric, telling).flatMap(({ pair, lines }) => [pair, ...lines]),
         ...metric.pairs.flatMap((pair) => [
           pairSentence(pair, metric, telling),
           answerClause(pair, metric, telling),

@@ -112,12 +112,15 @@ describe.each(allPages)('$name', ({ folder, file }) => {
     expect(sheet ? [] : headings.filter((attributes) => !/\sid="/.test(attributes))).toEqual([]);
   });
 
-  test('says under every chart how much of what is recorded is drawn, unless there is but one', () => {
+  test('says under a chart what is missing in it, and nothing where all is drawn', () => {
     for (const figure of page.match(/<figure[\s\S]*?<\/figure>/g) ?? []) {
-      const recorded = Number(/^<figure[^>]*\sdata-recorded="(\d+)"/.exec(figure)?.[1]);
-      expect(recorded).toBeGreaterThan(0);
+      const [drawn = NaN, recorded = NaN] = ['drawn', 'recorded'].map((name) =>
+        Number(new RegExp(`^<figure[^>]*\\sdata-${name}="(\\d+)"`).exec(figure)?.[1]),
+      );
+      expect(drawn).toBeGreaterThan(0);
       const caption = /<figcaption>[\s\S]*<\/figcaption>/.exec(figure)?.[0] ?? '';
-      if (recorded > 1) expect(caption).toMatch(/<p>\s*(Both|All [\w,]+|[\d,]+ of [\d,]+) \w+ drawn\./);
+      expect(/cannot be drawn\.|\w+ not drawn[.;]/.test(caption)).toBe(drawn < recorded);
+      expect(caption).not.toMatch(/(Both|All [\w,]+) \w+ drawn\./);
     }
   });
 

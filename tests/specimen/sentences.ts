@@ -15,7 +15,7 @@ import { cautions } from '../../src/prose/mind.ts';
 import { answerClause, gapNumbers, pairSentence } from '../../src/prose/pairSentence.ts';
 import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
 import type { Telling } from '../../src/prose/telling.ts';
-import { wouldChange } from '../../src/prose/wouldChange.ts';
+import { toldChecks } from '../../src/prose/english/checks.ts';
 import { metricIds, metrics, type MetricId } from '../../src/trade/metrics.ts';
 import { changes, groups } from './examples.ts';
 import { metricOf, tellingFor, waysToComeOut, type Told } from '../prose/tellings.ts';
@@ -92,7 +92,7 @@ item('enough shots', reachSentences(sure, tellingFor([sure])).join(' '));
 heading('Would the answer change?');
 for (const { name, told, metric = {} } of changes) {
   const own = metricOf(told, metric);
-  const all = wouldChange(own, tellingFor([own])).flatMap((change) => change.lines);
+  const all = toldChecks(own, tellingFor([own])).flatMap((change) => change.lines);
   item(name, all.join(' '));
 }
 

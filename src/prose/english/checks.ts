@@ -1,6 +1,6 @@
-import type { Hold } from '../../findings/findings.ts';
+import type { Hold, MetricFindings } from '../../findings/findings.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import type { Check, ChecksWorth, OtherWay, PairChecks } from '../checks.ts';
+import { checksOf, type Check, type ChecksWorth, type OtherWay, type PairChecks } from '../checks.ts';
 import { printStated } from '../numbers.ts';
 import { toReader, withUnit } from '../readerUnits.ts';
 import { printDifference, printSize, type Printing } from '../printSteps.ts';
@@ -66,17 +66,25 @@ function checkRows({ answer, checks }: PairChecks, telling: Telling): readonly (
   const ways = checks.flatMap((check) => (check.kind === 'other-ways' ? check.ways : []));
   const { difference, ahead, behind } = answer;
   if (ways.length === 0 || difference === null) return [];
-  const printing = unjudgedHere(answer, telling);
-  const row = (name: string, own: Difference, holds: string): readonly string[] => [
+  const row = (name: string, own: Difference, printing: Printing, holds: string): readonly string[] => [
     `${capitalised(pairNames(answer, telling))}, ${name}`,
-    `${estimateWords(own, printing)} for ${telling.the(own.estimate < 0 ? behind : ahead)}`,
+    isNothing(own.estimate, printing)
+      ? 'almost nothing'
+      : `${estimateWords(own, printing)} for ${telling.the(own.estimate < 0 ? behind : ahead)}`,
     rangeOf(own, [ahead, behind], printing, telling),
     holds,
   ];
+  // The printed answer reads as it does elsewhere; its checks were not held against what matters.
+  const judged = printingFor(answer.about.metric, telling);
   return [
-    row('as printed', difference, ''),
+    row('as printed', difference, judged, ''),
     ...ways.map(({ check, difference: own, holds }) =>
-      row(wayWords[check], own, holds === null ? 'no answer to hold' : holdsWords[holds]),
+      row(
+        wayWords[check],
+        own,
+        unjudgedPrinting(judged),
+        holds === null ? 'no answer to hold' : holdsWords[holds],
+      ),
     ),
   ];
 }
@@ -229,6 +237,11 @@ export function sayChecksWorth({ byChance, real }: ChecksWorth): string {
 export interface ToldChecks {
   readonly pair: string;
   readonly lines: readonly string[];
+}
+
+/** Every checked pair of a metric, the surest first. */
+export function toldChecks(metric: MetricFindings, telling: Telling): readonly ToldChecks[] {
+  return checksOf(metric, telling.findings).map((checks) => tellChecks(checks, telling));
 }
 
 /** The title of a pair, and what it was checked by in sentences. */

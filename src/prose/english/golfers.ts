@@ -21,7 +21,7 @@ export function sayGolfers(statement: GolferStatement, telling: Telling): string
       const own = turnedUp(statement.estimate, statement.ci, sides);
       const [first, second] = own.sides;
       const seen = `${telling.the(first)} ${verb} ${sized[by].replace('{n}', estimateWords(own.difference, printing))} than ${telling.the(second)}`;
-      const who = `${capitalised(telling.golfer(statement.golfer))}: `;
+      const who = `${capitalised(telling.golfer(statement.golfer, telling.system))}: `;
       if (statement.ci === null) return `${who}${seen}, from too few shots to judge.`;
       return own.difference.ci[0] > 0
         ? `${who}${seen}, likely ${oneSidedRange(own.difference, printing, false)}.`
@@ -63,8 +63,8 @@ function turnedUp(
 
 function golferList(ids: readonly string[], one: string, telling: Telling): string {
   const [only] = ids;
-  if (ids.length === 1 && only !== undefined) return `${one} (${telling.golfer(only)})`;
-  return `${counted(ids.length, 'golfer')} (${ids.map((id) => telling.golfer(id)).join('; ')})`;
+  if (ids.length === 1 && only !== undefined) return `${one} (${telling.golfer(only, telling.system)})`;
+  return `${counted(ids.length, 'golfer')} (${ids.map((id) => telling.golfer(id, telling.system)).join('; ')})`;
 }
 
 function luckWords(chance: number): string {

@@ -1,5 +1,5 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { modelPrinting } from '../unjudgedPrinting.ts';
+import { modelPrinting, unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { withUnit } from '../readerUnits.ts';
 import type { Difference } from '../statement.ts';
@@ -39,7 +39,7 @@ function subject({ measure, a, b }: SwingRow, telling: Telling): string {
 }
 
 function numbers({ measure, a, b, difference, worth, even }: SwingRow, telling: Telling): string {
-  const printing = printingFor(measure, telling);
+  const printing = unjudgedPrinting(printingFor(measure, telling));
   const priced = modelPrinting(printingFor(worth.metric, telling));
   const differed = even.difference
     ? `within ${widest(difference, printing)} of each other`

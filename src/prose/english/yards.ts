@@ -1,4 +1,3 @@
-import type { Attribution } from '../../flight/attribution.ts';
 import type { PartId } from '../../flight/attributionPlan.ts';
 import { modelPrinting } from '../unjudgedPrinting.ts';
 import { printDifference, printLimits, type Printing } from '../printSteps.ts';
@@ -115,19 +114,4 @@ export function sayYards(
 
 function possessive(name: string): string {
   return name.endsWith('s') ? `${name}'` : `${name}'s`;
-}
-
-type NotPossible = Extract<Attribution, { readonly state: 'not-possible' }>;
-
-/** Why a difference was not split. */
-export function sayNoSplit({ why }: NotPossible): string {
-  switch (why) {
-    case 'too-few-shots':
-    case 'too-few-rounds':
-      return 'Not drawn: too few shots with a launch to split a difference over.';
-    case 'nothing-varied':
-      return 'Not drawn: nothing about the launches varied.';
-    case 'carry-out-of-reach':
-      return 'Not drawn: no flight model gives the carries that were measured; conditions or data are unusual.';
-  }
 }

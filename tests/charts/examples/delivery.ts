@@ -36,7 +36,7 @@ export const deliveryRows: readonly DeliveryRow[] = [
     a: { label: 'Alder', index: 0 },
     b: { label: 'Cedar', index: 2 },
     sentence: 'Strike height: no price.',
-    numbers: '2 mm lower to 5 mm higher would fit.',
+    numbers: 'Likely between 2 mm lower and 5 mm higher.',
   },
 ];
 

@@ -14,6 +14,7 @@ export const exampleGap = (
   estimate: number | null,
   low: number,
   high: number,
+  [first, second]: readonly [string, string] = ['Alder', 'Birch'],
   words?: string,
 ): GapRow => ({
   name,
@@ -23,15 +24,15 @@ export const exampleGap = (
   words:
     words ??
     (low < 0 && high > 0
-      ? `Birch ${-low} to Alder ${high} would fit`
-      : `${Math.abs(low)} to ${Math.abs(high)} would fit`),
+      ? `anything from ${high} yards for ${first} to ${-low} for ${second}`
+      : `likely ${Math.abs(low)} to ${Math.abs(high)} yards`),
 });
 
 /** Invented gaps of as many golfers, from one that loses to ones that gain. */
 export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {}): PooledRowsInput => {
   const each = Array.from({ length: count }, (_, index) => {
     const gap = 2 * ((index * 5) % 7) - 3;
-    return exampleGap(`Hitter ${index + 1}, ${84 + 3 * index} mph`, gap, gap - 6, gap + 6);
+    return exampleGap(`Golfer ${index + 1}, ${84 + 3 * index} mph`, gap, gap - 6, gap + 6);
   });
   return {
     ...exampleWords(
@@ -45,7 +46,14 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
     each,
     counted: 'golfers',
     pooled: exampleGap(`All ${count}`, 4, 1, 7),
-    another: exampleGap('Another golfer', null, -4, 12, '4 fewer to 12 more would fit'),
+    another: exampleGap(
+      'Another golfer',
+      null,
+      -4,
+      12,
+      undefined,
+      'anything from 12 yards for Alder to 4 for Birch',
+    ),
     matters: 5,
     axis: 'yards farther',
     legend: 'Under 5 yards: too small to matter',
@@ -63,11 +71,11 @@ export const yardsExample: YardsInput = {
   parts: [
     exampleGap('Ball speed', 6, 3, 9),
     exampleGap('Launch angle', 2, 0.5, 4),
-    exampleGap('Spin', null, -1, 4, 'not settled: the two sets of figures disagree'),
-    exampleGap('Direction', -1, -2, 0.5, '2 fewer to 1 more would fit'),
+    exampleGap('Spin', null, -1, 4, undefined, 'not settled: the two sets of figures disagree'),
+    exampleGap('Direction', -1, -2, 0.5, undefined, 'anything from 2 yards for Birch to 1 for Alder'),
     { name: 'Air', estimate: null, interval: null, figure: '', words: 'the same for both' },
   ],
-  rest: exampleGap('Not explained', 1, -6, 8, '6 fewer to 8 more would fit'),
+  rest: exampleGap('Not explained', 1, -6, 8, undefined, 'anything from 8 yards for Alder to 6 for Birch'),
   axis: 'yards farther',
 };
 
@@ -79,8 +87,8 @@ export const pairedGaps = (names: readonly string[]): readonly PairedGaps[] =>
         a: { label: a, index: first },
         b: { label: b, index: first + step + 1 },
         sentence: `${a} farther than ${b} either way, size unsure.`,
-        all: exampleGap('All 38 shots', gap - 2, gap - 11, gap + 7),
-        kept: exampleGap('Without the 2 left out', gap, gap - 7, gap + 7),
+        all: exampleGap('All 38 shots', gap - 2, gap - 11, gap + 7, [a, b]),
+        kept: exampleGap('Without the two left out', gap, gap - 7, gap + 7, [a, b]),
       };
     }),
   );

@@ -8,9 +8,12 @@ export const luckInputOf = (
   unit = 'yards',
   rest: Partial<LuckInput> = {},
 ): LuckInput => ({
-  ...exampleWords('luck', 'How big a gap does luck make?', 'Three equal heads and the three tested', [
-    'Luck',
-  ]),
+  ...exampleWords(
+    'luck',
+    'How large a difference does chance make?',
+    'Three equal heads and the three tested',
+    ['Luck'],
+  ),
   luck: { average, upTo, words: `By luck: about ${average} ${unit}, now and then ${upTo}` },
   seen: { gap, words: `Seen here: ${gap} ${unit}, Alder over Cedar` },
   roundIn: 1,

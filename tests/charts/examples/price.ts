@@ -5,7 +5,7 @@ export const pricedGap = (
   name: string,
   price: number,
   [estimate, low, high]: readonly [number, number, number],
-  words = `${price} dearer, about ${Math.abs(estimate)} yards; ${Math.abs(low)} to ${Math.abs(high)} would fit`,
+  words = `${price} dearer, about ${Math.abs(estimate)} yards, likely ${Math.abs(low)} to ${Math.abs(high)}`,
 ): PricedGap => ({ name, price, estimate, low, high, words });
 
 export const priceInputOf = (pairs: readonly PricedGap[], rest: Partial<PriceInput> = {}): PriceInput => ({

@@ -3,7 +3,7 @@ import { exampleWords, heads } from './heads.ts';
 
 /** Invented spreads in carry and side. */
 export const spreadInputOf = (names: readonly string[], rest: Partial<SpreadInput> = {}): SpreadInput => ({
-  ...exampleWords('spread', 'Which is more repeatable?', 'Spread of three driver heads', names),
+  ...exampleWords('spread', 'Which is more consistent?', 'Spread of three driver heads', names),
   groups: ['Carry: cannot tell.', 'Side: cannot tell which is tighter.'].map((heading, group) => ({
     heading,
     rows: names.map((label, index) => {
@@ -13,7 +13,7 @@ export const spreadInputOf = (names: readonly string[], rest: Partial<SpreadInpu
         spread,
         interval: { low: spread * 0.7, high: spread * 1.8 },
         figure: String(spread),
-        words: `${(spread * 0.7).toFixed(0)} to ${(spread * 1.8).toFixed(0)} would fit`,
+        words: `likely ${(spread * 0.7).toFixed(0)} to ${(spread * 1.8).toFixed(0)}`,
       };
     }),
   })),

@@ -119,6 +119,14 @@ describe('other ways to work a difference out', () => {
     ]);
   });
 
+  test('the printed answer reads as it does elsewhere, held against what matters; a check does not', () => {
+    const { table } = checked({ ...gap(8, 5.2, 11), byRounds: gap(0.2, -4.7, 5.2) }, { verdict: 'clear' });
+    expect(table?.rows.map(([, ...cells]) => cells)).toEqual([
+      ['8 yards for Heron', 'just over 5 to 11 yards', ''],
+      ['almost nothing', 'anything from 6 yards for Heron to 5 for Wren', 'no answer to hold'],
+    ]);
+  });
+
   test('rounds that are a check already stand once', () => {
     const { table } = checked({ holds: threeWays, byRounds: gap(12, 7, 17) });
     expect(table?.rows).toHaveLength(4);

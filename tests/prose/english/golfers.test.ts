@@ -221,7 +221,11 @@ test('golfers of a report, from their own shots: ordered and labelled by speed',
     },
   });
   const [metric] = findings.metrics;
-  const { open } = golferWords(metric === undefined ? [] : [metric], telling);
+  const primaries = metric === undefined ? [] : [metric];
+  const { open } = golferWords(primaries, telling);
+  expect(golferWords(primaries, { ...telling, system: 'metres' }).open[0]).toMatch(
+    /^137 km\/h, handicap 16-20: Alder carried about 18.5 metres /,
+  );
   expect(open[0]).toMatch(
     /^85 mph, handicap 16-20: Alder carried about 20 yards farther than Birch, likely /,
   );

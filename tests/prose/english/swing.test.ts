@@ -55,6 +55,8 @@ describe('a measure of the swing', () => {
     [[-2.4, -1.2], [-7.8, -2.6], '1.2 to 2.4 mph faster with Plover, worth 2 to 8 yards for Plover'],
     // Less of the measure may be worth more.
     [[1.2, 2.4], [-7.8, -2.6], '1.2 to 2.4 mph faster with Heron, worth 2 to 8 yards for Plover'],
+    // What matters in club speed is a mile an hour: that is no threshold of the swing.
+    [[-0.97, 0.95], [-1.9, 1.8], 'within 1.0 mph of each other, worth up to 2 yards either way'],
     [[-0.01, 0.01], [-0.02, 0.02], 'within 0.2 mph of each other, worth up to 1 yard either way'],
   ])('%j worth %j', (ci, worth, words) => {
     expect(saySwing(speed(pairOf(ci, worth)), telling())).toBe(`Club speed, Heron and Plover: ${words}.`);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Part } from '../../../src/flight/attribution.ts';
 import type { PartId } from '../../../src/flight/attributionPlan.ts';
-import { partName, sayNoSplit, sayPart, sayYards } from '../../../src/prose/english/yards.ts';
+import { yardsWords } from '../../../src/prose/english/charts/yards.ts';
+import { partName, sayPart, sayYards } from '../../../src/prose/english/yards.ts';
 import type { Telling } from '../../../src/prose/telling.ts';
 import { yardsPart } from '../../../src/prose/yardsSplit.ts';
 import { toCanonical } from '../../../src/trade/units.ts';
@@ -114,13 +115,27 @@ describe('where the yards come from', () => {
     );
   });
 
-  test('why there is no split', () => {
-    const why = ['too-few-shots', 'too-few-rounds', 'nothing-varied', 'carry-out-of-reach'] as const;
-    expect(why.map((own) => sayNoSplit({ state: 'not-possible', why: own }))).toEqual([
-      'Not drawn: too few shots with a launch to split a difference over.',
-      'Not drawn: too few shots with a launch to split a difference over.',
-      'Not drawn: nothing about the launches varied.',
-      'Not drawn: no flight model gives the carries that were measured; conditions or data are unusual.',
-    ]);
+  test('the caption names the one ahead, also where it was the second of the pair', () => {
+    const caption = (sign: 1 | -1): string => {
+      const own = part(sign * 11.2, sign === 1 ? [9.2, 13.1] : [-13.1, -9.2], true);
+      const attribution = {
+        state: 'attributed' as const,
+        level: 0.95,
+        draws: 2000,
+        gap: { value: yd(sign * 11.7), range: [yd(sign === 1 ? 9 : -15), yd(sign === 1 ? 15 : -9)] as const },
+        parts: [{ ...own, id: 'smash' as const }],
+        unexplained: own,
+        constant: [],
+        sets: [],
+        leftOut: [],
+      };
+      const here = telling('ball');
+      const [metric] = here.findings.metrics;
+      return metric === undefined
+        ? ''
+        : (yardsWords(attribution, metric, 'Heron', 'Wren', here).found[0] ?? '');
+    };
+    expect(caption(1)).toContain("about 11 of Heron's 12 yards come from more ball speed");
+    expect(caption(-1)).toBe(caption(1));
   });
 });

@@ -37,7 +37,7 @@ export const figure: ComponentExamples = {
       return {
         name: `as a ${as}`,
         props: { figure: drawn(one, 'shots'), told: toldTwice(one), as },
-        shows: ['All the shots', 'role="img"', 'The same in words and numbers', '<figcaption>'],
+        shows: ['All the shots', 'role="img"', 'Numbers: carry of the shots', '<figcaption>'],
       };
     }),
 };

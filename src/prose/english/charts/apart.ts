@@ -14,10 +14,7 @@ export function apartWords(metric: MetricFindings, more: string, judged: number,
   const inUnit = inBrackets(shortUnit(unitFor(metric.id, telling.system)));
   const held = `p is held against ${Number((1 - level).toFixed(3))}${judged > 1 ? ` and allows for all ${countWord(judged)} pairs` : ''}.`;
   return {
-    subject: `${metric.pairs.length > 1 ? 'Differences' : 'Difference'} in average ${name} between ${comparedNames(
-      metric.byContender.map(({ id }) => id),
-      telling,
-    )}`,
+    subject: `${metric.pairs.length > 1 ? 'Differences' : 'Difference'} in average ${name} between ${comparedNames(telling)}`,
     found: [`Ring: best estimate, on the side of the ${telling.noun} that ${verb} ${more}.`],
     signs: [`Bar: ${likelyRange(name, level, judged)}, thick where large enough to matter.`],
     numbers: `${name} differences`,

@@ -2,21 +2,21 @@ import type { SwingFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { mattersText } from '../../pairSentence.ts';
 import { unitFor, unitWord } from '../../readerUnits.ts';
-import { swingInShort, swingUnread } from '../../swingSentences.ts';
+import { swingSummary, swingUnmeasured } from '../../swing.ts';
 import type { Telling } from '../../telling.ts';
+import { saySwingSummary, saySwingUnmeasured } from '../swing.ts';
 import { comparedNames } from './ranges.ts';
 
 /** The words of *Was it the same swing?*; `margin` is in the reader's unit. */
 export function deliveryWords(swing: SwingFindings, margin: number, telling: Telling) {
   const unit = unitFor(swing.metric, telling.system);
   const { name } = metrics[swing.metric];
-  const names = comparedNames(
-    telling.findings.contenders.map(({ id }) => id),
-    telling,
-  );
+  const names = comparedNames(telling);
   return {
     subject: `What differences in the swing between ${names} could be worth in ${name}`,
-    found: [swingInShort(swing, telling), swingUnread(swing)].filter((words) => words !== ''),
+    found: [saySwingSummary(swingSummary(swing), telling), saySwingUnmeasured(swingUnmeasured(swing))].filter(
+      (words) => words !== '',
+    ),
     signs: [
       `Ring: best estimate of what a difference in the swing is worth in ${name}, by a flight model or a rule of thumb. Bar: its likely range.`,
     ],

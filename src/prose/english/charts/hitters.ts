@@ -2,9 +2,9 @@ import type { MetricFindings, PairFindings } from '../../../findings/findings.ts
 import { metrics } from '../../../trade/metrics.ts';
 import { formatNumber } from '../../numbers.ts';
 import { shortUnit, toReader, unitFor, withUnit } from '../../readerUnits.ts';
-import { onlyThese } from '../../hitterSentences.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
+import { onlyThese } from '../golfers.ts';
 import { differenceHeads, inBrackets, likelyRange } from './ranges.ts';
 
 /** What the chart of a pair's difference, row by row, is of. */

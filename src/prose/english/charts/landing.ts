@@ -1,8 +1,9 @@
 import type { ContenderLanding, LandingFindings } from '../../../findings/findings.ts';
 import { shortUnit, unitFor, unitWord, withUnit } from '../../readerUnits.ts';
-import { straighterSentence } from '../../straighterSentence.ts';
+import { straighterOf } from '../../straighter.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, countWord } from '../../words.ts';
+import { sayStraighter } from '../straighter.ts';
 import { comparedNames } from './ranges.ts';
 
 /** Places as printed, reader's unit, without sign. */
@@ -19,11 +20,11 @@ export function landingWords({ byContender }: LandingFindings, lane: string, tel
   const counts = byContender.map(({ id, within, n }) => `${within} of ${n} with ${telling.nameOf(id)}`);
   const others = byContender.length - 1;
   return {
-    subject: `Carry and side of every shot with ${comparedNames(
-      byContender.map(({ id }) => id),
-      telling,
-    )}`,
-    found: [`Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`, straighterSentence(telling)],
+    subject: `Carry and side of every shot with ${comparedNames(telling)}`,
+    found: [
+      `Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`,
+      sayStraighter(straighterOf(telling.findings), telling),
+    ],
     signs: ['View from above, golfer at the bottom.', 'One mark is one shot. Ring: the average place.'],
     numbers: 'carry and side',
     axis: `${capitalised(unitWord(unit))}. Up: carry. Across: left and right of the target line. Same scale in all panels.`,

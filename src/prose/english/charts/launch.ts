@@ -34,10 +34,7 @@ export function launchWords(
   telling: Telling,
 ) {
   const all = `all ${countWord(sets)} sets of coefficients`;
-  const names = comparedNames(
-    telling.findings.contenders.map(({ id }) => id),
-    telling,
-  );
+  const names = comparedNames(telling);
   const told = averages.map(
     ({ name, launch, spin }) => `${capitalised(name)}: average launch ${launch} degrees, spin ${spin} rpm.`,
   );

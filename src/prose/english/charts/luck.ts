@@ -25,7 +25,7 @@ export function luckWords(
   telling: Telling,
 ) {
   const { name } = metrics[metric.id];
-  const names = comparedNames([widest.a, widest.b], telling);
+  const names = comparedNames(telling, [widest.a, widest.b]);
   const seenWords = `Seen here: ${withUnit(seen, unit)} between ${names}. ${rowAnswer(widest, metric, telling)}`;
   const chance = chanceOf(metric);
   if (chance === null) return null;

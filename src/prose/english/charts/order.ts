@@ -12,16 +12,13 @@ const stretch = 10;
 
 /** The words of *Shots in order*; each trend is one contender's, over its own shots. */
 export function orderWords(
-  { id, byContender }: MetricFindings,
+  { id }: MetricFindings,
   order: OrderKind,
   { trends, driftShows }: { readonly trends: readonly string[]; readonly driftShows: boolean },
   telling: Telling,
 ) {
   const { name } = metrics[id];
-  const names = comparedNames(
-    byContender.map((one) => one.id),
-    telling,
-  );
+  const names = comparedNames(telling);
   return {
     subject: `${capitalised(name)} of every shot with ${names}, in the order hit`,
     found: [

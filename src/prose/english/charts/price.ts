@@ -49,7 +49,7 @@ export function priceWords(
       `Price difference (${signs[currency] ?? currency})`,
       ...differenceHeads(inUnit),
     ],
-    priceAxis: `Price difference in ${currency}`,
+    priceAxis: `Price difference (${signs[currency] ?? currency})`,
   };
 }
 

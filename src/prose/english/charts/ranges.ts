@@ -3,6 +3,7 @@ import { toCanonical, type UnitId } from '../../../trade/units.ts';
 import { printStated } from '../../numbers.ts';
 import { printDifference, printLimits, type PrintedLimit, type Printing } from '../../printSteps.ts';
 import { withUnit } from '../../readerUnits.ts';
+import type { Telling } from '../../telling.ts';
 import { countWord, listed } from '../../words.ts';
 
 /** Both limits this near to what matters, as a share of it: the two are within it of each other. */
@@ -49,7 +50,7 @@ export function rangeWords(
   }
   if (ci[1] < 0)
     return `${rangeWords({ first: second, second: first, ci: [-ci[1], -ci[0]] }, printing, withItsUnit)} for ${second}`;
-  if (Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
+  if (matters > 0 && Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
     return `within about ${withUnit(printStated(matters), printing.unit)} of each other`;
   return `anything from ${withUnit(upper, printing.unit)} for ${first} to ${lower} for ${second}`;
 }
@@ -105,10 +106,10 @@ export const differenceHeads = (inUnit: string): readonly string[] => [
   'to',
 ];
 
-/** What was compared, by name, or by number where names would run on. */
+/** What was compared, all or some, by name, or by number where names would run on. */
 export function comparedNames(
-  ids: readonly string[],
-  { nouns, nameOf }: { readonly nouns: string; readonly nameOf: (id: string) => string },
+  { findings, nouns, nameOf }: Telling,
+  ids: readonly string[] = findings.contenders.map(({ id }) => id),
 ): string {
   return ids.length > 3 ? `the ${countWord(ids.length)} ${nouns}` : listed(ids.map(nameOf));
 }

@@ -13,10 +13,7 @@ export const leftOutWord = 'left out';
 export function shotsWords(metric: MetricFindings, telling: Telling) {
   const leftOut = telling.findings.contenders.reduce((sum, { excluded }) => sum + excluded, 0);
   const { name } = metrics[metric.id];
-  const of = comparedNames(
-    metric.byContender.map(({ id }) => id),
-    telling,
-  );
+  const of = comparedNames(telling);
   const oneGolfer = telling.findings.design.hitters === 1;
   return {
     subject: `${capitalised(name)} of every shot with ${of}`,

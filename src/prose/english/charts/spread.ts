@@ -8,10 +8,7 @@ import { comparedNames } from './ranges.ts';
 /** The words of *Which is more consistent?*, of these metrics. */
 export function spreadWords(shown: readonly MetricFindings[], headings: readonly string[], telling: Telling) {
   const unit = unitFor('carry', telling.system);
-  const names = comparedNames(
-    telling.findings.contenders.map(({ id }) => id),
-    telling,
-  );
+  const names = comparedNames(telling);
   return {
     subject: `How far ${listed(shown.map(({ id }) => metrics[id].name))} scattered with ${names}`,
     found: headings,

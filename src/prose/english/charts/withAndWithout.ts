@@ -18,10 +18,7 @@ export function withAndWithoutWords(
 ) {
   const { name } = metrics[metric.id];
   const inUnit = inBrackets(shortUnit(unitFor(metric.id, telling.system)));
-  const names = comparedNames(
-    metric.byContender.map(({ id }) => id),
-    telling,
-  );
+  const names = comparedNames(telling);
   const shows =
     changed.length === 0
       ? `With every shot counted the answer in ${name} stays the same.`

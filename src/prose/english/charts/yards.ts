@@ -3,12 +3,13 @@ import type { Attribution } from '../../../flight/attribution.ts';
 import { unitFor, unitWord } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
-import { yardsInShort } from '../../yardsSentences.ts';
+import { yardsPart } from '../../yardsSplit.ts';
+import { sayYards } from '../yards.ts';
 import { notDrawn } from './notDrawn.ts';
 
 type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
 
-/** The words of *Where do the yards come from?*: the difference in carry between `a` and `b`, part by part. */
+/** The words of *Where do the yards come from?*: the difference in carry by which `a` is ahead of `b`, part by part. */
 export function yardsWords(
   attribution: Attributed,
   metric: MetricFindings,
@@ -18,10 +19,15 @@ export function yardsWords(
 ) {
   const word = unitWord(unitFor('carry', telling.system));
   const sets = attribution.sets.length;
+  // The account is of the pair as found, whoever is ahead.
+  const { gap } = attribution;
+  const flip = gap.value >= 0 ? 1 : -1;
+  const parts = attribution.parts.map((part) => yardsPart(part.id, part, flip));
+  const calculatedBy = metric.class === 'measured' ? null : metric.readBy;
   return {
     question: yardsQuestion(telling),
     subject: `The difference in carry between ${a} and ${b}, part by part`,
-    found: [yardsInShort(attribution, a, b, metric.class === 'measured' ? null : metric.readBy, telling)],
+    found: [sayYards(parts, flip * gap.value, [a, b], calculatedBy, telling)],
     signs: [
       `Estimated by a flight model with ${countWord(sets)} published ${sets === 1 ? 'set' : 'sets'} of coefficients, not measured. Bar: likely range.`,
     ],

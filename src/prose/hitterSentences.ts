@@ -1,1 +1,0 @@
-export { golferWords, onlyThese, type GolferWords } from './english/golfers.ts';
