@@ -2,7 +2,8 @@ import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { surestFirst } from '../prose/answer.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
 import { barNumbers, differenceCells, estimateAndRange } from '../prose/english/charts/ranges.ts';
-import { rowAnswer } from '../prose/english/charts/rowAnswer.ts';
+import { sayPairInFull, sayShort } from '../prose/english/answers.ts';
+import { pairAnswer } from '../prose/pairAnswer.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -40,13 +41,15 @@ function pairRow(
 ): { readonly drawn: ApartPair; readonly cells: readonly string[]; readonly told: string } {
   const turned = turnedPair(pair, metric, telling);
   const { a, b } = turned;
-  const answer = rowAnswer(pair, metric, telling);
+  const made = pairAnswer(pair, metric, telling.findings.design);
+  const answer = sayShort(made);
+  const told = sayPairInFull(made, telling);
   const heading = `${a.label} and ${b.label}`;
   if (pair.estimate === null || pair.ci === null || pair.p === null) {
     return {
       drawn: { kind: 'not-judged', a, b, sentence: answer, numbers: '' },
       cells: [heading, '–', '–', '–', '–', answer],
-      told: answer,
+      told,
     };
   }
   const read = (value: number): number => toReader(value, metric.id, telling.system);
@@ -61,6 +64,6 @@ function pairRow(
       printed: barNumbers(estimate, ci, printing),
     },
     cells: [heading, ...differenceCells(estimate, ci, printing), printedP(pair.p), answer],
-    told: `${answer} ${sentence(numbers)}`,
+    told,
   };
 }

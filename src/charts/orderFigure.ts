@@ -3,8 +3,7 @@ import type { Session } from '../intake/session.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { noReading, orderWords, shotListWords, trendWords } from '../prose/english/charts/order.ts';
 import { axisOf, leftOutWord } from '../prose/english/charts/shots.ts';
-import { printAt } from '../prose/numbers.ts';
-import { printingOf } from '../prose/printSteps.ts';
+import { printingOf, printReading } from '../prose/printSteps.ts';
 import { toReader, unitsIn } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { contenderName } from './contenderName.ts';
@@ -12,7 +11,6 @@ import { drawnShots, drawnWords, mostDrawn } from './drawnShots.ts';
 import { absentFigure, figureHead, type Figure, type Table } from './figure.ts';
 import { orderChart } from './order.ts';
 import type { OrderTrend } from './orderInput.ts';
-import { tableStep } from '../prose/tableStep.ts';
 
 /** *Shots in order*: did the golfer warm up or tire? One hitter, rows in hit order. */
 export function orderFigure(metric: MetricFindings, session: Session, telling: Telling): Figure {
@@ -84,7 +82,7 @@ function trendsOf(metric: MetricFindings, session: Session, telling: Telling): r
 }
 
 function shotList(metric: MetricFindings, session: Session, telling: Telling): Table {
-  const step = tableStep(printingOf(metric, telling).averageStep);
+  const printing = printingOf(metric, telling);
   return {
     ...shotListWords(metric, session.shots.length <= mostDrawn, telling),
     rows: drawnShots(session).map(({ order, contender, values, excluded }) => {
@@ -92,7 +90,7 @@ function shotList(metric: MetricFindings, session: Session, telling: Telling): T
       return [
         String(order),
         telling.nameOf(contender),
-        typeof value === 'number' ? printAt(toReader(value, metric.id, telling.system), step) : noReading,
+        typeof value === 'number' ? printReading(value, printing) : noReading,
         excluded === null ? 'no' : 'yes',
       ];
     }),

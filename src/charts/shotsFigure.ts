@@ -7,8 +7,14 @@ import {
   shotTableWords,
   stripNumbers,
 } from '../prose/english/charts/shots.ts';
-import { printAt } from '../prose/numbers.ts';
-import { printAverage, printingOf, type Printing } from '../prose/printSteps.ts';
+import {
+  averageLimits,
+  printAverage,
+  printingOf,
+  printReading,
+  printSize,
+  type Printing,
+} from '../prose/printSteps.ts';
 import { toReader, unitsIn, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { sentence } from '../prose/words.ts';
@@ -17,7 +23,6 @@ import { drawnShots, drawnWords } from './drawnShots.ts';
 import { figureHead, type Figure, type Table } from './figure.ts';
 import { shotsChart } from './shots.ts';
 import type { ShotsStrip } from './shotsInput.ts';
-import { tableStep } from '../prose/tableStep.ts';
 
 /** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average. */
 export function shotsFigure(metric: MetricFindings, session: Session, telling: Telling): Figure {
@@ -58,7 +63,11 @@ function stripOf(
       n,
       min === null || max === null || mean === null
         ? null
-        : { least: print(min), most: withUnit(print(max), printing.unit), average: print(mean) },
+        : {
+            least: printReading(min, printing),
+            most: withUnit(printReading(max, printing), printing.unit),
+            average: print(mean),
+          },
     ),
     average:
       mean === null
@@ -73,16 +82,21 @@ function stripOf(
 
 /** Summary figures of each contender. */
 export function shotTable(metric: MetricFindings, telling: Telling): Table {
-  const read = (value: number): number => toReader(value, metric.id, telling.system);
-  const step = tableStep(printingOf(metric, telling).averageStep, read(metric.resolution));
-  const print = (value: number | null): string => (value === null ? '–' : printAt(read(value), step));
+  const printing = printingOf(metric, telling);
+  const print = (value: number | null, as: typeof printSize): string =>
+    value === null ? '–' : as(value, printing);
   return {
     ...shotTableWords(metric, telling),
     rows: metric.byContender.map(({ id, n, mean, ci, sd, median, min, max }) => [
       telling.nameOf(id),
       String(n),
       String(telling.findings.contenders.find((contender) => contender.id === id)?.excluded ?? '–'),
-      ...[mean, ci?.[0] ?? null, ci?.[1] ?? null, sd, median, min, max].map(print),
+      print(mean, printAverage),
+      ...(ci === null ? ['–', '–'] : averageLimits(ci, printing)),
+      print(sd, printSize),
+      print(median, printAverage),
+      print(min, printReading),
+      print(max, printReading),
     ]),
   };
 }

@@ -27,7 +27,9 @@ export function leadersOf(
   const rest = judged.filter((id) => !first.includes(id));
   const unplaced = rest.filter((id) => !isAhead(id) && !isBehind(id));
   const by = better === 'less' ? 'less' : 'more';
-  const behind = rest.filter((id) => !unplaced.includes(id));
+  const close = rest.filter((id) => leaders.includes(id) && !unplaced.includes(id));
+  const behind = rest.filter((id) => !unplaced.includes(id) && !close.includes(id));
+  const best = bestOf(metric, leaders);
   const howOf = (id: string): 'clear' | 'size-uncertain' | 'small' => {
     const own = sure
       .filter((one) => one.behind === id && first.includes(one.ahead))
@@ -48,6 +50,7 @@ export function leadersOf(
       by,
       leaders: first,
       unplaced,
+      close: close.length === 0 || best === null ? null : { ids: close, best },
       firstLook: sure.some(({ firstLook }) => firstLook),
     },
     ...(['clear', 'size-uncertain', 'small'] as const).flatMap((how): AnswerStatement[] => {
@@ -72,4 +75,13 @@ export function leadersOf(
       )
       .map((answer): AnswerStatement => ({ kind: 'one', answer })),
   ];
+}
+
+/** The one of these with the best average; null where none has any. */
+function bestOf({ byContender, better }: MetricFindings, ids: readonly string[]): string | null {
+  const sign = better === 'less' ? -1 : 1;
+  const means = byContender.flatMap(({ id, mean }) =>
+    mean === null || !ids.includes(id) ? [] : [{ id, mean }],
+  );
+  return means.toSorted((x, y) => sign * (y.mean - x.mean))[0]?.id ?? null;
 }

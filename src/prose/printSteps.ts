@@ -19,6 +19,8 @@ export interface Printing {
   readonly step: PrintStep;
   /** Of averages: finer where rounding would keep printed averages from giving the printed difference. */
   readonly averageStep: PrintStep;
+  /** Of single readings: as fine as the file has them, and at most two digits finer than averages. */
+  readonly readingStep: PrintStep;
   /** The smallest difference that matters, reader's unit. */
   readonly matters: number;
 }
@@ -52,11 +54,13 @@ function makePrinting(metric: MetricFindings, system: UnitSystem): Printing {
   const ownWidths = metric.byContender.flatMap(({ ci }) => (ci === null ? [] : [read(ci[1] - ci[0]) / 2]));
   const widest = Math.max(...(halfWidths.length > 0 ? halfWidths : ownWidths), 0);
   const step = stepOf(widest > 0 ? widest : read(metric.matters), metric.id, read(metric.resolution));
+  const ofAverages = averageStep(metric, step, read);
   return {
     metric: metric.id,
     unit,
     step,
-    averageStep: averageStep(metric, step, read),
+    averageStep: ofAverages,
+    readingStep: niceStep(Math.max(read(metric.resolution) * 1.0001, tenth(tenth(ofAverages)).step)),
     matters: read(metric.matters),
   };
 }
@@ -104,6 +108,11 @@ export function printAverage(si: number, printing: Printing): string {
   return formatStep(inUnit(si, printing), printing.averageStep);
 }
 
+/** One reading as the file has it. */
+export function printReading(si: number, printing: Printing): string {
+  return formatStep(inUnit(si, printing), printing.readingStep);
+}
+
 /** A spread, what luck does, the least difference found: at the step of differences, and never a bare 0. */
 export function printSize(si: number, printing: Printing): string {
   const size = Math.abs(inUnit(si, printing));
@@ -120,6 +129,16 @@ export function printLimits(
     lower: printLimit(inUnit(lower, printing), 'lower', printing),
     upper: printLimit(inUnit(upper, printing), 'upper', printing),
   };
+}
+
+/** Both limits of an average, signs kept, rounded outwards to the step of differences. */
+export function averageLimits([lower, upper]: Interval, printing: Printing): readonly [string, string] {
+  const { step } = printing.step;
+  const steps = (si: number): number => clean(inUnit(si, printing) / step);
+  return [
+    formatStep(Math.floor(steps(lower)) * step, printing.step),
+    formatStep(Math.ceil(steps(upper)) * step, printing.step),
+  ];
 }
 
 function printLimit(value: number, end: 'lower' | 'upper', { step, matters }: Printing): PrintedLimit {

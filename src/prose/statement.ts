@@ -90,6 +90,8 @@ export type AnswerStatement =
       readonly leaders: readonly string[];
       /** Who cannot be told from any of the others. */
       readonly unplaced: readonly string[];
+      /** Who is behind some, but cannot be told from the one with the best average. */
+      readonly close: { readonly ids: readonly string[]; readonly best: string } | null;
       readonly firstLook: boolean;
     }
   | {

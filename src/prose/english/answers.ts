@@ -56,6 +56,18 @@ export function sayPair(answer: PairAnswer, telling: Telling): string {
   return `${capitalised(pairClause(answer, telling))}.`;
 }
 
+/** One pair in a sentence, followed by its numbers where that sentence holds none. */
+export function sayPairInFull(answer: PairAnswer, telling: Telling): string {
+  const { status, because, withinMatters, spellsAlike } = answer;
+  const told =
+    status === 'clear' ||
+    status === 'size-uncertain' ||
+    status === 'level' ||
+    (status === 'cannot-tell' && because === null && !withinMatters && !spellsAlike);
+  const numbers = told ? '' : sayNumbers(answer, telling);
+  return numbers === '' ? sayPair(answer, telling) : `${sayPair(answer, telling)} ${capitalised(numbers)}.`;
+}
+
 /** The answer of a main measure on its page, sentence by sentence. */
 export function sayAnswer(block: AnswerBlock, telling: Telling): readonly string[] {
   return sentences(block, averagedOver(telling, countWord), telling);
@@ -335,18 +347,18 @@ function couldHide(because: OpenCause | null): string {
 }
 
 function leadersClause(
-  { about, by, leaders, unplaced, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
+  { about, by, leaders, unplaced, close, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
   telling: Telling,
 ): string {
   if (about.of === 'report') return '';
   const { verb, verbs, most, least } = comparisonOf(about.metric);
   const ahead = `${firstLook ? 'on a first look ' : ''}${namesOf(leaders, telling)} ${leaders.length > 1 ? verbs : verb} ${by === 'less' ? least : most}`;
-  const apart = leaders.length > 1 ? '; we cannot tell them apart' : '';
-  if (unplaced.length === 0) return `${ahead}${apart}`;
-  const others = namesOf(unplaced, telling, 'or');
-  return leaders.length > 1
-    ? `${ahead}${apart}, nor ${others} from any`
-    : `${ahead}; we cannot tell ${others} from any other`;
+  const untold = [
+    ...(leaders.length > 1 ? ['them apart'] : []),
+    ...(close === null ? [] : [`${namesOf(close.ids, telling, 'or')} from ${telling.the(close.best)}`]),
+    ...(unplaced.length === 0 ? [] : [`${namesOf(unplaced, telling, 'or')} from any other`]),
+  ];
+  return untold.length === 0 ? ahead : `${ahead}; we cannot tell ${untold.join(', nor ')}`;
 }
 
 function behindClause(

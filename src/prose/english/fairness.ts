@@ -135,9 +135,10 @@ const openWords: Readonly<Partial<Record<OverlayId, string>>> = {
 
 function orderSentence({ order, openBy }: Fact<'order'>, { nouns }: Telling): string {
   if (order === 'unknown') return 'we do not know the order of the shots';
-  return [`the ${nouns} were hit ${orderInWords(order)}`, ...openBy.flatMap((id) => openWords[id] ?? [])].join(
-    ', ',
-  );
+  return [
+    `the ${nouns} were hit ${orderInWords(order)}`,
+    ...openBy.flatMap((id) => openWords[id] ?? []),
+  ].join(', ');
 }
 
 function reachSentence({ metric, matters, finds, margin }: Reach, telling: Telling): string {

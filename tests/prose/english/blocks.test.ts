@@ -106,6 +106,7 @@ describe('four or more', () => {
     by: 'more',
     leaders: ['a', 'b'],
     unplaced: ['e'],
+    close: null,
     firstLook: false,
   } as const;
 
@@ -113,8 +114,14 @@ describe('four or more', () => {
     expect(
       sayAnswer(block(leaders, { kind: 'behind', about, by: 'more', ids: ['d'], how: 'clear' }), shafts),
     ).toEqual([
-      'Sorrel and Rowan carried farthest; we cannot tell them apart, nor Elm from any.',
+      'Sorrel and Rowan carried farthest; we cannot tell them apart, nor Elm from any other.',
       'Dogwood carried clearly less far.',
+    ]);
+  });
+
+  test('one that is behind some, yet cannot be told from the best', () => {
+    expect(sayAnswer(block({ ...leaders, unplaced: [], close: { ids: ['e'], best: 'b' } }), shafts)).toEqual([
+      'Sorrel and Rowan carried farthest; we cannot tell them apart, nor Elm from Rowan.',
     ]);
   });
 

@@ -1,10 +1,11 @@
 import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { luckSentence } from '../../reachSentences.ts';
+import { chanceOf } from '../../reach.ts';
 import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Printing } from '../../printSteps.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised } from '../../words.ts';
+import { sayChance } from '../reach.ts';
 import { comparedNames, inBrackets } from './ranges.ts';
 import { rowAnswer } from './rowAnswer.ts';
 
@@ -26,8 +27,9 @@ export function luckWords(
   const { name } = metrics[metric.id];
   const names = comparedNames(telling, [widest.a, widest.b]);
   const seenWords = `Seen here: ${withUnit(seen, unit)} between ${names}. ${rowAnswer(widest, metric, telling)}`;
-  const byChance = luckSentence(metric, telling);
-  if (byChance === null) return null;
+  const chance = chanceOf(metric);
+  if (chance === null) return null;
+  const byChance = sayChance(chance, telling);
   return {
     subject: `Difference in average ${name} between ${names}, beside what chance alone makes`,
     found: [byChance, seenWords],

@@ -12,7 +12,7 @@ const stretch = 10;
 
 /** The words of *Shots in order*; each trend is one contender's, over its own shots. */
 export function orderWords(
-  { id, byContender }: MetricFindings,
+  { id }: MetricFindings,
   order: OrderKind,
   { trends, driftShows }: { readonly trends: readonly string[]; readonly driftShows: boolean },
   telling: Telling,

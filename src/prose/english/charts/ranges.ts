@@ -3,7 +3,6 @@ import { toCanonical, type UnitId } from '../../../trade/units.ts';
 import { printStated } from '../../numbers.ts';
 import { printDifference, printLimits, type PrintedLimit, type Printing } from '../../printSteps.ts';
 import { withUnit } from '../../readerUnits.ts';
-import { tableStep } from '../../tableStep.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord, listed } from '../../words.ts';
 
@@ -75,14 +74,13 @@ export function barNumbers(
   return { estimate: printDifference(estimate, printing), low: bare(lower), high: bare(upper) };
 }
 
-/** Best estimate and both limits for the cells of a table, counted towards the first-named: one digit finer than in sentences. */
+/** Best estimate and both limits for the cells of a table, counted towards the first-named; the same digits as in sentences. */
 export function differenceCells(
   estimate: number,
   ci: Interval,
   printing: Printing,
 ): readonly [estimate: string, lower: string, upper: string] {
-  const finer = { ...printing, step: tableStep(printing.step) };
-  const printed = barNumbers(estimate, ci, finer);
+  const printed = barNumbers(estimate, ci, printing);
   const signed = (value: number, text: string): string =>
     value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
   return [signed(estimate, printed.estimate), signed(ci[0], printed.low), signed(ci[1], printed.high)];

@@ -1,8 +1,9 @@
 import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
-import { pairSentence } from '../../pairSentence.ts';
+import { pairAnswer } from '../../pairAnswer.ts';
 import type { Telling } from '../../telling.ts';
+import { sayPair } from '../answers.ts';
 
-/** The answer about one pair as the row of a chart or table says it. */
+/** The answer about one pair in a sentence, as charts of it say it. */
 export function rowAnswer(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
-  return pairSentence(pair, metric, telling);
+  return sayPair(pairAnswer(pair, metric, telling.findings.design), telling);
 }
