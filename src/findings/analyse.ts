@@ -4,15 +4,16 @@ import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
 import { claimStandings } from './claims.ts';
 import { fairnessChecks } from './fairness.ts';
+import { atEqualSpeed } from './equalSpeed.ts';
 import type { Findings, MetricFindings, OverlayId, SwingFindings } from './findings.ts';
 import { unitOf } from './gapsOf.ts';
 import { golfersOf } from './golfers.ts';
-import { hitOrder } from './hitOrder.ts';
+import { hitOrder, type HitOrder } from './hitOrder.ts';
 import { landingOf } from './landing.ts';
 import { launchWindowOf } from './launchWindow.ts';
 import { metricFindings } from './metricFindings.ts';
 import { straighterPairs } from './straighter.ts';
-import { atEqualSpeed, differentMeasures, swingOf } from './swing.ts';
+import { differentMeasures, swingOf } from './swing.ts';
 import { confidence } from './thresholds.ts';
 import { isGap } from './verdict.ts';
 import { yardsOf } from './yards.ts';
@@ -28,7 +29,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
   const swing = swingOf(input);
   const metrics = metricOrder(input).flatMap((id) => {
     const column = session.columns[id];
-    return column === undefined ? [] : [withSwing(metricFindings(input, column, order), swing)];
+    return column === undefined ? [] : [withSwing(metricFindings(input, column, order), swing, input, order)];
   });
   const straighter = straighterPairs(input, order);
   return {
@@ -66,7 +67,11 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     ),
     landing: landingOf(session),
     launchWindow: launchWindowOf(session),
-    claims: claimStandings(input.claims, { metrics, straighter }),
+    claims: claimStandings(
+      input.claims,
+      { metrics, straighter },
+      input.plan === 'on-record' && input.written.plan?.exclusionRule !== undefined,
+    ),
     fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),
     problems: problems.map((problem) => ({
@@ -82,15 +87,23 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
 }
 
 /** A primary metric with what the swing has to do with its gaps. */
-function withSwing(metric: MetricFindings, swing: SwingFindings | null): MetricFindings {
-  if (metric.role !== 'primary' || swing === null) return metric;
+function withSwing(
+  metric: MetricFindings,
+  swing: SwingFindings | null,
+  { session }: AnalysisInput,
+  order: HitOrder,
+): MetricFindings {
+  const [first] = metric.pairs;
+  if (metric.role !== 'primary' || swing === null || first === undefined) return metric;
+  const { id, resolution: step } = metric;
+  const equalled = atEqualSpeed(session, { id, level: first.level, step }, order, swing);
   return {
     ...metric,
     pairs: metric.pairs.map((pair) => {
       const mixed = isGap(pair.verdict) && differentMeasures(swing, pair.a, pair.b).length > 0;
       return {
         ...pair,
-        atEqualSpeed: atEqualSpeed(pair, metric.id, swing),
+        atEqualSpeed: pair.verdict === 'not-judged' ? null : equalled(pair),
         overlays: mixed ? [...pair.overlays, 'mixed-with-swing'] : pair.overlays,
       };
     }),

@@ -4,6 +4,7 @@ import type {
   ClaimStanding,
   Findings,
   Interval,
+  OverlayId,
   PairFindings,
   StandingId,
 } from './findings.ts';
@@ -23,11 +24,19 @@ export function isMeasured({ metric, direction }: Claim, { metrics, straighter }
   return direction === 'straighter' ? straighter !== null : metrics.some(({ id }) => id === metric);
 }
 
-/** Each claim with what the shots make of it; claims on what was not measured are left to `isMeasured`. */
-export function claimStandings(claims: readonly Claim[], judged: Judged): readonly ClaimStanding[] {
+/**
+ * Each claim with what the shots make of it; claims on what was not measured are left to `isMeasured`.
+ *
+ * @param ruleFirst whether a record shows a rule for leaving shots out from before the session
+ */
+export function claimStandings(
+  claims: readonly Claim[],
+  judged: Judged,
+  ruleFirst = false,
+): readonly ClaimStanding[] {
   return claims.flatMap((claim) => {
     const found = claimedPair(claim, judged);
-    return found === null ? [] : [standingOf(claim, found, judged)];
+    return found === null ? [] : [standingOf(claim, found, judged, ruleFirst)];
   });
 }
 
@@ -49,7 +58,7 @@ function claimedPair(
   };
 }
 
-function standingOf(claim: Claim, found: ClaimedPair, judged: Judged): ClaimStanding {
+function standingOf(claim: Claim, found: ClaimedPair, judged: Judged, ruleFirst: boolean): ClaimStanding {
   const { say, metric, direction, of, than } = claim;
   const byAtLeast = claim.byAtLeast?.value ?? 0;
   const { pair, planned } = found;
@@ -59,7 +68,7 @@ function standingOf(claim: Claim, found: ClaimedPair, judged: Judged): ClaimStan
     return { ...said, standing: spreadStanding(spread, pair), gap: null, spread: spread?.spread ?? null };
   }
   const gap = claimedGap(found);
-  return { ...said, standing: gapStanding(gap?.ci ?? null, byAtLeast, pair), gap, spread: null };
+  return { ...said, standing: gapStanding(gap?.ci ?? null, byAtLeast, pair, ruleFirst), gap, spread: null };
 }
 
 function claimedGap({ pair, sign }: ClaimedPair): ClaimStanding['gap'] {
@@ -69,21 +78,37 @@ function claimedGap({ pair, sign }: ClaimedPair): ClaimStanding['gap'] {
 }
 
 /**
- * A gap that mostly does not hold when worked out in other ways is not settled, and bears out no claim.
+ * A claim that the whole interval speaks against is contradicted, whatever else; one is borne out only by a gap that
+ * nothing else could have made.
  *
  * @param byAtLeast what is claimed at least, 0 where no size is claimed; SI
  */
-function gapStanding(ci: Interval | null, byAtLeast: number, pair: PairFindings): StandingId {
+function gapStanding(
+  ci: Interval | null,
+  byAtLeast: number,
+  pair: PairFindings,
+  ruleFirst: boolean,
+): StandingId {
   if (ci === null) return 'not-shown';
   const [lower, upper] = ci;
   if (byAtLeast > 0 ? upper < byAtLeast : upper < 0) return 'contradicted';
-  if (!isCredited(pair) || pair.overlays.includes('leans') || lower <= 0) return 'not-shown';
+  if (!supports(pair, ruleFirst) || lower <= 0) return 'not-shown';
   return lower > byAtLeast ? 'borne-out' : 'weaker-than-said';
 }
 
-/** A gap whose cause is open, or that vanishes when turns are counted instead of shots, supports no claim. */
-function isCredited({ credit, overlays }: PairFindings): boolean {
-  return credit === 'contender' && !overlays.includes('visits-alike');
+/** With one of these beside it a gap is not settled, or not surely the contender's. */
+const unsettling: readonly OverlayId[] = [
+  'visits-alike',
+  'leans',
+  'mixed-with-swing',
+  'near-device',
+  'rests-on-one-shot',
+];
+
+/** Whether a gap may support a claim: its cause is not open, and neither swing, monitor, one shot nor omission made it. */
+function supports({ credit, overlays }: PairFindings, ruleFirst: boolean): boolean {
+  if (credit === 'open' || unsettling.some((overlay) => overlays.includes(overlay))) return false;
+  return ruleFirst || !overlays.includes('depends-on-left-out');
 }
 
 function claimedSpread(
@@ -103,8 +128,11 @@ function claimedSpread(
 }
 
 /** Spreads are judged from twelve shots on only: with fewer there is none here, and nothing is shown. */
-function spreadStanding(found: ReturnType<typeof claimedSpread>, pair: PairFindings): StandingId {
+function spreadStanding(
+  found: ReturnType<typeof claimedSpread>,
+  { credit, overlays }: PairFindings,
+): StandingId {
   if (found === null || !found.clear) return 'not-shown';
   if (found.spread.tighter === 'than') return 'contradicted';
-  return isCredited(pair) ? 'borne-out' : 'not-shown';
+  return credit === 'contender' && !overlays.includes('visits-alike') ? 'borne-out' : 'not-shown';
 }

@@ -2,7 +2,8 @@ import type { Session } from '../intake/session.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import { sequenceOf, shotsInOrder } from './hitOrder.ts';
+import { sequenceOf } from './hitOrder.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 import { confidence } from './thresholds.ts';
 
 /** A straight drift of a metric over one hitter's shots, SI per shot, contenders' own levels taken out. */
@@ -26,7 +27,7 @@ export function driftsOf(
   hitters: readonly string[] = session.hitters,
 ): readonly Drift[] {
   return hitters.flatMap((hitter) => {
-    const shots = shotsInOrder(session, hitter);
+    const shots = shotsOfHitter(session, hitter);
     const sequence = sequenceOf(session, hitter);
     // A left-out shot still takes its turn, but its reading does not count.
     const values = shots.map(({ values: readings, excluded }) =>

@@ -1,9 +1,12 @@
 import type { Session } from '../intake/session.ts';
+import type { MetricId } from '../trade/metrics.ts';
 import { fewHitterGaps } from './fewHitterGaps.ts';
-import type { Gaps } from './gap.ts';
+import { noGaps, type Gaps } from './gap.ts';
 import { hitterModelGaps } from './hitterModelGaps.ts';
 import type { HitterSamples } from './hitterFindings.ts';
+import type { HitOrder } from './hitOrder.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
+import { gapOfRounds, roundDifferences } from './pairedRounds.ts';
 import type { Sample } from './samples.ts';
 import { shotGaps } from './shotGaps.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
@@ -13,14 +16,24 @@ export function unitOf(session: Session): 'shot' | 'hitter' {
   return judgedGolfers(session).judged.length >= fewestHittersAsUnit ? 'hitter' : 'shot';
 }
 
-/** The gaps of a metric by the method that the number of hitters asks for. */
-export function gapsOf(
-  samples: readonly Sample[],
-  byHitter: readonly HitterSamples[],
-  level: number,
-  step: number,
-): Gaps {
-  if (byHitter.length <= 1) return shotGaps(samples, level, step);
+interface GapFacts {
+  readonly session: Session;
+  readonly metric: MetricId;
+  readonly order: HitOrder;
+  readonly samples: readonly Sample[];
+  readonly byHitter: readonly HitterSamples[];
+  readonly level: number;
+  readonly step: number;
+}
+
+/** The gaps of a metric by the method that golfers, contenders and order ask for. */
+export function gapsOf({ session, metric, order, samples, byHitter, level, step }: GapFacts): Gaps {
+  if (byHitter.length <= 1) {
+    const flat = samples.every(({ values }) => new Set(values).size < 2);
+    const differences = flat ? null : roundDifferences(session, metric, order);
+    const gap = differences === null ? null : gapOfRounds(session.contenders, differences, level, step);
+    return gap === null ? shotGaps(samples, level, step) : { ...noGaps, gaps: [gap] };
+  }
   const tables = byHitter.map(({ samples: own }) => own);
   return byHitter.length < fewestHittersAsUnit
     ? fewHitterGaps(tables, level, step)

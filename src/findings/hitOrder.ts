@@ -8,6 +8,8 @@ import type { StatedOrder } from './analysisInput.ts';
 import type { OrderKind } from './findings.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
 import { isEven } from './lever.ts';
+import { numbersFall } from './numbersFall.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
 /** A stretch of the session in which every contender had its turn: shots by their place in the hit order, from 0. */
@@ -72,8 +74,11 @@ const nothingKnown: Omit<HitOrder, 'kind' | 'rowsInHitOrder'> = {
  */
 export function hitOrder(session: Session, stated: StatedOrder | null, reproduced = false): HitOrder {
   if (stated !== null) return { ...nothingKnown, kind: statedKind[stated], rowsInHitOrder: false };
+  // Rows and shot numbers that tell two orders tell none.
+  if (!reproduced && numbersFall(session) !== null)
+    return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: false };
   const deciding = decidingHitters(session);
-  const perHitter = deciding.map((hitter) => orderOf(hitter, shotsInOrder(session, hitter)));
+  const perHitter = deciding.map((hitter) => orderOf(hitter, shotsOfHitter(session, hitter)));
   const [gravest] = [...perHitter].sort((x, y) => gravity.indexOf(x.kind) - gravity.indexOf(y.kind));
   if (gravest === undefined) return { ...nothingKnown, kind: 'unknown', rowsInHitOrder: true };
   const turns = perHitter.flatMap((own) => own.turns);
@@ -95,7 +100,7 @@ const protectedKinds: readonly OrderKind[] = ['rotation-same-order', 'rotation-o
 /** Hitters whose order counts: one with under half the usual number of shots never decides how a test was hit. */
 function decidingHitters(session: Session): readonly string[] {
   const { hitters } = session;
-  const shots = (hitter: string): number => shotsInOrder(session, hitter).length;
+  const shots = (hitter: string): number => shotsOfHitter(session, hitter).length;
   if (hitters.length < 2) return hitters;
   const usual = median(hitters.map(shots));
   return hitters.filter((hitter) => 2 * shots(hitter) >= usual);
@@ -114,21 +119,9 @@ function golfersEvenOut(session: Session): boolean {
   );
 }
 
-/** A hitter's shots in the order they were hit. */
-export function shotsInOrder(session: Session, hitter: string): readonly Shot[] {
-  return inOrder(session).get(hitter) ?? [];
-}
-
-const inOrder = onceEach(({ shots }: Session): ReadonlyMap<string, readonly Shot[]> =>
-  Map.groupBy(
-    shots.toSorted((x, y) => x.order - y.order),
-    ({ hitter }) => hitter,
-  ),
-);
-
 /** Contender of each of a hitter's shots in the order they were hit. */
 export function sequenceOf(session: Session, hitter: string): readonly string[] {
-  return sequences(shotsInOrder(session, hitter));
+  return sequences(shotsOfHitter(session, hitter));
 }
 
 const sequences = onceEach((shots: readonly Shot[]) => shots.map(({ contender }) => contender));

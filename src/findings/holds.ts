@@ -57,7 +57,8 @@ export function holdsFor(facts: HoldFacts): (gap: Gap, credited: boolean) => rea
     const { usualStrikes: trimmed, byRounds: turns } = shared();
     const ways: readonly (readonly [Hold['check'], OtherWay | null])[] = [
       ['usual-strikes', trimmed(gap)],
-      ['by-rounds', turns(gap)],
+      // Judged by rounds, the same again would be no other way.
+      ['by-rounds', gap.method === 'paired-rounds' ? null : turns(gap)],
       ['drift-taken-out', credited ? (level) => facts.withoutDrift(gap, level) : null],
     ];
     return ways.flatMap(([check, way]): Hold[] => {

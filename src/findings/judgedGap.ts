@@ -66,6 +66,7 @@ export function leftOutCounted(facts: PairFacts, a: string, b: string): PairFind
 export function gapByRounds(gap: Gap, { counted, order, level }: PairFacts): PairFindings['byRounds'] {
   const [own] = order.turns;
   if (counted.session.hitters.length !== 1 || own?.turns.kind !== 'rounds') return null;
+  if (gap.method === 'paired-rounds') return null;
   if (own.turns.complete < fewestRoundsForCheck) return null;
   const found = counted.byTurns()(gap, level);
   if (found === null || found.df < fewestErrorDf) return null;

@@ -1,6 +1,9 @@
+import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { leaveOneOut, leaveOneOutRange } from '../stats/leaveOneOut.ts';
+import { median, medianAbsoluteDeviation } from '../stats/quantile.ts';
 import type { Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
+import { gapOfRounds } from './pairedRounds.ts';
 import type { Sample } from './samples.ts';
 import { farOut, fewestForOneShot, fewestShotsJudged } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
@@ -31,6 +34,31 @@ export function leaveOut(
   return {
     range: leaveOneOutRange(groups, a, b),
     restsOnOneShot: couldDecide && oneShotDecides(groups, a, b, level),
+  };
+}
+
+/** The same for a gap judged by paired rounds: a shot left out takes its round with it. */
+export function leaveOutOfRounds(
+  gap: Gap,
+  differences: readonly number[],
+  matters: number,
+  step: number,
+): LeaveOut {
+  const { a, b, level, estimate } = gap;
+  const n = differences.length;
+  const estimates = differences.map((own) => (n * estimate - own) / (n - 1));
+  const middle = median(differences);
+  const mad = medianAbsoluteDeviation(differences);
+  const isFarOut = (own: number): boolean => mad > 0 && (0.6745 * Math.abs(own - middle)) / mad > farOut;
+  const decides = (index: number): boolean => {
+    const without = gapOfRounds([a, b], differences.toSpliced(index, 1), level, step);
+    return without !== null && without.ci[0] <= 0 && without.ci[1] >= 0;
+  };
+  return {
+    range: [leastOf(estimates), greatestOf(estimates)],
+    restsOnOneShot:
+      isGap(verdictOf(estimate, gap.ci, matters)) &&
+      differences.some((own, index) => isFarOut(own) && decides(index)),
   };
 }
 

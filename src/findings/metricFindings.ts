@@ -15,12 +15,13 @@ import type { HitOrder } from './hitOrder.ts';
 import { holdsFor } from './holds.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
 import { leadingGroup } from './leadingGroup.ts';
+import { isUnusual } from './mattersCheck.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { pairFindings } from './pairFindings.ts';
 import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
-import { confidence, unusualMatters } from './thresholds.ts';
+import { confidence } from './thresholds.ts';
 import { trendsOf } from './trends.ts';
 import { turnGaps } from './turnGap.ts';
 import { withoutDrift } from './withoutDrift.ts';
@@ -39,7 +40,15 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const samples = samplesOf(session, id);
   const golfers = judgedGolfers(session);
   const byHitter = samplesByHitter(session, id);
-  const { gaps, omnibus, cellsLeftOut } = gapsOf(samples, byHitter, level, column.step);
+  const { gaps, omnibus, cellsLeftOut } = gapsOf({
+    session,
+    metric: id,
+    order,
+    samples,
+    byHitter,
+    level,
+    step: column.step,
+  });
   const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
   const own = { session, metric: id, samples, order };
   const free = withoutDrift(own);
@@ -80,7 +89,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     better,
     matters,
     mattersFrom: mattersFrom(input, id),
-    mattersUnusual: isUnusual(matters / metrics[id].matters),
+    mattersUnusual: isUnusual(matters, metrics[id].matters),
     byContender,
     omnibus,
     cellsLeftOut,
@@ -106,11 +115,6 @@ function mattersFrom(
   return mattersOfShop.includes(metric) ? 'shop' : 'report';
 }
 
-/** Whether what matters lies beyond a third to three times of the trade's value. */
-function isUnusual(share: number): boolean {
-  return share > unusualMatters || share < 1 / unusualMatters;
-}
-
 function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {
   const [only] = drifts;
   return drifts.length !== 1 || only === undefined ? null : { slope: only.slope, ci: only.ci };
@@ -126,7 +130,7 @@ function leftOutCounted(
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
   const byHitter = samplesByHitter(session, metric);
-  const { gaps } = gapsOf(samples, byHitter, level, step);
+  const { gaps } = gapsOf({ session, metric, order, samples, byHitter, level, step });
   return {
     session,
     samples,

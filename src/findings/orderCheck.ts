@@ -1,8 +1,30 @@
 import type { Source } from '../intake/authored/source.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import type { Session } from '../intake/session.ts';
 import type { OrderKind } from './findings.ts';
 import { statedOrder } from './inputOf.ts';
+import { numbersFall } from './numbersFall.ts';
+import { reproducesPlan } from './plannedSequence.ts';
+
+/** Rows and shot numbers that tell two orders: until the shop says which holds, the order is not known. */
+export function checkRowNumbers({ front }: Source, session: Session): readonly Problem[] {
+  const falling = front.rowsInHitOrder && !reproducesPlan(front.plan, session) ? numbersFall(session) : null;
+  if (falling === null) return [];
+  const { file, line } = falling.place;
+  return [
+    makeProblem(
+      'rows-not-by-number',
+      { file, line },
+      {
+        expected: 'rows in the order of hitting, so that shot numbers rise',
+        found: `shot ${falling.shotNo ?? ''} below a later one`,
+        cure: 'If the numbers are the order of hitting, sort the rows by them; if the rows are, number them as they stand. If neither is, write "rows: not-in-hit-order" and the order under plan.',
+        forReader: 'Rows and shot numbers tell two orders, so the order of the shots is not known.',
+      },
+    ),
+  ];
+}
 
 const takenTurns: readonly OrderKind[] = [
   'rotation-same-order',

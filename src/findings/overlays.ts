@@ -19,6 +19,8 @@ interface OverlayFacts {
   readonly restsOnOneShot: boolean;
   /** Whether the answer is another one with the left-out shots counted. */
   readonly dependsOnLeftOut: boolean;
+  /** Whether readings are missing more often for one than for the other. */
+  readonly unevenlyRead: boolean;
   readonly nearDevice: boolean;
   readonly powerAtMatters: number | null;
 }
@@ -40,6 +42,7 @@ export function pairOverlays(facts: OverlayFacts): readonly OverlayId[] {
   return [
     ...(openBecause === null ? [] : [openOverlay[openBecause]]),
     ...when(facts.dependsOnLeftOut, 'depends-on-left-out'),
+    ...when(judged && facts.unevenlyRead, 'uneven-readings'),
     ...when(facts.visitsAlike, 'visits-alike'),
     ...when(facts.golfersApart, 'golfers-apart'),
     ...when(judged && onlyLeans(facts.holds), 'leans'),

@@ -12,14 +12,16 @@ import {
   leftOutCounted,
   survivesVisits,
 } from './judgedGap.ts';
-import { leaveOut } from './leaveOut.ts';
+import { leaveOut, leaveOutOfRounds, type LeaveOut } from './leaveOut.ts';
 import { leverOf } from './lever.ts';
 import { whyNotJudged } from './notJudged.ts';
 import { pairOverlays } from './overlays.ts';
 import type { PairFacts } from './pairFacts.ts';
+import { roundDifferences } from './pairedRounds.ts';
 import type { Sample } from './samples.ts';
 import { singleShot } from './singleShot.ts';
 import { firstLookShots } from './thresholds.ts';
+import { isUnevenlyRead } from './unevenReadings.ts';
 import { isGap } from './verdict.ts';
 
 /** One pair judged: gap, verdict, credit, the answer as printed, how it holds, and what has to be said with it. */
@@ -32,7 +34,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
   const verdict = gap === null ? 'not-judged' : judgedOf(gap, counted, facts);
   const checked = facts.primary && gap !== null && !visitsAlike;
   const holds = checked ? facts.holds(gap, credit === 'contender') : [];
-  const without = checked && byHitter.length === 1 ? leaveOut(gap, samples, level, matters) : null;
+  const without = checked && byHitter.length === 1 ? withoutOneShot(gap, facts) : null;
   const withLeftOut = leftOutCounted(facts, a, b);
   const device =
     gap === null ? null : deviceReach(gap, column, input.accuracy[column.metric] ?? null, matters);
@@ -50,6 +52,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     holds,
     restsOnOneShot: without?.restsOnOneShot ?? false,
     dependsOnLeftOut: withLeftOut !== null && isAnother(withLeftOut, verdict, gap?.estimate ?? 0),
+    unevenlyRead: isUnevenlyRead(counted.session, column.metric, a, b),
     nearDevice: device?.near ?? false,
     powerAtMatters: facts.powerAtMatters,
   });
@@ -87,6 +90,15 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     whoGained: whoGained(own),
     newHitter: newHitterRange(own),
   };
+}
+
+/** The gap with any one shot left out, judged as the gap itself is. */
+function withoutOneShot(gap: Gap, { counted, column, order, level, matters }: PairFacts): LeaveOut | null {
+  const { session, samples } = counted;
+  const differences = gap.method === 'paired-rounds' ? roundDifferences(session, column.metric, order) : null;
+  return differences === null
+    ? leaveOut(gap, samples, level, matters)
+    : leaveOutOfRounds(gap, differences, matters, column.step);
 }
 
 function countOf(samples: readonly Sample[], id: string): number {

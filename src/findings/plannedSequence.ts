@@ -1,7 +1,7 @@
 import type { Plan } from '../intake/authored/plan.ts';
 import { plannedOrder, type PlannedTurns } from '../intake/plan/plannedOrder.ts';
 import type { Session } from '../intake/session.ts';
-import { shotsInOrder } from './hitOrder.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 
 const turnsTried: readonly PlannedTurns[] = [
   { kind: 'rotation' },
@@ -18,7 +18,7 @@ export function reproducesPlan(plan: Plan | null, session: Session): boolean {
   const [hitter] = session.hitters;
   if (seed === undefined || shotsEach === undefined || hitter === undefined || session.hitters.length > 1)
     return false;
-  const hit = shotsInOrder(session, hitter).map(({ contender }) => contender);
+  const hit = shotsOfHitter(session, hitter).map(({ contender }) => contender);
   return turnsTried.some((turns) => {
     const planned = plannedOrder({ contenders: session.contenders, shotsEach, turns, seed });
     return (

@@ -11,7 +11,7 @@ import type { Session } from '../intake/session.ts';
 import { meanOf } from '../stats/moments.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
-import type { Interval, PairFindings, SwingFindings, SwingPair } from './findings.ts';
+import type { Interval, SwingFindings, SwingPair } from './findings.ts';
 import type { Gap } from './gap.ts';
 import { samplesOf } from './samples.ts';
 import { shotGaps } from './shotGaps.ts';
@@ -91,40 +91,4 @@ export function differentMeasures(
   return (swing?.measures ?? [])
     .filter(({ pairs }) => pairs.some((pair) => pair.a === a && pair.b === b && pair.answer === 'different'))
     .map(({ id }) => id);
-}
-
-/**
- * The gap of a pair at equal club speed: gap less price times difference in club speed, half-widths joined at right
- * angles. Null where it has no price. Never instead of the gap as it was swung: club speed is partly the club's doing.
- */
-export function atEqualSpeed(
-  pair: PairFindings,
-  metric: MetricId,
-  swing: SwingFindings | null,
-): PairFindings['atEqualSpeed'] {
-  const speed = swing?.measures.find(({ id }) => id === 'club_speed');
-  const gap = speed?.pairs.find(({ a, b }) => a === pair.a && b === pair.b);
-  if (
-    swing === null ||
-    speed === undefined ||
-    gap === undefined ||
-    pair.estimate === null ||
-    pair.ci === null
-  )
-    return null;
-  if (metric !== swing.metric) return null;
-  const halfWidth = (pair.ci[1] - pair.ci[0]) / 2;
-  const speedHalfWidth = (gap.ci[1] - gap.ci[0]) / 2;
-  const lines = speed.perUnit.map((price) => ({
-    estimate: pair.estimate === null ? 0 : pair.estimate - price * gap.estimate,
-    half: Math.hypot(halfWidth, price * speedHalfWidth),
-  }));
-  const estimate = meanOf(lines.map((line) => line.estimate));
-  return {
-    estimate,
-    ci: [
-      Math.min(...lines.map((line) => line.estimate - line.half)),
-      Math.max(...lines.map((line) => line.estimate + line.half)),
-    ],
-  };
 }

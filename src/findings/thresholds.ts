@@ -40,6 +40,9 @@ export const fewestHittersAsUnit = 6;
 export const fewestInCell = 3;
 export const usualCell = 6;
 
+/** Two contenders hit in so many complete rounds are judged by these. */
+export const fewestRoundsJudged = 8;
+
 /** The check without extreme strikes takes so many shots of either contender. */
 export const fewestForUsualStrikes = 8;
 /** The check by rounds takes so many complete rounds, or sets of visits, and degrees of freedom. */
@@ -51,6 +54,9 @@ export const fewestForOneShot = 8;
 /** Modified z score beyond which a shot is far out (Iglewicz & Hoaglin 1993). */
 export const farOut = 3.5;
 
+/** Readings missing by more than this between two contenders are missing unevenly. */
+export const unevenBeyond = { shots: 1, share: 0.1 } as const;
+
 /** What matters is unusual beyond this many times the trade's value, or under one part in as many. */
 export const unusualMatters = 3;
 
@@ -59,6 +65,8 @@ export const accuracyFactor = 1.6;
 
 /** Half the width of the lane round the target line in which shots are counted, m. */
 export const laneM = toCanonical(15, 'yd');
+/** Shots farther off the line than this on average were not aimed at it, m. */
+export const farOffLineM = toCanonical(15, 'yd');
 /** A curve for the next shot takes so many shots. */
 export const fewestForCurve = 10;
 /** Beyond this correlation carry and side say the same, and an ellipse would be a line. */

@@ -2,7 +2,8 @@ import type { Session } from '../intake/session.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { MetricFindings } from './findings.ts';
-import { shotsInOrder, type HitOrder } from './hitOrder.ts';
+import type { HitOrder } from './hitOrder.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 import { quietly } from './quietly.ts';
 import { confidence } from './thresholds.ts';
 
@@ -13,7 +14,7 @@ import { confidence } from './thresholds.ts';
 export function trendsOf(session: Session, metric: MetricId, order: HitOrder): MetricFindings['trends'] {
   const [hitter] = session.hitters;
   if (hitter === undefined || session.hitters.length > 1 || !order.rowsInHitOrder) return [];
-  const shots = shotsInOrder(session, hitter);
+  const shots = shotsOfHitter(session, hitter);
   const together = shots.map(() => 0);
   return session.contenders.flatMap((id) => {
     const values = shots.map(({ contender, excluded, values: readings }) =>

@@ -2,7 +2,8 @@ import type { Session } from '../intake/session.ts';
 import type { Cell } from '../stats/additiveModel.ts';
 import { meanOf } from '../stats/moments.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import { shotsInOrder, type HitterTurns } from './hitOrder.ts';
+import { type HitterTurns } from './hitOrder.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 
 /**
  * The readings as a table of turn by contender: one cell for each contender in each round, or the mean of its visit;
@@ -16,7 +17,7 @@ export function turnCells(
   contenders: readonly string[],
 ): readonly Cell[] {
   const blocks = turns.flatMap((own) => {
-    const shots = shotsInOrder(session, own.hitter);
+    const shots = shotsOfHitter(session, own.hitter);
     return own.turns.blocks.map((places) => places.flatMap((place) => shots[place] ?? []));
   });
   return blocks.flatMap((shots, block) =>

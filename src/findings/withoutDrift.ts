@@ -4,7 +4,8 @@ import { linearTrend } from '../stats/linearTrend.ts';
 import { onceEachNumber } from '../stats/onceEach.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { Gap } from './gap.ts';
-import { shotsInOrder, type HitOrder } from './hitOrder.ts';
+import type { HitOrder } from './hitOrder.ts';
+import { shotsOfHitter } from './shotsOfHitter.ts';
 import { quietly } from './quietly.ts';
 import type { Sample } from './samples.ts';
 import { judgedContenders } from './shotGaps.ts';
@@ -24,7 +25,7 @@ export function withoutDrift({ session, metric, samples, order }: DriftFacts): W
   const [hitter] = session.hitters;
   if (!order.rowsInHitOrder || hitter === undefined || session.hitters.length > 1) return () => null;
   const judged = judgedContenders(samples);
-  const shots = shotsInOrder(session, hitter);
+  const shots = shotsOfHitter(session, hitter);
   const sequence = shots.map(({ contender }) => judged.indexOf(contender));
   // A shot that does not count still takes its place in the order.
   const values = shots.map(({ contender, excluded, values: readings }) =>

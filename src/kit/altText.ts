@@ -1,30 +1,59 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { imageName } from '../charts/figure.ts';
+import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
+import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
+import { standingWords } from '../prose/english/kit/standing.ts';
+import { metricsIn, answerOfFigure } from './figureAnswer.ts';
+import { answerForms, shownBy } from './figureSentences.ts';
+import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
 import type { Report } from './report.ts';
-import { sentencesOf } from './sentences.ts';
-import { golfersAndShots, standing } from './whoAndHow.ts';
+import { said, textOf, type Said } from './said.ts';
+import { countsIn } from './whoAndHow.ts';
 
 /** Longest alternative text, characters: screen readers read it in one breath. The table has the rest. */
 const longestAlt = 700;
 
-const more = 'The report has the rest.';
+/** Alternative text of a chart that stands alone. */
+export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
+  return textOf(altSentences(report, figure, longest));
+}
 
 /**
- * Alternative text of a chart that stands alone: what it is of, for how many golfers and shots, what it shows, from the
- * beginning as far as there is room: of sentences that refer to one before them none is left without it.
+ * What it says: what the chart is of and in which units, for how many golfers and shots, its answer, and what it shows,
+ * from beginning to end or not at all.
  */
-export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
-  const name = imageName(figure);
-  const told = [
-    `${name}.`,
-    `${golfersAndShots(report)}.`,
-    ...[standing(report)].filter((words) => words !== ''),
-    ...sentencesOf(figure.description),
+export function altSentences(report: Report, figure: DrawnFigure, longest = longestAlt): readonly Said[] {
+  const { telling, source, findings } = report;
+  const answer = answerOfFigure(report, figure);
+  const counts = countsIn(report, answer?.metric ?? null);
+  const units = sayUnits(
+    metricsIn(findings, figure).map(({ id }) => id),
+    telling,
+  );
+  const opening = [
+    [
+      { weight: 0, said: said('chart', figure.question, figure.about) },
+      { weight: 0.2, said: said('chart', `${imageName(figure)}.`, figure.about) },
+    ],
+    always(said('chart', units, figure.about)),
+    always(said('who', `${golfersAndShots(telling, counts)}.`)),
+    always(said('stamp', standingWords(source))),
   ];
-  const whole = told.join(' ');
-  if (whole.length <= longest) return whole;
-  let kept = told.length;
-  const shortened = (): string => [...told.slice(0, kept), more].join(' ');
-  while (shortened().length > longest) kept -= 1;
-  return shortened();
+  const answered: Part =
+    answer === null ? [] : answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 });
+  const described = always(said('chart', figure.description, figure.about));
+  // Where all pairs are drawn, their description is the answer.
+  const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
+  if (within(longest)(whole)) return whole;
+  const found = answer === null ? figure.found : [];
+  return fitParts(
+    [
+      ...opening,
+      answered,
+      ...found.map((text, at) => withRoom(4 + at, said('chart', text, figure.about))),
+      withRoom(4, shownBy(figure)),
+      always(said('chart', sayMoreInReport)),
+    ],
+    within(longest),
+  );
 }

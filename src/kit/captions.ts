@@ -1,19 +1,27 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
-import { calculatedBy, primaryMetrics, surestFirst } from '../prose/answer.ts';
 import { dateInWords } from '../prose/date.ts';
-import { orderInWords } from '../prose/forWhom.ts';
-import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
-import { luckSentence } from '../prose/reachSentences.ts';
-import type { Telling } from '../prose/telling.ts';
+import { sayCaution } from '../prose/english/cautions.ts';
+import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
+import { changesWords, stampWords, standingInBrief } from '../prose/english/kit/standing.ts';
+import type { Caution } from '../prose/statement.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { gapsMetric } from './headline.ts';
-import { interestInBrief, interestInShort, publisherOf } from './interestInShort.ts';
+import { answerOfFigure, comparedIn, type FigureAnswer } from './figureAnswer.ts';
+import { figureInterest, type FigureInterest } from './figureInterest.ts';
+import {
+  answerForms,
+  cautionForms,
+  foundForms,
+  orderCaution,
+  readingOf,
+  shownBy,
+  subjectOf,
+  type AnswerWeights,
+} from './figureSentences.ts';
+import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
+import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
-import { fitSentences, type Ranked } from './sentences.ts';
-import { golfersAndShots, modelWords, readingWords, standing, standingInBrief } from './whoAndHow.ts';
-import { capitalised } from '../prose/words.ts';
-import { metrics } from '../trade/metrics.ts';
+import { said, textOf, type Said } from './said.ts';
+import { countsIn } from './whoAndHow.ts';
 
 /** Longest caption of each length, characters. */
 export const captionLimits = { short: 120, middle: 280, long: 600 } as const;
@@ -23,166 +31,137 @@ export type CaptionLength = keyof typeof captionLimits;
 /** Captions in three lengths; each is true when it is printed alone. */
 export type Captions = Readonly<Record<CaptionLength, string>>;
 
-/** Captions of one chart of a report. Each holds the number of shots and golfers and the answer. */
+/** The sentences of the captions, with what each renders. */
+export type CaptionSentences = Readonly<Record<CaptionLength, readonly Said[]>>;
+
+/** Captions of one chart of a report. */
 export function captions(report: Report, figure: DrawnFigure): Captions {
-  const metric = metricOf(figure, report);
-  // A contender that was not judged says so in each of its pairs.
-  const answers =
-    metric === null
-      ? []
-      : [...new Set(surestFirst(metric).map((pair) => pairSentence(pair, metric, report.telling)))];
-  const how = workedOutBy(metric);
+  const { short, middle, long } = captionSentences(report, figure);
+  return { short: textOf(short), middle: textOf(middle), long: textOf(long) };
+}
+
+/**
+ * What the captions of a chart say: its own answer, or what it shows, with who hit and what was varied; the caution and
+ * the interest that bear on it; what marks the report; from 280 characters on the address.
+ */
+export function captionSentences(report: Report, figure: DrawnFigure): CaptionSentences {
+  const answer = answerOfFigure(report, figure);
+  const facts: Facts = {
+    report,
+    figure,
+    answer,
+    interest: figureInterest(report, comparedIn(report, answer), answer?.answers[0] ?? null),
+  };
   return {
-    short: shortest(report, how.brief, answers),
-    middle: middle(report, figure, how.full, answers),
-    long: long(report, figure, how.full, metric),
+    short: fitParts(shortParts(facts), within(captionLimits.short)),
+    middle: fitParts(middleParts(facts), within(captionLimits.middle)),
+    long: fitParts(longParts(facts), within(captionLimits.long)),
   };
 }
 
-/** The metric whose answer stands in a figure's captions: its own, else the first main measure. */
-function metricOf({ about }: DrawnFigure, { findings }: Report): MetricFindings | null {
-  const own = findings.metrics.find(({ id }) => about.of !== 'report' && id === about.metric);
-  return own ?? primaryMetrics(findings)[0] ?? null;
+interface Facts {
+  readonly report: Report;
+  readonly figure: DrawnFigure;
+  readonly answer: FigureAnswer | null;
+  readonly interest: FigureInterest;
 }
 
-/**
- * "Carry by our own flight model.", "Carry calculated.": what an answer has to say in the same breath, in full and in
- * brief; empty where readings need no such word.
- */
-function workedOutBy(metric: MetricFindings | null): { readonly full: string; readonly brief: string } {
-  const by = metric === null ? '' : calculatedBy(metric).trim().replace(/,$/, '');
-  if (metric === null || by === '') return { full: '', brief: '' };
-  const name = capitalised(metrics[metric.id].name);
-  return { full: `${name} ${by}.`, brief: `${name} calculated.` };
-}
+/** Cautions without which a short caption would mislead; others give way to an interest. */
+const weighsOnAnswer: readonly Caution['facts']['overlay'][] = [
+  'depends-on-left-out',
+  'uneven-readings',
+  'visits-alike',
+  'mixed-with-swing',
+  'rests-on-one-shot',
+];
 
-interface Opening {
-  readonly text: string;
-  readonly stands: string;
-  /** Whether it holds the answer. */
-  readonly whole: boolean;
-}
-
-/**
- * Golfers, shots and an answer, and how the report stands, in so few words that both have room: the first that fits, at
- * last without the answer.
- */
-function openingThatFits(report: Report, answer: string, room: number): Opening {
-  const who = golfersAndShots(report);
-  const fewer = who.replace(/ with each .*$/, ' with each');
-  const [stands, brief] = [standing(report), standingInBrief(report)];
-  const last = { text: `${fewer}: see the report.`, stands: brief, whole: false };
-  const all: readonly Opening[] = [
-    { text: `${who}: ${answer}`, stands, whole: true },
-    { text: `${who}: ${answer}`, stands: brief, whole: true },
-    { text: `${fewer}: ${answer}`, stands: brief, whole: true },
-    { text: `${who}: for the answer see the report.`, stands: brief, whole: false },
-    last,
-  ];
-  const possible = all.filter(({ whole }) => !whole || answer !== '');
-  return possible.find(({ text, stands: own }) => `${text} ${own}`.trim().length <= room) ?? last;
-}
-
-function shortest(report: Report, how: string, [first = '', ...others]: readonly string[]): string {
-  const room = captionLimits.short - (how === '' ? 0 : how.length + 1);
-  const { text, stands, whole } = openingThatFits(report, first, room);
-  return fitSentences(
-    [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      { text: whole ? how : '', rank: 0 },
-      { text: interestInBrief(report), rank: 0.3 },
-      { text: stands, rank: 0 },
-    ],
-    captionLimits.short,
-  );
-}
-
-function middle(
-  report: Report,
-  figure: DrawnFigure,
-  how: string,
-  [first = '', ...others]: readonly string[],
-): string {
-  const { front } = report.source;
-  const model = modelWords(figure);
-  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
-  const room = fixed.reduce((left, length) => left - length, captionLimits.middle);
-  const brief = interestInBrief(report);
-  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
-  return fitSentences(
-    [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      ...chartWords(report, figure),
-      { text: model, rank: 0 },
-      { text: whole ? how : '', rank: 0 },
-      { text: model === '' && how === '' ? readingWords(report) : '', rank: 31 },
-      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      {
-        text: `Hit ${dateInWords(front.date, report.source.locale)}, ${orderInWords(report.findings.design.order)}.`,
-        rank: 32,
-      },
-      { text: stands, rank: 0 },
-    ],
-    captionLimits.middle,
-  );
-}
-
-/** The shop's interest in as many words as there is room for, characters. */
-function interestThatFits(report: Report, room: number): string {
-  return (
-    [interestInShort(report), interestInShort(report, 'The shop')].find(({ length }) => length < room) ??
-    interestInBrief(report, room)
-  );
-}
-
-/** What the chart itself shows, where that is not the answer. */
-function chartWords(report: Report, figure: DrawnFigure): readonly Ranked[] {
-  const subject = { text: `${figure.subject}.`, rank: 43 };
-  if (gapsMetric(report, figure) !== null) return [subject];
+function shortParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling, source } = report;
+  const caution = cautionOf({ report, figure, answer });
+  const decides = caution !== null && weighsOnAnswer.includes(caution.facts.overlay);
   return [
-    { ...subject, rank: 0.4 },
-    { text: figure.shows ?? '', rank: 0.6 },
+    answer === null
+      ? foundForms(figure, telling)
+      : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
+    cautionForms(caution, telling, { brief: decides ? 2 : 3.2, whole: null }),
+    withRoom(3, interest.one),
+    always(said('stamp', standingInBrief(source.front))),
   ];
 }
 
-function withNumbers(pair: PairFindings, metric: MetricFindings, telling: Telling): string {
-  const answer = pairSentence(pair, metric, telling);
-  return pair.estimate === null ? answer : `${answer} ${gapNumbers(pair, metric, telling)}`;
+function middleParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling } = report;
+  return [
+    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
+    cautionForms(cautionOf({ report, figure, answer }), telling, { brief: 2, whole: 8 }),
+    [
+      { weight: 3, said: interest.one },
+      { weight: 5, said: interest.inFewWords },
+    ],
+    whoPart(report, answer, 7),
+    withRoom(9, readingOf(report, figure)),
+    ...marks(report),
+    always(creditOf(report, 'address')),
+  ];
 }
 
-function long(report: Report, figure: DrawnFigure, how: string, metric: MetricFindings | null): string {
-  const { source, telling, findings } = report;
-  const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
-  const credit = source.shop?.reuse.credit ?? publisherOf(report);
-  const [first = '', ...others] =
-    metric === null
-      ? []
-      : [...new Set(surestFirst(metric).map((pair) => withNumbers(pair, metric, telling)))];
-  const model = modelWords(figure);
-  const fixed = [how, model].filter((words) => words !== '').map(({ length }) => length + 1);
-  const room = fixed.reduce((left, length) => left - length, captionLimits.long);
-  const brief = interestInBrief(report);
-  const { text, stands, whole } = openingThatFits(report, first, room - brief.length - 1);
-  return fitSentences(
+function longParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+  const { telling } = report;
+  const caution = cautionOf({ report, figure, answer });
+  const others = answer?.cautions.filter((one) => one !== caution) ?? [];
+  return [
+    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
+    cautionForms(caution, telling, { brief: 2, whole: 5 }),
+    ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
     [
-      { text, rank: 0 },
-      ...(whole ? others : []).map((other, index): Ranked => ({ text: other, rank: 1 + index })),
-      ...chartWords(report, figure),
-      { text: model, rank: 0 },
-      { text: whole ? how : '', rank: 0 },
-      { text: metric === null ? '' : (luckSentence(metric, telling) ?? ''), rank: 41 },
-      { text: model === '' ? readingWords(report) : '', rank: 31 },
-      {
-        text: `Hit ${dateInWords(source.front.date, source.locale)}, ${orderInWords(findings.design.order)}.`,
-        rank: 32,
-      },
-      { text: findings.design.hitters === 1 ? 'Yours may differ in size or direction.' : '', rank: 40 },
-      { text: interestThatFits(report, room - text.length - stands.length - 2), rank: 0 },
-      { text: stands, rank: 0 },
-      { text: `${credit}${address === null ? '' : `, ${address}`}`, rank: 42 },
+      { weight: 2.8, said: interest.one },
+      { weight: 3, said: interest.inFewWords },
+      { weight: 6, said: interest.whole },
     ],
-    captionLimits.long,
+    whoPart(report, answer, 7),
+    withRoom(8, readingOf(report, figure)),
+    ...marks(report),
+    always(creditOf(report, 'credit')),
+  ];
+}
+
+/** The gravest caution that the chart's answer does not say itself; of averages side by side, that of their order. */
+function cautionOf({ report, figure, answer }: Omit<Facts, 'interest'>): Caution | null {
+  return answer === null ? orderCaution(report, figure) : answer.beside;
+}
+
+/** The answer that the chart is about, and what it shows of its own; of a chart without an answer what it is of and shows. */
+function toldParts(
+  figure: DrawnFigure,
+  answer: FigureAnswer | null,
+  telling: Report['telling'],
+  weights: AnswerWeights,
+): readonly Part[] {
+  if (answer === null) return [foundForms(figure, telling)];
+  // The chart of all pairs is of nothing but its answer.
+  const subject = figure.chart === 'apart' ? [] : subjectOf(figure);
+  return [answerForms(answer, telling, weights), withRoom(3.5, shownBy(figure)), withRoom(5.5, subject)];
+}
+
+function whoPart(report: Report, answer: FigureAnswer | null, weight: number): Part {
+  const words = golfersShotsAndOrder(
+    report.telling,
+    countsIn(report, answer?.metric ?? null),
+    dateInWords(report.source.front.date, report.source.locale),
   );
+  return withRoom(weight, said('who', words));
+}
+
+/** What marks the report, each by itself. */
+function marks({ source }: Report): readonly Part[] {
+  return [always(said('stamp', stampWords(source.front))), always(said('stamp', changesWords(source)))];
+}
+
+/** Whom to credit and where the report stands; where there is no address, who publishes it. */
+function creditOf(report: Report, form: 'address' | 'credit'): readonly Said[] {
+  const { shop, slug } = report.source;
+  const address = absoluteAddress(shop)?.(`/reports/${slug}/`) ?? null;
+  const credit = shop?.reuse.credit ?? publisherOf(report);
+  if (address === null) return said('credit', `${credit}.`);
+  return said('credit', form === 'address' ? address : `${credit}, ${address}`);
 }

@@ -1,22 +1,28 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { figureTraits } from '../charts/figureTraits.ts';
 import { wrapText } from '../charts/textWidth.ts';
+import { dateInWords } from '../prose/date.ts';
+import { addressAndVersion } from '../prose/english/kit/credit.ts';
+import { changesWords, stampWords } from '../prose/english/kit/standing.ts';
+import { golfersShotsAndDay, golfersShotsAndOrder, leftOutWords } from '../prose/english/kit/whoAndHow.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
-import { cautionBesideAnswer } from '../prose/mind.ts';
-import { capitalised, counted } from '../prose/words.ts';
-import { interestInBrief, interestInShort } from './interestInShort.ts';
+import { answerOfFigure, comparedIn } from './figureAnswer.ts';
+import { figureInterest } from './figureInterest.ts';
+import { cautionForms, orderCaution, readingOf } from './figureSentences.ts';
+import { always, fitParts, type Part } from './fitParts.ts';
+import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
-import { golfersShotsAndOrder, modelWords, readingWords, standing } from './whoAndHow.ts';
+import { reportVersion } from './reportVersion.ts';
+import { said, textOf, type Said } from './said.ts';
+import { countsIn } from './whoAndHow.ts';
 
 export const stripText = { size: 14, weight: 400 } as const;
 
 const mostLines = 4;
 
 /**
- * Lines of the strip under a chart that leaves its page, each at most `width` px: what its signs are; golfers, shots,
- * order, date; measured or calculated; whether corrected; the caution that weighs on the answer; the shop's interest;
- * address and version. At most four lines, for which further explanations give way, then the shop's name (its address
- * stands), then the names in its interest; what the reader must not miss gets a further line rather than being cut.
+ * Lines of the strip under a chart that leaves its page, each at most `width` px: at most four, for which explanations
+ * give way; what the reader must not miss gets a further line rather than being cut.
  */
 export function caveatStrip(
   report: Report,
@@ -24,61 +30,56 @@ export function caveatStrip(
   version: string,
   width: number,
 ): readonly string[] {
-  const { source } = report;
-  const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
-  const where = `${address === null ? (source.shop?.name ?? 'Publisher not recorded') : spokenAddress(address)}. Straightface ${version}.`;
-  const needs = (interest: string): readonly string[] => [...caveats(report, figure, interest), where];
-  const signs = [...figure.signs, ...figure.found];
-  const fewest = figure.signs.length;
-  const wrap = (words: string): readonly string[] => wrapText(words, stripText.size, stripText.weight, width);
-  const brief = interestInBrief(report);
-  for (const interest of [interestInShort(report), interestInShort(report, 'The shop'), brief]) {
-    for (let kept = signs.length; kept >= fewest; kept -= 1) {
-      for (const groups of groupings(signs.slice(0, kept).join(' '), needs(interest))) {
-        const lines = groups.flatMap(wrap);
-        if (lines.length <= mostLines) return lines;
-      }
-    }
-  }
-  return wrap(joined([...signs.slice(0, fewest), ...needs(brief)]));
+  const wrap = (sentences: readonly Said[]): readonly string[] =>
+    wrapText(textOf(sentences), stripText.size, stripText.weight, width);
+  return wrap(stripSentences(report, figure, version, (sentences) => wrap(sentences).length <= mostLines));
 }
 
 /**
- * What goes with a chart wherever it goes: golfers, shots, order, date, shots left out; measured or calculated, whether
- * corrected, the caution that weighs on its answer; the shop's interest.
+ * What the strip says: what marks the report, what the chart's signs are, golfers, shots, order and day, how its readings
+ * came about, the caution about this very answer, the interest that bears on it, address and version of the report.
  */
-export function caveats(
+export function stripSentences(
   report: Report,
   figure: DrawnFigure,
-  interest = interestInShort(report),
-): readonly string[] {
-  const model = modelWords(figure);
-  const caution = figureTraits[figure.chart].answering ? (cautionBesideAnswer(report.telling) ?? '') : '';
-  const who = [golfersShotsAndOrder(report), leftOut(report)];
-  const reading = [model === '' ? readingWords(report) : model, standing(report), caution];
-  return [joined(who), joined(reading), interest];
+  version: string,
+  fits: (sentences: readonly Said[]) => boolean,
+): readonly Said[] {
+  const { shop, slug } = report.source;
+  const address = absoluteAddress(shop)?.(`/reports/${slug}/`) ?? null;
+  const where = address === null ? publisherOf(report) : spokenAddress(address);
+  const words = addressAndVersion(where, reportVersion(report.source), version);
+  return fitParts([...caveatParts(report, figure), always(said('credit', words))], fits);
 }
 
-/** The figure without what its caption says of the page around it. */
-export function withoutItsPage({ onPage: _, ...figure }: DrawnFigure): DrawnFigure {
-  return figure;
+/** What goes with a chart wherever it goes, but for its address. */
+export function caveats(report: Report, figure: DrawnFigure): readonly Said[] {
+  return fitParts(caveatParts(report, figure), () => true);
 }
 
-/** How many shots no figure counts. */
-function leftOut({ session }: Report): string {
-  const count = session.shots.filter(({ excluded }) => excluded !== null).length;
-  return count === 0 ? '' : `${capitalised(counted(count, 'shot'))} left out.`;
-}
-
-const joined = (parts: readonly string[]): string => parts.filter((words) => words !== '').join(' ');
-
-/** Ways of breaking the strip into paragraphs, the one that is easiest to read first. */
-function groupings(signs: string, needs: readonly string[]): readonly (readonly string[])[] {
-  const [who = '', reading = '', interest = '', address = ''] = needs;
+function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
+  const { telling, source, findings } = report;
+  const answer = answerOfFigure(report, figure);
+  const interest = figureInterest(report, comparedIn(report, answer), null);
+  const { answering } = figureTraits[figure.chart];
+  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  const counts = countsIn(report, answer?.metric ?? null);
+  const day = dateInWords(source.front.date, source.locale);
   return [
-    [signs, `${who} ${reading}`, interest, address],
-    [signs, `${who} ${reading} ${interest}`, address],
-    [`${signs} ${who} ${reading} ${interest}`, address],
-    [[signs, ...needs].join(' ')],
+    always(said('stamp', stampWords(source.front))),
+    always(said('stamp', changesWords(source))),
+    always(figure.signs.flatMap((text) => said('sign', text, figure.about))),
+    [
+      { weight: 0, said: said('who', golfersShotsAndDay(telling, counts, day)) },
+      { weight: 2, said: said('who', golfersShotsAndOrder(telling, counts, day)) },
+    ],
+    always(said('who', leftOutWords(findings))),
+    // A model's chart has it in its signs.
+    figureTraits[figure.chart].modelled ? [] : always(readingOf(report, figure)),
+    cautionForms(caution, telling, { brief: answering ? 0 : 2.5, whole: 3 }),
+    [
+      { weight: 0, said: interest.inFewWords },
+      { weight: 1, said: interest.whole },
+    ],
   ];
 }

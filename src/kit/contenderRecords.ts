@@ -1,7 +1,8 @@
 import { buildKey } from '../findings/buildKey.ts';
 import { sheetItems, type Sheet } from '../intake/authored/sheet.ts';
-import { primaryMetrics, surestFirst } from '../prose/answer.ts';
-import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
+import { primaryMetrics } from '../prose/answers.ts';
+import { sayPair } from '../prose/english/answers.ts';
+import { pairAnswers } from '../prose/pairAnswer.ts';
 import { capitalised } from '../prose/words.ts';
 import { pairSlug } from './pairRecords.ts';
 import type { Report } from './report.ts';
@@ -84,9 +85,9 @@ export function answersAbout(
   { findings, telling }: Pick<Report, 'findings' | 'telling'>,
 ): readonly string[] {
   return primaryMetrics(findings).flatMap((metric) =>
-    surestFirst(metric)
-      .filter(({ a, b }) => a === id || b === id)
-      .map((pair) => `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`),
+    pairAnswers(metric, findings.design)
+      .filter(({ ahead, behind }) => ahead === id || behind === id)
+      .map((answer) => sayPair(answer, telling)),
   );
 }
 

@@ -1,21 +1,16 @@
-import type { MetricFindings } from '../findings/findings.ts';
-import { answerSentences, howMuch, primaryMetrics, surestFirst } from '../prose/answer.ts';
-import { dateInWords } from '../prose/date.ts';
-import { forWhom } from '../prose/forWhom.ts';
+import { mailWords } from '../prose/english/kit/mailWords.ts';
+import { likelyMeaning } from '../prose/english/sure.ts';
+import { toldAnswers, type ToldAnswer } from '../prose/english/toldAnswer.ts';
+import { sayWhoHit } from '../prose/english/whoHit.ts';
 import { interestSentences } from '../prose/interest.ts';
-import { gapNumbers, pairSentence } from '../prose/pairSentence.ts';
-import { luckSentence } from '../prose/reachSentences.ts';
-import { metricName } from '../prose/metricName.ts';
-import type { Telling } from '../prose/telling.ts';
-import { capitalised } from '../prose/words.ts';
+import { whoHit } from '../prose/whoHit.ts';
 import type { Absolute } from './absoluteAddress.ts';
 import { altText } from './altText.ts';
 import { exportedHeight, exportWidth } from './exportedSvg.ts';
 import { publisherOf } from './interestInShort.ts';
-import { awayFromPage } from './headline.ts';
 import { kitOf } from './kitOf.ts';
 import type { Report } from './report.ts';
-import { mindInShort, standing } from './whoAndHow.ts';
+import { howHit } from './whoAndHow.ts';
 
 /** Width of an image in a mail, px: mails are read at 600. */
 export const mailWidth = 600;
@@ -29,77 +24,59 @@ export interface MailImage {
   readonly height: number;
 }
 
-/** What both parts of a mail say, in the order they say it: the interest before any result. */
+/** A fact under the answers, with its label. */
+export interface MailFact {
+  readonly label: string;
+  readonly words: string;
+}
+
+/** What all parts of a mail say, in the order they say it: the interest before any result, each answer once. */
 export interface EmailParts {
   readonly publisher: string;
   readonly title: string;
   readonly question: string;
-  readonly interest: string;
-  readonly answer: string;
-  /** The same where no table follows. */
-  readonly answerAlone: string;
-  readonly amounts: string;
-  readonly whom: string;
-  readonly mind: string;
-  /** Of each main metric every pair's answer and its numbers. */
-  readonly gaps: readonly {
-    /** Named where there is more than one metric; else empty. */
-    readonly of: string;
-    readonly rows: readonly { readonly answer: string; readonly numbers: string }[];
-  }[];
+  readonly interest: MailFact;
+  /** Each main measure with its own title, status, answer, single-shot line and gravest caution. */
+  readonly answers: readonly (Pick<ToldAnswer, 'title' | 'status' | 'singleShots'> & {
+    readonly answer: string;
+    readonly caution: MailFact | null;
+  })[];
+  readonly facts: readonly MailFact[];
   readonly image: MailImage | null;
   readonly report: string;
   readonly terms: string;
 }
 
-/** Every pair's answer with its numbers; one that was not judged says so once, whatever its pairs. */
-function gapLines(metric: MetricFindings, telling: Telling): EmailParts['gaps'][number]['rows'] {
-  const lines = surestFirst(metric).map((pair) => ({
-    answer: pairSentence(pair, metric, telling),
-    numbers: pair.estimate === null ? '' : gapNumbers(pair, metric, telling),
-  }));
-  return lines.filter(
-    ({ answer, numbers }, index) =>
-      numbers !== '' || lines.findIndex((line) => line.answer === answer) === index,
-  );
-}
-
 export function emailParts(report: Report, absolute: Absolute, version: string): EmailParts {
-  const { source, session, telling, findings } = report;
+  const { source, telling, findings } = report;
   const { front, shop, slug } = source;
-  const metrics = primaryMetrics(findings);
   const [first] = kitOf(report).offered;
-  const scale = mailWidth / exportWidth;
+  const answers = toldAnswers(telling);
+  const { term, meaning } = likelyMeaning(answers.length);
   return {
     publisher: publisherOf(report),
     title: front.title,
-    question: `${front.question} Hit ${dateInWords(front.date, source.locale)}.${front.inventedData ? ' Invented data.' : ''}`,
-    interest: interestSentences(source).join(' '),
-    answer: metrics.flatMap((metric) => answerSentences(metric, telling)).join(' '),
-    answerAlone: awayFromPage(metrics.flatMap((metric) => answerSentences(metric, telling))).join(' '),
-    amounts: metrics
-      .map((metric) => {
-        const told = [...howMuch(metric, telling), luckSentence(metric, telling) ?? ''];
-        const words = told.filter((one) => one !== '').join(' ');
-        return words !== '' && metrics.length > 1 ? `${capitalised(metricName(metric.id))}: ${words}` : words;
-      })
-      .filter((words) => words !== '')
-      .join(' '),
-    whom: forWhom(source, session, telling).join(' '),
-    mind: [mindInShort(report), standing(report).replace('Invented data.', '').trim()]
-      .filter((words) => words !== '')
-      .join(' '),
-    gaps: metrics.map((metric) => ({
-      of: metrics.length > 1 ? capitalised(metricName(metric.id)) : '',
-      rows: gapLines(metric, telling),
+    question: mailWords.question(source),
+    interest: { label: mailWords.interest, words: interestSentences(source).join(' ') },
+    answers: answers.map(({ title, status, answer, singleShots, cautions: [caution] }) => ({
+      title,
+      status,
+      singleShots,
+      answer: answer.join(' '),
+      caution: caution === undefined ? null : { label: mailWords.caution, words: caution },
     })),
+    facts: [
+      { label: mailWords.sure, words: `${term}${meaning}` },
+      { label: mailWords.whom, words: sayWhoHit(whoHit(source, findings), telling.system).join(' ') },
+      { label: mailWords.how, words: howHit(report) },
+    ],
     image:
       first === undefined
         ? null
         : {
             address: absolute(`/reports/${slug}/charts/${first.figure.id}.png`),
             alt: altText(report, first.figure, longestAlt),
-            height: Math.round(exportedHeight(report, first.figure, version) * scale),
+            height: Math.round((exportedHeight(report, first.figure, version) * mailWidth) / exportWidth),
           },
     report: absolute(`/reports/${slug}/`),
     terms: shop?.reuse.terms ?? '',

@@ -1,27 +1,34 @@
-import type { EmailParts } from './emailParts.ts';
+import { mailWords } from '../prose/english/kit/mailWords.ts';
+import type { EmailParts, MailFact } from './emailParts.ts';
 
 const widest = 72;
 
 /** The plain-text part of the mail, lines of at most 72 characters: the same words in the same order. */
-export function emailText(parts: EmailParts): string {
-  const { publisher, title, question, interest, answer, amounts, whom, mind, gaps, report, terms } = parts;
+export function emailText({
+  publisher,
+  title,
+  question,
+  interest,
+  answers,
+  facts,
+  report,
+  terms,
+}: EmailParts): string {
+  const fact = ({ label, words }: MailFact): string => `${label}. ${words}`;
   const paragraphs = [
     publisher,
     title,
     question,
-    `Our interest. ${interest}`,
-    'The answer',
-    answer,
-    ...(amounts === '' ? [] : [`How much. ${amounts}`]),
-    `For whom. ${whom}`,
-    ...(mind === '' ? [] : [`Mind. ${mind}`]),
-    'How far apart?',
-    ...gaps.flatMap(({ of, rows }) => [
-      ...(of === '' ? [] : [`${of}.`]),
-      ...rows.map(({ answer: told, numbers }) => `- ${told} ${numbers}`.trimEnd()),
+    fact(interest),
+    ...answers.flatMap(({ title: measure, status, answer, singleShots, caution }) => [
+      mailWords.answerHeading(measure, status),
+      answer,
+      ...(singleShots === null ? [] : [singleShots]),
+      ...(caution === null ? [] : [fact(caution)]),
     ]),
-    `All shots, conditions and numbers:\n${report}`,
-    `A comparison is not a fitting; try clubs with a qualified fitter. ${terms}`.trim(),
+    ...facts.map(fact),
+    `${mailWords.wholeReport}:\n${report}`,
+    `${mailWords.notAFitting} ${terms}`.trim(),
   ];
   return `${paragraphs.map((words) => words.split('\n').map(wrapped).join('\n')).join('\n\n')}\n`;
 }

@@ -3,7 +3,8 @@ import { literalColours, palette } from '../charts/palette.ts';
 import { wrapText } from '../charts/textWidth.ts';
 import { caveatStrip, stripText } from './caveatStrip.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
-import { headline, othersElsewhere } from './headline.ts';
+import { headline } from './headline.ts';
+import { textOf, type Said } from './said.ts';
 import { altText } from './altText.ts';
 import type { Report } from './report.ts';
 
@@ -31,7 +32,10 @@ export function exportedSvg(report: Report, figure: DrawnFigure, version: string
     second: palette['ink-2'].light,
     rule: palette.rule.light,
   };
-  const headLines = headlineLines(headline(report, figure));
+  const wrapHead = (sentences: readonly Said[]): readonly string[] =>
+    wrapText(textOf(sentences), head.size * literataFactor, 600, chartWidth);
+  const headSentences = headline(report, figure, (said) => wrapHead(said).length <= mostHeadLines);
+  const headLines = wrapHead(headSentences);
   const stripLines = caveatStrip(report, figure, version, chartWidth);
   const chart = chartInside(figure.svg.wide);
   const headBottom = 16 + headLines.length * head.leading;
@@ -45,7 +49,7 @@ export function exportedSvg(report: Report, figure: DrawnFigure, version: string
       .join('');
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${exportWidth}" height="${height}" viewBox="0 0 ${exportWidth} ${height}" role="img" aria-labelledby="${name}-title ${name}-desc">` +
-    `<title id="${name}-title">${escapeXml(headline(report, figure).join(' '))}</title>` +
+    `<title id="${name}-title">${escapeXml(textOf(headSentences))}</title>` +
     `<desc id="${name}-desc">${escapeXml(altText(report, figure))} ${escapeXml(stripLines.join(' '))}</desc>` +
     `<rect width="${exportWidth}" height="${height}" fill="${light.paper}"/>` +
     `<g font-family="Literata, Georgia, serif" font-size="${head.size}" font-weight="600" fill="${light.ink}">${text(headLines, 16 + head.size, head.leading)}</g>` +
@@ -57,19 +61,6 @@ export function exportedSvg(report: Report, figure: DrawnFigure, version: string
   return svg.replaceAll(/<[^>]*>/g, (tag) =>
     literalColours(tag, 'light').replaceAll('currentColor', light.ink),
   );
-}
-
-/** Lines of the headline; whole sentences give way where it would need a fourth line, and the last line says so. */
-function headlineLines(sentences: readonly string[]): readonly string[] {
-  const wrap = (words: string): readonly string[] =>
-    wrapText(words, head.size * literataFactor, 600, chartWidth);
-  const whole = wrap(sentences.join(' '));
-  if (whole.length <= mostHeadLines) return whole;
-  for (let kept = sentences.length - 1; kept > 0; kept -= 1) {
-    const lines = wrap([...new Set([...sentences.slice(0, kept), othersElsewhere])].join(' '));
-    if (lines.length <= mostHeadLines) return lines;
-  }
-  return wrap(sentences[0] ?? '');
 }
 
 /** The wide chart as a group: a renderer would clip an SVG within an SVG, which costs it a second picture. */

@@ -1,10 +1,12 @@
 import type { Front } from '../intake/authored/front.ts';
-import { answerInShort } from '../prose/answer.ts';
+import { feedWords } from '../prose/english/kit/feedWords.ts';
+import { standingWords } from '../prose/english/kit/standing.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
+import { answersAlone } from './answersAlone.ts';
 import type { Report } from './report.ts';
-import { golfersShotsAndOrder, standing } from './whoAndHow.ts';
+import { reportInBrief } from './whoAndHow.ts';
 
 /**
  * An entry of a feed; `date` is a day. Title and description are HTML of nothing but text, as RSS 2.0 has it: what a
@@ -17,7 +19,7 @@ export interface FeedItem {
   readonly description: string;
 }
 
-/** One entry a report, the newest first: the shop's interest before the answer, then for how many shots it holds. */
+/** One entry a report, the newest first: the answers of all its measures, the shop's whole interest, how it was hit. */
 export function reportItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
   return feedOf(
     reports.map((report) => {
@@ -28,12 +30,12 @@ export function reportItems(reports: readonly Report[], absolute: Absolute): rea
         link: absolute(`/reports/${slug}/`),
         date: (withdrawn ? front.withdrawn?.date : front.published) ?? front.date,
         description: withdrawn
-          ? `Withdrawn. ${front.withdrawn?.reason ?? ''}`.trim()
+          ? feedWords.withdrawn(front.withdrawn?.reason ?? '')
           : [
-              `Our interest: ${interestSentences(report.source).join(' ')}`,
-              answerInShort(report.telling),
-              golfersShotsAndOrder(report),
-              standing(report),
+              ...answersAlone(report),
+              feedWords.interest(interestSentences(report.source)),
+              reportInBrief(report),
+              standingWords(report.source),
             ]
               .join(' ')
               .trim(),
@@ -47,21 +49,21 @@ export function correctionItems(reports: readonly Report[], absolute: Absolute):
   return feedOf(
     reports.flatMap(({ source: { front, slug } }) => [
       ...front.corrections.map(({ date, what, was, now }, index) => ({
-        title: `Corrected: ${front.title}`,
+        title: feedWords.corrected(front.title),
         link: absolute(`/reports/${slug}/#corrections${index === 0 ? '' : `-${index + 1}`}`),
         date,
-        description: `${what}. It said: ${was}. It now says: ${now}.`,
+        description: feedWords.correction(what, was, now),
       })),
       ...replacement(front, reports).map(({ date, title }) => ({
-        title: `Replaced: ${front.title}`,
+        title: feedWords.replaced(front.title),
         link: absolute(`/reports/${slug}/#replaced`),
         date,
-        description: `A newer report replaces it: ${title}.`,
+        description: feedWords.replacement(title),
       })),
       ...(front.status === 'withdrawn' && front.withdrawn !== null
         ? [
             {
-              title: `Withdrawn: ${front.title}`,
+              title: feedWords.gone(front.title),
               link: absolute(`/reports/${slug}/`),
               date: front.withdrawn.date,
               description: front.withdrawn.reason,

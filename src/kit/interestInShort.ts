@@ -41,7 +41,8 @@ export function interestInBrief({ source: { front } }: Report, longest = Infinit
   return told(fitting < 0 ? givingWay.length : fitting);
 }
 
-function weighing(front: Front): readonly InterestStatement[] {
+/** What comes from outside or is the shop's gain; that nobody paid need not be told in short. */
+export function weighing(front: Front): readonly InterestStatement[] {
   return interestsOf(front).filter(
     (told) => told.kind === 'sells' || told.kind === 'own-words' || told.outside || isBought(told),
   );

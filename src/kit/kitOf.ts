@@ -1,9 +1,11 @@
 import { imageName, type DrawnFigure } from '../charts/figure.ts';
 import { altText } from './altText.ts';
 import { captions, type Captions } from './captions.ts';
-import { headline } from './headline.ts';
+import { sayRefusal } from '../prose/english/kit/refusals.ts';
+import { wholeHeadline } from './headline.ts';
 import { refusal } from './refusal.ts';
 import type { Report } from './report.ts';
+import { textOf } from './said.ts';
 import { tableText } from './tableText.ts';
 
 /** One chart with all that an editor needs to print it. */
@@ -44,13 +46,15 @@ function makeKit(report: Report): Kit {
   const notOffered: NotOffered[] = [];
   const offered: KitItem[] = [];
   for (const figure of report.figures) {
-    const why = figure.kind === 'absent' ? figure.why : refusal(report, figure);
+    const need = figure.kind === 'absent' ? null : refusal(report, figure);
+    const why =
+      figure.kind === 'absent' ? figure.why : need === null ? null : sayRefusal(need, report.telling);
     if (why !== null) notOffered.push({ question: figure.question, why });
     if (why !== null || figure.kind === 'absent') continue;
     offered.push({
       figure,
       title: titleOf(figure, report),
-      headline: headline(report, figure).join(' '),
+      headline: textOf(wholeHeadline(report, figure)),
       captions: captions(report, figure),
       alt: altText(report, figure),
       table: tableText(figure.table),

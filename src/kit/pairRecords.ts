@@ -3,7 +3,7 @@ import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { pooledGap, type PooledGap } from '../findings/pooledGap.ts';
 import { turnedPair } from '../findings/turnedPair.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import { primaryMetrics } from '../prose/answer.ts';
+import { primaryMetrics } from '../prose/answers.ts';
 import type { Report } from './report.ts';
 
 /** One report in which both of a pair were hit; the pair is turned so that its first id is `a`. */
@@ -81,7 +81,7 @@ function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {
   };
 }
 
-/** What may be put together: judged, to the credit of the contenders, not replaced by a newer report, nor its shots again. */
+/** What may be combined: judged, to the credit of the contenders, not replaced by a newer report, nor its shots again. */
 function poolable({ report, pair, repeats }: Meeting): Parameters<typeof pooledGap>[0] {
   const { front } = report.source;
   if (pair.estimate === null || pair.ci === null || pair.verdict === 'not-judged') return [];

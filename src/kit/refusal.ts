@@ -1,58 +1,42 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { figureTraits, type OfferNeed } from '../charts/figureTraits.ts';
-import { widestPair } from '../charts/widestPair.ts';
+import { chanceAgrees } from '../findings/chanceAgrees.ts';
 import type { MetricFindings } from '../findings/findings.ts';
-import { primaryMetrics } from '../prose/answer.ts';
+import { metricsIn } from './figureAnswer.ts';
 import type { Report } from './report.ts';
 
-/** Why a chart is not given away, though the page shows it with its words beside it; null where it is. */
-export function refusal(report: Report, figure: DrawnFigure): string | null {
+/** What a chart would need to be given away and does not have, though the page shows it with its words beside it; null where it is given away. */
+export function refusal(report: Report, figure: DrawnFigure): OfferNeed | null {
   const need = figureTraits[figure.chart].offeredWith;
-  return need === null || isMet(need, report, metricsOf(figure, report)) ? null : whyNot(need, report);
+  return need === null || isMet(need, report, figure) ? null : need;
 }
 
-/** The metrics that a figure is about: one, or all main measures. */
-function metricsOf({ about }: DrawnFigure, { findings }: Report): readonly MetricFindings[] {
-  return about.of === 'report'
-    ? primaryMetrics(findings)
-    : findings.metrics.filter(({ id }) => id === about.metric);
-}
-
-function isMet(need: OfferNeed, { findings }: Report, metrics: readonly MetricFindings[]): boolean {
+function isMet(need: OfferNeed, { findings }: Report, figure: DrawnFigure): boolean {
+  const { about } = figure;
+  const shown = metricsIn(findings, figure);
   switch (need) {
     case 'spread-told-apart':
-      return findings.metrics
-        .filter(({ id }) => id === 'carry' || id === 'side')
-        .some(({ spread }) => spread?.pairs.some(({ clear }) => clear) ?? false);
+      return shown.some(({ spread }) => spread?.pairs.some(({ clear }) => clear) === true);
     case 'part-named':
       return findings.yards.some(
-        ({ attribution }) =>
-          attribution.state === 'attributed' && attribution.parts.some(({ finding }) => finding),
+        ({ a, b, attribution }) =>
+          (about.of !== 'pair' || (about.a === a && about.b === b)) &&
+          attribution.state === 'attributed' &&
+          attribution.parts.some(({ finding }) => finding),
       );
     case 'credited-gap':
-      return metrics.some(({ pairs }) =>
-        pairs.some(({ status }) => status === 'clear' || status === 'size-uncertain'),
+      return pairsIn(figure, shown).some(
+        ({ pair: { status } }) => status === 'clear' || status === 'size-uncertain',
       );
     case 'luck-agrees-with-answer':
-      return metrics.every((metric) => {
-        const widest = widestPair(metric);
-        if (widest === null || metric.luck === null) return false;
-        const { status } = widest.pair;
-        const told = status === 'clear' || status === 'size-uncertain';
-        return widest.estimate > metric.luck.upTo === told;
-      });
+      return pairsIn(figure, shown).every(({ pair, metric }) => chanceAgrees(pair, metric));
   }
 }
 
-function whyNot(need: OfferNeed, { telling }: Report): string {
-  switch (need) {
-    case 'spread-told-apart':
-      return `No ${telling.noun} was clearly more consistent than another; alone, the chart would look as if one were.`;
-    case 'part-named':
-      return 'The difference is too small to split reliably; alone, the chart would look as if it were not.';
-    case 'credited-gap':
-      return 'No dearer one was clearly ahead.';
-    case 'luck-agrees-with-answer':
-      return 'Alone, the chart would seem to say something else than the answer.';
-  }
+function pairsIn({ about }: DrawnFigure, shown: readonly MetricFindings[]) {
+  return shown.flatMap((metric) =>
+    metric.pairs
+      .filter(({ a, b }) => about.of !== 'pair' || (about.a === a && about.b === b))
+      .map((pair) => ({ pair, metric })),
+  );
 }

@@ -1,3 +1,4 @@
+import { standingWords } from '../prose/english/kit/standing.ts';
 import { answerInList } from '../prose/english/toldAnswer.ts';
 import { sayWhoHit } from '../prose/english/whoHit.ts';
 import { interestInEnglish } from '../prose/english/interest.ts';
@@ -13,7 +14,6 @@ import { kitOf } from './kitOf.ts';
 import { licenceAddress } from './licences.ts';
 import type { Report } from './report.ts';
 import { reportVersion } from './reportVersion.ts';
-import { standing } from './whoAndHow.ts';
 
 /** A node of linked data in the words of schema.org. */
 export type Node = { readonly [property: string]: Value };
@@ -35,7 +35,7 @@ export function structuredData(report: Report): Node {
       .toSorted()
       .at(-1) ?? null;
   const invented = front.inventedData ? 'Invented data. ' : '';
-  const stands = standing(report);
+  const stands = standingWords(report.source);
   const [image] = kitOf(report).offered;
   const reuse = shop?.reuse;
   const credit = reuse?.credit === undefined ? {} : { creditText: reuse.credit };

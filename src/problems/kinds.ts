@@ -192,6 +192,8 @@ export const problemKinds = {
   'unit-suspicious': { severity: 'warning', title: 'The unit looks wrong' },
   'shot-number-repeated': { severity: 'error', title: 'A shot number is given twice' },
   'times-not-rising': { severity: 'error', title: 'The rows are not in the order of their times' },
+  'matters-unusual': { severity: 'warning', title: 'What matters is far from the usual' },
+  'rows-not-by-number': { severity: 'warning', title: 'Rows and shot numbers tell two orders' },
   'shots-missing': { severity: 'warning', title: 'Shot numbers have gaps' },
   'first-shots-missing': { severity: 'warning', title: 'Shot numbers do not begin at 1' },
   'column-looks-estimated': { severity: 'warning', title: 'A column looks estimated' },

@@ -281,6 +281,7 @@ function money({ front: { interests } }: Source): DisclosureItem[] {
 function record({ source, version }: Disclosed): DisclosureItem[] {
   const { front, files, shop } = source;
   return [
+    ...(front.summary === null ? [] : [item('In the shop’s words', front.summary)]),
     item('Date of the session', dateInWords(front.date, source.locale)),
     item(
       'Date of publication',

@@ -2,7 +2,8 @@ import { analyse } from '../findings/analyse.ts';
 import { checkCarries } from '../findings/carryCheck.ts';
 import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput } from '../findings/inputOf.ts';
-import { checkPlannedOrder } from '../findings/orderCheck.ts';
+import { checkMatters } from '../findings/mattersCheck.ts';
+import { checkPlannedOrder, checkRowNumbers } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
 import { checkHands } from '../intake/handCheck.ts';
@@ -86,6 +87,8 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
     ...unplanned,
     ...checkHands(source, session),
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
+    ...checkRowNumbers(source, session),
+    ...checkMatters(source),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];
 }

@@ -7,7 +7,7 @@ import { turnedPair } from '../../src/findings/turnedPair.ts';
 import { pairingsWon } from '../../src/stats/pairings.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 import { expectInterval } from '../stats/close.ts';
-import { inputFor, inTurn, oneAfterAnother, yd, type Swing } from './sessions.ts';
+import { inputFor, inTurn, lastApart, oneAfterAnother, yd, type Swing } from './sessions.ts';
 
 /** What the findings decide besides the interval. Figures were worked out by hand or with SciPy before the code. */
 
@@ -61,7 +61,7 @@ describe('the answer as printed', () => {
   });
 
   test('stands with each pair, and whoever is ahead however unsure', () => {
-    const pair = pairIn(inTurn({ a: around(200), b: around(200.5) }));
+    const pair = pairIn(inTurn({ a: around(200), b: around(200.5).toReversed() }));
     expect([pair.verdict, pair.status, pair.ahead]).toEqual(['level', 'level', 'b']);
     const open = pairIn(oneAfterAnother({ a: around(220), b: around(200) }));
     expect([open.verdict, open.status, open.ahead]).toEqual(['clear', 'cause-unclear', 'a']);
@@ -199,9 +199,9 @@ describe('checks are held against the answer that is printed', () => {
   };
 
   test('too little to matter holds although there being a gap does not', () => {
-    const gap = pairIn(inTurn(seesaw), { matters: { carry: yd(1) } });
+    const gap = pairIn(lastApart(seesaw), { matters: { carry: yd(1) } });
     expect(gap.holds.map(({ state }) => state)).toEqual(['fails', 'fails', 'agrees']);
-    const little = pairIn(inTurn(seesaw), { matters: { carry: yd(30) } });
+    const little = pairIn(lastApart(seesaw), { matters: { carry: yd(30) } });
     expect([little.verdict, little.status]).toEqual(['small', 'small']);
     expect(little.holds.map(({ state }) => state)).toEqual(['agrees', 'agrees', 'agrees']);
     expect(little.holds.map(({ estimate, ci }) => [estimate, ci])).toEqual(

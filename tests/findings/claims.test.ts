@@ -2,12 +2,19 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/findings/analyse.ts';
 import { claimStandings, isMeasured } from '../../src/findings/claims.ts';
-import type { ClaimStanding, Findings, StandingId } from '../../src/findings/findings.ts';
+import type {
+  ClaimStanding,
+  Findings,
+  OverlayId,
+  PairFindings,
+  StandingId,
+} from '../../src/findings/findings.ts';
 import { analysisInput } from '../../src/findings/inputOf.ts';
 import type { Claim } from '../../src/intake/authored/claims.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import robot from '../reference/cases/robot-balls.json' with { type: 'json' };
 import spreads from '../reference/cases/claimed-spread.json' with { type: 'json' };
+import { plainPair } from './plainPair.ts';
 import { around, reportOf } from './reportOf.ts';
 
 const claim = (rest: Partial<Claim>, byAtLeast = 0): Claim => ({
@@ -204,4 +211,56 @@ test('four shots are too few to judge: nothing is shown', () => {
   });
   const standing = only([claim({ of: 'alder', than: 'birch' })], findings);
   expect([standing.standing, standing.gap]).toEqual(['not-shown', null]);
+});
+
+describe('the most that a claim can reach', () => {
+  const gap = (
+    overlays: readonly OverlayId[],
+    rest: Partial<PairFindings> = {},
+  ): Pick<Findings, 'metrics' | 'straighter'> => {
+    const {
+      metrics: [carry],
+      straighter,
+    } = reportOf({}).findings;
+    const pair = plainPair('a', 'b', 10, 'clear', { ci: [6, 14], overlays, ...rest });
+    return { metrics: carry === undefined ? [] : [{ ...carry, pairs: [pair] }], straighter };
+  };
+  const standing = (
+    overlays: readonly OverlayId[],
+    {
+      direction = 'more' as const,
+      ruleFirst = false,
+      rest = {},
+    }: {
+      readonly direction?: 'more' | 'less';
+      readonly ruleFirst?: boolean;
+      readonly rest?: Partial<PairFindings>;
+    } = {},
+  ): StandingId | undefined =>
+    claimStandings([claim({ direction })], gap(overlays, rest), ruleFirst)[0]?.standing;
+
+  test('a gap with nothing beside it bears it out', () => {
+    expect(standing(['one-hitter', 'one-example', 'few-shots'])).toBe('borne-out');
+  });
+
+  test.each([
+    'mixed-with-swing',
+    'near-device',
+    'rests-on-one-shot',
+    'depends-on-left-out',
+    'leans',
+    'visits-alike',
+  ] as const)('with %s it is not shown, and contradicted all the same', (overlay) => {
+    expect(standing([overlay])).toBe('not-shown');
+    expect(standing([overlay], { direction: 'less' })).toBe('contradicted');
+  });
+
+  test('with an open cause it is not shown', () => {
+    expect(standing([], { rest: { credit: 'open' } })).toBe('not-shown');
+  });
+
+  test('an answer that depends on what was left out stands where a record shows the rule from before', () => {
+    expect(standing(['depends-on-left-out'], { ruleFirst: true })).toBe('borne-out');
+    expect(standing(['depends-on-left-out', 'rests-on-one-shot'], { ruleFirst: true })).toBe('not-shown');
+  });
 });

@@ -253,6 +253,28 @@ describe('with side and carry', () => {
     expect(findings.metrics.find(({ id }) => id === 'side')?.pairs[0]?.verdict).not.toBe('clear');
   });
 
+  test('straighter is not judged where shots lie over 15 yards off the line and no target is stated', () => {
+    const aimedAt = (yards: number, target?: string) => {
+      const swings = session(12, 1, () => 2 * random.normal()).map((swing) => ({
+        ...swing,
+        values: { ...swing.values, side: (swing.values.side ?? 0) + yd(yards) },
+      }));
+      const input = inputFor(swings, { contenders: ['a', 'b'] });
+      const conditions = target === undefined ? {} : { target };
+      const findings = analyse({ ...input, written: { ...input.written, conditions } }, []);
+      return findings.straighter?.[0];
+    };
+    for (const off of [18, -18])
+      expect(aimedAt(off)).toMatchObject({
+        status: 'not-judged',
+        notJudged: { because: 'aim-off-line', contenders: ['a', 'b'], fewest: null },
+        estimate: null,
+        ahead: null,
+      });
+    expect(aimedAt(12)?.notJudged).toBeNull();
+    expect(aimedAt(18, 'a line on the net')?.notJudged).toBeNull();
+  });
+
   test('no side, no landing and nothing straighter', () => {
     const findings = analyse(inputFor(inTurn({ a: normal(12, 215, 6), b: normal(12, 205, 6) })), []);
     expect([findings.landing, findings.straighter]).toEqual([null, null]);

@@ -7,7 +7,7 @@ import { leaveOneOut } from '../../src/stats/leaveOneOut.ts';
 import reference from '../reference/findings/judgement.json' with { type: 'json' };
 import { isGap } from '../../src/findings/verdict.ts';
 import { at, expectClose, expectInterval } from '../stats/close.ts';
-import { inputFor, inTurn, sessionOf, tenthYard, yd, type Swing } from './sessions.ts';
+import { inputFor, inTurn, oneAfterAnother, sessionOf, tenthYard, yd, type Swing } from './sessions.ts';
 
 /**
  * Against R 4.2.2 (tests/reference/findings/judgement.R): lm, aov, t.test, binom.test and formulas written out there.
@@ -186,7 +186,7 @@ describe('leaving out any one shot', () => {
   });
 
   test('the printed range is the smallest and largest of them', () => {
-    const pair = pairOf(analyse(inputFor(inTurn({ a, b })), []), 'a', 'b');
+    const pair = pairOf(analyse(inputFor(oneAfterAnother({ a, b })), []), 'a', 'b');
     expectInterval(pair.leaveOneOut ?? [NaN, NaN], range.map(yd), FIGURE);
   });
 });

@@ -4,7 +4,16 @@ import type { Findings, OverlayId, PairFindings } from '../../src/findings/findi
 import { onlyLeans } from '../../src/findings/holds.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 import { power } from '../../src/stats/power.ts';
-import { inputFor, inTurn, inVisits, tenthYard, yd, type Swing } from './sessions.ts';
+import {
+  inputFor,
+  inTurn,
+  inVisits,
+  lastApart,
+  oneAfterAnother,
+  tenthYard,
+  yd,
+  type Swing,
+} from './sessions.ts';
 
 /** Each overlay fires on a session made for it and stays away from its neighbour, which differs in that one thing. */
 const random = seededRandom('overlays');
@@ -129,7 +138,7 @@ describe('rests on one shot', () => {
   // Eleven shots each that overlap, and one of a far ahead that carries the whole gap.
   const base = [-4, -3, -2, -1, -1, 0, 0, 1, 2, 3, 5];
   const far = (last: number, shift: number): readonly Swing[] =>
-    inTurn({
+    oneAfterAnother({
       a: [...base.map((value) => 200 + shift + value), last],
       b: [...base.map((value) => 200 + value), 200],
     });
@@ -248,7 +257,7 @@ describe('leans', () => {
   };
 
   test('where two of three other ways fail', () => {
-    const pair = pairIn(inTurn(seesaw), { matters: { carry: yd(1) } });
+    const pair = pairIn(lastApart(seesaw), { matters: { carry: yd(1) } });
     expect(pair.verdict).toBe('size-unsure');
     expect(pair.holds.map(({ check, state }) => ({ check, state }))).toEqual([
       { check: 'usual-strikes', state: 'fails' },
@@ -370,9 +379,38 @@ describe('level', () => {
 test('a spread smaller than rounding makes is not believed', () => {
   // a reads 215 or 215 all the time, in steps of a whole yard: variance w^2 / 12 at least
   const flat = { a: Array<number>(8).fill(215), b: [200, 200, 200, 200, 200, 200, 200, 200.0001] };
-  const pair = pairIn(inTurn(flat), { step: yd(1) });
+  const pair = pairIn(oneAfterAnother(flat), { step: yd(1) });
   const se = Math.sqrt((2 * yd(1) ** 2) / 12 / 8);
   // t(0.975; 14) = 2.144787 (standard tables)
   expect(((pair.ci?.[1] ?? NaN) - (pair.ci?.[0] ?? NaN)) / 2).toBeCloseTo(2.144787 * se, 6);
   expect(tenthYard).toBeLessThan(yd(1));
+});
+
+describe('readings missing unevenly', () => {
+  // of twenty shots each, readings missing for so many with a and with b
+  const missing = (a: number, b: number, shotsEach = 20): PairFindings => {
+    const own = { a: shots(shotsEach, 215, 4), b: shots(shotsEach, 200, 4) };
+    const seen = { a: 0, b: 0 };
+    const swings = inTurn(own).map((swing): Swing => {
+      const id = swing.contender === 'a' ? 'a' : 'b';
+      seen[id] += 1;
+      return seen[id] <= (id === 'a' ? a : b) ? { ...swing, values: { carry: null } } : swing;
+    });
+    return pairIn(swings);
+  };
+
+  test.each([
+    [0, 3, true],
+    [3, 0, true],
+    [0, 2, false],
+    [3, 3, false],
+    [2, 5, true],
+  ])('%i and %i of twenty: %s', (a, b, uneven) => {
+    expect(has(missing(a, b), 'uneven-readings')).toBe(uneven);
+  });
+
+  test('never for one shot, however large its share', () => {
+    expect(has(missing(0, 1, 6), 'uneven-readings')).toBe(false);
+    expect(has(missing(0, 2, 8), 'uneven-readings')).toBe(true);
+  });
 });

@@ -111,6 +111,17 @@ export function inTurn(carries: Readonly<Record<string, readonly number[]>>, hit
   ).flat();
 }
 
+/** The same carries in turn, all counted, but the last of each in a round of its own: one round fewer holds both. */
+export function lastApart({ a = [], b = [] }: Readonly<Record<'a' | 'b', readonly number[]>>): Swing[] {
+  const last = a.length - 1;
+  const swings = inTurn({
+    a: [...a.slice(0, last), a[last] ?? 0, 0],
+    b: [...b.slice(0, last), 0, b[last] ?? 0],
+  });
+  const notCounted = [swings.length - 3, swings.length - 2];
+  return swings.map((swing, place) => ({ ...swing, leftOut: notCounted.includes(place) }));
+}
+
 /** The same carries, all of one contender before the next. */
 export function oneAfterAnother(
   carries: Readonly<Record<string, readonly number[]>>,

@@ -6,6 +6,7 @@ import { dateInWords } from '../../src/prose/date.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { counts, pairRecords, pairSlug } from '../../src/kit/pairRecords.ts';
 import { meetingsFigure, meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
+import { pairTitle } from '../../src/prose/english/kit/pooled.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { manyReports } from './manyReports.ts';
 
@@ -22,7 +23,7 @@ test('the invented reports have no error', () => {
   expect(pairSlug('x-and-y', 'z')).not.toBe(pairSlug('x', 'y-and-z'));
 });
 
-describe('put together', () => {
+describe('combined', () => {
   test('are reports of one build only: another shaft stands in a group of its own', () => {
     expect(same?.meetings.map(({ report }) => report.source.slug)).toEqual([
       'in-blocks',
@@ -62,23 +63,29 @@ describe('put together', () => {
   test('is said for these golfers only, with and without the first report, and why one does not count', () => {
     if (same === undefined) throw new Error('no group');
     const [told = '', others = '', without = ''] = pooledSentences(same);
-    expect(told).toMatch(/^These four golfers together, each counting alike: Alder .* Birch/);
+    expect(told).toMatch(
+      /^These four golfers combined, each counting alike: Alder carried farther than Birch/,
+    );
     expect(others).toBe('Other golfers cannot be judged from so few.');
-    expect(without).toMatch(/^Without the first report: /);
+    expect(without).toMatch(/^Without the first test: /);
     expect(meetingsTable(same, 'Carry').rows[0]?.at(-1)).toBe('no, its order leaves the cause open');
     expect(meetingsTable(same, 'Carry').rows.map((row) => row[1])).toEqual(
-      Array(5).fill('One golfer, 10 shots each'),
+      Array(5).fill('One golfer, 10 shots with each head'),
     );
   });
 
-  test('a report that stands alone is not said to be put together', () => {
+  test('of a test that stands alone nothing empty is said', () => {
     if (same === undefined || other === undefined) throw new Error('no group');
-    expect(meetingsTable(other, 'Carry').rows.map((row) => row.at(-1))).toEqual(['not yet']);
+    expect(pooledSentences(other)).toEqual([]);
+    expect(meetingsTable(other, 'Carry').head).not.toContain('Combined');
+    expect(meetingsTable(same, 'Carry').head.at(-1)).toBe('Combined');
     expect(
       meetingsTable(same, 'Carry')
         .rows.map((row) => row.at(-1))
         .slice(1),
     ).toEqual(Array(4).fill('yes'));
+    expect(pairTitle('Alder', 'Birch', 1)).toBe('Alder and Birch: one test so far');
+    expect(pairTitle('Alder', 'Birch', 3)).toBe('Alder and Birch in three tests');
   });
 
   test('has a chart with a row a report and one together', () => {

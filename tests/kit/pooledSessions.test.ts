@@ -111,8 +111,9 @@ describe.each(reference.sessions.map((session) => [session.name, session] as con
       expect({ told: told.split(':')[0], others: others.split(/[:.]/)[0], rows }).toEqual(
         {
           'seven golfers, a report each': {
-            told: 'All seven golfers together, each counting alike',
-            others: 'For another golfer',
+            told: 'All seven golfers combined, each counting alike',
+            others:
+              "Another golfer's own test could show anything from 18 yards for Alder to almost nothing for Birch",
             rows: ['All seven golfers', 'Another golfer'],
           },
           'golfers who hit again, or together': {

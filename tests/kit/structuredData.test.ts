@@ -1,6 +1,6 @@
 import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
-import { answerInShort } from '../../src/prose/answer.ts';
+import { answerInList } from '../../src/prose/english/toldAnswer.ts';
 import { scriptJson, structuredData, type Node } from '../../src/kit/structuredData.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { reports } from './content.ts';
@@ -159,7 +159,7 @@ describe.each(reports.map((report) => [report.source.slug, report] as const))('%
 
   test('says what the page says, made-up data included', () => {
     const text = JSON.stringify(data);
-    expect(text).toContain(JSON.stringify(answerInShort(report.telling)).slice(1, -1));
+    expect(text).toContain(JSON.stringify(answerInList(report.telling)).slice(1, -1));
     expect(text.includes('Invented data.')).toBe(report.source.front.inventedData);
     expect(text).not.toMatch(/rating|review|offer/i);
   });

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { isReadingStated } from '../../src/findings/fairness.ts';
+import { emailBlock, emailHtml } from '../../src/kit/emailHtml.ts';
 import { emailParts } from '../../src/kit/emailParts.ts';
-import { readingWords } from '../../src/kit/whoAndHow.ts';
+import { emailText } from '../../src/kit/emailText.ts';
+import { primaryMetrics } from '../../src/prose/answers.ts';
+import { readingWords } from '../../src/prose/english/kit/whoAndHow.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 
@@ -9,19 +13,23 @@ const columnsRead = (report: ReturnType<typeof reportOf>): string =>
     .flatMap(({ items }) => items)
     .find(({ label }) => label === 'How each column was read')?.value ?? '';
 
+/** How the main readings of a report came about. */
+const readingsOf = ({ findings, source }: ReturnType<typeof reportOf>): string =>
+  readingWords(primaryMetrics(findings), (id) => isReadingStated(source.front, id));
+
 describe('how the readings came about', () => {
   test('what nobody says was measured is not said to have been', () => {
     const silent = reportOf({ front: { conditions: '{monitor: radar}' } });
-    expect(readingWords(silent)).toBe('How carry was read is not recorded.');
+    expect(readingsOf(silent)).toBe('How carry was measured is not recorded.');
     expect(columnsRead(silent)).toBe('not stated; treated as measured: carry');
   });
 
   test('what the shop says stands', () => {
     const measured = reportOf({ front: { conditions: '{monitor: {columns: {carry: measured}}}' } });
-    expect(readingWords(measured)).toBe('Carry was measured.');
+    expect(readingsOf(measured)).toBe('Carry was measured.');
     expect(columnsRead(measured)).toBe('measured: carry');
     const modelled = reportOf({ front: { conditions: '{monitor: {columns: {carry: modelled}}}' } });
-    expect(readingWords(modelled)).toBe('Carry was calculated, not seen.');
+    expect(readingsOf(modelled)).toBe('Carry was calculated from the launch, not watched.');
   });
 
   test('one said and one not', () => {
@@ -32,7 +40,7 @@ describe('how the readings came about', () => {
       },
       front: { primary: '[carry, ball_speed]', conditions: '{monitor: {columns: {carry: measured}}}' },
     });
-    expect(readingWords(report)).toBe('Carry was measured. How ball speed was read is not recorded.');
+    expect(readingsOf(report)).toBe('Carry was measured. How ball speed was measured is not recorded.');
     expect(columnsRead(report)).toBe('not stated; treated as measured: ball speed; measured: carry');
   });
 });
@@ -43,8 +51,27 @@ test('a mail says once that one was not judged, and gives it no figure', () => {
       'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225).slice(0, 4) },
     },
   });
-  const { gaps } = emailParts(report, (path) => `https://example.test${path}`, '0');
-  const rows = gaps.flatMap((own) => own.rows);
-  expect(rows.map(({ answer }) => answer)).toHaveLength(2);
-  expect(rows.at(-1)).toEqual({ answer: 'Cedar: not judged, four shots are too few.', numbers: '' });
+  const { answers } = emailParts(report, (path) => `https://example.test${path}`, '0');
+  const [{ answer = '' } = {}, ...others] = answers;
+  expect(others).toEqual([]);
+  expect(answer.match(/did not judge/g)).toHaveLength(1);
+  expect(answer).toContain('We did not judge Cedar: four shots are too few.');
+});
+
+test('a mail has each measure once, with its own title, status, answer and caution', () => {
+  const report = reportOf({
+    shots: {
+      'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225) },
+      'Ball Speed (mph)': { alder: around(150), birch: around(150), cedar: around(150) },
+    },
+    front: { primary: '[carry, ball_speed]' },
+  });
+  const parts = emailParts(report, (path) => `https://example.test${path}`, '0');
+  expect(parts.answers.map(({ title }) => title)).toEqual(['Carry', 'Ball speed']);
+  for (const text of [emailText(parts).replaceAll(/\s+/g, ' '), emailHtml(parts), emailBlock(parts)])
+    for (const { title, status, answer } of parts.answers) {
+      expect(status).not.toBe('');
+      expect(text.split(answer)).toHaveLength(2);
+      expect(text).toContain(`${title}: ${status.charAt(0).toLowerCase()}${status.slice(1)}`);
+    }
 });

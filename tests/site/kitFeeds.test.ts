@@ -81,7 +81,7 @@ describe.each(['feed.xml', 'corrections.xml'])('%s', (file) => {
   });
 });
 
-test('the feed says the interest before the answer, and of a withdrawn report why', async () => {
+test('the feed says the answer, then the whole interest, and of a withdrawn report why', async () => {
   const [channel] = (await parsed('feed.xml')).children;
   const items = channel?.children.filter(({ name }) => name === 'item') ?? [];
   expect(items).toHaveLength(7);
@@ -92,7 +92,7 @@ test('the feed says the interest before the answer, and of a withdrawn report wh
   for (const item of items.filter((one) => one !== withdrawn)) {
     const words = child(item, 'description');
     expect(words).toMatch(
-      /^Our interest: We sell both new and took them from stock\. .* For this golfer.* Invented data\.( Corrected 1 April 2026\.)?$/s,
+      /^In a test of heads by one golfer, .* Our interest: We sell both new and took them from stock\. .* Invented data\.( Corrected 1 April 2026\.)?$/s,
     );
     expect(words.includes('Corrected')).toBe(child(item, 'title').includes('third'));
   }

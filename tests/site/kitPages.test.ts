@@ -233,7 +233,7 @@ test('a chart can be shown in a frame of another site', async () => {
   await server.close();
 });
 
-test('the fullest report still fits one printed side and four lines under its charts', async () => {
+test('the fullest report still fits one printed side, and tells its interest whole under its charts', async () => {
   const root = await builtUnder(sixHeads(), 'a-long-folder', 'six');
   const server = await serveFolder({ folder: root });
   const report = `/a-long-folder/reports/${sixHeadsSlug}`;
@@ -247,7 +247,7 @@ test('the fullest report still fits one printed side and four lines under its ch
   const strip =
     /<g font-family="'Source Sans 3'[^>]*>((?:<text[^>]*>[^<]*<\/text>)+)<\/g><\/svg>\s*$/.exec(svg)?.[1] ??
     '';
-  expect(strip.match(/<text/g)?.length).toBe(4);
+  expect(strip.match(/<text/g)?.length).toBeLessThanOrEqual(7);
   const words = strip.replaceAll(/<[^>]*>/g, ' ').replaceAll(/\s+/g, ' ');
   expect(words).toContain('was lent by distributor 1');
   expect(words).toContain('Paid for by a group of distributors that share the cost.');

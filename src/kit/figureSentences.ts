@@ -1,0 +1,145 @@
+import { imageName, type DrawnFigure } from '../charts/figure.ts';
+import { figureTraits } from '../charts/figureTraits.ts';
+import { isReadingStated } from '../findings/fairness.ts';
+import { cautionsOf } from '../prose/cautions.ts';
+import { sayAnswerAlone } from '../prose/english/answers.ts';
+import {
+  sayAnswerCounted,
+  sayAnswerFirst,
+  sayAnswerInBrief,
+  testedInBrief,
+} from '../prose/english/answersInBrief.ts';
+import { sayCaution } from '../prose/english/cautions.ts';
+import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
+import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';
+import type { Caution } from '../prose/statement.ts';
+import type { Telling } from '../prose/telling.ts';
+import { capitalised } from '../prose/words.ts';
+import { metricsIn, type FigureAnswer } from './figureAnswer.ts';
+import type { Form } from './fitParts.ts';
+import type { Report } from './report.ts';
+import { said, type Said } from './said.ts';
+
+/** Weights of the forms of an answer: from which on each is tried. */
+export interface AnswerWeights {
+  readonly bare: number;
+  readonly unsized: number;
+  readonly sized: number;
+  readonly whole: number | null;
+}
+
+/**
+ * An answer in its forms: pairs counted; the first statement; all in brief, without and with why not or how surely and
+ * with sizes; as its page tells it.
+ */
+export function answerForms(
+  { block, answers }: FigureAnswer,
+  telling: Telling,
+  { bare, unsized, sized, whole }: AnswerWeights,
+): readonly Form[] {
+  const { about } = block;
+  const form = (weight: number, text: string): Form => ({ weight, said: said('answer', text, about) });
+  return [
+    form(0, sayAnswerCounted(block, answers, telling)),
+    form(bare / 4, sayAnswerFirst(block, answers, telling, 'bare') ?? ''),
+    form(bare / 2, sayAnswerFirst(block, answers, telling, 'unsized') ?? ''),
+    form(bare, sayAnswerInBrief(block, telling, 'bare')),
+    form(unsized, sayAnswerInBrief(block, telling, 'unsized')),
+    form(sized, sayAnswerInBrief(block, telling, 'sized')),
+    // That none was judged is told by its page in words that stand only there.
+    ...(whole === null || answers.every(({ status }) => status === 'not-judged')
+      ? []
+      : [
+          {
+            weight: whole,
+            said: sayAnswerAlone(block, telling).flatMap((text) => said('answer', text, about)),
+          },
+        ]),
+  ].filter((one) => one.said.length > 0);
+}
+
+/** A caution in its forms: what decides, in brief, and with the names, the measure and the size of what it could do. */
+export function cautionForms(
+  caution: Caution | null,
+  telling: Telling,
+  { brief, whole }: { readonly brief: number; readonly whole: number | null },
+): readonly Form[] {
+  if (caution === null) return [];
+  const form = (weight: number, text: string): Form => ({
+    weight,
+    said: said('caution', text, caution.about),
+  });
+  const decides = sayWhatDecides(caution);
+  return [
+    ...(decides === null ? [] : [form(brief, decides)]),
+    form(decides === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
+    ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
+  ];
+}
+
+/** What a chart shows besides the answer that it is about. */
+export function shownBy({ shows, about }: DrawnFigure): readonly Said[] {
+  return shows === undefined || about.of === 'report' ? [] : said('chart', shows, about);
+}
+
+/** "Carry of every shot with Heron, Plover and Wren.": what a chart is of. */
+export function subjectOf({ subject, about }: DrawnFigure): readonly Said[] {
+  return said('chart', `${subject}.`, about);
+}
+
+/**
+ * What a chart without an answer is of and what was found, in its forms: what was tested and asked, the first that was
+ * found, with what the chart is of, and with whatever else was found.
+ */
+export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form[] {
+  const { question, subject, shows, found, about } = figure;
+  const tested = said('chart', `${capitalised(testedInBrief(telling))}.`, about);
+  const of = said('chart', `${subject}.`, about);
+  const [first, ...further] = found.flatMap((text) => said('chart', text, about));
+  const seen = shows === undefined ? (first === undefined ? [] : [first]) : said('chart', shows, about);
+  const asked = said('chart', imageName({ question, subject: '' }).trim(), about);
+  return [
+    { weight: 0, said: [...tested, ...asked] },
+    { weight: 0.5, said: [...tested, ...of] },
+    { weight: 1, said: [...tested, ...seen] },
+    ...(first === undefined ? [] : [first, ...further]).map((_, at, all) => ({
+      weight: at === 0 ? 1.5 : 3.5 + at / 10,
+      said: [...tested, ...of, ...all.slice(0, at + 1)],
+    })),
+  ];
+}
+
+/** How the readings that the chart shows came about; of a model's chart, that it is one. */
+export function readingOf({ source, findings }: Report, figure: DrawnFigure): readonly Said[] {
+  // A chart of several measures says in its own words which of its marks are a model's.
+  if (figureTraits[figure.chart].modelled)
+    return figure.about.of === 'report' ? [] : said('reading', modelWords, figure.about);
+  const shown = metricsIn(findings, figure);
+  return said(
+    'reading',
+    readingWords(shown, (id) => isReadingStated(source.front, id)),
+    figure.about,
+  );
+}
+
+const orders: readonly Caution['facts']['overlay'][] = [
+  'one-after-another',
+  'order-unknown',
+  'order-drift',
+  'order-lever',
+  'order-few-visits',
+];
+
+/**
+ * What keeps averages side by side from being an answer: the gravest caution of order about a main measure that is shown
+ * by a chart of several.
+ */
+export function orderCaution({ findings }: Report, figure: DrawnFigure): Caution | null {
+  if (figure.about.of !== 'report') return null;
+  const shown = metricsIn(findings, figure).map(({ id }) => id);
+  return (
+    cautionsOf(findings).find(
+      ({ facts, about }) => orders.includes(facts.overlay) && shown.includes(about.metric),
+    ) ?? null
+  );
+}

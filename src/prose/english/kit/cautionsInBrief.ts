@@ -1,0 +1,78 @@
+import type { VerdictId } from '../../../findings/verdict.ts';
+import { metrics } from '../../../trade/metrics.ts';
+import type { Caution } from '../../statement.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
+import { causeOf } from '../names.ts';
+
+/** A caution in as few words as leave it true, beside the answer that it bears on. */
+export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): string {
+  const { name } = metrics[about.metric];
+  switch (facts.overlay) {
+    case 'one-after-another':
+      return 'Hit one after another.';
+    case 'order-unknown':
+      return 'The order of the shots is not known.';
+    case 'order-drift':
+      return `${capitalised(name)} drifted during the test.`;
+    case 'order-lever':
+      return 'Some were mostly hit later than others.';
+    case 'order-few-visits':
+      return 'Hit in only a few spells each.';
+    case 'depends-on-left-out':
+      return `Counting ${facts.leftOut === 1 ? 'the one shot' : facts.leftOut === 0 ? 'the shots' : `the ${counted(facts.leftOut, 'shot')}`} left out, ${wholeInBrief(facts.whole)}.`;
+    case 'uneven-readings':
+      return `Readings of ${name} are missing unevenly.`;
+    case 'visits-alike':
+      return 'Counting each spell as one, we cannot tell.';
+    case 'mixed-with-swing':
+      return `The swing differed too: it may not be ${causeOf(telling)}.`;
+    case 'leans':
+      return 'Most of our checks do not confirm it.';
+    case 'rests-on-one-shot':
+      return 'Without one stray shot we cannot tell.';
+    case 'near-device':
+      return 'Hardly more than the monitor can tell.';
+    case 'modelled-reading':
+      return calculated(facts.by, capitalised(name));
+    case 'few-shots':
+      return 'So few shots make a first look only.';
+  }
+}
+
+/** The shortest form of a caution under which the answer would be another one; null of any other. */
+export function sayWhatDecides({ facts }: Caution): string | null {
+  if (facts.overlay === 'rests-on-one-shot') return 'One stray shot decides.';
+  if (facts.overlay !== 'depends-on-left-out') return null;
+  if (facts.leftOut === 0) return 'Left-out shots decide.';
+  return `${capitalised(countWord(facts.leftOut))} left-out ${facts.leftOut === 1 ? 'shot decides' : 'shots decide'}.`;
+}
+
+function wholeInBrief(whole: VerdictId | null): string {
+  switch (whole) {
+    case 'clear':
+      return 'the difference is clear';
+    case 'size-unsure':
+    case 'maybe-small':
+      return 'there is a difference of uncertain size';
+    case 'small':
+    case 'level':
+      return 'no difference matters';
+    case 'too-close':
+      return 'we cannot tell';
+    case 'not-judged':
+    case null:
+      return 'the answer is another one';
+  }
+}
+
+function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: string): string {
+  switch (by) {
+    case 'flight-model':
+      return `${name} by our own flight model.`;
+    case 'calculated':
+      return `${name} calculated, not watched.`;
+    case 'estimated':
+      return `${name} estimated by the monitor.`;
+  }
+}

@@ -1,0 +1,55 @@
+import type { Front } from '../../../intake/authored/front.ts';
+import type { Source } from '../../../intake/authored/source.ts';
+import { dateInWords } from '../../date.ts';
+
+type Standing = Pick<Front, 'inventedData' | 'status' | 'corrections'>;
+
+/** How a report stands, and in which form its days are written. */
+interface Dated {
+  readonly front: Standing;
+  readonly locale: Source['locale'];
+}
+
+/** The day of the newest correction; null where there is none. */
+export function latestCorrection({ corrections }: Pick<Front, 'corrections'>): string | null {
+  return (
+    corrections
+      .map(({ date }) => date)
+      .toSorted()
+      .at(-1) ?? null
+  );
+}
+
+/** What must stand with anything cut out of a report that is not as it was; empty otherwise. */
+export function standingWords(source: Dated): string {
+  return told([stampWords(source.front), changesWords(source)]);
+}
+
+/** The stamp alone: "Invented data."; empty where nobody calls them so. */
+export function stampWords({ inventedData }: Pick<Standing, 'inventedData'>): string {
+  return inventedData ? 'Invented data.' : '';
+}
+
+/** The same without the stamp, for places that have it by itself. */
+export function changesWords({ front, locale }: Dated): string {
+  const latest = latestCorrection(front);
+  return told([
+    front.status === 'superseded' ? 'Replaced by a newer report.' : '',
+    latest === null ? '' : `Corrected ${dateInWords(latest, locale)}.`,
+    front.status === 'draft' ? 'Draft, not published.' : '',
+  ]);
+}
+
+/** All of it in the fewest words. */
+export function standingInBrief({ inventedData, status, corrections }: Standing): string {
+  return told([
+    inventedData ? 'Invented data.' : '',
+    status === 'superseded' ? 'Replaced.' : '',
+    corrections.length > 0 ? 'Corrected.' : '',
+    status === 'draft' ? 'Draft.' : '',
+  ]);
+}
+
+function told(parts: readonly string[]): string {
+  return parts.filter((words) => words !== '').join(' ');
+}
