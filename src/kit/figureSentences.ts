@@ -1,4 +1,4 @@
-import { imageName, type DrawnFigure } from '../charts/figure.ts';
+import type { DrawnFigure } from '../charts/figure.ts';
 import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
@@ -97,7 +97,7 @@ export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form
   const of = said('chart', `${subject}.`, about);
   const [first, ...further] = found.flatMap((text) => said('chart', text, about));
   const seen = shows === undefined ? (first === undefined ? [] : [first]) : said('chart', shows, about);
-  const asked = said('chart', imageName({ question, subject: '' }).trim(), about);
+  const asked = said('chart', question.endsWith('?') ? question : `${question}.`, about);
   return [
     { weight: 0, said: [...tested, ...asked] },
     { weight: 0.5, said: [...tested, ...of] },

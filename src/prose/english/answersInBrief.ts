@@ -123,15 +123,11 @@ function statusInText(status: PairAnswer['status']): string {
 }
 
 /** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
-function headOf({ about: { metric }, calculatedBy }: AnswerBlock, telling: Telling): string {
+function headOf({ about: { metric }, calculatedBy }: AnswerBlock, { findings, nouns }: Telling): string {
   const { name } = metrics[metric];
-  const measured =
-    calculatedBy === null
-      ? name
-      : calculatedBy === 'monitor'
-        ? `calculated ${name}`
-        : `${name} by our own flight model`;
-  return capitalised(`${measured} of ${testedInBrief(telling)}`);
+  const measured = capitalised(calculatedBy === 'monitor' ? `calculated ${name}` : name);
+  const by = calculatedBy === 'flight-model' ? ' by our own flight model' : '';
+  return `${measured} of ${nouns}${by}, ${counted(findings.design.hitters, 'golfer')}`;
 }
 
 /** "balls, one golfer": what was varied, and by how many it was hit. */
@@ -348,17 +344,20 @@ function notJudgedInBrief(
 }
 
 function leadersInBrief(
-  { about, by, leaders, unplaced, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
+  { about, by, leaders, unplaced, close, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
   telling: Telling,
   form: BriefForm,
 ): string {
   if (about.of === 'report') return '';
   const { most, least } = comparisonOf(about.metric);
   const ahead = `${lookOf(firstLook, form)}${namesOf(leaders, telling)} ${by === 'less' ? least : most}`;
-  const apart = leaders.length > 1 ? ', not told apart' : '';
-  return unplaced.length === 0
-    ? `${ahead}${apart}`
-    : `${ahead}${apart}; cannot tell ${namesOf(unplaced, telling, 'or')} from any`;
+  // Whoever may equal the leaders stands in the same breath.
+  const untold = [
+    ...(leaders.length > 1 ? ['them apart'] : []),
+    ...(close === null ? [] : [`${namesOf(close.ids, telling, 'or')} from ${telling.the(close.best)}`]),
+    ...(unplaced.length === 0 ? [] : [`${namesOf(unplaced, telling, 'or')} from any`]),
+  ];
+  return untold.length === 0 ? ahead : `${ahead}; cannot tell ${untold.join(', nor ')}`;
 }
 
 function behindInBrief(
