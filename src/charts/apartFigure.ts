@@ -1,5 +1,5 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
-import { surestFirst } from '../prose/answer.ts';
+import { surestFirst } from '../prose/pairAnswer.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
 import { barNumbers, differenceCells, estimateAndRange } from '../prose/english/charts/ranges.ts';
 import { sayPairInFull, sayShort } from '../prose/english/answers.ts';

@@ -1,6 +1,6 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { comparativeOf } from '../prose/comparatives.ts';
-import { mattersText } from '../prose/pairSentence.ts';
+import { comparisonOf } from '../prose/english/comparisons.ts';
+import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 
@@ -17,12 +17,11 @@ export interface Band {
 export function bandOf(metric: MetricFindings, telling: Telling): Band {
   const unit = unitFor(metric.id, telling.system);
   const matters = toReader(metric.matters, metric.id, telling.system);
-  const comparative = comparativeOf(metric.id);
-  const more = metric.better === 'less' ? comparative.less : comparative.more;
+  const more = comparisonOf(metric.id).axis[metric.better === 'less' ? 'less' : 'more'];
   return {
     matters,
     more,
     axis: `${unitWord(unit)} ${more}`.trim(),
-    legend: `Under ${mattersText({ matters, unit })}: too small to matter`,
+    legend: `Under ${mattersWords({ matters, unit })}: too small to matter`,
   };
 }

@@ -1,6 +1,6 @@
 import rates from '../../tests/bench/errorRates.json' with { type: 'json' };
 import { printStated } from '../prose/numbers.ts';
-import { mattersText } from '../prose/pairSentence.ts';
+import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, unitWord, type UnitSystem } from '../prose/readerUnits.ts';
 import { toCanonical } from '../trade/units.ts';
 import type { Table } from './figure.ts';
@@ -19,7 +19,7 @@ const inReaderUnit = (yards: number, system: UnitSystem): number =>
 
 /** A distance that is stated in yards, in words in a reader's unit: "8 yards", "7.3 metres". */
 export function statedDistance(yards: number, system: UnitSystem): string {
-  return mattersText({ matters: inReaderUnit(yards, system), unit: carryUnit(system) });
+  return mattersWords({ matters: inReaderUnit(yards, system), unit: carryUnit(system) });
 }
 
 /** How the figures below were found. */

@@ -1,6 +1,6 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Hitter } from '../intake/authored/hitter.ts';
-import { surestFirst } from '../prose/answer.ts';
+import { surestFirst } from '../prose/pairAnswer.ts';
 import { allGolfers, anotherGolfer, golferName, golferRowsWords } from '../prose/english/charts/hitters.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';

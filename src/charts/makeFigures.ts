@@ -1,7 +1,7 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Front } from '../intake/authored/front.ts';
 import type { Session } from '../intake/session.ts';
-import { primaryMetrics } from '../prose/answer.ts';
+import { primaryMetrics } from '../prose/answers.ts';
 import type { Telling } from '../prose/telling.ts';
 import { apartFigure } from './apartFigure.ts';
 import { deliveryFigure } from './deliveryFigure.ts';

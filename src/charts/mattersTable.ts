@@ -1,6 +1,6 @@
 import type { Quantity } from '../intake/authored/quantity.ts';
 import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
-import { mattersText } from '../prose/pairSentence.ts';
+import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, type UnitSystem } from '../prose/readerUnits.ts';
 import { capitalised } from '../prose/words.ts';
 import type { Table } from './figure.ts';
@@ -12,7 +12,7 @@ export function mattersTable(system: UnitSystem, own: Readonly<Partial<Record<Me
     head: ['Measure', 'Smallest difference that matters', 'Set by'],
     rows: metricIds.map((id) => {
       const gap = own[id]?.value ?? metrics[id].matters;
-      const text = mattersText({ matters: toReader(gap, id, system), unit: unitFor(id, system) });
+      const text = mattersWords({ matters: toReader(gap, id, system), unit: unitFor(id, system) });
       return [capitalised(metrics[id].name), text, own[id] === undefined ? 'Straightface' : 'the shop'];
     }),
   };

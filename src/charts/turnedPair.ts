@@ -1,5 +1,5 @@
 import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { comparativeOf } from '../prose/comparatives.ts';
+import { comparisonOf } from '../prose/english/comparisons.ts';
 import type { Telling } from '../prose/telling.ts';
 import type { ContenderName } from './apartInput.ts';
 import { contenderName } from './contenderName.ts';
@@ -20,11 +20,10 @@ export function turnedPair(pair: PairFindings, metric: MetricFindings, telling: 
   const wantsLess = metric.better === 'less';
   const [first, second] = pair.ahead === pair.b ? [pair.b, pair.a] : [pair.a, pair.b];
   const flip = (first === pair.b) === wantsLess ? 1 : -1;
-  const { more, less } = comparativeOf(metric.id);
   return {
     a: contenderName(first, telling),
     b: contenderName(second, telling),
-    more: wantsLess ? less : more,
+    more: comparisonOf(metric.id).axis[wantsLess ? 'less' : 'more'],
     estimate: (found) => found * flip,
     ci: ([low, high]) => (flip === 1 ? [low, high] : [-high, -low]),
   };

@@ -1,4 +1,5 @@
-import { hitOrder, shotsInOrder } from '../findings/hitOrder.ts';
+import { hitOrder } from '../findings/hitOrder.ts';
+import { shotsOfHitter } from '../findings/shotsOfHitter.ts';
 import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session, Shot } from '../intake/session.ts';
 import type { ShotColumn } from '../intake/shots/shotFile.ts';
@@ -156,7 +157,7 @@ function oneDigitMore(value: number, step: number): string {
 function roundsCounted(session: Session): ReadonlyMap<Shot, number> {
   return new Map(
     hitOrder(session, null).turns.flatMap(({ hitter, turns }) => {
-      const shots = shotsInOrder(session, hitter);
+      const shots = shotsOfHitter(session, hitter);
       return turns.blocks.flatMap((places, block) =>
         places.flatMap((place): (readonly [Shot, number])[] => {
           const shot = shots[place];

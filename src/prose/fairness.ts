@@ -10,7 +10,7 @@ import type {
 import type { Source } from '../intake/authored/source.ts';
 import type { Session } from '../intake/session.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import { primaryMetrics } from './answer.ts';
+import { primaryMetrics } from './answers.ts';
 import type { Telling } from './telling.ts';
 
 /** How a check came out; `stated`: by the shop's word alone. */

@@ -46,9 +46,12 @@ export function pairAnswer(
 
 /** The answers of all pairs of a metric, the surest first. */
 export function pairAnswers(metric: MetricFindings, design: Pick<Design, 'sequence'>): readonly PairAnswer[] {
-  return metric.pairs
-    .map((pair) => pairAnswer(pair, metric, design))
-    .toSorted((x, y) => sureness.indexOf(x.status) - sureness.indexOf(y.status));
+  return surestFirst(metric).map((pair) => pairAnswer(pair, metric, design));
+}
+
+/** The pairs of a metric, the surest answer first. */
+export function surestFirst({ pairs }: MetricFindings): readonly PairFindings[] {
+  return pairs.toSorted((x, y) => sureness.indexOf(x.status) - sureness.indexOf(y.status));
 }
 
 const sureness: readonly PairAnswer['status'][] = [

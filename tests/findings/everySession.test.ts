@@ -3,9 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/findings/analyse.ts';
 import type { Findings, PairFindings } from '../../src/findings/findings.ts';
 import { isGap, verdictOf } from '../../src/findings/verdict.ts';
-import { answerSentences, howMuch, primaryMetrics } from '../../src/prose/answer.ts';
-import { cautions } from '../../src/prose/mind.ts';
-import { reachSentences } from '../../src/prose/reachSentences.ts';
+import { primaryMetrics } from '../../src/prose/answers.ts';
+import { answerSentences, cautionSentences, pairSentences, reachSentences } from '../prose/said.ts';
 import { toldChecks } from '../../src/prose/english/checks.ts';
 import { inputFor, yd, type Swing } from './sessions.ts';
 
@@ -118,10 +117,10 @@ function expectWords(findings: Findings): void {
   };
   const words = primaryMetrics(findings).flatMap((metric) => [
     ...answerSentences(metric, telling),
-    ...howMuch(metric, telling),
+    ...pairSentences(metric, telling),
     ...reachSentences(metric, telling),
     ...toldChecks(metric, telling).flatMap(({ lines }) => lines),
-    ...cautions(telling),
+    ...cautionSentences(telling),
   ]);
   for (const sentence of words) {
     expect(sentence).toMatch(/^[A-Z].*\.$/);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { reproducesPlan } from '../../src/findings/plannedSequence.ts';
 import { plannedOrder, type PlannedTurns } from '../../src/intake/plan/plannedOrder.ts';
-import { forWhom } from '../../src/prose/forWhom.ts';
+import { orderInWords } from '../../src/prose/english/order.ts';
 import { around, reportOf } from './reportOf.ts';
 
 const seed = 'spring test';
@@ -27,7 +27,7 @@ describe('the seed of the plan', () => {
       const { findings, source, session, telling } = reportOf({ front: { plan }, csv: csv(turns) });
       expect(findings.design.order).toBe('planned-random');
       expect(findings.metrics[0]?.pairs.map(({ credit }) => credit)).toEqual(Array(3).fill('contender'));
-      expect(forWhom(source, session, telling).join(' ')).toContain('in random order, drawn beforehand');
+      expect(orderInWords(source, session, telling).join(' ')).toContain('in random order, drawn beforehand');
     },
   );
 

@@ -2,8 +2,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { analyse } from '../../src/findings/analyse.ts';
 import type { Findings } from '../../src/findings/findings.ts';
 import { isGap } from '../../src/findings/verdict.ts';
-import { answerSentences, primaryMetrics } from '../../src/prose/answer.ts';
-import { pairSentence } from '../../src/prose/pairSentence.ts';
+import { primaryMetrics } from '../../src/prose/answers.ts';
+import { answerSentences, pairSentences } from '../prose/said.ts';
 import type { Telling } from '../../src/prose/telling.ts';
 import { power } from '../../src/stats/power.ts';
 import { seededRandom, shuffled, type Random } from '../../src/stats/random.ts';
@@ -61,7 +61,7 @@ function headlines(findings: Findings): readonly string[] {
   const telling = tell(findings);
   return primaryMetrics(findings).flatMap((metric) => [
     ...answerSentences(metric, telling),
-    ...metric.pairs.map((pair) => pairSentence(pair, metric, telling)),
+    ...pairSentences(metric, telling),
   ]);
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { airOfConditions } from '../../src/intake/airOfConditions.ts';
 import { standardAir } from '../../src/flight/air.ts';
-import { answerSentences } from '../../src/prose/answer.ts';
+import { answerSentences } from '../prose/said.ts';
 import { shotsCsv } from '../../src/kit/shotsCsv.ts';
 import { madeReport, reportOf } from '../findings/reportOf.ts';
 

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
 import type { Report } from '../../src/kit/report.ts';
-import { answerSentences } from '../../src/prose/answer.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
-import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
 import { around, csvOf, reportOf, threeHeads } from '../findings/reportOf.ts';
+import { answerSentences, chanceSentence, reachSentences } from './said.ts';
 import { metricOf, pairOf, tellingFor, type Told } from './tellings.ts';
 
 const figureOf = ({ figures }: Report, id: string): DrawnFigure => {
@@ -16,20 +15,16 @@ const figureOf = ({ figures }: Report, id: string): DrawnFigure => {
 describe('what a page says of one thing agrees with what it says of another', () => {
   test('the shots that were hit, where the counts differ', () => {
     const uneven = metricOf({ metric: 'carry', verdict: 'size-unsure', shots: [4, 11] });
-    expect(reachSentences(uneven, tellingFor([uneven])).join(' ')).toContain('; we hit 4 to 11.');
+    expect(reachSentences(uneven, tellingFor([uneven])).join(' ')).toContain('With 4 to 11 shots each, ');
     const even = metricOf({ metric: 'carry', verdict: 'size-unsure' });
-    expect(reachSentences(even, tellingFor([even])).join(' ')).toContain('; we hit 12.');
+    expect(reachSentences(even, tellingFor([even])).join(' ')).toContain('With 12 shots each, ');
   });
 
-  test('luck says of which measure, where a report answers for two', () => {
-    const [carry, smash] = (['carry', 'smash'] as const).map((metric) =>
-      metricOf({ metric, verdict: 'level' }),
+  test('chance says of which measure', () => {
+    const smash = metricOf({ metric: 'smash', verdict: 'level' });
+    expect(chanceSentence(smash, tellingFor([smash]))).toMatch(
+      /^Two identical heads would typically come out about .* apart in smash factor by chance, and more than /,
     );
-    if (carry === undefined || smash === undefined) throw new Error('two metrics');
-    expect(luckSentence(smash, tellingFor([carry, smash]))).toMatch(
-      /^In smash factor, two equal heads would differ/,
-    );
-    expect(luckSentence(carry, tellingFor([carry]))).toMatch(/^Two equal heads would differ/);
   });
 
   test('a drift that shows is not followed by the words for one that does not', () => {
@@ -107,9 +102,8 @@ describe('what a page says of one thing agrees with what it says of another', ()
       ],
     };
     expect(answerSentences(three, tellingFor([three]))).toEqual([
-      'For this golfer Alder went farther than Birch; each had too few turns, so the cause is open.',
-      'The same goes for Alder over Cedar.',
-      'Birch and Cedar: no gap seen; each had too few turns, and that could hide one.',
+      'Alder went farther than Birch and Cedar, but each was hit in only a few spells, so we cannot say that it was the head.',
+      'We saw no difference in carry between Birch and Cedar, though so few spells could hide one.',
     ]);
   });
 
@@ -121,7 +115,7 @@ describe('what a page says of one thing agrees with what it says of another', ()
     });
     const { svg, description, table, drawn, recorded } = figureOf(short, 'apart');
     expect([drawn, recorded]).toEqual([3, 3]);
-    const sentence = 'Cedar: not judged, four shots are too few.';
+    const sentence = 'We did not judge Cedar: four shots are too few.';
     const times = (text: string): number => text.split(sentence).length - 1;
     expect(times(description)).toBe(1);
     expect(description).not.toContain('No figure');

@@ -1,12 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { answerSentences, howMuch } from '../../src/prose/answer.ts';
-import { cautions } from '../../src/prose/mind.ts';
-import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
 import { checksOf } from '../../src/prose/checks.ts';
 import { sayChecks } from '../../src/prose/english/checks.ts';
 import { metricIds } from '../../src/trade/metrics.ts';
 import { changes, groups } from '../specimen/examples.ts';
 import { gradeLevel } from './readingLevel.ts';
+import { answerSentences, cautionSentences, chanceSentence, pairSentences, reachSentences } from './said.ts';
 import { metricOf, tellingFor, waysToComeOut } from './tellings.ts';
 
 const most = 8;
@@ -46,17 +44,17 @@ describe('what goes with them', () => {
   const metric = metricOf({ metric: 'carry', verdict: 'too-close', overlays: ['found-too-big'] });
   const telling = tellingFor([metric]);
 
-  test('how much', () => {
+  test('of every pair by itself', () => {
     const sentences = waysToComeOut.flatMap(({ told }) => {
       const own = metricOf({ metric: 'carry', ...told });
-      return howMuch(own, tellingFor([own]));
+      return pairSentences(own, tellingFor([own]));
     });
     expect(gradeLevel(sentences)).toBeLessThanOrEqual(most);
   });
 
   test('luck and what the test could see', () => {
     expect(
-      gradeLevel([luckSentence(metric, telling) ?? '', ...reachSentences(metric, telling)]),
+      gradeLevel([chanceSentence(metric, telling), ...reachSentences(metric, telling)]),
     ).toBeLessThanOrEqual(most);
   });
 
@@ -71,7 +69,7 @@ describe('what goes with them', () => {
         'mixed-with-swing',
       ]);
     const own = metricOf({ metric: 'carry', verdict: 'clear', overlays: [...new Set(all)] });
-    const sentences = cautions(tellingFor([own]));
+    const sentences = cautionSentences(tellingFor([own]));
     expect(sentences.length).toBeGreaterThan(10);
     expect(gradeLevel(sentences)).toBeLessThanOrEqual(most);
   });

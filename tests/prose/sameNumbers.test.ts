@@ -8,12 +8,12 @@ import { loadSite } from '../../src/site/siteContent.ts';
 import { primaryMetrics } from '../../src/prose/answers.ts';
 import { sayNumbers } from '../../src/prose/english/answers.ts';
 import { pairAnswer } from '../../src/prose/pairAnswer.ts';
+import { printingOf } from '../../src/prose/printSteps.ts';
 import { resolveReference } from '../../src/prose/references.ts';
 import type { Telling } from '../../src/prose/telling.ts';
 
 /** Metres in a yard (NIST SP 811, appendix B.8): converted here by hand, not by the code under test. */
 const yard = 0.9144;
-const decimalsOf = (printed: string): number => printed.split('.')[1]?.length ?? 0;
 
 interface PairJson {
   readonly a: string;
@@ -39,23 +39,29 @@ const reports = ['robot-balls', 'ten-golfers'].map((name) => {
   return [name, report] as const;
 });
 
-/** A printed number is the true one rounded to its last digit. */
-function expectPrinted(printed: string, truth: number): void {
-  const half = 0.5 * 10 ** -decimalsOf(printed) + 1e-9;
+/** A printed number is the true one rounded to a step. */
+function expectPrinted(printed: string, truth: number, step: number): void {
   expect(
     Math.abs(Number(printed.replaceAll(',', '').replace('−', '-')) - truth),
     `${printed} for ${truth}`,
-  ).toBeLessThanOrEqual(half);
+  ).toBeLessThanOrEqual(step / 2 + 1e-9);
 }
 
-/** A printed limit is the true one rounded outwards, so that nothing likely is left out. */
-function expectLimit(printed: string, truth: number, limit: 'lower' | 'upper'): void {
-  const unit = 10 ** -decimalsOf(printed);
-  const value = Number(printed.replaceAll(',', '').replace('−', '-'));
+/**
+ * A printed limit is the true one rounded outwards to a step, so that nothing likely is left out; in words where that
+ * would put it on the other side of what matters, and "almost nothing" within half a step of 0.
+ */
+function expectLimit(printed: string, truth: number, limit: 'lower' | 'upper', step: number): void {
+  const value = Number(
+    printed
+      .replace(/almost nothing/, '0')
+      .replace(/just (?:over|under) /, '')
+      .replace('−', '-'),
+  );
   const beyond = limit === 'lower' ? truth - value : value - truth;
-  expect(beyond, `${printed} for ${truth}`).toBeLessThan(unit);
-  // Nearer to 0 than half a digit is "almost nothing".
-  expect(beyond, `${printed} for ${truth}`).toBeGreaterThanOrEqual(value === 0 ? -unit / 2 : -1e-9);
+  expect(Math.abs(beyond), `${printed} for ${truth}`).toBeLessThan(step);
+  const inWords = value === 0 || printed.includes('just');
+  if (!inWords) expect(beyond, `${printed} for ${truth}`).toBeGreaterThanOrEqual(-1e-9);
 }
 
 describe.each(reports)('%s: sentences, tables and findings.json hold the same numbers', (_name, report) => {
@@ -67,6 +73,7 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
   const [carryJson] = json.metrics;
   if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');
   const telling: Telling = report.telling;
+  const { step, averageStep } = printingOf(carry, telling);
   const figure = apartFigure(carry, telling);
   if (figure.kind !== 'drawn') throw new Error('not drawn');
 
@@ -78,9 +85,9 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
     const flip = estimate >= 0 ? 1 : -1;
     const [low = NaN, high = NaN] = ci.map((limit) => (limit * flip) / yard).toSorted((x, y) => x - y);
     const [, gap = '', from = '', to = ''] = row;
-    expectPrinted(gap, Math.abs(estimate) / yard);
-    expectLimit(from, low, 'lower');
-    expectLimit(to, high, 'upper');
+    expectPrinted(gap, Math.abs(estimate) / yard, step.step);
+    expectLimit(from, low, 'lower', step.step);
+    expectLimit(to, high, 'upper', step.step);
     // the reference in the fitter's narrative: gap and both limits where 0 is left out, else the limits only
     const reference = resolveReference(['apart', 'carry', a, b], telling, []);
     const own = sayNumbers(pairAnswer(pair, carry, report.findings.design), telling);
@@ -92,10 +99,11 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
     const row = table.rows.find(([name]) => name === telling.nameOf(id)) ?? [];
     const cell = (heading: RegExp): string => row[table.head.findIndex((head) => heading.test(head))] ?? '';
     expect(cell(/shots/i)).toBe(String(n));
-    expectPrinted(cell(/average|mean/i), mean / yard);
-    expectPrinted(cell(/standard deviation|spread/i), sd / yard);
+    expectPrinted(cell(/average|mean/i), mean / yard, averageStep.step);
+    expectPrinted(cell(/standard deviation|spread/i), sd / yard, step.step);
     const reference = resolveReference(['mean', 'carry', id], telling, []);
-    if (reference.kind === 'text') expectPrinted(reference.text.split(' ')[0] ?? '', mean / yard);
+    if (reference.kind === 'text')
+      expectPrinted(reference.text.split(' ')[0] ?? '', mean / yard, averageStep.step);
     expect(reference.kind).toBe('text');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dateInWords } from '../../src/prose/date.ts';
 import { nounOf } from '../../src/prose/noun.ts';
-import { shotsEach } from '../../src/prose/pairSentence.ts';
+import { shotsEach } from '../../src/prose/english/order.ts';
 import { capitalised, counted, countWord, listed, placeInRow, sentence } from '../../src/prose/words.ts';
 
 describe('counts', () => {
@@ -26,6 +26,7 @@ describe('counts', () => {
     [[5, 5], 'five shots with each head'],
     [[1, 1], 'one shot with each head'],
     [[8, 12, 9], '8 to 12 shots with each head'],
+    [[4, 7], 'four to seven shots with each head'],
   ])('%j with each', (counts, words) => {
     expect(shotsEach(counts, 'head')).toBe(words);
   });

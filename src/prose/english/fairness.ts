@@ -4,7 +4,7 @@ import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { dateInWords } from '../date.ts';
 import type { FairnessFact, FairnessState, Reach } from '../fairness.ts';
 import { printLimit, stepFor } from '../numbers.ts';
-import { mattersText } from '../pairSentence.ts';
+import { mattersWords } from './ranges.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
 import type { Telling } from '../telling.ts';
 import { counted, countWord, listed, sentence } from '../words.ts';
@@ -144,7 +144,7 @@ function orderSentence({ order, openBy }: Fact<'order'>, { nouns }: Telling): st
 function reachSentence({ metric, matters, finds, margin }: Reach, telling: Telling): string {
   const unit = unitFor(metric, telling.system);
   const read = (value: number): number => toReader(value, metric, telling.system);
-  const enough = mattersText({ matters: read(matters), unit });
+  const enough = mattersWords({ matters: read(matters), unit });
   const print = (value: number): string =>
     withUnit(printLimit(read(value), stepFor(unit, null), unit, [read(matters)]), unit);
   const { name } = metrics[metric];
@@ -227,7 +227,7 @@ function accuracySentences(
   const told = measures.flatMap(({ metric, accuracy, matters }) => {
     if (accuracy === null) return [];
     const text = (value: number): string =>
-      mattersText({ matters: toReader(value, metric, system), unit: unitFor(metric, system) });
+      mattersWords({ matters: toReader(value, metric, system), unit: unitFor(metric, system) });
     return [
       `${metrics[metric].name} is stated to be accurate to ±${text(accuracy)}; ${text(matters)} would matter`,
     ];

@@ -51,7 +51,7 @@ export function estimateWords({ estimate }: Difference, printing: Printing): str
 }
 
 /** What matters, with its unit: "4 yards". */
-export function mattersWords({ matters, unit }: Printing): string {
+export function mattersWords({ matters, unit }: Pick<Printing, 'matters' | 'unit'>): string {
   return withUnit(printStated(matters), unit);
 }
 

@@ -74,7 +74,7 @@ export const claims: ComponentExamples = {
     {
       name: 'said in yards, borne in the units of the page',
       props: { told: toldTwice(report('five-heads')) },
-      shows: ['What we said, checked', 'at least 12 yards farther', 'The shots bear', 'metres'],
+      shows: ['What we said, checked', 'at least 12 yards farther', 'The shots support this', 'metres'],
     },
     { name: 'none', props: { told: toldTwice(report('two-heads')) }, shows: [], hides: ['What we said'] },
   ],

@@ -1,6 +1,6 @@
 import type { SwingFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { mattersText } from '../../pairSentence.ts';
+import { mattersWords } from '../ranges.ts';
 import { unitFor, unitWord } from '../../readerUnits.ts';
 import { swingSummary, swingUnmeasured } from '../../swing.ts';
 import type { Telling } from '../../telling.ts';
@@ -22,7 +22,7 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     ],
     numbers: 'differences in the swing',
     axis: `${unitWord(unit)} it could be worth`,
-    legend: `Worth under ${mattersText({ matters: margin, unit })}: the same swing, as far as it matters`,
+    legend: `Worth under ${mattersWords({ matters: margin, unit })}: the same swing, as far as it matters`,
     tableCaption: 'Differences in the swing, and what they could be worth',
     tableHead: ['Measure and pair', 'Difference and worth', 'Answer'],
   };

@@ -1,6 +1,6 @@
 import type { Interval, MetricFindings, OrderKind } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { orderInWords } from '../../forWhom.ts';
+import { orderInWords } from '../order.ts';
 import { printDifference, printSize, type Printing } from '../../printSteps.ts';
 import { shortUnit, unitFor, withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';

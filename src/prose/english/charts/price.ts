@@ -1,6 +1,6 @@
 import type { MetricFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { comparativeOf } from '../../comparatives.ts';
+import { comparisonOf } from '../comparisons.ts';
 import { dateInWords } from '../../date.ts';
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
@@ -43,7 +43,7 @@ export function priceWords(
     ...(sentences.length === 1 ? { shows: sentences[0] } : {}),
     description: sentences.join(' '),
     numbers: `price and ${name} differences`,
-    tableCaption: `Price differences (${signs[currency] ?? currency}) and differences in average ${name}. Positive: the dearer one ${comparativeOf(metric.id).more}.`,
+    tableCaption: `Price differences (${signs[currency] ?? currency}) and differences in average ${name}. Positive: the dearer one ${comparisonOf(metric.id).axis.more}.`,
     tableHead: [
       'Pair, dearer first',
       `Price difference (${signs[currency] ?? currency})`,
@@ -68,6 +68,6 @@ export function priceSentence(
   },
   { id }: MetricFindings,
 ): string {
-  const { verb, more } = comparativeOf(id);
+  const { verb, more } = comparisonOf(id);
   return `${dearer} costs ${money} more than ${cheaper} and ${verb} ${more}: ${range}.`;
 }

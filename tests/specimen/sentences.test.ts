@@ -1,29 +1,26 @@
-/**
- * Prints every sentence about a gap, for every verdict with everything that can come with it and for every metric, to
- * be read aloud. Run by hand after changing a word:
- *
- *   node tests/specimen/sentences.ts
- *
- * Writes sentences.md beside itself.
- */
-import { writeFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { format } from 'prettier';
+import { expect, test } from 'vitest';
 import type { OverlayId } from '../../src/findings/findings.ts';
-import { answerSentences, howMuch } from '../../src/prose/answer.ts';
-import { cautions } from '../../src/prose/mind.ts';
-import { answerClause, gapNumbers, pairSentence } from '../../src/prose/pairSentence.ts';
-import { luckSentence, reachSentences } from '../../src/prose/reachSentences.ts';
 import type { Telling } from '../../src/prose/telling.ts';
 import { toldChecks } from '../../src/prose/english/checks.ts';
 import { metricIds, metrics, type MetricId } from '../../src/trade/metrics.ts';
 import { changes, groups } from './examples.ts';
+import {
+  answerSentences,
+  cautionSentences,
+  chanceSentence,
+  pairNumbers,
+  pairSentences,
+  reachSentences,
+} from '../prose/said.ts';
 import { metricOf, tellingFor, waysToComeOut, type Told } from '../prose/tellings.ts';
 
+/** Every sentence about a difference, for every way it can come out and every metric, held beside what was read aloud. */
+
 const lines: string[] = [
-  '# Every sentence about a gap',
+  '# Every sentence about a difference',
   '',
-  'Invented figures. Made by `node tests/specimen/sentences.ts`; do not edit.',
+  'Invented figures. Made by `tests/specimen/sentences.test.ts`; do not edit.',
 ];
 const heading = (text: string, depth = 2): void => void lines.push('', `${'#'.repeat(depth)} ${text}`, '');
 const item = (label: string, words: string): void => {
@@ -35,10 +32,9 @@ function tell(told: Told, telling: Telling): void {
   const [metric] = telling.findings.metrics;
   const [pair] = metric?.pairs ?? [];
   if (metric === undefined || pair === undefined) throw new Error(`no pair of ${told.metric}`);
-  item('row', `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)}`);
   item('answer', answerSentences(metric, telling).join(' '));
-  item('in a sentence', answerClause(pair, metric, telling));
-  item('how much', howMuch(metric, telling).join(' '));
+  item('in full', pairSentences(metric, telling).at(-1) ?? '');
+  item('numbers', pairNumbers(metric, telling).join(' '));
 }
 
 heading('Carry: every way to come out');
@@ -71,15 +67,15 @@ const everyOverlay: readonly OverlayId[] = [
 ];
 for (const overlay of everyOverlay) {
   const told = { metric: 'carry' as const, verdict: 'clear' as const, overlays: [overlay] };
-  const [caution = '(none of its own)'] = cautions(tellingFor([metricOf(told)]));
+  const [caution = '(none of its own)'] = cautionSentences(tellingFor([metricOf(told)]));
   item(overlay, caution);
 }
 
-heading('What the test could see, and luck');
+heading('What the test could see, and chance');
 for (const varied of ['head', 'grooves', 'brand of ball', 'flex']) {
   const metric = metricOf({ metric: 'carry', verdict: 'too-close', overlays: ['found-too-big'] });
   const telling = tellingFor([metric], { varied });
-  item(varied, [luckSentence(metric, telling) ?? '', ...reachSentences(metric, telling)].join(' '));
+  item(varied, [chanceSentence(metric, telling), ...reachSentences(metric, telling)].join(' '));
 }
 const longest = metricOf(
   { metric: 'carry', verdict: 'too-close' },
@@ -108,12 +104,7 @@ function everyMetric(system: Telling['system'], ids: readonly MetricId[], better
       const told: Told = { metric: id, verdict, ...(better === undefined ? {} : { better }) };
       const metric = metricOf(told);
       const telling = tellingFor([metric], { system });
-      const [pair] = metric.pairs;
-      if (pair === undefined) continue;
-      item(
-        verdict,
-        `${pairSentence(pair, metric, telling)} ${gapNumbers(pair, metric, telling)} / ${answerSentences(metric, telling).join(' ')} / ${howMuch(metric, telling).join(' ')}`,
-      );
+      item(verdict, pairSentences(metric, telling).at(-1) ?? '');
     }
   }
 }
@@ -123,6 +114,7 @@ everyMetric('yards', ['spin_rate', 'carry', 'descent_angle'], 'less');
 heading('In metres and kilometres an hour');
 everyMetric('metres', ['carry', 'ball_speed', 'apex', 'strike_up']);
 
-const path = join(import.meta.dirname, 'sentences.md');
-writeFileSync(path, await format(`${lines.join('\n')}\n`, { parser: 'markdown', printWidth: 110 }));
-console.log(`${lines.length} lines written to ${path}`);
+test('every sentence is the one that was read', async () => {
+  const made = await format(`${lines.join('\n')}\n`, { parser: 'markdown', printWidth: 110 });
+  await expect(made).toMatchFileSnapshot('sentences.md');
+});
