@@ -1,7 +1,6 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import type { Hitter } from '../intake/authored/hitter.ts';
 import { surestFirst } from '../prose/pairAnswer.ts';
-import { allGolfers, anotherGolfer, golferName, golferRowsWords } from '../prose/english/charts/hitters.ts';
+import { allGolfers, anotherGolfer, golferRowsWords } from '../prose/english/charts/hitters.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
@@ -11,11 +10,7 @@ import { pooledRowsChart } from './pooledRows.ts';
 import { turnedPair } from './turnedPair.ts';
 
 /** *Who gained?*: each golfer's own difference of the surest pair, slowest first, all together, and what another golfer might see. */
-export function hittersFigure(
-  metric: MetricFindings,
-  hitters: readonly Pick<Hitter, 'id' | 'handicapBand'>[],
-  telling: Telling,
-): Figure {
+export function hittersFigure(metric: MetricFindings, telling: Telling): Figure {
   const { findings } = telling;
   const pair = surestFirst(metric).find(({ byHitter }) => byHitter.length > 1);
   if (pair === undefined)
@@ -28,10 +23,9 @@ export function hittersFigure(
   // In the order of the design, which is by club speed.
   const each = findings.design.golfers.flatMap((golfer) => {
     const own = pair.byHitter.find(({ hitter }) => hitter === golfer.id);
-    const handicap = hitters.find(({ id }) => id === golfer.id)?.handicapBand ?? null;
     return own === undefined
       ? []
-      : [gapRow(golferName(golfer, handicap, telling), own, turned, metric, telling)];
+      : [gapRow(telling.golfer(golfer.id, telling.system), own, turned, metric, telling)];
   });
   const pooled = pair.ci === null ? null : gapRow(allGolfers(each.length), pair, turned, metric, telling);
   // The range says where another golfer's own difference would lie; it has no estimate of its own.
