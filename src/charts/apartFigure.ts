@@ -42,8 +42,8 @@ function pairRow(
   const turned = turnedPair(pair, metric, telling);
   const { a, b } = turned;
   const made = pairAnswer(pair, metric, telling.findings.design);
-  const answer = sayShort(made);
   const told = sayPairInFull(made, telling);
+  const answer = made.status === 'not-judged' ? told : sayShort(made);
   const heading = `${a.label} and ${b.label}`;
   if (pair.estimate === null || pair.ci === null || pair.p === null) {
     return {

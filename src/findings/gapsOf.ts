@@ -24,13 +24,16 @@ interface GapFacts {
   readonly byHitter: readonly HitterSamples[];
   readonly level: number;
   readonly step: number;
+  /** Whether two contenders may be judged by rounds; a gap is held beside one judged as it is itself. */
+  readonly mayPair?: boolean;
 }
 
 /** The gaps of a metric by the method that golfers, contenders and order ask for. */
-export function gapsOf({ session, metric, order, samples, byHitter, level, step }: GapFacts): Gaps {
+export function gapsOf(facts: GapFacts): Gaps {
+  const { session, metric, order, samples, byHitter, level, step, mayPair = true } = facts;
   if (byHitter.length <= 1) {
     const flat = samples.every(({ values }) => new Set(values).size < 2);
-    const differences = flat ? null : roundDifferences(session, metric, order);
+    const differences = flat || !mayPair ? null : roundDifferences(session, metric, order);
     const gap = differences === null ? null : gapOfRounds(session.contenders, differences, level, step);
     return gap === null ? shotGaps(samples, level, step) : { ...noGaps, gaps: [gap] };
   }

@@ -67,7 +67,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
       gaps,
       byTurns: once(() => turnGaps(own)),
     },
-    withLeftOut: leftOutCounted(input.session, column, order, level),
+    withLeftOut: leftOutCounted(input.session, column, order, level, gaps[0]?.method === 'paired-rounds'),
     drifts: order.rowsInHitOrder ? driftsOf(session, id, golfers.judged) : [],
     sequences: sequencesOf(session, golfers.judged),
     golfersAreUnit: unitOf(session) === 'hitter',
@@ -125,12 +125,13 @@ function leftOutCounted(
   { metric, step }: ShotColumn,
   order: HitOrder,
   level: number,
+  mayPair: boolean,
 ): ShotsCounted | null {
   if (shots.every(({ excluded }) => excluded === null)) return null;
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
   const byHitter = samplesByHitter(session, metric);
-  const { gaps } = gapsOf({ session, metric, order, samples, byHitter, level, step });
+  const { gaps } = gapsOf({ session, metric, order, samples, byHitter, level, step, mayPair });
   return {
     session,
     samples,

@@ -9,8 +9,9 @@ import { fewestRoundsJudged } from './thresholds.ts';
 import { turnCells } from './turnCells.ts';
 
 /**
- * Differences of the two contenders of a report, `a` minus `b`, in each round that holds both; null unless one golfer hit
- * them in rounds, and eight of these or more hold both.
+ * Differences of the two contenders of a report, `a` minus `b`, round by round; null unless one golfer hit them in eight
+ * rounds or more and every counted shot has its other in its round: else the mean of the differences would not be the
+ * difference of the averages.
  */
 export function roundDifferences(
   session: Session,
@@ -21,7 +22,11 @@ export function roundDifferences(
   const { contenders, hitters } = session;
   if (hitters.length !== 1 || contenders.length !== 2 || own?.turns.kind !== 'rounds') return null;
   const differences = pairDifferences(turnCells(session, metric, turns, contenders), 0, 1);
-  return differences.length < fewestRoundsJudged ? null : differences;
+  const counted = session.shots.filter(
+    ({ values, excluded }) => excluded === null && typeof values[metric] === 'number',
+  );
+  const allPaired = counted.length === 2 * differences.length;
+  return differences.length < fewestRoundsJudged || !allPaired ? null : differences;
 }
 
 /**

@@ -33,7 +33,14 @@ describe('two contenders hit in rounds by one golfer (scipy.stats.ttest_rel)', (
   test('seven are judged shot by shot, however many shots there are', () => {
     expect(pairOf(inTurn({ a: a.slice(0, 7), b: b.slice(0, 7) })).method).toBe('welch');
     expect(pairOf(lastApart({ a: a.slice(0, 8), b: b.slice(0, 8) })).method).toBe('welch');
-    expect(pairOf(lastApart({ a, b })).method).toBe('paired-rounds');
+  });
+
+  test('so are shots of which some have no other in their round, by rounds beside them', () => {
+    const pair = pairOf(lastApart({ a, b }));
+    expect([pair.method, pair.byRounds === null]).toEqual(['welch', false]);
+    expect(pair.withLeftOut?.estimate).toBeDefined();
+    // 37.9 / 9: the averages, subtracted, give the difference
+    expect(pair.estimate).toBeCloseTo(yd(37.9 / 9), 9);
   });
 
   test('one after another, and three contenders, are judged shot by shot', () => {

@@ -50,12 +50,12 @@ describe('how fair a test was, in words', () => {
     [
       'one-thing-varied',
       front({ held: '{shaft: S, length: 45 in}' }),
-      'Only the head changed: yes. We wrote down two other things, and they were the same for all.',
+      'Only the head changed: stated, not verified. We wrote down two other things, and they were the same for all.',
     ],
     [
       'one-thing-varied',
       front({ held: '{shaft: S}' }),
-      'Only the head changed: yes. We wrote down one other thing, and it was the same for all.',
+      'Only the head changed: stated, not verified. We wrote down one other thing, and it was the same for all.',
     ],
     [
       'one-thing-varied',
@@ -68,7 +68,7 @@ describe('how fair a test was, in words', () => {
       }),
       'Only the head changed: no. The measured loft (Alder 9.5°; Birch 10.2°) differed as well. We wrote down the condition for Cedar only.',
     ],
-    ['order', {}, 'Hit in a fair order: yes. The heads were hit in rounds, in the same order each time.'],
+    ['order', {}, 'Hit in a fair order: yes. The heads were hit in rounds, one of each, in the same order every time.'],
     [
       'order',
       { order: 'one after another' },
@@ -82,7 +82,7 @@ describe('how fair a test was, in words', () => {
     [
       'order',
       { csv: inVisits(['alder', 'birch', 'cedar', 'birch', 'alder', 'cedar'], 6) },
-      'Hit in a fair order: no. The heads were hit in spells of a few shots, too few spells for each.',
+      'Hit in a fair order: no. The heads were hit in spells of a few shots, going back and forth, too few spells for each.',
     ],
     [
       'order',
@@ -92,7 +92,7 @@ describe('how fair a test was, in words', () => {
           3,
         ),
       },
-      'Hit in a fair order: no. The heads were hit in spells of a few shots, some mostly later than others.',
+      'Hit in a fair order: no. The heads were hit in spells of a few shots, going back and forth, some mostly later than others.',
     ],
     ['warm-up', {}, 'Warmed up first: not recorded. We wrote down nothing about a warm-up.'],
     [

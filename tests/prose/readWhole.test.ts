@@ -98,7 +98,7 @@ describe('what a page says of one thing agrees with what it says of another', ()
       pairs: [
         pairOf(told),
         pairOf({ ...told, pair: { a: 'a', b: 'c' } }),
-        pairOf({ ...told, verdict: 'level', pair: { a: 'b', b: 'c' } }),
+        pairOf({ ...told, verdict: 'level', pair: { a: 'b', b: 'c', ahead: 'b' } }),
       ],
     };
     expect(answerSentences(three, tellingFor([three]))).toEqual([
