@@ -260,12 +260,12 @@ function cannotPlace(
   telling: Telling,
 ): string {
   if (about.of === 'report') return '';
-  const { verb, more, less } = comparisonOf(about.metric);
+  const { verb, more, either: moreOrLess } = comparisonOf(about.metric);
   const those = all && others.length === 2 ? 'both others' : namesOf(others, telling);
   const either = all && others.length === 2 ? 'either' : namesOf(others, telling, 'or');
   return withinMatters
     ? `${telling.the(id)} was within about ${mattersWords(printingFor(about.metric, telling))} of ${those}${inMeasure(about.metric)}; we cannot say which ${verb} ${more}`
-    : `we cannot tell whether ${telling.the(id)} ${verb} ${more} or ${less} than ${either}`;
+    : `we cannot tell whether ${telling.the(id)} ${verb} ${moreOrLess} than ${either}`;
 }
 
 /** Differences whose cause the order leaves open, with the order in the same breath. */

@@ -11,6 +11,8 @@ export interface Comparison {
   readonly less: string;
   readonly most: string;
   readonly least: string;
+  /** More or less, which of the two not being known: *a higher or lower smash factor*. */
+  readonly either: string;
   /** A finding with its size, after the verb: `{n}` is the size with its unit. */
   readonly sized: Readonly<Record<'more' | 'less', string>>;
   /** Of two that do not differ by what matters, after their names. */
@@ -35,6 +37,7 @@ function adverbs(verb: string, base: string, { more, less, most, least }: Words,
     less,
     most,
     least,
+    either: `${more} or ${less}`,
     sized: { more: `about {n} ${more}`, less: `about {n} ${less}` },
     alike: `${verbs} alike`,
     axis: { more, less },
@@ -54,6 +57,7 @@ function had(thing: string, { more, less, most, least }: Words, article: '' | 'a
     less: of(less),
     most: `the ${most} ${thing}`,
     least: `the ${least} ${thing}`,
+    either: of(`${more} or ${less}`),
     sized: { more: size(more), less: size(less) },
     alike: `had much the same ${thing}`,
     axis: { more, less },
