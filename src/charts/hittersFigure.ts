@@ -1,7 +1,13 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Hitter } from '../intake/authored/hitter.ts';
 import { surestFirst } from '../prose/pairAnswer.ts';
-import { allGolfers, anotherGolfer, golferName, golferRowsWords } from '../prose/english/charts/hitters.ts';
+import {
+  allGolfers,
+  anotherGolfer,
+  golferName,
+  golferRowsWords,
+  sayAnotherGolfer,
+} from '../prose/english/charts/hitters.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
@@ -59,7 +65,7 @@ export function hittersFigure(
     description: [
       opening,
       ...rows.map(({ name, told }) => `${name}: ${told}.`),
-      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
+      ...(another === null ? [] : [sayAnotherGolfer(another.words)]),
     ].join(' '),
     table: {
       caption: tableCaption,

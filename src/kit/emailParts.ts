@@ -66,7 +66,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
       caution: caution === undefined ? null : { label: mailWords.caution, words: caution },
     })),
     facts: [
-      { label: mailWords.sure, words: `${term}${meaning}` },
+      { label: mailWords.sure, words: `${term} ${meaning}` },
       { label: mailWords.whom, words: sayWhoHit(whoHit(source, findings), telling.system).join(' ') },
       { label: mailWords.how, words: howHit(report) },
     ],

@@ -7,8 +7,8 @@ import { comparisonOf } from './comparisons.ts';
 export function likelyMeaning(mainMeasures: number): { readonly term: string; readonly meaning: string } {
   const of = mainMeasures > 1 ? '39 of 40' : '19 of 20';
   return {
-    term: 'Likely',
-    meaning: `: ranges made like these hold all the true average differences in at least ${of} such tests; they allow for luck in these shots and for nothing else.`,
+    term: 'Likely:',
+    meaning: `ranges made like these hold all the true average differences in at least ${of} such tests; they allow for luck in these shots and for nothing else.`,
   };
 }
 

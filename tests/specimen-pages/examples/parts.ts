@@ -16,13 +16,13 @@ export const answer: ComponentExamples = {
   component: 'Answer',
   examples: (report) => [
     {
-      name: 'two contenders in metres and yards',
+      name: 'two heads in metres and yards',
       props: withTold(report('two-heads')),
       shows: ['The answer', 'For whom.', 'Our interest.', 'data-units="metres"', 'data-units="yards" hidden'],
       hides: ['undefined'],
     },
     {
-      name: 'six contenders of long names, smaller type',
+      name: 'six heads of long names, smaller type',
       props: withTold(report('six-shafts')),
       shows: ['answer-text long', 'ahead in carry', 'the others: our stock'],
     },
