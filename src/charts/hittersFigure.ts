@@ -1,10 +1,8 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import type { Hitter } from '../intake/authored/hitter.ts';
 import { surestFirst } from '../prose/pairAnswer.ts';
 import {
   allGolfers,
   anotherGolfer,
-  golferName,
   golferRowsWords,
   sayAnotherGolfer,
 } from '../prose/english/charts/hitters.ts';
@@ -17,11 +15,7 @@ import { pooledRowsChart } from './pooledRows.ts';
 import { turnedPair } from './turnedPair.ts';
 
 /** *Who gained?*: each golfer's own difference of the surest pair, slowest first, all together, and what another golfer might see. */
-export function hittersFigure(
-  metric: MetricFindings,
-  hitters: readonly Pick<Hitter, 'id' | 'handicapBand'>[],
-  telling: Telling,
-): Figure {
+export function hittersFigure(metric: MetricFindings, telling: Telling): Figure {
   const { findings } = telling;
   const pair = surestFirst(metric).find(({ byHitter }) => byHitter.length > 1);
   if (pair === undefined)
@@ -34,10 +28,9 @@ export function hittersFigure(
   // In the order of the design, which is by club speed.
   const each = findings.design.golfers.flatMap((golfer) => {
     const own = pair.byHitter.find(({ hitter }) => hitter === golfer.id);
-    const handicap = hitters.find(({ id }) => id === golfer.id)?.handicapBand ?? null;
     return own === undefined
       ? []
-      : [gapRow(golferName(golfer, handicap, telling), own, turned, metric, telling)];
+      : [gapRow(telling.golfer(golfer.id, telling.system), own, turned, metric, telling)];
   });
   const pooled = pair.ci === null ? null : gapRow(allGolfers(each.length), pair, turned, metric, telling);
   // The range says where another golfer's own difference would lie; it has no estimate of its own.

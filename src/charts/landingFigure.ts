@@ -3,7 +3,7 @@ import type { Session } from '../intake/session.ts';
 import { footWords, landingTableWords, landingWords, placeWords } from '../prose/english/charts/landing.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { leftOutWord } from '../prose/english/charts/shots.ts';
-import { formatNumber, printAt, type PrintStep } from '../prose/numbers.ts';
+import { formatNumber, formatStep, type PrintStep } from '../prose/numbers.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -60,7 +60,7 @@ function panel(
     meanCarry === null || meanSide === null
       ? null
       : { carry: read(meanCarry, telling), side: read(meanSide, telling) };
-  const side = average === null ? '' : printAt(Math.abs(average.side), step);
+  const side = average === null ? '' : formatStep(Math.abs(average.side), step);
   return {
     contender: contenderName(own.id, telling),
     shots: drawnShots(session).flatMap((shot) => {
@@ -73,7 +73,7 @@ function panel(
       average === null
         ? null
         : {
-            carry: printAt(average.carry, step),
+            carry: formatStep(average.carry, step),
             side,
             towards: Number(side) === 0 ? 'line' : average.side > 0 ? 'right' : 'left',
           },
@@ -99,7 +99,7 @@ function tableRow(
   telling: Telling,
 ): readonly string[] {
   const place = (value: number | null): string =>
-    value === null ? '–' : printAt(read(value, telling), step);
+    value === null ? '–' : formatStep(read(value, telling), step);
   const shares =
     withinShare === null ? ['–', '–'] : withinShare.map((share) => `${Math.round(100 * share)}%`);
   return [

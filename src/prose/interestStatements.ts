@@ -1,3 +1,4 @@
+import { nameInText } from './english/names.ts';
 import type { Contender } from '../intake/authored/contender.ts';
 import type { Front } from '../intake/authored/front.ts';
 import type { Gifts } from '../intake/authored/gifts.ts';
@@ -104,6 +105,8 @@ export function hasInterest(front: Interested): boolean {
 
 /** The name of each contender in running text, by id. */
 export function shortNames(contenders: readonly Contender[]): (id: string) => string {
-  const names = new Map(contenders.map(({ id, label, short = label }) => [id, short]));
+  const names = new Map(
+    contenders.map(({ id, label, short = label, article }) => [id, nameInText(short, article)]),
+  );
   return (id) => names.get(id) ?? id;
 }

@@ -1,7 +1,6 @@
 import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import { formatNumber } from '../../numbers.ts';
-import { shortUnit, toReader, unitFor, withUnit } from '../../readerUnits.ts';
+import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
 import { onlyThese } from '../golfers.ts';
@@ -38,25 +37,6 @@ export function golferRowsWords(
     tableCaption: `${a} and ${b}, golfer by golfer: difference in average ${name}. Positive: ${a} ${more}.`,
     tableHead: ['Golfer', ...differenceHeads(inBrackets(shortUnit(unitFor(metric.id, telling.system))))],
   };
-}
-
-/** A golfer as rows name them: by club speed and handicap where known, else by id. */
-export function golferName(
-  {
-    id,
-    clubSpeed,
-  }: { readonly id: string; readonly clubSpeed: { readonly low: number; readonly high: number } | null },
-  handicap: string | null,
-  { system }: Telling,
-): string {
-  const print = (speed: number): string => formatNumber(toReader(speed, 'club_speed', system), 0);
-  const speed =
-    clubSpeed === null
-      ? `Golfer ${id}`
-      : print(clubSpeed.low) === print(clubSpeed.high)
-        ? withUnit(print(clubSpeed.low), unitFor('club_speed', system))
-        : `${print(clubSpeed.low)}–${withUnit(print(clubSpeed.high), unitFor('club_speed', system))}`;
-  return handicap === null ? speed : `${speed}, handicap ${handicap}`;
 }
 
 /** The row of all golfers together. */

@@ -108,10 +108,10 @@ export const differenceHeads = (inUnit: string): readonly string[] => [
 
 /** What was compared, all or some, by name, or by number where names would run on. */
 export function comparedNames(
-  { findings, nouns, nameOf }: Telling,
+  { findings, nouns, the }: Telling,
   ids: readonly string[] = findings.contenders.map(({ id }) => id),
 ): string {
-  return ids.length > 3 ? `the ${countWord(ids.length)} ${nouns}` : listed(ids.map(nameOf));
+  return ids.length > 3 ? `the ${countWord(ids.length)} ${nouns}` : listed(ids.map(the));
 }
 
 export const inBrackets = (sign: string): string => (sign === '' ? '' : ` (${sign})`);
