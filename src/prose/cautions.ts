@@ -12,6 +12,7 @@ const gravity: readonly CautionFacts['overlay'][] = [
   'order-few-visits',
   'depends-on-left-out',
   'uneven-readings',
+  'golfers-apart',
   'visits-alike',
   'mixed-with-swing',
   'leans',
@@ -98,6 +99,7 @@ function factsOf(
     case 'leans':
     case 'rests-on-one-shot':
     case 'uneven-readings':
+    case 'golfers-apart':
       return { overlay };
   }
 }

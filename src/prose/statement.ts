@@ -140,7 +140,9 @@ export type CautionFacts =
   | { readonly overlay: 'near-device'; readonly accuracy: number | null }
   | { readonly overlay: 'modelled-reading'; readonly by: 'flight-model' | 'calculated' | 'estimated' }
   | { readonly overlay: 'few-shots'; readonly detectable: number | null }
-  | { readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'uneven-readings' };
+  | {
+      readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'uneven-readings' | 'golfers-apart';
+    };
 
 /** Something to keep in mind about answers in one metric, with the pairs that it bears on. */
 export interface Caution {

@@ -12,7 +12,7 @@ export function tellingOf(findings: Findings, { front, shop }: Source): Telling 
   const names = new Map(front.contenders.map(({ id, label, short }) => [id, short ?? label]));
   const { one, many } = nounOf(front.varied);
   const inText = new Map(
-    front.contenders.map(({ id, label, short }) => [id, nameInText(short ?? label, undefined)]),
+    front.contenders.map(({ id, label, short, article }) => [id, nameInText(short ?? label, article)]),
   );
   const labelsIn = (own: UnitSystem): ReadonlyMap<string, string> =>
     golferLabels(findings.design.golfers, front.hitters, own);

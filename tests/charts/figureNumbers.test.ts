@@ -3,7 +3,8 @@ import type { DrawnFigure } from '../../src/charts/figure.ts';
 import type { FigureId } from '../../src/charts/figureTraits.ts';
 import type { MetricFindings, PairFindings } from '../../src/findings/findings.ts';
 import type { Report } from '../../src/kit/report.ts';
-import { rowAnswer } from '../../src/prose/english/charts/rowAnswer.ts';
+import { sayShort } from '../../src/prose/english/answers.ts';
+import { pairAnswer } from '../../src/prose/pairAnswer.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 import { drawnMarks } from './drawnMarks.ts';
 import { inherited, parseSvg, placedTexts } from './inspectSvg.ts';
@@ -24,7 +25,7 @@ const carryOf = ({ findings }: Report): MetricFindings => {
 };
 
 const numberIn = (cell: string | undefined): number =>
-  Number((cell ?? '').replace('−', '-').replace(/^.* under |^.* over /, ''));
+  Number((cell ?? '').replace('−', '-').replace(/^almost |^just (?:under|over|above|below) /, ''));
 
 /** One unit of a cell's last digit. */
 const unitOf = (cell: string): number => 10 ** -(cell.split('.')[1]?.length ?? 0);
@@ -34,8 +35,11 @@ function expectCell(cell: string | undefined, truth: number, limit?: 'lower' | '
   const [printed, unit] = [numberIn(cell), unitOf(cell ?? '')];
   const said = `${cell} for ${truth}, ${limit ?? 'nearest'}`;
   const beyond = limit === 'lower' ? truth - printed : printed - truth;
-  if (limit === undefined || printed === 0)
+  if (limit === undefined)
     return expect(Math.abs(printed - truth), said).toBeLessThanOrEqual(unit / 2 + 1e-9);
+  // "almost 0": nearer to 0 than one step, on whichever side.
+  if (printed === 0) return expect(Math.abs(truth), said).toBeLessThan(unit);
+  if (/^just/.test(cell ?? '')) return expect(Math.abs(printed - truth), said).toBeLessThan(unit);
   expect(beyond, said).toBeGreaterThanOrEqual(-1e-9);
   expect(beyond, said).toBeLessThan(unit);
 }
@@ -116,7 +120,7 @@ describe('How far apart?', () => {
       const [, , , p = '', answer] = cells;
       if ((pair.p ?? 1) < 0.001) expect(p).toBe('under 0.001');
       else expect(Number(p) / (pair.p ?? NaN)).toBeCloseTo(1, 1);
-      expect(answer).toBe(rowAnswer(pair, carryOf(oneGolfer), oneGolfer.telling));
+      expect(answer).toBe(sayShort(pairAnswer(pair, carryOf(oneGolfer), oneGolfer.findings.design)));
     },
   );
 
@@ -174,7 +178,7 @@ describe('How far apart?', () => {
         if (printed !== null) expect(Math.abs(printed - Math.abs(limit))).toBeLessThan(1);
       }
       expect(at(highX)).not.toBeNull();
-      const answer = rowAnswer(pair, carryOf(oneGolfer), oneGolfer.telling);
+      const answer = sayShort(pairAnswer(pair, carryOf(oneGolfer), oneGolfer.findings.design));
       const answers = texts.filter(({ text }) => text === answer);
       const above = rings[index - 1]?.y ?? 0;
       expect(

@@ -100,8 +100,11 @@ describe.each(loadSite('content').reports.map((report) => [report.source.slug, r
       expect(shared).toBeGreaterThanOrEqual(charts.length / 2);
     });
 
-    test('charts of shots are drawn once for both', () => {
-      const ofShots = charts.filter(({ id }) => /^(shots|landing|order|launch-and-spin)/.test(id));
+    // Averages are rounded in each system by its own step, and where their words then take another line there are two.
+    test('charts of shots are drawn once for both, but where words need another line', () => {
+      const ofShots = charts.filter(
+        ({ id }) => /^(landing|order|launch-and-spin)/.test(id) || /^shots.* wide$/.test(id),
+      );
       expect(ofShots.length).toBeGreaterThan(0);
       for (const { id, own, copy } of ofShots)
         expect(

@@ -20,7 +20,8 @@ beforeAll(() => {
     });
     expect(status, `${generator}: ${stderr}`).toBe(0);
   }
-});
+  // Nine sessions are flown shot by shot, and the machine may be slow.
+}, 120_000);
 afterAll(() => rmSync(folder, { recursive: true }));
 
 /** Session files under a content folder, as `report/file`. */

@@ -45,6 +45,7 @@ function drawn({ figures }: Report, chart: 'apart' | 'shots', metric: MetricFind
 const faultsOf = (report: Report): readonly string[] => {
   const { telling, findings } = report;
   return primaryMetrics(findings).flatMap((metric) => {
+    if (metric.pairs.every(({ estimate }) => estimate === null)) return [];
     const unit = perSi[metric.id]?.[telling.system] ?? Number.NaN;
     const cells = drawn(report, 'apart', metric).table.rows;
     const averages = new Map(
@@ -114,10 +115,9 @@ function outward(from: string, to: string, ci: readonly number[], step: number):
   return ends.flatMap(({ text, truth, lower }) => {
     const [size] = numbersIn(text);
     if (size === undefined || /just/.test(text)) return [];
+    if (text === 'almost 0') return Math.abs(truth) < step + 1e-6 ? [] : [`${text} for ${truth}`];
     const printed = text.startsWith('−') ? -size : size;
     const beyond = lower ? truth - printed : printed - truth;
-    // Nearer to 0 than one step is "almost nothing", 0 in a table.
-    if (printed === 0) return Math.abs(truth) < step + 1e-6 ? [] : [`0 for ${truth}`];
     if (beyond < -1e-6 || beyond > step + 1e-6) return [`${text} for ${truth}`];
     if (step > 0 && !near(printed / step, Math.round(printed / step)) && stepOf([printed]) < step)
       return [`${text} is finer than the step ${step}`];

@@ -34,6 +34,8 @@ export function sayCaution(caution: Caution, telling: Telling): string {
       return leftOut(whose, facts.leftOut, facts.whole, about.metric);
     case 'uneven-readings':
       return `Readings of ${name} are missing more often for some of ${things} than for others, which could move their averages.`;
+    case 'golfers-apart':
+      return `The golfers differ: ${difference} is not under what matters for each of them, so their average tells of nobody in particular.`;
     case 'visits-alike':
       return `Shots of one spell resemble each other: with each spell counted as one, ${difference} is not sure.`;
     case 'mixed-with-swing':

@@ -121,7 +121,7 @@ const cases: readonly (readonly [string, Readonly<Record<string, string | null>>
     'a contender with nothing',
     { contenders: '{alder:, birch: {label: B, supplied_by: us, sold_here: no}}' },
     [
-      '6:14 contenders.alder | key-missing | a block with the keys label, short, match, build, supplied_by, sold_here, price | - | Write the answer after "alder:".',
+      '6:14 contenders.alder | key-missing | a block with the keys label, short, article, match, build, supplied_by, sold_here, price | - | Write the answer after "alder:".',
     ],
   ],
   [

@@ -5,9 +5,13 @@ import { printDifference, printLimits, type PrintedLimit, type Printing } from '
 import { withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord, listed } from '../../words.ts';
+import { limitWords } from '../ranges.ts';
 
 /** Both limits this near to what matters, as a share of it: the two are within it of each other. */
 const nearMatters = 1.15;
+
+/** Where there is room for a number only: nearer to 0 than the step, and on one side of it. */
+const almostZero = 'almost 0';
 
 /** A difference counted towards the first-named of two, SI. */
 export interface CountedDifference {
@@ -16,19 +20,6 @@ export interface CountedDifference {
   readonly estimate: number;
   readonly ci: Interval;
 }
-
-export const limitWords = (limit: PrintedLimit): string => {
-  switch (limit.kind) {
-    case 'number':
-      return limit.text;
-    case 'almost-nothing':
-      return 'almost nothing';
-    case 'just-over':
-      return `just over ${limit.text}`;
-    case 'just-under':
-      return `just under ${limit.text}`;
-  }
-};
 
 /**
  * The likely range in words: "likely 2 to 16 yards", "anything from 7 yards for Sorrel to 6 for Rowan". The unit may be left out where it
@@ -70,7 +61,8 @@ export function barNumbers(
   printing: Printing,
 ): { readonly estimate: string; readonly low: string; readonly high: string } {
   const { lower, upper } = printLimits(ci, printing);
-  const bare = (limit: PrintedLimit): string => (limit.kind === 'almost-nothing' ? '0' : limitWords(limit));
+  const bare = (limit: PrintedLimit): string =>
+    limit.kind === 'almost-nothing' ? almostZero : limitWords(limit);
   return { estimate: printDifference(estimate, printing), low: bare(lower), high: bare(upper) };
 }
 
@@ -80,10 +72,27 @@ export function differenceCells(
   ci: Interval,
   printing: Printing,
 ): readonly [estimate: string, lower: string, upper: string] {
-  const printed = barNumbers(estimate, ci, printing);
-  const signed = (value: number, text: string): string =>
-    value < 0 && /[1-9]/.test(text) ? `−${text}` : text;
-  return [signed(estimate, printed.estimate), signed(ci[0], printed.low), signed(ci[1], printed.high)];
+  const { lower, upper } = printLimits(ci, printing);
+  const size = printDifference(estimate, printing);
+  return [
+    estimate < 0 && Number(size) !== 0 ? `−${size}` : size,
+    limitCell(lower, ci[0] < 0),
+    limitCell(upper, ci[1] < 0),
+  ];
+}
+
+/** A limit with its sign; in words where a number would lie on the other side of 0 or of what matters. */
+function limitCell(limit: PrintedLimit, negative: boolean): string {
+  if (limit.kind === 'almost-nothing') return almostZero;
+  if (!negative) return limitWords(limit);
+  switch (limit.kind) {
+    case 'number':
+      return `−${limit.text}`;
+    case 'just-over':
+      return `just below −${limit.text}`;
+    case 'just-under':
+      return `just above −${limit.text}`;
+  }
 }
 
 /** Both limits of a spread. */

@@ -23,6 +23,8 @@ export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): 
       return `Counting ${facts.leftOut === 1 ? 'the one shot' : facts.leftOut === 0 ? 'the shots' : `the ${counted(facts.leftOut, 'shot')}`} left out, ${wholeInBrief(facts.whole)}.`;
     case 'uneven-readings':
       return `Readings of ${name} are missing unevenly.`;
+    case 'golfers-apart':
+      return 'Not so for each golfer.';
     case 'visits-alike':
       return 'Counting each spell as one, we cannot tell.';
     case 'mixed-with-swing':
