@@ -38,7 +38,7 @@ const toSi: Readonly<Record<string, number>> = {
 const rowsOf = (csv: string): readonly (readonly string[])[] => parse(csv);
 
 /** One, two and five times powers of ten: what the pages round to. */
-const steps: readonly number[] = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50];
+const steps: readonly number[] = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
 
 describe.each(slugs)('%s: what is given away and what is shown hold the same numbers', (slug) => {
   const findings: FindingsJson = JSON.parse(read(slug, 'findings.json'));

@@ -126,7 +126,8 @@ describe('one page of each kind in a browser', () => {
   });
 
   test('an editor copies the words of the units that are shown', async () => {
-    const kit = pages.find((page) => kindOf(page) === 'kit' && page.name.startsWith('demo/'));
+    // Its caption has numbers with units: the cause of its difference is not in doubt.
+    const kit = pages.find((page) => page.name.startsWith('demo/reports/three-balls-one-iron/kit/'));
     const context = await browser.createBrowserContext();
     const page = await openPage(context, kit?.address ?? '', { width: 768 });
     await page.evaluate(() => {
