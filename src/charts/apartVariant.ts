@@ -20,7 +20,7 @@ const axisPart = (axis: string, { ticks }: OutwardScale, layout: Layout, top: nu
   const wide = layout.variant === 'wide';
   const words = wide
     ? [label(small, 'start', 0, top + 21, axis), label(small, 'end', width, top + 21, axis)]
-    : wrapText(`${axis}, towards either end`, small.size, small.weight, width).map((line, index) =>
+    : wrapText(`${axis}, either way from 0`, small.size, small.weight, width).map((line, index) =>
         label(small, 'middle', width / 2, top + 42 + index * 19, line),
       );
   return {

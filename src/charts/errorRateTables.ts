@@ -83,7 +83,7 @@ export function eightHittersTable(system: UnitSystem): Table {
       String(contenders),
       interaction.sd === 0
         ? 'not at all'
-        : `${printStated(inReaderUnit(interaction.sd, system))}, ${interaction.of}`,
+        : `${printStated(inReaderUnit(interaction.sd, system))}, with ${interaction.of === 'every contender' ? 'every one' : 'one of them'}`,
       percent(falseGaps),
       percent(coverage),
     ]),

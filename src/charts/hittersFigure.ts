@@ -1,6 +1,11 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { surestFirst } from '../prose/pairAnswer.ts';
-import { allGolfers, anotherGolfer, golferRowsWords } from '../prose/english/charts/hitters.ts';
+import {
+  allGolfers,
+  anotherGolfer,
+  golferRowsWords,
+  sayAnotherGolfer,
+} from '../prose/english/charts/hitters.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
@@ -53,7 +58,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     description: [
       opening,
       ...rows.map(({ name, told }) => `${name}: ${told}.`),
-      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
+      ...(another === null ? [] : [sayAnotherGolfer(another.words)]),
     ].join(' '),
     table: {
       caption: tableCaption,

@@ -70,7 +70,7 @@ export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string =
         (top: number) => rowEnds(a, b, line, layout, top),
         ...own.map((row) => (top: number) => intervalRow(row, style, layout, top)),
       ]),
-      (top) => axisBelow(`${axis}, towards either end`, scale.ticks, layout, top, line),
+      (top) => axisBelow(`${axis}, either way from 0`, scale.ticks, layout, top, line),
       ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
     ],
     matters > 0 ? [hatch] : [],

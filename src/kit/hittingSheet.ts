@@ -88,7 +88,7 @@ ${conditions.map((text) => `<div><dt>${text}</dt><dd></dd></div>`).join('\n')}
 </div>
 <section>
 <h2>Warm-up</h2>
-<p>${escapeXml(capitalised(plan.warmUp))}. These swings count in no figure. Stop if anything hurts, and rest whenever you like. Then start a new session on the monitor, so that its first shot is shot 1 below; else write down its number of that shot: <span class="blank"></span></p>
+<p>${escapeXml(capitalised(plan.warmUp))}. These swings are not counted. Stop if anything hurts, and rest whenever you like. Then start a new session on the monitor, so that its first shot is shot 1 below; else write down its number of that shot: <span class="blank"></span></p>
 <p class="warm-up">${Array.from({ length: warmUpBoxes }, (_, index) => box(`warm-up-${index + 1}`, `Warm-up swing ${index + 1}`)).join(' ')}</p>
 </section>
 <section>

@@ -208,7 +208,7 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
     item('Kind', device?.kind),
     item('Accuracy as stated', stated),
     item('Who states it', device?.accuracyStatedBy),
-    item('How each column was read', columns.length === 0 ? null : columns.join('; ')),
+    item('Measured or calculated', columns.length === 0 ? null : columns.join('; ')),
     item('Flight seen', device?.flight),
     item('Distances corrected to', device?.normalisedTo),
     item('Last checked', device?.lastCheck),

@@ -74,7 +74,7 @@ const shop = [
   'address: https://zqaddresszq.example/',
   `contact: ${token('shopcontact')}`,
   `interests: {supplied: ${token('shopsupplied')}, paid_by: {kind: shared, by: ${token('shopby')}, share: ${token('shopshare')}}, commission_or_gifts: {kind: some, words: ${token('shopgifts')}}, seen_before: {kind: others, words: ${token('shopseen')}}, sentence: ${token('shopsentence')}}`,
-  `reuse: {terms: ${token('shopterms')}, credit: ${token('shopcredit')}}`,
+  `reuse: {terms: ${token('shopterms')}, credit: ${token('shopcredit')}, licence_charts: ${token('shopchartslicence')}, licence_data: ${token('shopdatalicence')}}`,
   'defaults:',
   `  {units: yards, locale: en-GB, place: ${token('shopplace')}, surface: ${token('shopsurface')}, tee: ${token('shoptee')}, altitude: 1234 m, matters: {carry: 5 yd}, ball: {model: ${token('shopmodel')}, state: ${token('shopstate')}, same_for_all: yes}, monitor: {kind: ${token('shopkind')}, stated_accuracy: ${token('shopaccuracy')}, accuracy_stated_by: ${token('shopstatedby')}, flight: ${token('shopflight')}, normalised_to: ${token('shopnormalised')}, last_check: ${token('shopcheck')}, software: ${token('shopsoftware')}, columns: {carry: estimated}}}`,
   'strict: no',

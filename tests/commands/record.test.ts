@@ -149,8 +149,8 @@ describe('a published report that was changed', () => {
     const records = ledger().reports[0]?.records ?? [];
     expect(movedAnswers(records, telling)).toContainEqual({
       since: '2026-04-12',
-      then: 'Alder clearly farther than Cedar.',
-      now: 'Alder or Cedar: cannot tell.',
+      then: 'Alder carried farther than Cedar: about 12 yards, likely 7 to 17.',
+      now: 'Alder and Cedar were within about 5 yards of each other in carry; we cannot say which carried farther.',
     });
     // The same correction does not cover the next change.
     write('heads', { corrections, title: 'Another title' }, other);

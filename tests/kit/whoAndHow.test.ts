@@ -11,7 +11,7 @@ import { around, reportOf } from '../findings/reportOf.ts';
 const columnsRead = (report: ReturnType<typeof reportOf>): string =>
   disclosure({ ...report, version: '0' })
     .flatMap(({ items }) => items)
-    .find(({ label }) => label === 'How each column was read')?.value ?? '';
+    .find(({ label }) => label === 'Measured or calculated')?.value ?? '';
 
 /** How the main readings of a report came about. */
 const readingsOf = ({ findings, source }: ReturnType<typeof reportOf>): string =>

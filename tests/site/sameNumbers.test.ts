@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { parse } from 'csv-parse/sync';
 import { describe, expect, inject, test } from 'vitest';
 import { htmlFiles } from './pages.ts';
 
@@ -17,7 +18,6 @@ interface MetricJson {
 interface FindingsJson {
   readonly contenders: readonly {
     readonly id: string;
-    readonly label: string;
     readonly shots: number;
     readonly excluded: number;
   }[];
@@ -35,18 +35,15 @@ const toSi: Readonly<Record<string, number>> = {
   ft: 0.3048,
 };
 
-/** The plain cells of a downloaded table; our invented names hold no commas. */
-const rowsOf = (csv: string): readonly (readonly string[])[] =>
-  csv
-    .trim()
-    .split('\r\n')
-    .map((line) => line.split(','));
+const rowsOf = (csv: string): readonly (readonly string[])[] => parse(csv);
+
+/** One, two and five times powers of ten: what the pages round to. */
+const steps: readonly number[] = [0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100];
 
 describe.each(slugs)('%s: what is given away and what is shown hold the same numbers', (slug) => {
   const findings: FindingsJson = JSON.parse(read(slug, 'findings.json'));
   const [head = [], ...rows] = rowsOf(read(slug, 'shots.csv'));
-  const labels = new Map(findings.contenders.map(({ id, label }) => [label, id]));
-  const nameColumn = 3;
+  const nameColumn = head.indexOf('Contender');
   const counted = rows.filter((row) => row[head.indexOf('Left out')] === '');
   const asId = (heading: string): string =>
     heading
@@ -56,22 +53,22 @@ describe.each(slugs)('%s: what is given away and what is shown hold the same num
 
   test('shots and left-out shots are counted alike', () => {
     for (const { id, shots, excluded } of findings.contenders) {
-      const own = rows.filter((row) => labels.get(row[nameColumn] ?? '') === id);
+      const own = rows.filter((row) => row[nameColumn] === id);
       expect(own).toHaveLength(shots);
       expect(own.filter((row) => row[head.indexOf('Left out')] !== '')).toHaveLength(excluded);
     }
   });
 
-  test('averages worked out from shots.csv are those of findings.json', () => {
+  test('averages calculated from shots.csv are those of findings.json', () => {
     let compared = 0;
     head.forEach((heading, column) => {
-      const unit = / \(([^)]+)\)$/.exec(heading)?.[1];
+      const unit = / \(([^),]+)[^)]*\)$/.exec(heading)?.[1];
       const metric = findings.metrics.find(({ id, readBy }) => id === asId(heading) && readBy === 'monitor');
       const factor = unit === undefined ? undefined : toSi[unit];
       if (metric === undefined || factor === undefined) return;
       for (const { id, n, mean } of metric.byContender) {
         const values = counted
-          .filter((row) => labels.get(row[nameColumn] ?? '') === id && row[column] !== '')
+          .filter((row) => row[nameColumn] === id && row[column] !== '')
           .map((row) => Number(row[column]) * factor);
         expect(values).toHaveLength(n);
         const average = values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -91,7 +88,12 @@ describe.each(slugs)('%s: what is given away and what is shown hold the same num
     for (const { byContender, id } of findings.metrics.filter(({ role }) => role === 'primary')) {
       for (const { mean } of byContender) {
         const inReaderUnits = [mean ?? Number.NaN, (mean ?? Number.NaN) / 0.9144].flatMap((value) =>
-          [0, 1, 2].map((decimals) => value.toFixed(decimals).replace(/\B(?=(\d{3})+(?!\d))/g, ',')),
+          steps.map((step) =>
+            (Math.round(value / step) * step)
+              .toFixed(step < 1 ? 1 : 0)
+              .replace(/\.0$/, '')
+              .replace(/\B(?=(\d{3})+(?!\d))/g, ','),
+          ),
         );
         expect(
           inReaderUnits.some((printed) => text.includes(printed)),

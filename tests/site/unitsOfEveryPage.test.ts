@@ -37,13 +37,17 @@ const kindOf = ({ file }: BuiltPage): string => kinds.find(([, pattern]) => patt
 function told({ folder, file }: BuiltPage, system: System): string {
   const { document } = parseHTML(readFileSync(join(folder, file), 'utf8'));
   const not = system === 'yards' ? 'metres' : 'yards';
-  const gone = `[data-units="${not}"], [data-authored], [data-image-units], .lede, #corrections, .disclosure, script`;
+  const gone = `[data-units="${not}"], [data-authored], [data-image-units], [data-file-words], .lede, #corrections, .disclosure, script`;
   for (const element of document.querySelectorAll(gone)) element.remove();
   const main = document.querySelector('main');
   for (const block of main?.querySelectorAll('p, li, td, th, dd, dt, h1, h2, h3, text, tspan') ?? [])
     block.append(' ');
-  // What a yard is stays as it is in either.
-  return (main?.textContent ?? '').replace('a yard is exactly 0.9144 m', '');
+  // What a yard is, and how either system is rounded, stays as it is in either.
+  return [
+    'A yard is 0.9144 metres, a foot 0.3048 metres, and a mile an hour 0.44704 metres a second',
+    'Yards and metres are each rounded',
+    'whole yards or metres',
+  ].reduce((text, fixed) => text.replace(fixed, ''), main?.textContent ?? '');
 }
 
 const twice = (page: BuiltPage): boolean =>
@@ -122,7 +126,8 @@ describe('one page of each kind in a browser', () => {
   });
 
   test('an editor copies the words of the units that are shown', async () => {
-    const kit = pages.find((page) => kindOf(page) === 'kit' && page.name.startsWith('demo/'));
+    // Its caption has numbers with units: the cause of its difference is not in doubt.
+    const kit = pages.find((page) => page.name.startsWith('demo/reports/three-balls-one-iron/kit/'));
     const context = await browser.createBrowserContext();
     const page = await openPage(context, kit?.address ?? '', { width: 768 });
     await page.evaluate(() => {

@@ -44,7 +44,7 @@ interface Tried {
 }
 
 const paragraph =
-  'The golfer warmed up with an old iron, and the order was drawn by lot before each turn. Nothing was adjusted ' +
+  'The golfer warmed up with an old iron, and the order was drawn by lot before each round. Nothing was adjusted ' +
   'between shots, and the same glove was worn throughout. ';
 
 /** Some ten pages of text with everything that markdown may hold. */
@@ -178,7 +178,7 @@ function front(one: Tried): string {
     ...extra,
     '---',
     '',
-    narrative ?? 'Twelve turns in one morning, in an order drawn by lot.',
+    narrative ?? 'Twelve rounds in one morning, in an order drawn by lot.',
     '',
   ].join('\n');
 }

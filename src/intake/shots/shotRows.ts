@@ -140,8 +140,8 @@ function reportSetAside(shots: readonly ShotRow[], report: Report): void {
       {
         expected: 'test shots',
         found: `${warm.length} warm-up ${warm.length === 1 ? 'shot' : 'shots'}`,
-        cure: 'nothing need be done: warm-ups count in no figure',
-        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot is in the file and counts' : 'shots are in the file and count'} in no figure.`,
+        cure: 'nothing need be done: warm-ups are not counted',
+        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot in the file is' : 'shots in the file are'} not counted.`,
       },
     );
   }

@@ -187,8 +187,6 @@ function notJudgedClause({ ahead, behind, about, notJudged }: PairAnswer, tellin
       return `we did not judge ${pair}: most shots finished to one side, and where the golfer aimed is not recorded`;
     case 'all-alike':
       return `we did not judge ${several ? own : pair}: the monitor gave the same number for every shot with each`;
-    case 'aim-off-line':
-      return `we did not judge ${pair}: shots lie far off the line on average, and no target is stated`;
   }
 }
 
@@ -277,10 +275,7 @@ function openClause(
   if (first === undefined) return '';
   const { metric } = first.about;
   if (!seen) {
-    const pairs = answers.map(
-      ({ ahead, behind }) => `between ${telling.the(ahead)} and ${telling.the(behind)}`,
-    );
-    return `we saw no difference in ${metrics[metric].name} ${listed(pairs, 'or')}, though ${couldHide(first.because)}`;
+    return `we saw no difference in ${metrics[metric].name} ${whereNoneWasSeen(answers, telling)}, though ${couldHide(first.because)}`;
   }
   const told = answers.filter(({ status }) => status === 'cause-unclear');
   const { verb } = comparisonOf(metric);
@@ -294,6 +289,21 @@ function openClause(
   });
   const because = told.length === 1 ? openReason(told[0] ?? first, telling) : openReasonOfAll(told, telling);
   return `${parts.join(', and ')}, but ${because}, so we cannot say that it was ${causeOf(telling)}`;
+}
+
+/** "between Heron and Wren"; pairs that would fill lines are counted: "in seven of the ten pairs", "between any two of the five heads". */
+function whereNoneWasSeen(answers: readonly PairAnswer[], telling: Telling): string {
+  const compared = telling.findings.contenders.length;
+  const pairs = (compared * (compared - 1)) / 2;
+  if (answers.length <= 3) {
+    const each = answers.map(
+      ({ ahead, behind }) => `between ${telling.the(ahead)} and ${telling.the(behind)}`,
+    );
+    return listed(each, 'or');
+  }
+  return answers.length === pairs
+    ? `between any two of the ${countWord(compared)} ${telling.nouns}`
+    : `in ${countWord(answers.length)} of the ${countWord(pairs)} pairs`;
 }
 
 function openReason(answer: PairAnswer, telling: Telling): string {

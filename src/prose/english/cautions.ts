@@ -129,7 +129,7 @@ function swing(
     return `${metrics[id].name} (worth ${formatStep(low, step)} to ${withUnit(formatStep(high, step), unit)})`;
   });
   const differed = told.length === 0 ? 'The swing differed' : `${capitalised(listed(told))} differed`;
-  return `${differed} by enough to explain ${difference}: these shots cannot separate ${causeOf(telling)} from the swing.`;
+  return `${differed} by enough to explain ${difference}, so we cannot say how much is ${causeOf(telling)} and how much the swing.`;
 }
 
 function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: string): string {

@@ -12,16 +12,24 @@ import { rangeOf, type Sides } from './differences.ts';
 import { causeOf } from './names.ts';
 import { limitWithUnit, limitWords, oneSidedRange } from './ranges.ts';
 
-const answerWords: Readonly<Record<SwingRow['answer'], string>> = {
+/** "We cannot tell whether club speed was the same with Heron and Plover." */
+export function saySwingAnswer({ measure, a, b, answer }: SwingRow, telling: Telling): string {
+  const { name } = metrics[measure];
+  const both = `${telling.the(a)} and ${telling.the(b)}`;
+  switch (answer) {
+    case 'same':
+      return `${capitalised(name)} was the same with ${both}, as far as it matters.`;
+    case 'different':
+      return `${capitalised(name)} was not the same with ${both}.`;
+    case 'cannot-tell':
+      return `We cannot tell whether ${name} was the same with ${both}.`;
+  }
+}
+
+const answerWords: Readonly<Record<Exclude<SwingRow['answer'], 'cannot-tell'>, string>> = {
   same: 'the same swing, as far as it matters',
   different: 'not the same swing',
-  'cannot-tell': 'cannot tell',
 };
-
-/** "Club speed, Heron and Plover: cannot tell." */
-export function saySwingAnswer(row: SwingRow, telling: Telling): string {
-  return `${subject(row, telling)}: ${answerWords[row.answer]}.`;
-}
 
 /** "Within 0.8 mph of each other, worth up to 2 yards either way." */
 export function saySwingNumbers(row: SwingRow, telling: Telling): string {
@@ -91,8 +99,8 @@ export function saySwingSummary(summary: SwingSummary, telling: Telling): string
       const cause = causeOf(telling);
       // A ball that waits where it lies changes no swing.
       const itself = variesBall(telling)
-        ? `That was the golfer's doing, and these shots cannot separate it from ${cause}.`
-        : `${capitalised(cause)} may cause that; these shots cannot separate the two.`;
+        ? `That was the golfer's doing, and we cannot separate it from ${cause}.`
+        : `${capitalised(cause)} may cause that; we cannot separate the two.`;
       return `${capitalised(listed(names(summary.measures)))} differed between ${telling.nouns} by enough to matter. ${itself}`;
     }
     case 'swing-same':

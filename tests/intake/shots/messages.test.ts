@@ -293,8 +293,8 @@ it('are plain, placed, and say what to do', () => {
     warm-up-shots (warning) line 2, cell -
       expected: test shots
       found: 1 warm-up shot
-      Nothing need be done: warm-ups count in no figure.
-      reader: 1 warm-up shot is in the file and counts in no figure.
+      Nothing need be done: warm-ups are not counted.
+      reader: 1 warm-up shot in the file is not counted.
     mark-unclear (error) line 3, cell 3
       expected: yes or no
       found: perhaps

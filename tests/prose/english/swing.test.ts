@@ -75,7 +75,7 @@ describe('a measure of the swing', () => {
 
   test('answer and numbers apart', () => {
     const row = speed(pairOf([-0.74, 0.72], [-1.9, 1.8]));
-    expect(saySwingAnswer(row, telling())).toBe('Club speed, Heron and Plover: cannot tell.');
+    expect(saySwingAnswer(row, telling())).toBe('We cannot tell whether club speed was the same with Heron and Plover.');
     expect(saySwingNumbers(row, telling())).toBe(
       'Within 0.8 mph of each other, worth up to 2 yards either way.',
     );
@@ -120,10 +120,10 @@ describe('all measures together', () => {
 
   test('one differed; a ball cannot have made it', () => {
     expect(told(swing('different', 'same'))).toBe(
-      'Club speed differed between lengths by enough to matter. The length may cause that; these shots cannot separate the two.',
+      'Club speed differed between lengths by enough to matter. The length may cause that; we cannot separate the two.',
     );
     expect(told(swing('different', 'different'), 'ball')).toBe(
-      "Club speed and attack angle differed between balls by enough to matter. That was the golfer's doing, and these shots cannot separate it from the ball.",
+      "Club speed and attack angle differed between balls by enough to matter. That was the golfer's doing, and we cannot separate it from the ball.",
     );
   });
 

@@ -16,15 +16,26 @@ export const answer: ComponentExamples = {
   component: 'Answer',
   examples: (report) => [
     {
-      name: 'two contenders in metres and yards',
+      name: 'two heads in metres and yards',
       props: withTold(report('two-heads')),
-      shows: ['The answer', 'For whom.', 'Our interest.', 'data-units="metres"', 'data-units="yards" hidden'],
+      shows: [
+        'The answer',
+        '<p class="status">Cannot tell</p>',
+        'Who hit.',
+        'Our interest.',
+        'data-units="metres"',
+        'data-units="yards" hidden',
+      ],
       hides: ['undefined'],
     },
     {
-      name: 'six contenders of long names, smaller type',
+      name: 'six heads of long names: leaders in one breath, prices, where each came from',
       props: withTold(report('six-shafts')),
-      shows: ['answer-text long', 'ahead in carry', 'the others: our stock'],
+      shows: [
+        'carried farthest; we cannot tell them apart.',
+        '<strong>Price.</strong>',
+        'We took the others from stock.',
+      ],
     },
   ],
 };
@@ -125,7 +136,11 @@ export const wouldChange: ComponentExamples = {
       {
         name: 'checks in words, charts folded',
         props: { told: toldTwice(one), figures: [drawn(one, 'luck')] },
-        shows: ['Would the answer change?', 'they are not a second test', '<details class="folded">'],
+        shows: [
+          'Could it be something else?',
+          'Whichever single shot is left out',
+          '<details class="folded">',
+        ],
       },
     ];
   },

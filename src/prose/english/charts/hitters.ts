@@ -44,3 +44,6 @@ export const allGolfers = (count: number): string => (count === 2 ? 'Both' : `Al
 
 /** The row of a golfer who has not hit. */
 export const anotherGolfer = 'Another golfer';
+
+/** What such a golfer might see, in a sentence. */
+export const sayAnotherGolfer = (range: string): string => `${anotherGolfer}'s own test: ${range}.`;

@@ -46,7 +46,7 @@ export function launchWords(
       'The model does not settle what spin is worth.',
     ],
     signs: [
-      `Marks: shots as recorded. Outline: calculated for ${speed} ball speed; inside it the model's carry is within ${depth} of its maximum by ${all}.`,
+      `Marks: shots as recorded. Outline: calculated for ${speed} ball speed; inside it the model's carry is within ${depth} of its maximum.`,
     ],
     shows: 'The outline is where a flight model finds the most carry at this ball speed.',
     description: `Shots as recorded, with modelled carry at ${speed} ball speed. ${told.join(' ')}`,

@@ -1,5 +1,5 @@
 import type { OverlayId } from '../../../findings/findings.ts';
-import type { WordTable } from './section.ts';
+import type { MethodTelling, WordTable } from './section.ts';
 
 const causeUnclear =
   'The answer becomes "Difference seen, cause unclear", or "Cannot tell" if none was seen.';
@@ -7,7 +7,9 @@ const besideAnswer = 'The answer stays, and the caution stands beside it.';
 const noClaim = `${besideAnswer} No claim about it can be more than "not shown".`;
 
 /** When each caution is due and what it does to an answer. */
-const cautions: Readonly<Record<OverlayId, readonly [when: string, does: string]>> = {
+const cautionsIn = ({
+  distance,
+}: MethodTelling): Readonly<Record<OverlayId, readonly [when: string, does: string]>> => ({
   'one-after-another': ['All shots with one came before those with the next.', causeUnclear],
   'order-unknown': ['Nobody knows the order of the shots.', causeUnclear],
   'order-lever': ['On the whole, one was hit a quarter of the test later than the other.', causeUnclear],
@@ -31,7 +33,7 @@ const cautions: Readonly<Record<OverlayId, readonly [when: string, does: string]
   'near-device': ['The difference is hardly larger than the error stated for the monitor.', noClaim],
   'modelled-reading': [
     'The number was calculated, not measured.',
-    'The answer says so. A calculated distance heads a page only from 5 yards up, or with those words.',
+    `The answer says so. A calculated distance heads a page only from ${distance(5)} up, or with those words.`,
   ],
   'uneven-readings': ['Readings are missing more often for one than for the other.', besideAnswer],
   'found-too-big': [
@@ -49,12 +51,12 @@ const cautions: Readonly<Record<OverlayId, readonly [when: string, does: string]
   'one-hitter': ['One golfer hit.', 'Every sentence that can stand alone says so.'],
   'few-hitters': ['Two to five golfers hit.', 'The answer is for these golfers only, and says so.'],
   'one-example': ['One example of each was hit.', 'The page says that another example may differ.'],
-};
+});
 
 /** What each caution does, by its id. */
-export const cautionTable: WordTable = {
+export const cautionTable = (telling: MethodTelling): WordTable => ({
   caption: 'What each caution does to an answer',
   head: ['Caution in findings.json', 'When', 'What it does'],
   idColumn: 0,
-  rows: Object.entries(cautions).map(([id, [when, does]]) => [id, when, does]),
-};
+  rows: Object.entries(cautionsIn(telling)).map(([id, [when, does]]) => [id, when, does]),
+});

@@ -82,11 +82,12 @@ export const differenceFormulas: readonly Formula[] = [
     name: 'From a range to a verdict',
     lines: [
       'L > M \\text{ : clear}',
-      '0 < L ≤ M ≤ U , d ≥ M \\text{ : size-unsure}',
-      '0 < L ≤ M ≤ U , d < M \\text{ : maybe-small}',
+      '0 < L ≤ M ≤ U \\text{ and}',
+      'd ≥ M \\text{ : size-unsure}',
+      'd < M \\text{ : maybe-small}',
       '0 < L , U < M \\text{ : small}',
       '−M < L ≤ 0 ≤ U < M \\text{ : level}',
-      'L ≤ 0 ≤ U \\text{ , but not level: too-close}',
+      'L ≤ 0 ≤ U \\text{ else: too-close}',
     ],
     where:
       'L and U are the ends of the range, counted towards the one ahead; M is the smallest difference that matters. ' +
