@@ -55,17 +55,23 @@ function rowOf(
 ): DeliveryRow {
   const read = (value: number): number => toReader(value, swing.metric, telling.system);
   const [a, b] = [contenderName(pair.a, telling), contenderName(pair.b, telling)];
-  const { estimate, ci } = pair.worth;
   const told = swingRow(measure, pair, swing);
-  return {
-    kind: 'judged',
+  const words = {
     measure: capitalised(metrics[measure].name),
     a,
     b,
     sentence: saySwingAnswer(told, telling),
     numbers: saySwingNumbers(told, telling),
+  };
+  const { answer, worth, across } = pair;
+  if (worth === null || answer === 'not-known') return { kind: 'not-judged', ...words };
+  const { estimate, ci } = worth;
+  return {
+    kind: 'judged',
+    ...words,
     ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
     printed: barNumbers(estimate, ci, printing),
-    answer: pair.answer,
+    acrossToo: across !== null,
+    answer,
   };
 }

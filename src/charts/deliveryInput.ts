@@ -7,6 +7,8 @@ import type { FigureWords } from './figure.ts';
  */
 export interface PricedDelivery extends JudgedPair {
   readonly measure: string;
+  /** Whether path or face is priced across as well, which may make another answer of it. */
+  readonly acrossToo: boolean;
   /** Same: the whole interval lies within the margin. Different: off 0, and the estimate is worth the margin or more. */
   readonly answer: 'same' | 'different' | 'cannot-tell';
 }

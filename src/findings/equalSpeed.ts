@@ -21,7 +21,8 @@ export function atEqualSpeed(
   swing: SwingFindings | null,
 ): AtEqualSpeed {
   const speed = swing?.measures.find((measure) => measure.id === 'club_speed');
-  if (swing === null || speed === undefined || swing.metric !== id) return () => null;
+  if (swing === null || speed === undefined || speed.perUnit === null || swing.metric !== id)
+    return () => null;
   const byPrice = speed.perUnit.map((price) => {
     const atOneSpeed = withoutSpeed(session, id, price);
     const samples = samplesOf(atOneSpeed, id);

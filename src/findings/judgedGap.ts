@@ -4,6 +4,7 @@ import { hitterGaps, hittersApart } from './hitterFindings.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { fewestErrorDf, fewestHittersAsUnit, fewestRoundsForCheck, narrowConfidence } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
+import { isInVisits } from './whatJudges.ts';
 
 export function findGap(gaps: readonly Gap[], a: string, b: string): Gap | null {
   return gaps.find((gap) => gap.a === a && gap.b === b) ?? null;
@@ -48,7 +49,7 @@ export function survivesVisits(
   { byTurns }: ShotsCounted,
   { order, golfersAreUnit, matters }: PairFacts,
 ): boolean {
-  if (order.kind !== 'mini-blocks' || golfersAreUnit) return true;
+  if (!isInVisits(order) || golfersAreUnit) return true;
   if (!isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;
   const counted = byTurns()(gap, narrowConfidence);
   if (counted === null) return false;

@@ -22,6 +22,7 @@ import { reachOf } from './reach.ts';
 import { samplesOf } from './samples.ts';
 import { spreadOf } from './spread.ts';
 import { confidence } from './thresholds.ts';
+import { whatJudges } from './whatJudges.ts';
 import { trendsOf } from './trends.ts';
 import { turnGaps } from './turnGap.ts';
 import { withoutDrift } from './withoutDrift.ts';
@@ -49,7 +50,8 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     level,
     step: column.step,
   });
-  const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters) : null;
+  const judgedBy = whatJudges(order, gaps[0]?.method === 'paired-rounds', samples);
+  const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters, judgedBy) : null;
   const own = { session, metric: id, samples, order };
   const free = withoutDrift(own);
   const facts: PairFacts = {

@@ -3,9 +3,11 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Session } from '../intake/session.ts';
 import type { OrderKind } from './findings.ts';
+import type { HitOrder } from './hitOrder.ts';
 import { statedOrder } from './inputOf.ts';
 import { numbersFall } from './numbersFall.ts';
 import { reproducesPlan } from './plannedSequence.ts';
+import { firstLookShots } from './thresholds.ts';
 
 /** Rows and shot numbers that tell two orders: until the shop says which holds, the order is not known. */
 export function checkRowNumbers({ front }: Source, session: Session): readonly Problem[] {
@@ -53,5 +55,37 @@ export function checkPlannedOrder({ front, placeOf }: Source, found: OrderKind):
       cure: 'If the rows are not in hit order, write "rows: not-in-hit-order"; else say why the plan was not kept.',
       forReader: `Planned was: ${planned}. The rows of the file stand in another order.`,
     }),
+  ];
+}
+
+/** The shots of the session where they were hit one after another, so few that they credit nothing. */
+export function checkShotsCredit({ contenders, shots }: Session, { kind }: HitOrder): readonly Problem[] {
+  const [first] = shots;
+  if (first === undefined || (kind !== 'one-after-another' && kind !== 'stated-one-after-another')) return [];
+  return creditsNothing(
+    first.place.file,
+    contenders.map((id) => shots.filter(({ contender }) => contender === id).length),
+  );
+}
+
+/**
+ * Shots hit one after another leave the cause of every gap open; so few of them are sooner hit again than written up.
+ *
+ * @param shots with each contender
+ */
+export function creditsNothing(file: string, shots: readonly number[]): readonly Problem[] {
+  const fewest = Math.min(...shots);
+  if (shots.length < 2 || fewest >= firstLookShots) return [];
+  const most = Math.max(...shots);
+  return [
+    makeProblem(
+      'order-credits-nothing',
+      { file },
+      {
+        expected: `shots in turns; one after another, and with under ${firstLookShots} shots each, no difference is put down to what was tested, whatever the truth`,
+        found: `all shots with one, then all with the next: ${fewest === most ? fewest : `${fewest} to ${most}`} each`,
+        cure: 'Hit the test again in an order of turns: npm run plan writes one, and says how many shots it takes. A report of these shots can only say that the cause is open.',
+      },
+    ),
   ];
 }

@@ -1,3 +1,4 @@
+import type { JudgedBy, Test } from '../stats/judgedBy.ts';
 import { luck, type Luck } from '../stats/luck.ts';
 import { moments, type Moments } from '../stats/moments.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../stats/power.ts';
@@ -28,6 +29,7 @@ export function reachOf(
   level: number,
   step: number,
   matters: number,
+  by: JudgedBy = { kind: 'shots' },
 ): Reach | null {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
   const raw = judged.map(({ values }) => moments(values));
@@ -37,14 +39,14 @@ export function reachOf(
   const sd = pooledSd(groups);
   // A pair is as sharp as two groups of the harmonic mean of the sizes.
   const n = Math.max(2, Math.round(k / groups.reduce((sum, group) => sum + 1 / group.n, 0)));
-  const test = { n, k, level };
+  const test = { n, k, level, by };
   const tooShort = halfWidthInSd(test) * sd >= matters;
   return {
     detectable: leastGap(test) * sd,
     luck: luck(groups.map((group) => Math.sqrt(group.variance / group.n))),
-    shotsNeeded: shotsRange(judged, sd, k, level, matters),
+    shotsNeeded: shotsRange(judged, sd, matters, test),
     powerAtMatters: power(matters / sd, test),
-    shotsToShowLevel: tooShort ? capped(() => shotsToShowLevel(matters / sd, k, level)) : null,
+    shotsToShowLevel: tooShort ? capped(() => shotsToShowLevel(matters / sd, test)) : null,
   };
 }
 
@@ -54,15 +56,9 @@ function pooledSd(groups: readonly Moments[]): number {
 }
 
 /** From the interval of the pooled spread (Bonett, on the shots' distances from their own average). */
-function shotsRange(
-  judged: readonly Sample[],
-  sd: number,
-  k: number,
-  level: number,
-  matters: number,
-): Interval {
+function shotsRange(judged: readonly Sample[], sd: number, matters: number, test: Omit<Test, 'n'>): Interval {
   const [low, high] = spreadInterval(judged, sd);
-  const shots = (spread: number): number => capped(() => shotsNeeded(matters / spread, k, level));
+  const shots = (spread: number): number => capped(() => shotsNeeded(matters / spread, test));
   return [shots(low), shots(high)];
 }
 

@@ -5,7 +5,7 @@ import { flightModel } from '../flight/flightModel.ts';
 import { launchesOf } from '../flight/launchesOf.ts';
 import { meanLaunch } from '../flight/meanLaunch.ts';
 import { quickStep } from '../flight/quickStep.ts';
-import { priceInMetres } from '../flight/priceInMetres.ts';
+import { priceInMetres, type Price } from '../flight/priceInMetres.ts';
 import type { PricedMetric } from '../flight/tradeSensitivities.ts';
 import type { Session } from '../intake/session.ts';
 import { meanOf } from '../stats/moments.ts';
@@ -33,41 +33,72 @@ export function swingOf(input: AnalysisInput): SwingFindings | null {
   if (session.hitters.length !== 1 || read.length === 0) return null;
   const [first = 'carry'] = primaries;
   const metric = isPriced(first) ? first : 'carry';
-  const margin = (input.matters[metric] ?? metrics[metric].matters) / 2;
+  const marginOf = (id: MetricId): number => (input.matters[id] ?? metrics[id].matters) / 2;
   const level = 1 - (1 - confidence) / read.length;
   const shot = meanDelivery(session);
   const models = calibratedModels([], flightModel({ step: quickStep }), coefficientSets);
+  // Prices are straight lines over differences as small as these, so one unit is flown and scaled.
+  const unitPrice = (id: DeliveryMeasure, of: PricedMetric): Price =>
+    priceInMetres(id, 1, { metric: of, shot, models });
   const found = read.map((id) => {
     const column = session.columns[id];
     const { gaps } = shotGaps(samplesOf(session, id), level, column?.step ?? 0);
-    // Prices are straight lines over differences as small as these, so one unit is flown and scaled.
-    const unit = priceInMetres(id, 1, { metric, shot, models });
+    const own = unitPrice(id, metric);
+    const known = own.by !== 'flight-model' || isTold(id, session);
+    const across =
+      id === 'club_path' || id === 'face_to_path' ? (metric === 'side' ? 'carry' : 'side') : null;
+    const other = across === null ? null : ({ metric: across, ...unitPrice(id, across) } as const);
     return {
       id,
-      pricedBy: unit.by,
-      perUnit: [unit.low, unit.high] as const,
-      pairs: gaps.map((gap) => swingPair(gap, [unit.low, unit.high], margin)),
+      pricedBy: own.by,
+      perUnit: known ? ([own.low, own.high] as const) : null,
+      pairs: gaps.map((gap): SwingPair => {
+        const shared = { a: gap.a, b: gap.b, estimate: gap.estimate, ci: gap.ci };
+        if (!known) return { ...shared, worth: null, across: null, answer: 'not-known' };
+        const worth = worthOf(gap, own);
+        const sideways = other === null ? null : { metric: other.metric, ...worthOf(gap, other) };
+        const answer = answerOf(gap, [
+          { ...worth, margin: marginOf(metric) },
+          ...(sideways === null ? [] : [{ ...sideways, margin: marginOf(sideways.metric) }]),
+        ]);
+        return { ...shared, worth, across: sideways, answer };
+      }),
     };
   });
-  return { metric, margin, level, measures: found };
+  return { metric, margin: marginOf(metric), level, measures: found };
 }
 
-function swingPair(gap: Gap, perUnit: Interval, margin: number): SwingPair {
+/** Whether the file has what the flight model needs to price a turn of path or face: without, the ball would seem to start straight. */
+function isTold(measure: DeliveryMeasure, { columns }: Session): boolean {
+  const directed = columns.launch_direction !== undefined;
+  const tilted = columns.spin_axis !== undefined || columns.side_spin !== undefined;
+  if (measure === 'club_path') return directed;
+  return measure === 'face_to_path' ? directed && tilted : true;
+}
+
+interface Worth {
+  readonly estimate: number;
+  readonly ci: Interval;
+}
+
+function worthOf(gap: Gap, { low, high }: Price): Worth {
   // Adding 0 turns a minus zero, from a price of nothing, into a plain one.
-  const ends = gap.ci.flatMap((end) => perUnit.map((price) => price * end + 0));
-  const worth = (gap.estimate * (perUnit[0] + perUnit[1])) / 2 + 0;
-  const [low, high] = [Math.min(...ends), Math.max(...ends)];
-  const off = (low > 0 || high < 0) && (gap.ci[0] > 0 || gap.ci[1] < 0);
-  const inside = -margin < low && high < margin;
-  const answer = off && Math.abs(worth) >= margin ? 'different' : inside ? 'same' : 'cannot-tell';
-  return {
-    a: gap.a,
-    b: gap.b,
-    estimate: gap.estimate,
-    ci: gap.ci,
-    worth: { estimate: worth, ci: [low, high] },
-    answer,
-  };
+  const ends = gap.ci.flatMap((end) => [low, high].map((price) => price * end + 0));
+  return { estimate: (gap.estimate * (low + high)) / 2 + 0, ci: [Math.min(...ends), Math.max(...ends)] };
+}
+
+/** Whether a difference is off zero and worth the margin or more. */
+export function countsAsDifferent({ estimate, ci: [low, high] }: Worth, margin: number): boolean {
+  return (low > 0 || high < 0) && Math.abs(estimate) >= margin;
+}
+
+type Priced = Worth & { readonly margin: number };
+
+/** The swing was another where either price is surely off zero and matters, and the same where every price is small. */
+function answerOf(gap: Gap, worths: readonly Priced[]): SwingPair['answer'] {
+  const off = gap.ci[0] > 0 || gap.ci[1] < 0;
+  if (off && worths.some((worth) => countsAsDifferent(worth, worth.margin))) return 'different';
+  return worths.every(({ ci, margin }) => -margin < ci[0] && ci[1] < margin) ? 'same' : 'cannot-tell';
 }
 
 /** The mean shot of the session; null where no launch was read. */

@@ -194,6 +194,10 @@ export const problemKinds = {
   'times-not-rising': { severity: 'error', title: 'The rows are not in the order of their times' },
   'matters-unusual': { severity: 'warning', title: 'What matters is far from the usual' },
   'rows-not-by-number': { severity: 'warning', title: 'Rows and shot numbers tell two orders' },
+  'order-credits-nothing': {
+    severity: 'warning',
+    title: 'Few shots, one after another, can credit nothing',
+  },
   'shots-missing': { severity: 'warning', title: 'Shot numbers have gaps' },
   'first-shots-missing': { severity: 'warning', title: 'Shot numbers do not begin at 1' },
   'column-looks-estimated': { severity: 'warning', title: 'A column looks estimated' },

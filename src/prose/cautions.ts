@@ -1,4 +1,5 @@
 import type { Findings, MetricFindings, OverlayId, PairFindings } from '../findings/findings.ts';
+import { countsAsDifferent } from '../findings/swing.ts';
 import { primaryMetrics } from './answers.ts';
 import { pairAnswer } from './pairAnswer.ts';
 import type { About, Caution, CautionFacts } from './statement.ts';
@@ -117,13 +118,19 @@ function measuresOf(
 ): Extract<CautionFacts, { readonly overlay: 'mixed-with-swing' }>['measures'] {
   if (swing === null) return [];
   return swing.measures.flatMap(({ id, pairs: own }) => {
-    const differing = own.filter(
-      ({ a, b, answer }) => answer === 'different' && pairs.some((pair) => pair.a === a && pair.b === b),
-    );
-    const ends = differing.flatMap(({ worth: { ci } }) => ci.map(Math.abs));
-    return ends.length === 0
-      ? []
-      : [{ id, worth: [Math.min(...ends), Math.max(...ends)] as const, in: swing.metric }];
+    const differing = own
+      .filter(
+        ({ a, b, answer }) => answer === 'different' && pairs.some((pair) => pair.a === a && pair.b === b),
+      )
+      .flatMap(({ worth, across }) =>
+        worth !== null && (across === null || countsAsDifferent(worth, swing.margin))
+          ? [{ ...worth, metric: swing.metric }]
+          : (across ?? []),
+      );
+    const [first] = differing;
+    if (first === undefined) return [];
+    const ends = differing.flatMap(({ metric, ci }) => (metric === first.metric ? ci.map(Math.abs) : []));
+    return [{ id, worth: [Math.min(...ends), Math.max(...ends)] as const, in: first.metric }];
   });
 }
 

@@ -10,7 +10,10 @@ export interface SwingRow {
   readonly b: string;
   readonly answer: SwingPair['answer'];
   readonly difference: Difference;
-  readonly worth: Difference & { readonly metric: MetricId };
+  /** Null where it has no price. */
+  readonly worth: (Difference & { readonly metric: MetricId }) | null;
+  /** Of path and face, in the other of carry and side. */
+  readonly across: (Difference & { readonly metric: MetricId }) | null;
   /** Whether the range reaches about as far to either side, so that one number tells both ends. */
   readonly even: { readonly difference: boolean; readonly worth: boolean };
 }
@@ -28,7 +31,7 @@ const evenFrom = 0.6;
 /** A measure of the swing between two of the things tested. */
 export function swingRow(
   measure: MetricId,
-  { a, b, answer, estimate, ci, worth }: SwingPair,
+  { a, b, answer, estimate, ci, worth, across }: SwingPair,
   { metric }: Pick<SwingFindings, 'metric'>,
 ): SwingRow {
   return {
@@ -38,8 +41,12 @@ export function swingRow(
     b,
     answer,
     difference: { estimate, ci },
-    worth: { ...worth, metric },
-    even: { difference: isEven(ci), worth: isEven(worth.ci) },
+    worth: worth === null ? null : { ...worth, metric },
+    across,
+    even: {
+      difference: isEven(ci),
+      worth: worth !== null && isEven(worth.ci),
+    },
   };
 }
 

@@ -1,9 +1,9 @@
 import { analyse } from '../findings/analyse.ts';
 import { checkCarries } from '../findings/carryCheck.ts';
 import { hitOrder } from '../findings/hitOrder.ts';
-import { analysisInput } from '../findings/inputOf.ts';
+import { analysisInput, statedOrder } from '../findings/inputOf.ts';
 import { checkMatters } from '../findings/mattersCheck.ts';
-import { checkPlannedOrder, checkRowNumbers } from '../findings/orderCheck.ts';
+import { checkPlannedOrder, checkRowNumbers, checkShotsCredit } from '../findings/orderCheck.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
 import { checkHands } from '../intake/handCheck.ts';
@@ -88,6 +88,10 @@ function checksOf(source: Source, session: Session): readonly Problem[] {
     ...checkHands(source, session),
     ...checkPlannedOrder(source, hitOrder(session, null).kind),
     ...checkRowNumbers(source, session),
+    ...checkShotsCredit(
+      session,
+      hitOrder(session, front.rowsInHitOrder ? null : statedOrder(front.plan?.order ?? '')),
+    ),
     ...checkMatters(source),
     ...checkCarries(session, carry, /\bballs?\b/i.test(front.varied)),
   ];

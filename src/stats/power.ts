@@ -1,92 +1,77 @@
 import { noncentralTUpper } from './distributions/noncentralT.ts';
-import { studentizedRangeQuantile } from './distributions/studentizedRange.ts';
-import { tQuantile } from './distributions/t.ts';
 import { findRoot } from './findRoot.ts';
+import { isPaired, type Test } from './judgedBy.ts';
 import { requireAtLeast, requireFraction, requirePositive, StatisticsError } from './statisticsError.ts';
-
-/** A test of k groups of n values each, all pairs compared at `level`. */
-export interface Test {
-  readonly n: number;
-  readonly k: number;
-  readonly level: number;
-}
+import { visitPower } from './visitPower.ts';
+import { criticalT, welchPower } from './welchPower.ts';
 
 const MOST_SHOTS = 1_000_000;
 
 /**
- * Chance that the interval of one pair whose true gap is `gap` standard deviations leaves out 0: noncentral t
- * with 2n - 2 df, noncentrality gap sqrt(n / 2), critical value q(level; k, 2n - 2) / sqrt(2). Exact for two
- * groups of equal spread; for more within 2 % of Games-Howell from n = 8 (our simulation).
+ * Chance that the interval of one pair whose true gap is `gap` standard deviations leaves out 0, by what the test is
+ * judged by: Welch and Games-Howell on shots (see `welchPower`), Student's t on the differences of rounds, or visits
+ * besides (see `visitPower`).
  */
 export function power(gap: number, test: Test): number {
-  const critical = criticalT(test);
-  return beyond(critical, test.n, gap);
+  if (test.by?.kind === 'visits') return visitPower(gap, test, test.by.shotsAVisit);
+  return isPaired(test) ? pairedPower(gap, test) : welchPower(gap, test);
+}
+
+/** Differences of rounds have sqrt(2) times the spread of a shot, and n - 1 df: noncentral t, exact. */
+function pairedPower(gap: number, { n, level }: Test): number {
+  const critical = criticalT(level, 2, n - 1);
+  const delta = gap * Math.sqrt(n / 2);
+  return noncentralTUpper(critical, n - 1, delta) + noncentralTUpper(critical, n - 1, -delta);
 }
 
 /** The gap, in standard deviations, that such a test sees with this chance (0.8: four times in five). */
 export function leastGap(test: Test, chance = 0.8): number {
   requireFraction('leastGap', 'chance', chance);
-  const critical = criticalT(test);
-  const scale = Math.sqrt(test.n / 2);
-  const lowest = beyond(critical, test.n, 0);
-  if (chance <= lowest)
-    throw new StatisticsError('bad-argument', 'leastGap', `chance ${chance} needs no gap`);
-  let high = (critical + 3) / scale;
-  while (beyond(critical, test.n, high) < chance) high *= 2;
-  return findRoot((gap) => beyond(critical, test.n, gap) - chance, 0, high, 1e-12);
+  const seen = (gap: number): number => power(gap, test) - chance;
+  if (seen(0) >= 0) throw new StatisticsError('bad-argument', 'leastGap', `chance ${chance} needs no gap`);
+  let high = 4 / Math.sqrt(test.n / 2);
+  while (seen(high) < 0) high *= 2;
+  return findRoot(seen, 0, high, 1e-12);
 }
 
 /**
- * Fewest values a group with which a true gap of `gap` standard deviations is seen with this chance.
+ * Fewest values a group with which a true gap of `gap` standard deviations is seen with this chance; whole visits where
+ * it is judged by visits, three of them or more.
  * @throws StatisticsError `bad-argument` when more than a million would be needed
  */
-export function shotsNeeded(gap: number, k: number, level: number, chance = 0.8): number {
+export function shotsNeeded(gap: number, { k, level, by }: Omit<Test, 'n'>, chance = 0.8): number {
   requirePositive('shotsNeeded', 'gap', gap);
   requireFraction('shotsNeeded', 'chance', chance);
-  return fewest('shotsNeeded', (n) => power(gap, { n, k, level }) >= chance);
+  const length = by?.kind === 'visits' ? by.shotsAVisit : 1;
+  const enough = (n: number): boolean => power(gap, { n, k, level, ...(by && { by }) }) >= chance;
+  return length * fewest('shotsNeeded', (visits) => enough(visits * length));
 }
 
 /**
- * Fewest values a group with which equal groups can be shown to lie within `gap` standard deviations at all:
- * q(level; k, 2n - 2) / sqrt(n) < gap, the half-width of the interval of two equal groups.
+ * Fewest values a group with which equal groups can be shown to lie within `gap` standard deviations at all: the
+ * half-width of the interval of two equal groups is less.
  */
-export function shotsToShowLevel(gap: number, k: number, level: number): number {
+export function shotsToShowLevel(gap: number, { k, level, by }: Omit<Test, 'n'>): number {
   requirePositive('shotsToShowLevel', 'gap', gap);
-  return fewest('shotsToShowLevel', (n) => halfWidthInSd({ n, k, level }) < gap);
+  return fewest('shotsToShowLevel', (n) => halfWidthInSd({ n, k, level, ...(by && { by }) }) < gap);
 }
 
-/** Half-width of a pair's interval, in standard deviations: q(level; k, 2n - 2) / sqrt(n). */
+/**
+ * Half-width of a pair's interval where the two spreads come out equal, in standard deviations:
+ * q(level; k, 2n - 2) / sqrt(n); t with n - 1 df by rounds.
+ */
 export function halfWidthInSd(test: Test): number {
-  return criticalT(test) * Math.sqrt(2 / test.n);
-}
-
-function criticalT({ n, k, level }: Test): number {
+  const { n, k, level } = test;
   requireFraction('power', 'level', level);
   requireAtLeast('power', 'values a group', n, 2);
-  const df = 2 * n - 2;
-  if (k === 2) return tQuantile((1 + level) / 2, df);
-  const key = `${level} ${k} ${df}`;
-  const value = known.get(key) ?? studentizedRangeQuantile(level, k, df) / Math.SQRT2;
-  if (known.size >= mostKnown) known.clear();
-  known.set(key, value);
-  return value;
+  return criticalT(level, k, isPaired(test) ? n - 1 : 2 * n - 2) * Math.sqrt(2 / n);
 }
 
-// Searches for a number of shots ask for the same few whole numbers again, metric by metric and report by report.
-const known = new Map<string, number>();
-const mostKnown = 10_000;
-
-function beyond(critical: number, n: number, gap: number): number {
-  const df = 2 * n - 2;
-  const delta = gap * Math.sqrt(n / 2);
-  return noncentralTUpper(critical, df, delta) + noncentralTUpper(critical, df, -delta);
-}
-
-/** Smallest n from 2 that is enough; `enough` never turns false again once true. */
+/** Smallest n from 3 that is enough; `enough` never turns false again once true. */
 function fewest(name: string, enough: (n: number) => boolean): number {
-  if (enough(2)) return 2;
-  let tooFew = 2;
-  let plenty = 4;
+  if (enough(3)) return 3;
+  let tooFew = 3;
+  let plenty = 6;
   while (!enough(plenty)) {
     tooFew = plenty;
     plenty *= 2;

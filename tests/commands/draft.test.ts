@@ -323,3 +323,35 @@ describe('a file name with the name of a hitter in it', () => {
     expect(inside(join(content, 'reports/session'))).toEqual(['Anna Meier.csv', 'report.md']);
   });
 });
+
+describe('five shots each, one after another', () => {
+  const rows = ['A', 'B'].flatMap((club, second) =>
+    [201, 205, 199, 203, 207].map(
+      (carry, turn) => `Head ${club},${5 * second + turn + 1},${carry + 12 * second}`,
+    ),
+  );
+  const csv = ['Club,Shot,Carry (yd)', ...rows, ''].join('\n');
+
+  test('are told at once to credit nothing, and where a better order comes from', () => {
+    const content = contentFolder({ 'shop.yaml': shop, 'inbox/few.csv': csv });
+    const { status, said } = draft(content, [join(content, 'inbox', 'few.csv')], { slug: 'few' });
+    expect(status).toBe(0);
+    expect(said).toContain('Few shots, one after another, can credit nothing');
+    expect(said.replace(/\s+/g, ' ')).toContain('npm run plan writes one');
+  });
+
+  test('in turns are not', () => {
+    const turned = [
+      'Club,Shot,Carry (yd)',
+      ...rows.toSorted((x, y) => (Number(x.split(',')[1]) % 5) - (Number(y.split(',')[1]) % 5)),
+      '',
+    ];
+    const content = contentFolder({
+      'shop.yaml': shop,
+      'inbox/few.csv': turned.join('\n').replace(/,\d+,/g, ',,'),
+    });
+    expect(draft(content, [join(content, 'inbox', 'few.csv')], { slug: 'few' }).said).not.toContain(
+      'can credit nothing',
+    );
+  });
+});

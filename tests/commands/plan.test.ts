@@ -86,13 +86,13 @@ describe('by flags', () => {
     expect(said).toContain(
       'standard deviation 12 yd, typical of a middle handicap with a driver. This is common practice, no source',
     );
-    expect(said).toContain('For a true gap of 5 yd to be found 4 times in 5: 92 shots with each.');
-    expect(said).toMatch(/may miss {5}a true gap of 5 yd: found in 35 of 100 such tests/);
-    expect(said).toMatch(/can find {5}a true gap of 8\.8 yd or more, 4 times in 5/);
+    expect(said).toContain('For a true gap of 5 yd to be found 4 times in 5: 93 shots with each.');
+    expect(said).toMatch(/may miss {5}a true gap of 5 yd: found in 34 of 100 such tests/);
+    expect(said).toMatch(/can find {5}a true gap of 9 yd or more, 4 times in 5/);
     expect(said).toMatch(
       /luck alone {3}2 equal heads come about 2\.5 yd apart from best to worst, up to 6\.1 yd now and then/,
     );
-    expect(said).toMatch(/level {8}cannot be shown: the range around any gap is 6\.2 yd either way/);
+    expect(said).toMatch(/level {8}cannot be shown: the range around any gap is 6\.3 yd either way/);
     expect(said).toContain('when they find a gap, usually find it too big');
     expect(said).toMatch(/warm up with a club outside the test and stop if anything hurts/);
   });
@@ -105,10 +105,23 @@ describe('by flags', () => {
       shots: '12',
     });
     expect(four.said).toMatch(
-      /Two or three answer more than 4: .* Two would take 42 shots each, three \d+\./,
+      /Two or three answer more than 4: .* Two would take 43 shots each, three \d+\./,
     );
     const two = await plan(fresh(), { ...three, spread: '8 yd', shots: '12' });
     expect(two.said).not.toMatch(/answer more than/);
+  });
+
+  test('says that mini-blocks take more shots, and promises what they find', async () => {
+    const own = { ...three, spread: '8 yd', matters: '10 yd', shots: '12' };
+    const rotation = await plan(fresh(), own);
+    const visits = await plan(fresh(), { ...own, order: 'mini-blocks-3' });
+    const promised = ({ said }: { readonly said: string }): number =>
+      Number(/found in (\d+) of 100 such tests/.exec(said)?.[1]);
+    expect(visits.said).toContain(
+      'In mini-blocks of 3 that takes 18 shots with each: a gap must show from visit to visit too.',
+    );
+    expect(rotation.said).not.toContain('mini-blocks of 3 that takes');
+    expect(promised(visits)).toBeLessThan(promised(rotation));
   });
 
   test('the same seed gives the same order; mini-blocks come in visits', async () => {

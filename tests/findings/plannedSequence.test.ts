@@ -31,6 +31,19 @@ describe('the seed of the plan', () => {
     },
   );
 
+  test('does not make shots of one visit tell more: a gap must show from visit to visit, and more is needed to find it', () => {
+    const turns = { kind: 'mini-blocks', shotsAVisit: 3 } as const;
+    const own = csv(turns);
+    const planned = reportOf({ front: { plan }, csv: own }).findings;
+    const unplanned = reportOf({ csv: own }).findings;
+    expect([planned.design.order, unplanned.design.order]).toEqual(['planned-random', 'mini-blocks']);
+    const [ofPlan, ofRows] = [planned.metrics[0], unplanned.metrics[0]];
+    expect(ofPlan?.detectable).toBe(ofRows?.detectable);
+    expect(ofPlan?.pairs.map(({ verdict, overlays }) => [verdict, overlays])).toEqual(
+      ofRows?.pairs.map(({ verdict, overlays }) => [verdict, overlays]),
+    );
+  });
+
   test('says nothing where one shot stands elsewhere, or the seed is another', () => {
     const swapped = csv({ kind: 'rotation' }, ([first = '', second = '', ...rest]) => [
       second,

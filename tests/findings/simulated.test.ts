@@ -101,7 +101,12 @@ describe('a true gap of 10 yards at 12 shots', () => {
   }, 120_000);
 
   test('is found as often as promised', () => {
-    const promised = power(10 / sd, { n: 12, k: 2, level: 0.95 });
+    const promised = power(10 / sd, {
+      n: 12,
+      k: 2,
+      level: 0.95,
+      by: { kind: 'rounds', pairedFrom: 8 },
+    });
     const found = pairsIn(all).filter(({ verdict }) => isGap(verdict)).length / 400;
     // four standard errors of the promised share in 400 sessions
     expect(Math.abs(found - promised)).toBeLessThan(4 * Math.sqrt((promised * (1 - promised)) / 400));

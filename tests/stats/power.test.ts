@@ -5,21 +5,25 @@ import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '.
 import { seededRandom } from '../../src/stats/random.ts';
 import { welchPower } from '../../src/stats/welchPower.ts';
 import { welchT } from '../../src/stats/welchT.ts';
+import plan from '../reference/plan/plan.json' with { type: 'json' };
 import reference from '../reference/statistics.json' with { type: 'json' };
 import { expectClose } from './close.ts';
 
-describe('two groups, against power.t.test of R (strict)', () => {
-  test('power', () => {
-    for (const row of reference.powers) {
-      expectClose(power(row.gap, { n: row.n, k: 2, level: 0.95 }), row.power, 1e-8, 1);
+describe('two groups in rounds, against the paired power.t.test of R (strict)', () => {
+  const by = { kind: 'rounds', pairedFrom: 3 } as const;
+
+  test('power and least gap', () => {
+    for (const row of plan.ahead.filter(({ n }) => n >= 8)) {
+      expectClose(power(5 / 8, { n: row.n, k: 2, level: 0.95, by }), row.power, 1e-8, 1);
+      expectClose(leastGap({ n: row.n, k: 2, level: 0.95, by }), row.detectable / 8, 1e-7);
     }
   });
 
-  test('least gap and shots needed', () => {
-    for (const row of reference.leasts) {
-      expectClose(leastGap({ n: row.n, k: 2, level: 0.95 }), row.gap, 1e-7);
-    }
-    for (const row of reference.needs) expect(shotsNeeded(row.gap, 2, 0.95)).toBe(row.n);
+  test('with three groups, or too few rounds, shots judge', () => {
+    const shots = { n: 12, k: 3, level: 0.95 };
+    expect(power(1, { ...shots, by })).toBe(power(1, shots));
+    const two = { n: 7, k: 2, level: 0.95 };
+    expect(power(1, { ...two, by: { kind: 'rounds', pairedFrom: 8 } })).toBe(power(1, two));
   });
 });
 
@@ -40,10 +44,10 @@ test('shots needed is the first number that is enough', () => {
     [0.5, 4],
     [0.9, 6],
   ] as const) {
-    const n = shotsNeeded(gap, k, 0.95);
+    const n = shotsNeeded(gap, { k, level: 0.95 });
     expect(power(gap, { n, k, level: 0.95 })).toBeGreaterThanOrEqual(0.8);
     expect(power(gap, { n: n - 1, k, level: 0.95 })).toBeLessThan(0.8);
-    const level = shotsToShowLevel(gap, k, 0.95);
+    const level = shotsToShowLevel(gap, { k, level: 0.95 });
     expect(halfWidthInSd({ n: level, k, level: 0.95 })).toBeLessThan(gap);
     expect(halfWidthInSd({ n: level - 1, k, level: 0.95 })).toBeGreaterThanOrEqual(gap);
   }
@@ -67,16 +71,16 @@ describe('exact power of Welch and Games-Howell', () => {
     }
   });
 
-  test('many shots: the formula of the planner', () => {
-    const test = { n: 400, k: 3, level: 0.95 };
-    expectClose(welchPower(0.2, test), power(0.2, test), 1e-3, 1);
+  test('two groups, against integrate of R 4.2.2 over the share of the variances', () => {
+    for (const { n, gap, power: exact } of plan.welch)
+      expectClose(power(gap, { n, k: 2, level: 0.95 }), exact, 1e-5, 1);
   });
 });
 
 test('what cannot be planned is refused', () => {
-  expect(() => shotsNeeded(0, 2, 0.95)).toThrow('gap must be above 0');
-  expect(() => shotsNeeded(1e-4, 2, 0.95)).toThrow('more than 1000000 values');
-  expect(() => leastGap({ n: 1, k: 2, level: 0.95 })).toThrow('needs at least 2 values a group, got 1');
+  expect(() => shotsNeeded(0, { k: 2, level: 0.95 })).toThrow('gap must be above 0');
+  expect(() => shotsNeeded(1e-4, { k: 2, level: 0.95 })).toThrow('more than 1000000 values');
+  expect(() => leastGap({ n: 2, k: 2, level: 0.95 })).toThrow('needs at least 3 values a group, got 2');
 });
 
 describe('luck yardstick', () => {

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { creditsNothing } from '../../findings/orderCheck.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
 import { largestFile } from '../../intake/shots/decodeFile.ts';
@@ -89,9 +90,17 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   // ask is answered.
   const answered: readonly ProblemKind[] =
     files.length > 1 ? ['multiple-hitters', 'club-column-missing'] : ['multiple-hitters'];
-  const problems = read.shotFiles
-    .flatMap(({ problems: own }) => own)
-    .filter(({ kind }) => !answered.includes(kind));
+  const { orders, contenders } = read.understood;
+  const inARow = orders.length === 1 && orders[0]?.order.kind === 'one-after-another';
+  const problems = [
+    ...read.shotFiles.flatMap(({ problems: own }) => own).filter(({ kind }) => !answered.includes(kind)),
+    ...(inARow
+      ? creditsNothing(
+          names[0] ?? '',
+          contenders.map(({ shots }) => shots),
+        )
+      : []),
+  ];
   const slug = slugFor(
     request,
     names.map((name) => fromFileName(name, people).slug),

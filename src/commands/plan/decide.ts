@@ -11,7 +11,15 @@ import type { Terminal } from '../terminal.ts';
 import { usualGap } from '../usualGap.ts';
 import type { Answers } from './answers.ts';
 import type { PlanOptions } from './planOptions.ts';
-import { amount, chosenLines, fewerLine, neededLine, spreadLine, type SpreadOrigin } from './planWords.ts';
+import {
+  amount,
+  chosenLines,
+  fewerLine,
+  neededInVisits,
+  neededLine,
+  spreadLine,
+  type SpreadOrigin,
+} from './planWords.ts';
 import {
   checkContenders,
   readBand,
@@ -91,13 +99,14 @@ export async function decide(
     sdRange: origin.kind === 'own' ? origin.learned.range : null,
     matters: matters.value,
   };
-  const ahead = (shotsEach: number, contenders = labels.length): Foresight =>
-    foresee({ ...prospect, contenders, shotsEach });
+  const rotation: PlannedTurns = { kind: 'rotation' };
+  const ahead = (shotsEach: number, turns: PlannedTurns = rotation, contenders = labels.length): Foresight =>
+    foresee({ ...prospect, contenders, shotsEach, turns });
   terminal.write(`\n${spreadLine({ metricName: name, sd, unit, origin, role, club })}\n`);
   if (spread.ownToo !== null) terminal.write(`Your own sessions show ${amount(spread.ownToo, unit)}.\n`);
   const first = ahead(12);
   terminal.write(`${neededLine(first, matters.typed)}\n`);
-  const fewer = fewerLine(labels.length, [ahead(12, 2).needed, ahead(12, 3).needed]);
+  const fewer = fewerLine(labels.length, [ahead(12, rotation, 2).needed, ahead(12, rotation, 3).needed]);
   terminal.write(fewer === null ? '\n' : `${fewer}\n\n`);
 
   const turns = await answer({
@@ -110,11 +119,13 @@ export async function decide(
   });
   if (turns === null) return null;
   const visit = turns.kind === 'rotation' ? 1 : turns.shotsAVisit;
+  const { needed } = turns.kind === 'rotation' ? first : ahead(4 * visit, turns);
+  if (turns.kind !== 'rotation') terminal.write(`${neededInVisits(needed, visit)}\n`);
   const shotsEach = await answer({
     flag: 'shots',
     given: options.shots,
     question: 'How many shots with each?',
-    proposed: String(proposedShots(labels.length, first.needed, visit)),
+    proposed: String(proposedShots(labels.length, needed, visit)),
     read: (typed) => {
       const read = readShots(typed);
       const trouble = 'value' in read ? orderTrouble(read.value, turns) : null;
@@ -123,7 +134,7 @@ export async function decide(
   });
   if (shotsEach === null) return null;
   const facts = { contenders: labels.length, varied, shotsEach, unit, matters: matters.typed };
-  terminal.write(`${chosenLines(ahead(shotsEach), facts).join('\n')}\n\n`);
+  terminal.write(`${chosenLines(ahead(shotsEach, turns), facts).join('\n')}\n\n`);
   const expectation = await answer({
     flag: 'expectation',
     given: options.expectation,

@@ -61,6 +61,11 @@ export function neededLine({ needed, neededRange }: Foresight, matters: string):
   return `For a true gap of ${matters} to be found 4 times in 5: ${shotsOr(needed)} shots with each${range}.`;
 }
 
+/** Shots of one visit say less than as many hit apart, so mini-blocks take more. */
+export function neededInVisits(needed: number | null, shotsAVisit: number): string {
+  return `In mini-blocks of ${shotsAVisit} that takes ${shotsOr(needed)} shots with each: a gap must show from visit to visit too.`;
+}
+
 interface ChosenFacts {
   readonly contenders: number;
   readonly varied: string;

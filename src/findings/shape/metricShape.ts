@@ -141,17 +141,26 @@ export const swing = z.strictObject({
           'flight-model': 'our flight model',
           'trade-sensitivities': "the trade's rules of thumb",
         }),
-        perUnit: interval('metres a unit of the measure'),
+        perUnit: interval('metres a unit of the measure')
+          .nullable()
+          .describe('null where a column that the price needs is missing'),
         pairs: z
           .array(
             gap.extend({
               a: id('contender'),
               b: id('contender'),
-              worth: gap.describe('the difference in metres'),
+              worth: gap.nullable().describe('the difference in metres; null where it has no price'),
+              across: gap
+                .extend({
+                  metric: words('what it is in', { carry: 'carry', side: 'distance from the target line' }),
+                })
+                .nullable()
+                .describe('the difference of path or face in the other of carry and side, metres'),
               answer: words('whether the swing was the same', {
-                same: 'worth less than the margin',
-                different: 'off zero, and worth the margin or more',
+                same: 'worth less than the margin, in carry and to the side',
+                different: 'off zero, and worth the margin or more in either',
                 'cannot-tell': 'neither can be said',
+                'not-known': 'a column that the price needs is missing',
               }),
             }),
           )

@@ -1,11 +1,14 @@
+import type { JudgedBy } from '../../stats/judgedBy.ts';
 import { luck, type Luck } from '../../stats/luck.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../../stats/power.ts';
 import { StatisticsError } from '../../stats/statisticsError.ts';
+import type { PlannedTurns } from './plannedOrder.ts';
 
 /** A test that is thought of: one hitter, one primary metric, all pairs of `contenders` at 95 %. One unit for all. */
 export interface Prospect {
   readonly contenders: number;
   readonly shotsEach: number;
+  readonly turns: PlannedTurns;
   readonly sd: number;
   /** Between which values the spread may lie, where that is known. */
   readonly sdRange: readonly [low: number, high: number] | null;
@@ -33,14 +36,16 @@ export interface Foresight {
 }
 
 const level = 0.95;
+/** Two contenders hit in so many rounds are judged by their differences (rule of judging). */
+export const pairedFrom = 8;
 
 /**
- * Power from the noncentral t with the studentized range of all pairs, luck from the range of equal averages: the
- * same methods as those by which a report tells what its test could see.
+ * Power by what the order will be judged by, luck from the range of equal averages: the same methods as those by which
+ * a report tells what its test could see.
  */
-export function foresee({ contenders: k, shotsEach: n, sd, sdRange, matters }: Prospect): Foresight {
-  const test = { n, k, level };
-  const needed = (spread: number): number | null => counted(() => shotsNeeded(matters / spread, k, level));
+export function foresee({ contenders: k, shotsEach: n, turns, sd, sdRange, matters }: Prospect): Foresight {
+  const test = { n, k, level, by: whatJudges(turns) };
+  const needed = (spread: number): number | null => counted(() => shotsNeeded(matters / spread, test));
   const halfWidth = halfWidthInSd(test) * sd;
   return {
     needed: needed(sd),
@@ -50,8 +55,14 @@ export function foresee({ contenders: k, shotsEach: n, sd, sdRange, matters }: P
     luck: luck(Array.from({ length: k }, () => sd / Math.sqrt(n))),
     halfWidth,
     levelReachable: halfWidth < matters,
-    neededForLevel: counted(() => shotsToShowLevel(matters / sd, k, level)),
+    neededForLevel: counted(() => shotsToShowLevel(matters / sd, test)),
   };
+}
+
+function whatJudges(turns: PlannedTurns): JudgedBy {
+  return turns.kind === 'rotation'
+    ? { kind: 'rounds', pairedFrom }
+    : { kind: 'visits', shotsAVisit: turns.shotsAVisit };
 }
 
 /** Nobody hits more with each. */

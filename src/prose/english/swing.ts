@@ -23,12 +23,15 @@ export function saySwingAnswer({ measure, a, b, answer }: SwingRow, telling: Tel
       return `${capitalised(name)} was not the same with ${both}.`;
     case 'cannot-tell':
       return `We cannot tell whether ${name} was the same with ${both}.`;
+    case 'not-known':
+      return `Whether ${name} was the same with ${both} is not known: a reading that its worth depends on is missing.`;
   }
 }
 
 const answerWords: Readonly<Record<Exclude<SwingRow['answer'], 'cannot-tell'>, string>> = {
   same: 'the same swing, as far as it matters',
   different: 'not the same swing',
+  'not-known': 'not known',
 };
 
 /** "Within 0.8 mph of each other, worth up to 2 yards either way." */
@@ -46,16 +49,37 @@ function subject({ measure, a, b }: SwingRow, telling: Telling): string {
   return `${capitalised(metrics[measure].name)}, ${telling.the(a)} and ${telling.the(b)}`;
 }
 
-function numbers({ measure, a, b, difference, worth, even }: SwingRow, telling: Telling): string {
+function numbers(row: SwingRow, telling: Telling): string {
+  const { measure, a, b, difference, worth, across, even } = row;
   const printing = unjudgedPrinting(printingFor(measure, telling));
-  const priced = modelPrinting(printingFor(worth.metric, telling));
   const differed = even.difference
     ? `within ${widest(difference, printing)} of each other`
     : sided(difference, [a, b], measure, printing, telling);
-  const costs = even.worth
-    ? `worth up to ${widest(worth, priced)} either way`
-    : `worth ${oneSided(worth, [a, b], priced, telling)}`;
-  return `${differed}, ${costs}`;
+  if (worth === null)
+    return `${differed}; what that is worth is not known, as the file lacks the launch direction or the spin axis`;
+  const costs = costOf(worth, [a, b], even.worth, telling);
+  if (across === null) return `${differed}, worth ${costs}`;
+  const name = across.metric === 'side' ? 'to the side' : `in ${metrics[across.metric].name}`;
+  // Both are distances, and the file need not have the other one.
+  const printed = modelPrinting(printingFor(worth.metric, telling));
+  return `${differed}, worth ${costs}, and ${sizes(across, printed)} ${name}`;
+}
+
+function costOf(
+  worth: NonNullable<SwingRow['worth']>,
+  sides: Sides,
+  isEven: boolean,
+  telling: Telling,
+): string {
+  const printing = modelPrinting(printingFor(worth.metric, telling));
+  return isEven ? `up to ${widest(worth, printing)} either way` : oneSided(worth, sides, printing, telling);
+}
+
+/** "14 yards", "9 to 16 yards": how far, whichever way. */
+function sizes({ estimate, ci: [low, high] }: Difference, printing: Printing): string {
+  if (low < 0 && high > 0) return `up to ${widest({ estimate, ci: [low, high] }, printing)}`;
+  const ends: readonly [number, number] = low >= 0 ? [low, high] : [-high, -low];
+  return oneSidedRange({ estimate: Math.abs(estimate), ci: ends }, printing, true);
 }
 
 /** The farther end of a range, rounded outwards. */

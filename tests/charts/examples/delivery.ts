@@ -9,6 +9,7 @@ export const deliveryRow = (
   words: string,
 ): PricedDelivery => ({
   kind: 'judged',
+  acrossToo: false,
   measure,
   answer,
   a: { label: a[0], index: a[1] },

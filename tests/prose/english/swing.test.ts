@@ -29,6 +29,10 @@ const telling = (varied = 'ball') =>
         { metric: 'attack_angle', verdict: 'too-close', pair: { estimate: 0.2, ci: [-1, 1.4] } },
         { role: 'exploratory', resolution: 0.1 },
       ),
+      metricOf(
+        { metric: 'face_to_path', verdict: 'too-close', pair: { estimate: 0.2, ci: [-1, 1.4] } },
+        { role: 'exploratory', resolution: 0.1 },
+      ),
     ],
     { names: { a: 'Heron', b: 'Plover' }, varied },
   );
@@ -39,6 +43,7 @@ const pairOf = (ci: Range, worth: Range, answer: SwingPair['answer'] = 'cannot-t
   estimate: mph((ci[0] + ci[1]) / 2),
   ci: [mph(ci[0]), mph(ci[1])],
   worth: { estimate: yd((worth[0] + worth[1]) / 2), ci: [yd(worth[0]), yd(worth[1])] },
+  across: null,
   answer,
 });
 const speed = (pair: SwingPair) => swingRow('club_speed', pair, { metric: 'carry' });
@@ -103,6 +108,32 @@ describe('a measure of the swing', () => {
   });
 });
 
+describe('path and face', () => {
+  const path = (across: Range): SwingPair => ({
+    ...pairOf([0, 0], [-0.4, 0.4]),
+    estimate: 1.7,
+    ci: [1.2, 2.2],
+    across: { metric: 'side', estimate: yd((across[0] + across[1]) / 2), ci: [yd(across[0]), yd(across[1])] },
+  });
+
+  test.each<readonly [Range, RegExp]>([
+    [[12.2, 19.7], /, worth up to 1 yard either way, and 12 to 20 yards to the side\.$/],
+    [[-19.7, -12.2], /, worth up to 1 yard either way, and 12 to 20 yards to the side\.$/],
+    [[-2.2, 7.7], /, worth up to 1 yard either way, and up to 8 yards to the side\.$/],
+  ])('%j yards to the side are told beside the carry', (across, words) => {
+    expect(saySwing(swingRow('face_to_path', path(across), { metric: 'carry' }), telling())).toMatch(words);
+  });
+
+  test('without a price nothing is said of their worth but that it is not known', () => {
+    const own: SwingPair = { ...path([0, 1]), worth: null, across: null, answer: 'not-known' };
+    const row = swingRow('face_to_path', own, { metric: 'carry' });
+    expect(saySwingAnswer(row, telling())).toBe('Face to path, Heron and Plover: not known.');
+    expect(saySwingNumbers(row, telling())).toMatch(
+      /^1\.2 to 2\.2 degrees .* with Heron; what that is worth is not known, as the file lacks the launch direction or the spin axis\.$/,
+    );
+  });
+});
+
 describe('all measures together', () => {
   const swing = (...answers: readonly SwingPair['answer'][]): SwingFindings => ({
     metric: 'carry',
@@ -132,6 +163,7 @@ describe('all measures together', () => {
       'The swing was the same as far as we could measure: club speed and attack angle.',
     );
     expect(told(swing('same', 'cannot-tell'))).toBe('We cannot tell whether the swing was the same.');
+    expect(told(swing('same', 'not-known'))).toBe('We cannot tell whether the swing was the same.');
     expect(told({ ...swing(), measures: [] })).toBe('There are too few readings of the swing to compare it.');
   });
 
