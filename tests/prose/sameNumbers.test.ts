@@ -49,13 +49,13 @@ function expectPrinted(printed: string, truth: number, step: number): void {
 
 /**
  * A printed limit is the true one rounded outwards to a step, so that nothing likely is left out; in words where that
- * would put it on the other side of what matters, and "almost nothing" within half a step of 0.
+ * would put it on the other side of what matters, and "almost 0" within a step of 0.
  */
 function expectLimit(printed: string, truth: number, limit: 'lower' | 'upper', step: number): void {
   const value = Number(
     printed
-      .replace(/almost nothing/, '0')
-      .replace(/just (?:over|under) /, '')
+      .replace(/^almost (?:nothing|0)$/, '0')
+      .replace(/^just (?:over|under|above|below) /, '')
       .replace('−', '-'),
   );
   const beyond = limit === 'lower' ? truth - value : value - truth;

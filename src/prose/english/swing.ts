@@ -24,7 +24,7 @@ export function saySwingAnswer({ measure, a, b, answer }: SwingRow, telling: Tel
     case 'cannot-tell':
       return `We cannot tell whether ${name} was the same with ${both}.`;
     case 'not-known':
-      return `Whether ${name} was the same with ${both} is not known: a reading that its worth depends on is missing.`;
+      return `We do not know whether ${name} was the same with ${both}.`;
   }
 }
 
