@@ -85,6 +85,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     id,
     unit: canonicalUnit[metrics[id].dimension],
     class: column.class,
+    looksEstimated: column.looksEstimated === true,
     readBy: column.heading === flightModelHeading ? 'flight-model' : 'monitor',
     resolution: column.step,
     role: primary ? 'primary' : 'exploratory',

@@ -27,5 +27,10 @@ export function whyNotJudged(a: string, b: string, byHitter: readonly HitterSamp
   const fewestOf = (id: string): number => Math.min(...byHitter.map((own) => shots(id, own)));
   const thin = both.filter((id) => fewestOf(id) < fewestShotsJudged);
   if (thin.length > 0) return about('golfer-too-few-shots', thin, Math.min(...thin.map(fewestOf)));
-  return about('all-alike', both);
+  const readings = new Set(
+    byHitter
+      .flatMap(({ samples }) => samples)
+      .flatMap(({ contender, values }) => (both.includes(contender) ? values : [])),
+  );
+  return about(readings.size > 1 ? 'each-alike' : 'all-alike', both);
 }

@@ -2,7 +2,7 @@ import type { Findings, MetricFindings, OverlayId, PairFindings } from '../findi
 import { countsAsDifferent } from '../findings/swing.ts';
 import { primaryMetrics } from './answers.ts';
 import { pairAnswer } from './pairAnswer.ts';
-import type { About, Caution, CautionFacts } from './statement.ts';
+import type { About, CalculatedHow, Caution, CautionFacts } from './statement.ts';
 
 /** Cautions in the order of their weight. */
 const gravity: readonly CautionFacts['overlay'][] = [
@@ -134,8 +134,9 @@ function measuresOf(
   });
 }
 
-function calculated({ readBy, class: kind }: MetricFindings): 'flight-model' | 'calculated' | 'estimated' {
+function calculated({ readBy, class: kind, looksEstimated }: MetricFindings): CalculatedHow {
   if (readBy === 'flight-model') return 'flight-model';
+  if (looksEstimated) return 'looks-estimated';
   return kind === 'estimated' ? 'estimated' : 'calculated';
 }
 

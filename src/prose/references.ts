@@ -1,6 +1,8 @@
 import { closest } from 'fastest-levenshtein';
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
+import { isGap } from '../findings/verdict.ts';
 import { sayClause, sayNumbers } from './english/answers.ts';
+import { exploredAside } from './english/explored.ts';
 import { pairAnswer } from './pairAnswer.ts';
 import { printAverage, printingOf, printSize } from './printSteps.ts';
 import { withUnit } from './readerUnits.ts';
@@ -114,9 +116,14 @@ function pairValue(form: 'apart' | 'answer', rest: readonly string[], telling: T
     );
   }
   const answer = pairAnswer(pair, metric, telling.findings.design);
-  if (form === 'answer') return { kind: 'text', text: sayClause(answer, telling) };
+  const seen = metric.role === 'exploratory' && isGap(pair.verdict);
+  const aside = seen ? exploredAside(telling.findings.explored) : null;
+  const withFamily = (text: string): string => (aside === null ? text : `${text} (${aside})`);
+  if (form === 'answer') return { kind: 'text', text: withFamily(sayClause(answer, telling)) };
   const numbers = sayNumbers(answer, telling);
-  return numbers === '' ? unknown('apart of two that were judged', null) : { kind: 'text', text: numbers };
+  return numbers === ''
+    ? unknown('apart of two that were judged', null)
+    : { kind: 'text', text: withFamily(numbers) };
 }
 
 function shotCount(rest: readonly string[], telling: Telling): Resolved {

@@ -112,6 +112,9 @@ export type AnswerStatement =
 /** Whose calculation an answer rests on, where that has to be said in the same breath. */
 export type CalculatedBy = 'monitor' | 'flight-model' | null;
 
+/** What is known of readings that the monitor did not see. */
+export type CalculatedHow = 'flight-model' | 'calculated' | 'estimated' | 'looks-estimated';
+
 /** The whole answer of one main measure. */
 export interface AnswerBlock {
   readonly kind: 'answer';
@@ -138,7 +141,7 @@ export type CautionFacts =
       }[];
     }
   | { readonly overlay: 'near-device'; readonly accuracy: number | null }
-  | { readonly overlay: 'modelled-reading'; readonly by: 'flight-model' | 'calculated' | 'estimated' }
+  | { readonly overlay: 'modelled-reading'; readonly by: CalculatedHow }
   | { readonly overlay: 'few-shots'; readonly detectable: number | null }
   | {
       readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'uneven-readings' | 'golfers-apart';

@@ -187,6 +187,11 @@ describe('why a pair was not judged', () => {
 
   test('one and the same number with each, the numbers apart', () => {
     const swings = inTurn({ a: Array<number>(9).fill(205), b: Array<number>(9).fill(200) });
+    expect(reason(swings)).toEqual({ because: 'each-alike', contenders: ['a', 'b'], fewest: null });
+  });
+
+  test('one and the same number throughout', () => {
+    const swings = inTurn({ a: Array<number>(9).fill(200), b: Array<number>(9).fill(200) });
     expect(reason(swings)).toEqual({ because: 'all-alike', contenders: ['a', 'b'], fewest: null });
   });
 });

@@ -104,6 +104,7 @@ export function metricOf(told: Told, rest: Partial<MetricFindings> = {}): Metric
     id: metric,
     unit: canonicalUnit[dimension],
     class: told.overlays?.includes('modelled-reading') === true ? 'modelled' : usualClass,
+    looksEstimated: false,
     readBy: 'monitor',
     resolution: matters / 50,
     role: 'primary',

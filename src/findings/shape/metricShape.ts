@@ -64,6 +64,9 @@ export const metric = z.strictObject({
     modelled: 'calculated by a model of impact or flight',
     estimated: 'estimated rather than seen',
   }),
+  looksEstimated: z
+    .boolean()
+    .describe('whether it counts as estimated only because one number stands on many shots'),
   readBy: words('who gives the readings', {
     monitor: 'the files hold them',
     'flight-model': 'our flight model stands in where the files have no column',

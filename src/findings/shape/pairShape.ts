@@ -75,6 +75,7 @@ export const notJudged = z.strictObject({
     'golfers-not-comparable': "golfers' averages do not hang together, or leave nothing to judge by",
     'golfer-too-few-shots': 'a golfer hit fewer than five shots',
     'all-alike': 'the file gives one and the same number throughout',
+    'each-alike': 'the file gives one number for each contender, another for the next',
     'aim-off-line': 'shots lie far off the line on average, and no target is stated',
   }),
   contenders: ids('the contenders it is about'),

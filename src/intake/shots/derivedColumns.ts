@@ -50,7 +50,8 @@ export function withDerivedColumns(session: Session): Session {
   const columns: Partial<Record<MetricId, ShotColumn>> = { ...session.columns };
   for (const id of estimatedColumns(session)) {
     const column = columns[id];
-    if (column !== undefined && column.class !== 'modelled') columns[id] = { ...column, class: 'estimated' };
+    if (column !== undefined && column.class !== 'modelled' && column.class !== 'estimated')
+      columns[id] = { ...column, class: 'estimated', looksEstimated: true };
   }
   for (const { makes, from } of due)
     columns[makes] = { ...(columns[makes] ?? derivedColumn(makes, from, columns)), from };

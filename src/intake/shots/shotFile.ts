@@ -13,6 +13,8 @@ export interface ShotColumn {
   /** The step the file's numbers are written in, canonical unit: one tenth of a yard is 0.09144. */
   readonly step: number;
   readonly class: MetricClass;
+  /** Estimated because one number stands on many shots; nobody said so. */
+  readonly looksEstimated?: true;
   /** The two readings that its values are made of wherever both are there. */
   readonly from?: readonly [MetricId, MetricId];
 }

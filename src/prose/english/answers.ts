@@ -186,7 +186,9 @@ function notJudgedClause({ ahead, behind, about, notJudged }: PairAnswer, tellin
     case 'aim-off-line':
       return `we did not judge ${pair}: most shots finished to one side, and where the golfer aimed is not recorded`;
     case 'all-alike':
-      return `we did not judge ${several ? own : pair}: the monitor gave the same number for every shot with each`;
+      return `we did not judge ${several ? own : pair}: every reading is the same`;
+    case 'each-alike':
+      return `we did not judge ${several ? own : pair}: the monitor gave one number for every shot with each, so luck cannot be told from the ${telling.noun}`;
   }
 }
 

@@ -4,7 +4,7 @@ import type { VerdictId } from '../../findings/verdict.ts';
 import { printSize, stepOf } from '../printSteps.ts';
 import { formatStep, printStated } from '../numbers.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
-import type { Caution, PairAnswer } from '../statement.ts';
+import type { CalculatedHow, Caution, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, counted, countWord, listed } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
@@ -132,7 +132,7 @@ function swing(
   return `${differed} by enough to explain ${difference}, so we cannot say how much is ${causeOf(telling)} and how much the swing.`;
 }
 
-function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: string): string {
+function calculated(by: CalculatedHow, name: string): string {
   switch (by) {
     case 'flight-model':
       return `${capitalised(name)} was calculated by our own flight model, not measured.`;
@@ -140,6 +140,8 @@ function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: strin
       return `${capitalised(name)} was calculated from the launch, not watched.`;
     case 'estimated':
       return `${capitalised(name)} was estimated by the monitor, not measured.`;
+    case 'looks-estimated':
+      return `${capitalised(name)} looks estimated: one number stands on many shots.`;
   }
 }
 

@@ -100,7 +100,12 @@ const told: readonly (readonly [name: string, answer: TypedAnswer, says: string]
   [
     'every shot alike',
     { status: 'not-judged', notJudged: { because: 'all-alike', contenders: ['a', 'b'], fewest: null } },
-    'We did not judge Heron and Wren: the monitor gave the same number for every shot with each.',
+    'We did not judge Heron and Wren: every reading is the same.',
+  ],
+  [
+    'every shot with each alike',
+    { status: 'not-judged', notJudged: { because: 'each-alike', contenders: ['a', 'b'], fewest: null } },
+    'We did not judge Heron and Wren: the monitor gave one number for every shot with each, so luck cannot be told from the ball.',
   ],
 ];
 

@@ -1,6 +1,6 @@
 import type { VerdictId } from '../../../findings/verdict.ts';
 import { metrics } from '../../../trade/metrics.ts';
-import type { Caution } from '../../statement.ts';
+import type { CalculatedHow, Caution } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, countWord } from '../../words.ts';
 import { causeOf } from '../names.ts';
@@ -68,7 +68,7 @@ function wholeInBrief(whole: VerdictId | null): string {
   }
 }
 
-function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: string): string {
+function calculated(by: CalculatedHow, name: string): string {
   switch (by) {
     case 'flight-model':
       return `${name} by our own flight model.`;
@@ -76,5 +76,7 @@ function calculated(by: 'flight-model' | 'calculated' | 'estimated', name: strin
       return `${name} calculated, not watched.`;
     case 'estimated':
       return `${name} estimated by the monitor.`;
+    case 'looks-estimated':
+      return `${name} looks estimated.`;
   }
 }
