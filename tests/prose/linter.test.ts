@@ -319,7 +319,7 @@ describe('the messages of the linter', () => {
   test('two called alike that the shots cannot tell apart', () => {
     expect(inWords('There was no difference between Birch and Cedar.')).toEqual([
       'expected two called alike only where the shots show it: seeing no difference does not show that there is none; ' +
-        'found "no difference" in "There was no difference between Birch and Cedar.". The shots say: Birch or Cedar: cannot tell.',
+        'found "no difference" in "There was no difference between Birch and Cedar.". The shots say: We cannot tell whether Birch or Cedar carried farther: anything from 8 yards for Birch to 2 for Cedar.',
     ]);
   });
 
