@@ -1,7 +1,10 @@
 import { analyse } from '../../src/findings/analyse.ts';
 import type { PairFindings } from '../../src/findings/findings.ts';
 import { isGap } from '../../src/findings/verdict.ts';
+import { leastGap, power } from '../../src/stats/power.ts';
+import { plannedOrder } from '../../src/intake/plan/plannedOrder.ts';
 import { seededRandom, shuffled, type Random } from '../../src/stats/random.ts';
+import type { MetricId } from '../../src/trade/metrics.ts';
 import { inputFor, yd, type Swing } from '../findings/sessions.ts';
 
 /**
@@ -107,3 +110,52 @@ for (const own of [0, 8]) {
   );
   tell(name, pairs, ({ verdict }) => verdict === 'level' || verdict === 'small');
 }
+for (const [n, shotsAVisit] of [
+  [9, 3],
+  [12, 2],
+  [12, 3],
+  [18, 3],
+] as const) {
+  const by = { kind: 'visits', shotsAVisit } as const;
+  const gap = leastGap({ n, k: 2, level: 0.95 }, 0.83);
+  const promised = (100 * power(gap, { n, k: 2, level: 0.95, by })).toFixed(1);
+  for (const correlation of [0, 0.2]) {
+    const name = `found, ${n} shots in visits of ${shotsAVisit}, correlation ${correlation}: promised ${promised} (83 by shots)`;
+    const pairs = judged(name, (random) => {
+      const turns = { kind: 'mini-blocks', shotsAVisit } as const;
+      const order = plannedOrder({
+        contenders: ['a', 'b'],
+        shotsEach: n,
+        turns,
+        seed: String(random.uniform()),
+      });
+      if (order === null) throw new Error('no order');
+      return [{ order: order.map(({ contender }) => contender), gap: sd * gap, drift: 0, correlation }];
+    });
+    tell(name, pairs, seen);
+  }
+}
+const looked: readonly MetricId[] = [
+  'ball_speed',
+  'launch_angle',
+  'spin_rate',
+  'apex',
+  'descent_angle',
+  'side',
+];
+const families = many(sessions, (seed) => {
+  const random = seededRandom(`exploratory ${seed}`);
+  const swings = rounds(12, random).map((contender): Swing => ({
+    contender,
+    values: Object.fromEntries(['carry', ...looked].map((id) => [id, 100 + random.normal()])),
+  }));
+  const { metrics } = analyse(inputFor(swings, { contenders: ['a', 'b'], step: 0.001 }), []);
+  return metrics.filter(({ role, pairs }) => role === 'exploratory' && pairs.some(seen)).length;
+});
+const found = families.reduce((sum, own) => sum + own, 0);
+console.log(
+  `${(found / sessions).toFixed(2).padStart(6)}    of ${looked.length} measures besides carry show a difference between equals (told: ${(0.05 * looked.length).toFixed(2)})`,
+);
+console.log(
+  `${((100 * families.filter((own) => own > 0).length) / sessions).toFixed(1).padStart(6)} %  of such sessions show any`,
+);

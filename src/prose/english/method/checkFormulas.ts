@@ -52,10 +52,12 @@ export const checkFormulas: readonly Formula[] = [
     name: 'The difference found four times in five',
     lines: ['P(T > \\frac{q_{0.95; k, 2n − 2}}{\\sqrt{2}}) = 0.8', 'e = \\frac{g}{s} \\sqrt{\\frac{n}{2}}'],
     where:
-      'T has a noncentral t distribution with 2n − 2 degrees of freedom and shift e; g is what we look for.',
+      'T has a noncentral t distribution with 2n − 2 degrees of freedom and shift e; g is what we look for. In q the ' +
+      'degrees of freedom are those of Welch, and we average over them. By pairs of rounds, both are n − 1. In ' +
+      'spells the difference must show between spells too.',
     why: 'Says how large a difference could have stayed hidden. Never calculated from the one that was seen.',
     source:
-      'Noncentral t; exact for two of equal spread, within 2% for more from eight shots on (our simulation).',
+      'Noncentral t, held against R 4.2.2; exact for two of equal spread, within 2% for more from eight shots on (our simulation).',
   },
   {
     id: 'shots-needed',

@@ -32,6 +32,8 @@ export const reach: MethodSection = {
     'How small a difference a test can find depends on its number of shots and on their spread. We print the ' +
       'difference that it would find four times in five. We never take it from the difference that we saw. The ' +
       'shots needed are a range, since we know the spread only roughly.',
+    'Shots in spells find less. Where 12 shots each, counted one by one, would find a difference in 83 tests of ' +
+      '100, four spells of three find it in about 70. We say so in the plan and on the page.',
     'Even equal clubs have a best and a worst average. For luck alone we print how far these two lie apart as a ' +
       'rule, and how far in one test of 20.',
   ],
