@@ -57,8 +57,7 @@ export function diskCache(folder: string): ReportCache {
   const retold = (stored: StoredReport, key: string, around: Pick<Source, 'shop' | 'placeOf'>): Report => {
     const source: Source = { ...stored.source, ...around };
     const telling = tellingOf(stored.findings, source);
-    const drawn = (told: Telling): readonly Figure[] =>
-      makeFigures(told, stored.session, source.front);
+    const drawn = (told: Telling): readonly Figure[] => makeFigures(told, stored.session, source.front);
     const drawAgain = (): Drawings => drawingsIn(drawn(telling));
     const figuresInOtherUnits = (): readonly Figure[] => {
       const kept = readValue<readonly Figure[]>(otherFile(folder, key), key);

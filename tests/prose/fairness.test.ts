@@ -68,7 +68,11 @@ describe('how fair a test was, in words', () => {
       }),
       'Only the head changed: no. The measured loft (Alder 9.5°; Birch 10.2°) differed as well. We wrote down the condition for Cedar only.',
     ],
-    ['order', {}, 'Hit in a fair order: yes. The heads were hit in rounds, one of each, in the same order every time.'],
+    [
+      'order',
+      {},
+      'Hit in a fair order: yes. The heads were hit in rounds, one of each, in the same order every time.',
+    ],
     [
       'order',
       { order: 'one after another' },

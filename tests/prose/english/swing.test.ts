@@ -80,7 +80,9 @@ describe('a measure of the swing', () => {
 
   test('answer and numbers apart', () => {
     const row = speed(pairOf([-0.74, 0.72], [-1.9, 1.8]));
-    expect(saySwingAnswer(row, telling())).toBe('We cannot tell whether club speed was the same with Heron and Plover.');
+    expect(saySwingAnswer(row, telling())).toBe(
+      'We cannot tell whether club speed was the same with Heron and Plover.',
+    );
     expect(saySwingNumbers(row, telling())).toBe(
       'Within 0.8 mph of each other, worth up to 2 yards either way.',
     );
@@ -127,7 +129,9 @@ describe('path and face', () => {
   test('without a price nothing is said of their worth but that it is not known', () => {
     const own: SwingPair = { ...path([0, 1]), worth: null, across: null, answer: 'not-known' };
     const row = swingRow('face_to_path', own, { metric: 'carry' });
-    expect(saySwingAnswer(row, telling())).toBe('We do not know whether face to path was the same with Heron and Plover.');
+    expect(saySwingAnswer(row, telling())).toBe(
+      'We do not know whether face to path was the same with Heron and Plover.',
+    );
     expect(saySwingNumbers(row, telling())).toMatch(
       /^1\.2 to 2\.2 degrees .* with Heron; what that is worth is not known, as the file lacks the launch direction or the spin axis\.$/,
     );
