@@ -2,7 +2,7 @@ import type { Nearer, StraighterStatement } from '../straighter.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, listed } from '../words.ts';
 import { sayExplored } from './explored.ts';
-import { oneSidedRange } from './ranges.ts';
+import { byRange } from './ranges.ts';
 
 /** "No clear difference in accuracy.", or who finished nearer the line, and what that is worth. */
 export function sayStraighter({ notJudged, clear, explored }: StraighterStatement, telling: Telling): string {
@@ -22,6 +22,6 @@ export function sayStraighter({ notJudged, clear, explored }: StraighterStatemen
 
 /** "Alder finished nearer the line than Birch, likely by 2 to 6 yards". */
 export function nearerClause({ nearer, farther, difference }: Nearer, telling: Telling): string {
-  const range = oneSidedRange(difference, printingFor('side', telling), true);
+  const range = byRange(difference, printingFor('side', telling));
   return `${telling.the(nearer)} finished nearer the line than ${telling.the(farther)}, likely by ${range}`;
 }
