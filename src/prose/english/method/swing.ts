@@ -9,7 +9,7 @@ export const swing: MethodSection = {
       'and face to path, as far as they were measured. Then we ask what each difference could be worth in ' +
       'distance. Our flight model says so or, without it, rules of thumb that have no source.',
     'We print "the same swing" only if no difference could be worth half of M, and "not the same" only if one surely ' +
-      'is. A turn of path or face moves the ball to the side too, so these two have a price in carry and one to the side. ' +
+      'is. Where path or face points elsewhere, the ball goes to the side too, so these two have a price in carry and one to the side. ' +
       'Mostly we cannot tell. Where a file lacks a column that the price needs, the answer is "not known"; we never ' +
       'take it as nothing.',
     'The difference at equal club speed is a second line and never the first: club speed is partly the doing of the ' +
