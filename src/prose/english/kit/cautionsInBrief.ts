@@ -6,7 +6,7 @@ import { capitalised, counted, countWord } from '../../words.ts';
 import { causeOf } from '../names.ts';
 
 /** A caution in as few words as leave it true, beside the answer that it bears on. */
-export function sayCautionInBrief({ facts, about, pairs }: Caution, telling: Telling): string {
+export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): string {
   const { name } = metrics[about.metric];
   switch (facts.overlay) {
     case 'one-after-another':
@@ -24,7 +24,7 @@ export function sayCautionInBrief({ facts, about, pairs }: Caution, telling: Tel
     case 'uneven-readings':
       return `Readings of ${name} are missing unevenly.`;
     case 'golfers-apart':
-      return `Golfers differ over ${pairs.map(({ ahead, behind }) => `${telling.the(ahead)} and ${telling.the(behind)}`).join('; ')}.`;
+      return 'The golfers differ.';
     case 'visits-alike':
       return 'Counting each spell as one, we cannot tell.';
     case 'mixed-with-swing':
