@@ -29,9 +29,13 @@ const refuse = (input: ApartInput): void => {
   }
 };
 
-/** Up to six pairs all of them; beyond, only those with the contender listed first. */
-export const pairsDrawn = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
-  pairs.length <= mostPairs ? pairs : pairs.filter(({ a, b }) => a.index === 0 || b.index === 0);
+/** Up to six pairs all of them; beyond, only those with the first contender that was judged against another. */
+export const pairsDrawn = (pairs: readonly ApartPair[]): readonly ApartPair[] => {
+  if (pairs.length <= mostPairs) return pairs;
+  const judged = pairs.filter(({ kind }) => kind === 'judged').flatMap(({ a, b }) => [a.index, b.index]);
+  const first = judged.length === 0 ? 0 : Math.min(...judged);
+  return pairs.filter(({ a, b }) => a.index === first || b.index === first);
+};
 
 /** A contender that was not judged says so in each of its pairs, in one sentence, which stands once. */
 const saidOnce = (pairs: readonly ApartPair[]): readonly ApartPair[] =>
