@@ -87,7 +87,9 @@ export function finerStep(unit: UnitId, { step }: PrintStep): PrintStep {
 
 /** `value` rounded to a step, halves away from zero: a gap reads the same from either side. */
 export function roundTo(value: number, { step, decimals }: PrintStep): number {
-  const size = Number((Math.round(Math.abs(value) / step) * step).toFixed(decimals));
+  // A half that came a hair short out of a conversion of units is a half.
+  const steps = Math.round(Number((Math.abs(value) / step).toFixed(9)));
+  const size = Number((steps * step).toFixed(decimals));
   return value < 0 && size !== 0 ? -size : size;
 }
 

@@ -27,7 +27,7 @@ function stepOf(printed: readonly number[]): number {
   const steps = [4, 3, 2, 1, 0, -1, -2, -3, -4].flatMap((power) =>
     [5, 2, 1].map((digit) => digit * 10 ** power),
   );
-  return steps.find((step) => printed.every((value) => near(value / step, Math.round(value / step)))) ?? 0;
+  return steps.find((step) => printed.every((value) => near(value, Math.round(value / step) * step))) ?? 0;
 }
 
 function drawn({ figures }: Report, chart: 'apart' | 'shots', metric: MetricFindings): DrawnFigure {
@@ -47,7 +47,7 @@ const faultsOf = (report: Report): readonly string[] => {
   return primaryMetrics(findings).flatMap((metric) => {
     if (metric.pairs.every(({ estimate }) => estimate === null)) return [];
     const unit = perSi[metric.id]?.[telling.system] ?? Number.NaN;
-    const cells = drawn(report, 'apart', metric).table.rows;
+    const rows = drawn(report, 'apart', metric).table.rows;
     const averages = new Map(
       drawn(report, 'shots', metric).table.rows.map(([name = '', , , average = '']) => [
         name,
@@ -56,10 +56,14 @@ const faultsOf = (report: Report): readonly string[] => {
     );
     const judged = metric.pairs.flatMap((pair, index) => {
       const { estimate, ci } = pair;
-      return estimate === null || ci === null ? [] : [{ pair, estimate, ci, row: cells[index] ?? [] }];
+      return estimate === null || ci === null ? [] : [{ pair, estimate, ci, row: rows[index] ?? [] }];
     });
-    const differences = judged.map(({ row: [, difference = ''] }) => number(difference));
-    const step = stepOf(differences);
+    // The step that all printed differences and limits of the metric are multiples of; words stand for no multiple.
+    const step = stepOf(
+      judged.flatMap(({ row: [, ...cells] }) =>
+        cells.slice(0, 3).flatMap((cell) => (/^(?:just|almost)/.test(cell) ? [] : [Math.abs(number(cell))])),
+      ),
+    );
     const where = (pair: PairFindings): string => `${report.source.slug} ${metric.id} ${pair.a} ${pair.b}`;
     return judged.flatMap(({ pair, estimate, ci, row: [, difference = '', from = '', to = ''] }) => {
       const [a, b] = [pair.a, pair.b].map((id) => averages.get(telling.nameOf(id)) ?? Number.NaN);
@@ -86,7 +90,13 @@ const faultsOf = (report: Report): readonly string[] => {
         // What sentences say of the pair are the numbers of its row, those of what matters, or none.
         ...says.flatMap((words) =>
           numbersIn(words)
-            .filter((value) => !allowed.has(value.toFixed(4)) && !isCount(value, words))
+            .filter(
+              (value) =>
+                !allowed.has(value.toFixed(4)) &&
+                !isCount(value, words) &&
+                // What matters, stated in the other unit, is printed with two digits.
+                Number((metric.matters * unit).toPrecision(2)) !== value,
+            )
             .map(
               (value) =>
                 `${where(pair)}: ${value} in "${words}" is in no cell of ${difference}, ${from}, ${to}`,
