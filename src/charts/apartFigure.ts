@@ -1,8 +1,8 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { surestFirst } from '../prose/pairAnswer.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
-import { barNumbers, differenceCells, estimateAndRange } from '../prose/english/charts/ranges.ts';
-import { sayPairInFull, sayShort } from '../prose/english/answers.ts';
+import { barNumbers, differenceCells } from '../prose/english/charts/ranges.ts';
+import { sayNumbers, sayPairInFull, sayShort } from '../prose/english/answers.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
@@ -55,7 +55,7 @@ function pairRow(
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const printing = printingOf(metric, telling);
   const [estimate, ci] = [turned.estimate(pair.estimate), turned.ci(pair.ci)];
-  const numbers = estimateAndRange({ first: a.label, second: b.label, estimate, ci }, printing);
+  const numbers = sayNumbers(made, telling);
   return {
     drawn: {
       kind: 'judged',

@@ -1,4 +1,4 @@
-import type { Findings, MetricFindings, OverlayId, PairFindings } from '../findings/findings.ts';
+import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { countsAsDifferent } from '../findings/swing.ts';
 import { primaryMetrics } from './answers.ts';
 import { pairAnswer } from './pairAnswer.ts';
@@ -138,9 +138,4 @@ function calculated({ readBy, class: kind, looksEstimated }: MetricFindings): Ca
   if (readBy === 'flight-model') return 'flight-model';
   if (looksEstimated) return 'looks-estimated';
   return kind === 'estimated' ? 'estimated' : 'calculated';
-}
-
-/** Overlays that a reader is told of as a caution. */
-export function isCaution(overlay: OverlayId): boolean {
-  return gravity.some((one) => one === overlay);
 }

@@ -107,7 +107,7 @@ describe('how fair a test was, in words', () => {
     [
       'enough-shots',
       {},
-      'Enough shots: no. In carry, a test of this size would find a true difference of 6 yards four times in five; 5 yards would matter.',
+      'Enough shots: no. In carry, a test of this size would find a true difference of 7 yards four times in five; 5 yards would matter.',
     ],
     [
       'enough-shots',
@@ -118,8 +118,8 @@ describe('how fair a test was, in words', () => {
         },
         front: { primary: '[carry, ball_speed]' },
       },
-      'Enough shots: no. In carry, a test of this size would find a true difference of 7 yards four times in five; 5 yards would matter. ' +
-        'In ball speed, a test of this size would find a true difference of 7 mph four times in five; 2 mph would matter.',
+      'Enough shots: no. In carry, a test of this size would find a true difference of 8 yards four times in five; 5 yards would matter. ' +
+        'In ball speed, a test of this size would find a true difference of 8 mph four times in five; 2 mph would matter.',
     ],
     ['plan-first', {}, 'Planned before hitting: not recorded. We give no date for a plan.'],
     [

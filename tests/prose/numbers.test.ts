@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatNumber, printAt, printLimit, printStated, roundTo, stepFor } from '../../src/prose/numbers.ts';
+import { formatNumber, formatStep, niceStep, printStated, roundTo } from '../../src/prose/numbers.ts';
 import { withUnit } from '../../src/prose/readerUnits.ts';
-import { units, type UnitId } from '../../src/trade/units.ts';
+import type { UnitId } from '../../src/trade/units.ts';
 
-const unitIds = Object.keys(units).filter((id): id is UnitId => Object.hasOwn(units, id));
 const minus = '−';
 const read = (printed: string): number => Number(printed.replace(minus, '-').replaceAll(',', ''));
 const value = fc.double({ min: -5000, max: 5000, noNaN: true });
@@ -37,101 +36,42 @@ describe('a printed number', () => {
   });
 });
 
-describe('rounding by uncertainty', () => {
-  // JCGM 100:2008, 7.2.6: it usually suffices to quote an uncertainty to at most two significant digits.
-  test.each<readonly [UnitId, number | null, number]>([
-    ['yd', 9, 1],
-    ['yd', 2, 1],
-    ['yd', 1.99, 0.1],
-    ['yd', 0.2, 0.1],
-    ['yd', 0.19, 0.01],
-    ['yd', 0.0001, 0.001],
-    ['yd', null, 1],
-    ['deg', 1, 0.5],
-    ['deg', 0.99, 0.1],
-    ['rpm', 100, 50],
-    ['rpm', 99, 10],
-    ['rpm', 19, 1],
-    ['1', 0.02, 0.01],
-    ['1', 0.019, 0.001],
-    ['s', 0.2, 0.1],
-    ['mm', 1.5, 0.1],
-  ])('%s known to within %s goes in steps of %d', (unit, halfWidth, step) => {
-    expect(stepFor(unit, halfWidth).step).toBe(step);
-  });
-
-  test('a step is at most half the uncertainty, and prints no more than two digits of it', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...unitIds),
-        fc.double({ min: 0.02, max: 2000, noNaN: true }),
-        (unit, half) => {
-          const { step } = stepFor(unit, half);
-          expect(step).toBeLessThanOrEqual(half / 2 + 1e-12);
-          const first = stepFor(unit, null).step;
-          if (step < first) expect(half / step).toBeLessThan(100);
-        },
-      ),
-    );
-  });
-
-  test('halves go away from nothing on either side, so that a gap reads the same from both', () => {
-    fc.assert(
-      fc.property(
-        value,
-        fc.constantFrom(...unitIds),
-        fc.double({ min: 0.02, max: 2000, noNaN: true }),
-        (number, unit, half) => {
-          const step = stepFor(unit, half);
-          expect(roundTo(-number, step) + roundTo(number, step)).toBe(0);
-          expect(printAt(-number, step).replace(minus, '')).toBe(printAt(number, step).replace(minus, ''));
-          expect(printAt(number, step)).not.toMatch(/^−0(\.0*)?$/);
-        },
-      ),
-    );
-  });
-});
-
-describe('a printed limit', () => {
-  const yard = stepFor('yd', 9);
+describe('steps', () => {
   test.each([
-    [4.6, '4.6'],
-    [5.4, '5.4'],
-    [4.98, '4.98'],
-    [5.02, '5.02'],
-    [5, '5'],
-    [-4.6, '−4.6'],
-    [0.4, '0.4'],
-    [-0.4, '−0.4'],
-    [0.0004, '0.0004'],
-    [-0.00000004, '−0.00000004'],
-    [0, '0'],
-    [6.4, '6'],
-    [4.4, '4'],
-    [5.000000000000001, '5'],
-  ])('of %d beside 0 and 5 is %s', (limit, printed) => {
-    expect(printLimit(limit, yard, 'yd', [0, 5, -5])).toBe(printed);
+    [3.9, 2],
+    [2, 2],
+    [1.99, 1],
+    [0.7, 0.5],
+    [0.05, 0.05],
+    [1200, 1000],
+  ])('at most %d: %d', (most, step) => {
+    expect(niceStep(most).step).toBe(step);
   });
 
-  test('lies on the same side of 0 and of what matters as the true one', () => {
-    const near = fc.tuple(fc.constantFrom(0, 1, -1), fc.double({ min: -3, max: 3, noNaN: true }));
+  test.each([
+    [10, 0.5, '10'],
+    [10.4, 0.5, '10.5'],
+    [1.4402, 0.005, '1.44'],
+    [1.4461, 0.005, '1.445'],
+    [9.96, 0.1, '10.0'],
+    [2937, 200, '3,000'],
+    // 8.2296 m in yards comes out at 8.99999999999997: 9 yards, and half a step of 2 from 8 and from 10.
+    [8.99999999999997, 2, '10'],
+  ])('%d at %d is %s', (number, step, printed) => {
+    expect(formatStep(number, niceStep(step))).toBe(printed);
+  });
+
+  test('halves go away from nothing on either side, so that a difference reads the same from both', () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...unitIds),
-        fc.double({ min: 0.01, max: 400, noNaN: true }),
-        near,
-        fc.double({ min: 0.01, max: 2000, noNaN: true }),
-        (unit, matters, [at, off], half) => {
-          const limit = at * matters + off * 10 ** -Math.round(Math.abs(off) * 3);
-          const printed = read(printLimit(limit, stepFor(unit, half), unit, [0, matters, -matters]));
-          for (const threshold of [0, matters, -matters]) {
-            // what differs by less came with the conversion of units
-            if (Math.abs(limit - threshold) < 2e-9) continue;
-            expect(Math.sign(printed - threshold)).toBe(Math.sign(limit - threshold));
-          }
-        },
-      ),
-      { numRuns: 1000 },
+      fc.property(value, fc.double({ min: 0.02, max: 2000, noNaN: true }), (number, most) => {
+        const step = niceStep(most);
+        expect(step.step).toBeLessThanOrEqual(most * (1 + 1e-9));
+        expect(roundTo(-number, step) + roundTo(number, step)).toBe(0);
+        expect(formatStep(-number, step).replace(minus, '')).toBe(
+          formatStep(number, step).replace(minus, ''),
+        );
+        expect(formatStep(number, step)).not.toMatch(/^−0(\.0*)?$/);
+      }),
     );
   });
 });

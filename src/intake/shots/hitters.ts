@@ -1,6 +1,6 @@
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
-import { firstSpelling, namesForBlanks, nameText, noSpellings, type Spellings } from './names.ts';
+import { firstSpelling, namesForBlanks, nameText, type Spellings } from './names.ts';
 import type { Table, TableRow } from './table.ts';
 
 /** Who hit each row; null where the file does not say. */
@@ -20,8 +20,6 @@ export function readHitters(table: Table, spellings: Spellings): readonly (strin
       : null;
   });
 }
-
-export const noHitters = noSpellings;
 
 /** Says that several people hit, and where some shots name nobody. */
 export function reportHitters(hitters: readonly (string | null)[], report: Report): void {

@@ -35,12 +35,6 @@ export function sayShort({ status, firstLook }: Pick<PairAnswer, 'status' | 'fir
   return `${statusWords[status]}${firstLook && status === 'clear' ? ', first look' : ''}`;
 }
 
-/** "Clear difference: about 12 yards, likely 9 to 15", for the row of a chart or table that names the pair. */
-export function sayRow(answer: PairAnswer, telling: Telling): string {
-  const numbers = sayNumbers(answer, telling);
-  return numbers === '' ? sayShort(answer) : `${sayShort(answer)}: ${numbers}`;
-}
-
 /** Best estimate and likely range of a pair: "about 12 yards, likely 9 to 15"; empty where it was not judged. */
 export function sayNumbers(answer: PairAnswer, telling: Telling): string {
   return numbersOf(answer, printingFor(answer.about.metric, telling), telling);

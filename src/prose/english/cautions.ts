@@ -1,14 +1,15 @@
 import { metrics } from '../../trade/metrics.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import type { VerdictId } from '../../findings/verdict.ts';
-import { printSize, stepOf } from '../printSteps.ts';
+import { printSize, stepOf, type Printing } from '../printSteps.ts';
 import { formatStep, printStated } from '../numbers.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
 import type { CalculatedHow, Caution, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
-import { capitalised, counted, countWord, listed } from '../words.ts';
+import { capitalised, countWord, listed } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
 import { causeOf, namesOf } from './names.ts';
+import { atLeastWords } from './ranges.ts';
 
 /** A caution in a sentence or two: the pair, the measure, and how large the effect could be. */
 export function sayCaution(caution: Caution, telling: Telling): string {
@@ -49,7 +50,7 @@ export function sayCaution(caution: Caution, telling: Telling): string {
     case 'modelled-reading':
       return calculated(facts.by, name);
     case 'few-shots':
-      return fewShots(facts.detectable, name, size);
+      return fewShots(facts.detectable, name, printing);
   }
 }
 
@@ -145,13 +146,8 @@ function calculated(by: CalculatedHow, name: string): string {
   }
 }
 
-function fewShots(detectable: number | null, name: string, size: (si: number) => string): string {
+function fewShots(detectable: number | null, name: string, printing: Printing): string {
   return detectable === null
     ? `So few shots make a first look only.`
-    : `So few shots make a first look only: a real ${name} difference of ${size(detectable)} would be found four times in five.`;
-}
-
-/** "And two more things to keep in mind": how many cautions stand elsewhere. */
-export function moreCautions(count: number): string {
-  return `and ${counted(count, 'more', 'more')}`;
+    : `So few shots make a first look only: a real ${name} difference of ${atLeastWords(detectable, printing)} would be found four times in five.`;
 }

@@ -3,10 +3,9 @@ import type { FairnessId, OverlayId, PlanStanding } from '../../findings/finding
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { dateInWords } from '../date.ts';
 import type { FairnessFact, FairnessState, Reach } from '../fairness.ts';
-import { printLimit, stepFor } from '../numbers.ts';
-import { mattersWords } from './ranges.ts';
-import { toReader, unitFor, withUnit } from '../readerUnits.ts';
-import type { Telling } from '../telling.ts';
+import { atLeastWords, mattersWords } from './ranges.ts';
+import { toReader, unitFor } from '../readerUnits.ts';
+import { printingFor, type Telling } from '../telling.ts';
 import { counted, countWord, listed, sentence } from '../words.ts';
 import { orderInWords } from './order.ts';
 
@@ -141,12 +140,10 @@ function orderSentence({ order, openBy }: Fact<'order'>, { nouns }: Telling): st
   ].join(', ');
 }
 
-function reachSentence({ metric, matters, finds, margin }: Reach, telling: Telling): string {
-  const unit = unitFor(metric, telling.system);
-  const read = (value: number): number => toReader(value, metric, telling.system);
-  const enough = mattersWords({ matters: read(matters), unit });
-  const print = (value: number): string =>
-    withUnit(printLimit(read(value), stepFor(unit, null), unit, [read(matters)]), unit);
+function reachSentence({ metric, finds, margin }: Reach, telling: Telling): string {
+  const printing = printingFor(metric, telling);
+  const enough = mattersWords(printing);
+  const print = (value: number): string => atLeastWords(value, printing);
   const { name } = metrics[metric];
   if (finds !== null) {
     return `in ${name}, a test of this size would find a true difference of ${print(finds)} four times in five; ${enough} would matter`;

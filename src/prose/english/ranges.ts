@@ -50,6 +50,11 @@ export function estimateWords({ estimate }: Difference, printing: Printing): str
   return withUnit(printDifference(estimate, printing), printing.unit);
 }
 
+/** A size told as the least that would be found, or the most it may be off: rounded up, and on its side of what matters. */
+export function atLeastWords(si: number, printing: Printing): string {
+  return limitWithUnit(printLimits([0, si], printing).upper, printing);
+}
+
 /** What matters, with its unit: "4 yards". */
 export function mattersWords({ matters, unit }: Pick<Printing, 'matters' | 'unit'>): string {
   return withUnit(printStated(matters), unit);

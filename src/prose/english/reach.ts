@@ -5,7 +5,7 @@ import { withUnit } from '../readerUnits.ts';
 import type { Chance, ReachStatement, ShotsNeeded } from '../reach.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, countRange, countWord } from '../words.ts';
-import { mattersWords } from './ranges.ts';
+import { atLeastWords, mattersWords } from './ranges.ts';
 
 /** "Three identical balls would typically come out about 2 yards apart in carry by chance, and more than 4 in one test of 20." */
 export function sayChance({ metric, things, average, upTo }: Chance, telling: Telling): string {
@@ -27,7 +27,7 @@ export function sayReach(statement: ReachStatement, telling: Telling): string {
     case 'found': {
       const [fewest, most] = statement.shots;
       const shots = countRange(fewest, most);
-      return `With ${shots} shots each, a real difference of ${sizeWords(statement.least, printing)} in ${name} would be found four times in five.`;
+      return `With ${shots} shots each, a real difference of ${atLeastWords(statement.least, printing)} in ${name} would be found four times in five.`;
     }
     case 'needed':
       return `For ${mattersWords(printing)}, what matters here, it would take ${shotsWords(statement.shots)} shots with each ${telling.noun}.`;

@@ -24,14 +24,14 @@ export function sayWhoHit(who: WhoHit, system: UnitSystem): readonly string[] {
 const yours = 'Your own difference may be larger, smaller or reversed.';
 
 function closest(speed: string): string {
-  return `Closest to you if you swing ${speed.startsWith('about') ? '' : 'about '}${speed}; outside that we do not know.`;
+  return `Closest to you if you swing about ${speed}; outside that we do not know.`;
 }
 
 function speedWords({ low, high }: NonNullable<Design['clubSpeed']>, system: UnitSystem): string {
   const print = (speed: number): string => formatNumber(toReader(speed, 'club_speed', system), 0);
   const unit = unitFor('club_speed', system);
   return print(low) === print(high)
-    ? `about ${withUnit(print(low), unit)}`
+    ? withUnit(print(low), unit)
     : `${print(low)} to ${withUnit(print(high), unit)}`;
 }
 
