@@ -1,4 +1,5 @@
 import type { Interval } from '../../../findings/findings.ts';
+import { isWithinMatters } from '../../../findings/withinMatters.ts';
 import { toCanonical, type UnitId } from '../../../trade/units.ts';
 import { printStated } from '../../numbers.ts';
 import { printDifference, printLimits, type PrintedLimit, type Printing } from '../../printSteps.ts';
@@ -6,9 +7,6 @@ import { withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord, listed } from '../../words.ts';
 import { limitWords } from '../ranges.ts';
-
-/** Both limits this near to what matters, as a share of it: the two are within it of each other. */
-const nearMatters = 1.15;
 
 /** Where there is room for a number only: nearer to 0 than the step, and on one side of it. */
 const almostZero = 'almost 0';
@@ -41,7 +39,7 @@ export function rangeWords(
   }
   if (ci[1] < 0)
     return `${rangeWords({ first: second, second: first, ci: [-ci[1], -ci[0]] }, printing, withItsUnit)} for ${second}`;
-  if (matters > 0 && Math.max(-ci[0], ci[1]) <= nearMatters * toCanonical(matters, printing.unit))
+  if (isWithinMatters(ci, toCanonical(matters, printing.unit)))
     return `within about ${withUnit(printStated(matters), printing.unit)} of each other`;
   return `anything from ${withUnit(upper, printing.unit)} for ${first} to ${lower} for ${second}`;
 }
