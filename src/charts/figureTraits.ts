@@ -1,15 +1,17 @@
 import type { MetricId } from '../trade/metrics.ts';
 
-/** Where on a page a figure stands; `pairs` is the page of a pair, the others are sections of a report. */
-export type FigureSection = 'answer' | 'golfers-and-places' | 'swing' | 'change' | 'pairs';
+/** Where a figure stands: `answer` and `shots` on the report, `swing` and `spread` on its details, `pairs` on the page of a pair. */
+export type FigureSection = 'answer' | 'shots' | 'swing' | 'spread' | 'pairs';
 
-/** Whether the charts of a section are folded away until asked for. */
-const folds: Readonly<Record<FigureSection, 'never' | 'after-first' | 'always'>> = {
-  answer: 'never',
-  'golfers-and-places': 'never',
-  swing: 'after-first',
-  change: 'always',
-  pairs: 'never',
+/** The pages that show figures. */
+type FigurePage = 'report' | 'details' | 'pair';
+
+const pages: Readonly<Record<FigureSection, FigurePage>> = {
+  answer: 'report',
+  shots: 'report',
+  swing: 'details',
+  spread: 'details',
+  pairs: 'pair',
 };
 
 /** What the findings must hold before a chart may stand without its page. */
@@ -33,7 +35,7 @@ export interface FigureTraits {
 export const figureTraits = {
   apart: chart('How far apart?', 'answer', { each: 'metric', answering: true }),
   shots: chart('All the shots', 'answer', { each: 'metric' }),
-  landing: chart('Where they landed', 'golfers-and-places'),
+  landing: chart('Where they landed', 'shots'),
   delivery: chart('Was it the same swing?', 'swing'),
   order: chart('Shots in order', 'swing', { each: 'metric' }),
   yards: chart('Where do the yards come from?', 'swing', {
@@ -42,15 +44,15 @@ export const figureTraits = {
     offeredWith: 'part-named',
   }),
   'launch-and-spin': chart('Launch and spin at this ball speed', 'swing', { modelled: true }),
-  hitters: chart('Who gained?', 'golfers-and-places', { each: 'metric', answering: true }),
-  luck: chart('How large a difference does chance make?', 'change', {
+  hitters: chart('Who gained?', 'shots', { each: 'metric', answering: true }),
+  luck: chart('How large a difference does chance make?', 'spread', {
     each: 'metric',
     answering: true,
     offeredWith: 'luck-agrees-with-answer',
   }),
-  spread: chart('Which is more consistent?', 'change', { offeredWith: 'spread-told-apart' }),
-  'with-and-without': chart('Did leaving shots out change it?', 'change', { each: 'metric' }),
-  price: chart('What does the difference cost?', 'change', {
+  spread: chart('Which is more consistent?', 'spread', { offeredWith: 'spread-told-apart' }),
+  'with-and-without': chart('Did leaving shots out change it?', 'spread', { each: 'metric' }),
+  price: chart('What does the difference cost?', 'spread', {
     each: 'metric',
     answering: true,
     offeredWith: 'credited-gap',
@@ -88,11 +90,8 @@ export type FigureId = ReportChart | `${ReportChart}-${Hyphened<MetricId>}` | `m
 
 const isReportChart = (kind: string): kind is ReportChart => kind !== 'meetings' && kind in figureTraits;
 
-/** Whether a chart, the one of that place in its section, is folded away. */
-export function isFolded(kind: ChartKind, place: number): boolean {
-  const own = folds[figureTraits[kind].section];
-  return own === 'always' || (own === 'after-first' && place > 0);
-}
+/** The page on which a chart stands. */
+export const pageOf = (kind: ChartKind): FigurePage => pages[figureTraits[kind].section];
 
 /** The charts of a report, in the order of the page. */
 export const reportCharts: readonly ReportChart[] = Object.keys(figureTraits).filter(isReportChart);

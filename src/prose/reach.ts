@@ -20,6 +20,10 @@ export type ReachStatement =
   | { readonly kind: 'overstates'; readonly metric: MetricId }
   | { readonly kind: 'golfers-left-out'; readonly metric: MetricId; readonly cells: number };
 
+/** Whether a reader of the answer needs it: what could be seen at all, and what could not be shown. */
+export const isBesideAnswer = ({ kind }: ReachStatement): boolean =>
+  kind === 'found' || kind === 'too-short-for-level';
+
 /** Shots with each that something would take; `most` is null where it has no end. */
 export interface ShotsNeeded {
   readonly few: number;

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { joinedPages } from '../kit/joinedPages.ts';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
 import { cachedEdition } from './cachedEdition.ts';
 import { codeHash } from './codeHash.ts';
@@ -59,7 +60,11 @@ function writeOneFileEditions({ folder, base, origin, code }: Site): void {
     // A withdrawn report has no kit, and none of its pages is to live on in a file.
     if (!existsSync(page) || !existsSync(join(reports, slug, 'kit'))) continue;
     const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
-    const html = readFileSync(page, 'utf8');
+    const address = `${base}reports/${slug}/`;
+    const html = joinedPages(
+      { html: readFileSync(page, 'utf8'), address },
+      { html: readFileSync(join(reports, slug, 'details/index.html'), 'utf8'), address: `${address}details/` },
+    );
     const make = (): string => oneFile(html, own, origin);
     const edition =
       code === null

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { figureTraits, isFolded, reportCharts } from '../../src/charts/figureTraits.ts';
+import { figureTraits, pageOf, reportCharts } from '../../src/charts/figureTraits.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 
@@ -69,13 +69,9 @@ test('a report with one main measure names it in no question', () => {
   expect(figures.find(({ id }) => id === 'apart')?.question).toBe(figureTraits.apart.question);
 });
 
-test('charts of an answer are in the open, those of doubts folded, of the swing all but the first', () => {
-  expect(
-    (['apart', 'landing', 'order', 'luck'] as const).map((kind) => [isFolded(kind, 0), isFolded(kind, 1)]),
-  ).toEqual([
-    [false, false],
-    [false, false],
-    [false, true],
-    [true, true],
-  ]);
+test('a report shows the answer, the shots and the golfers; what else was looked at stands with its details', () => {
+  const on = (page: string): readonly string[] => reportCharts.filter((kind) => pageOf(kind) === page);
+  expect(on('report')).toEqual(['apart', 'shots', 'landing', 'hitters']);
+  expect([...on('report'), ...on('details')].toSorted()).toEqual([...reportCharts].toSorted());
+  expect(pageOf('meetings')).toBe('pair');
 });

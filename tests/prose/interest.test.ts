@@ -118,7 +118,7 @@ describe('the interest away from the page', () => {
       },
       'The shop sells all three new. The shop and the maker of Plover paid for the test, half each. ' +
         'The shop took a commission, sponsorship or gift: a box of balls from the maker of Plover. ' +
-        'Before publication the report was seen by the maker of Plover.',
+        'The maker of Plover saw the report before publication.',
     ],
     [
       {
@@ -126,7 +126,7 @@ describe('the interest away from the page', () => {
         interests: interests('the customer, as a fitting', 'none', 'the customer who hit'),
       },
       'The shop sells all three new. The test was paid for by the customer, as a fitting. ' +
-        'Before publication the report was seen by the customer who hit.',
+        'The customer who hit saw the report before publication.',
     ],
     [
       { heron: 'lent to us by a friend of ours, for a round', sold: ['no', 'no', 'no'] },

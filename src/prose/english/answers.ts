@@ -274,17 +274,26 @@ function openClause(
     return `we saw no difference in ${metrics[metric].name} ${whereNoneWasSeen(answers, telling)}, though ${couldHide(first.because)}`;
   }
   const told = answers.filter(({ status }) => status === 'cause-unclear');
-  const { verb } = comparisonOf(metric);
-  const parts = [...Map.groupBy(told, ({ ahead }) => ahead)].map(([ahead, own], index) => {
-    const did = index === 0 ? `${metric === 'carry' ? 'went' : verb} ` : '';
-    const behind = namesOf(
-      own.map((one) => one.behind),
-      telling,
-    );
-    return `${telling.the(ahead)} ${did}${comparisonOf(metric)[first.by]} than ${behind}`;
-  });
+  const parts = seenParts(told, telling);
   const because = told.length === 1 ? openReason(told[0] ?? first, telling) : openReasonOfAll(told, telling);
   return `${parts.join(', and ')}, but ${because}, so we cannot say that it was ${causeOf(telling)}`;
+}
+
+/** "Bracken and Fennel went farther than Clover", or "Yarrow went farther than Nettle and Teasel": by whichever takes fewer words. */
+function seenParts(answers: readonly PairAnswer[], telling: Telling): readonly string[] {
+  const byAhead = [...Map.groupBy(answers, ({ ahead }) => ahead).values()];
+  const byBehind = [...Map.groupBy(answers, ({ behind }) => behind).values()];
+  const groups = byBehind.length < byAhead.length ? byBehind : byAhead;
+  const names = (ids: readonly string[]): string => namesOf([...new Set(ids)], telling);
+  return groups.map((own, index) => {
+    const [first] = own;
+    if (first === undefined) return '';
+    const { metric } = first.about;
+    const { verb, verbs, [first.by]: more } = comparisonOf(metric);
+    const ahead = new Set(own.map((one) => one.ahead));
+    const did = metric === 'carry' ? 'went' : ahead.size > 1 ? verbs : verb;
+    return `${names([...ahead])} ${index === 0 ? `${did} ` : ''}${more} than ${names(own.map(({ behind }) => behind))}`;
+  });
 }
 
 /** "between Heron and Wren"; pairs that would fill lines are counted: "in seven of the ten pairs", "between any two of the five heads". */

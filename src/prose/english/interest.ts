@@ -268,7 +268,7 @@ function seenSentence({ kind, words }: Of<'seen'>['seen'], telling: InterestTell
   const it = telling.speaker === 'we' ? 'it' : 'the report';
   if (kind === 'in-words') return inItsWords('readers before publication', words, telling);
   if (kind === 'nobody-outside') return `Nobody outside the shop saw ${it} before publication.`;
-  return `Before publication ${it} was seen by ${told(words, telling)}.`;
+  return sentence(`${told(words, telling)} saw ${it} before publication`);
 }
 
 const speaksAsShop = /\b(?:we|us|our|ours|ourselves|I|my|me)\b/i;

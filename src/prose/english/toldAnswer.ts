@@ -3,11 +3,13 @@ import { metrics } from '../../trade/metrics.ts';
 import { answerOf, primaryMetrics } from '../answers.ts';
 import { cautionsFor } from '../cautions.ts';
 import { pairAnswers } from '../pairAnswer.ts';
+import { isBesideAnswer, reachOf } from '../reach.ts';
 import { singleShotsOf } from '../sure.ts';
 import type { Telling } from '../telling.ts';
 import { capitalised } from '../words.ts';
 import { sayAnswer, sayAnswerAlone, sayShort } from './answers.ts';
 import { sayCaution } from './cautions.ts';
+import { sayReach } from './reach.ts';
 import { saySingleShots } from './sure.ts';
 
 /** The answer of one main measure with all that stands beside it, in sentences. */
@@ -20,6 +22,10 @@ export interface ToldAnswer {
   /** The answer where it stands without its page. */
   readonly alone: readonly string[];
   readonly singleShots: string | null;
+  /** What the test could see, and what it was too short for. */
+  readonly reach: readonly string[];
+  /** What more there is to know of a test of this length. */
+  readonly furtherReach: readonly string[];
   /** The gravest first. */
   readonly cautions: readonly string[];
 }
@@ -34,6 +40,7 @@ function toldAnswer(metric: MetricFindings, telling: Telling): ToldAnswer {
   const block = answerOf(metric, findings);
   const [surest] = pairAnswers(metric, findings.design);
   const shots = singleShotsOf(metric, findings);
+  const reach = reachOf(metric);
   return {
     metric: metric.id,
     title: capitalised(metrics[metric.id].name),
@@ -41,6 +48,10 @@ function toldAnswer(metric: MetricFindings, telling: Telling): ToldAnswer {
     answer: sayAnswer(block, telling),
     alone: sayAnswerAlone(block, telling),
     singleShots: shots === null ? null : saySingleShots(shots, telling),
+    reach: reach.filter(isBesideAnswer).map((statement) => sayReach(statement, telling)),
+    furtherReach: reach
+      .filter((statement) => !isBesideAnswer(statement))
+      .map((statement) => sayReach(statement, telling)),
     cautions: cautionsFor(metric, findings).map((caution) => sayCaution(caution, telling)),
   };
 }
