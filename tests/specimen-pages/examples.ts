@@ -1,5 +1,6 @@
 import type { Report } from '../../src/kit/report.ts';
 import type { ComponentExamples, Example } from './example.ts';
+import * as firstScreen from './examples/firstScreen.ts';
 import * as parts from './examples/parts.ts';
 import * as tables from './examples/tables.ts';
 
@@ -10,7 +11,11 @@ export interface PlacedExample extends Example {
   readonly number: string;
 }
 
-const all: readonly ComponentExamples[] = [...Object.values(tables), ...Object.values(parts)];
+const all: readonly ComponentExamples[] = [
+  ...Object.values(firstScreen),
+  ...Object.values(tables),
+  ...Object.values(parts),
+];
 
 /** Every example of every component, made of these reports. */
 export function placedExamples(reports: readonly Report[]): readonly PlacedExample[] {

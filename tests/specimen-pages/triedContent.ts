@@ -37,6 +37,10 @@ interface Tried {
   readonly golfers?: number;
   /** Names of what is compared, where they are not those above. */
   readonly labels?: readonly string[];
+  /** The main measures, where it is not carry alone. */
+  readonly primary?: string;
+  /** Who paid, where it was not the shop alone. */
+  readonly paidBy?: string;
   /** What the first costs and how much more each next one, in euros. */
   readonly prices?: readonly [first: number, step: number];
   /** What the shop wrote. */
@@ -120,6 +124,17 @@ const tried: readonly Tried[] = [
     narrative: longNarrative,
   },
   {
+    slug: 'two-measures',
+    title: 'Three driver heads, ball speed as well',
+    date: '2026-05-30',
+    contenders: 3,
+    varied: 'head',
+    labels: ['Sandpiper Long 9', 'Oystercatcher XL', 'Redshank Wide 10'],
+    primary: '[carry, ball_speed]',
+    paidBy: 'the maker of Sandpiper Long 9 and Redshank Wide 10',
+    extra: ['status: published'],
+  },
+  {
     slug: 'two-heads-before',
     title: 'Two driver heads, first look',
     date: '2026-01-02',
@@ -151,6 +166,7 @@ function hittersOf({ golfers = 1 }: Tried): string {
 
 function front(one: Tried): string {
   const { title, date, contenders, varied, extra, prices, narrative } = one;
+  const { primary = 'carry', paidBy = 'the shop' } = one;
   const each = namesOf(one)
     .slice(0, contenders)
     .map((label, index) => {
@@ -170,11 +186,11 @@ function front(one: Tried): string {
     `varied: ${varied}`,
     'contenders:',
     ...each,
-    'primary: carry',
+    `primary: ${primary}`,
     'matters: {carry: 5 yd}',
     'session: shots.csv',
     `hitters: {${hittersOf(one)}}`,
-    'interests: {paid_by: the shop, commission_or_gifts: none, seen_before: nobody outside the shop}',
+    `interests: {paid_by: ${paidBy}, commission_or_gifts: none, seen_before: nobody outside the shop}`,
     ...extra,
     '---',
     '',

@@ -85,15 +85,15 @@ export interface PairByGolfer {
   readonly sentences: readonly string[];
 }
 
-/** In the open under the chart, and what is folded away: a pair after another. */
+/** Under the chart of a report, and a pair after another with its details. */
 export interface GolferWords {
-  readonly open: readonly string[];
-  readonly folded: readonly PairByGolfer[];
+  readonly underChart: readonly string[];
+  readonly pairs: readonly PairByGolfer[];
 }
 
 /**
- * What a test with several golfers says of all its pairs besides the chart of the surest one. In the open: that pair,
- * or under six golfers with many pairs, for whom a pair does not come out alike. Empty for one golfer.
+ * What a test with several golfers says of all its pairs besides the chart of the surest one. Under that chart: its
+ * own pair, or under six golfers with many pairs, for whom a pair does not come out alike. Empty for one golfer.
  */
 export function golferWords(primaries: readonly MetricFindings[], telling: Telling): GolferWords {
   const pairs = primaries.flatMap((metric) =>
@@ -111,13 +111,9 @@ export function golferWords(primaries: readonly MetricFindings[], telling: Telli
     }),
   );
   const [first, ...others] = pairs;
-  if (first === undefined) return { open: [], folded: [] };
-  const folded = (own: typeof pairs): readonly PairByGolfer[] => own.map(({ told }) => told);
-  if (telling.findings.design.unit === 'hitter' || others.length === 0) {
-    return {
-      open: [...first.told.sentences, ...others.flatMap(({ apart }) => apart)],
-      folded: folded(others),
-    };
-  }
-  return { open: pairs.flatMap(({ apart }) => apart), folded: folded(pairs) };
+  if (first === undefined) return { underChart: [], pairs: [] };
+  const told = pairs.map((one) => one.told);
+  return telling.findings.design.unit === 'hitter' || others.length === 0
+    ? { underChart: [...first.told.sentences, ...others.flatMap(({ apart }) => apart)], pairs: told }
+    : { underChart: pairs.flatMap(({ apart }) => apart), pairs: told };
 }

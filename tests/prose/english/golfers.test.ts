@@ -194,11 +194,11 @@ describe('ten golfers of a textbook', () => {
     expect(saidOf('a', 'd')[1]).toMatch(/could show anything from 28 yards for Brand A to 14 for Brand D\.$/);
   });
 
-  test('in the open the surest pair, the others folded', () => {
-    const { open, folded } = golferWords([metric], telling);
-    expect(open.filter((line) => /averaged farther/.test(line))).toHaveLength(1);
-    expect(folded).toHaveLength(5);
-    expect(folded[0]?.pair).toMatch(/^Carry: Brand . and Brand .$/);
+  test('under the chart the surest pair, with the details all of them', () => {
+    const { underChart, pairs } = golferWords([metric], telling);
+    expect(underChart.filter((line) => /averaged farther/.test(line))).toHaveLength(1);
+    expect(pairs).toHaveLength(6);
+    expect(pairs[0]?.pair).toMatch(/^Carry: Brand . and Brand .$/);
   });
 });
 
@@ -222,15 +222,15 @@ test('golfers of a report, from their own shots: ordered and labelled by speed',
   });
   const [metric] = findings.metrics;
   const primaries = metric === undefined ? [] : [metric];
-  const { open } = golferWords(primaries, telling);
-  expect(golferWords(primaries, { ...telling, system: 'metres' }).open[0]).toMatch(
+  const { underChart } = golferWords(primaries, telling);
+  expect(golferWords(primaries, { ...telling, system: 'metres' }).underChart[0]).toMatch(
     /^137 km\/h, handicap 16-20: Alder carried about 18.5 metres /,
   );
-  expect(open[0]).toMatch(
+  expect(underChart[0]).toMatch(
     /^85 mph, handicap 16-20: Alder carried about 20 yards farther than Birch, likely /,
   );
-  expect(open[1]).toMatch(/^105 mph, handicap 6-10: we cannot tell whether /);
-  expect(open[2]).toMatch(
+  expect(underChart[1]).toMatch(/^105 mph, handicap 6-10: we cannot tell whether /);
+  expect(underChart[2]).toMatch(
     /Alder gained more for one golfer \(85 mph, handicap 16-20\) than for another \(105 mph, /,
   );
 });
@@ -238,5 +238,5 @@ test('golfers of a report, from their own shots: ordered and labelled by speed',
 test('one golfer has no such sentences', () => {
   const { findings, telling } = reportOf({});
   const [metric] = findings.metrics;
-  expect(golferWords(metric === undefined ? [] : [metric], telling)).toEqual({ open: [], folded: [] });
+  expect(golferWords(metric === undefined ? [] : [metric], telling)).toEqual({ underChart: [], pairs: [] });
 });

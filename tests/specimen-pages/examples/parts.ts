@@ -12,47 +12,6 @@ function drawn({ figures }: Report, id: string): DrawnFigure {
   return figure;
 }
 
-export const answer: ComponentExamples = {
-  component: 'Answer',
-  examples: (report) => [
-    {
-      name: 'two heads in metres and yards',
-      props: withTold(report('two-heads')),
-      shows: [
-        'The answer',
-        '<p class="status">Cannot tell</p>',
-        'Who hit.',
-        'Our interest.',
-        'data-units="metres"',
-        'data-units="yards" hidden',
-      ],
-      hides: ['undefined'],
-    },
-    {
-      name: 'six heads of long names: leaders in one breath, prices, where each came from',
-      props: withTold(report('six-shafts')),
-      shows: [
-        'carried farthest; we cannot tell them apart.',
-        '<strong>Price.</strong>',
-        'We took the others from stock.',
-      ],
-    },
-  ],
-};
-
-export const figure: ComponentExamples = {
-  component: 'Figure',
-  examples: (report) =>
-    (['section', 'part', 'folded'] as const).map((as) => {
-      const one = report('two-heads');
-      return {
-        name: `as a ${as}`,
-        props: { figure: drawn(one, 'shots'), told: toldTwice(one), as },
-        shows: ['All the shots', 'role="img"', 'Numbers: carry of the shots', '<figcaption>'],
-      };
-    }),
-};
-
 export const figureBody: ComponentExamples = {
   component: 'FigureBody',
   examples: (report) => {
@@ -88,31 +47,6 @@ export const claims: ComponentExamples = {
       shows: ['What we said, checked', 'at least 12 yards farther', 'The shots support this', 'metres'],
     },
     { name: 'none', props: { told: toldTwice(report('two-heads')) }, shows: [], hides: ['What we said'] },
-  ],
-};
-
-export const golferByGolfer: ComponentExamples = {
-  component: 'GolferByGolfer',
-  examples: () => [
-    {
-      name: 'one pair, all in the open',
-      props: { words: { open: ['Golfer one: cannot tell.', 'This is for these two golfers.'], folded: [] } },
-      shows: ['Golfer one: cannot tell.', 'This is for these two golfers.'],
-      hides: ['<details'],
-    },
-    {
-      name: 'many pairs, one after another folded away',
-      props: {
-        words: {
-          open: ['This is for these two golfers.'],
-          folded: [
-            { pair: 'Alder and Birch', sentences: ['Golfer one: cannot tell.', 'Golfer two: cannot tell.'] },
-            { pair: 'Alder and Cedar', sentences: ['Golfer one: cannot tell.'] },
-          ],
-        },
-      },
-      shows: ['<summary>', 'Pair by pair, golfer by golfer', '<strong>Alder and Birch.</strong> Golfer one:'],
-    },
   ],
 };
 

@@ -1,0 +1,75 @@
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launch } from './browser.ts';
+import { openPage } from './openPage.ts';
+import { reportPages } from './sites.ts';
+
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+/** A phone with the bars of its browser, and without. */
+const phone = { width: 390, bars: 664, height: 844 } as const;
+const laptop = { width: 1280, height: 800 } as const;
+
+/** Reports with one main measure; another one is a block more. */
+const hasOneMeasure = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.getElementById('answer-2') === null);
+
+describe.each(reportPages)('$name', ({ address }) => {
+  test('a phone shows answer and interest whole before anything else, then the chart', async () => {
+    const page = await openPage(browser, address, { width: phone.width, height: phone.bars });
+    const { interest, chart } = await page.evaluate(() => ({
+      interest: document.querySelector('#interest')?.getBoundingClientRect().bottom ?? Infinity,
+      chart: document.querySelector('.first figure')?.getBoundingClientRect().top ?? Infinity,
+    }));
+    expect(interest).toBeLessThanOrEqual(phone.bars);
+    expect(chart).toBeLessThanOrEqual(phone.height);
+    await page.close();
+  });
+
+  test('a laptop shows the whole chart beside the answer', async () => {
+    const page = await openPage(browser, address, laptop);
+    const { left, bottom } = await page.evaluate(() => {
+      const drawings = [...document.querySelectorAll('.first figure svg')].map((svg) =>
+        svg.getBoundingClientRect(),
+      );
+      const shown = drawings.find(({ width }) => width > 0);
+      return { left: shown?.left ?? 0, bottom: shown?.bottom ?? Infinity };
+    });
+    expect(bottom).toBeLessThanOrEqual(laptop.height);
+    expect(left).toBeGreaterThan(laptop.width / 3);
+    await page.close();
+  });
+
+  test('is short on a phone: eight screens, four folds of different names, the table within the third screen', async () => {
+    const page = await openPage(browser, address, { width: phone.width, height: phone.height });
+    const { height, table, folds } = await page.evaluate(() => ({
+      height: document.documentElement.scrollHeight,
+      table: document.querySelector('#side-by-side')?.getBoundingClientRect().top ?? Infinity,
+      folds: [...document.querySelectorAll('summary')].map((summary) =>
+        (summary as HTMLElement).innerText.trim(),
+      ),
+    }));
+    expect(new Set(folds).size).toBe(folds.length);
+    expect(folds).not.toContain('');
+    if (await hasOneMeasure(page)) {
+      expect(table).toBeLessThanOrEqual(2.5 * phone.height);
+      expect(height).toBeLessThanOrEqual(8 * phone.height);
+      expect(folds.length).toBeLessThanOrEqual(4);
+    }
+    await page.close();
+  });
+
+  test.each(['A4', 'Letter'] as const)('prints on three sheets of %s', async (format) => {
+    const page = await openPage(browser, address, laptop);
+    const pdf = Buffer.from(await page.pdf({ format })).toString('latin1');
+    const sheets = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(sheets).toBeGreaterThan(0);
+    if (await hasOneMeasure(page)) expect(sheets).toBeLessThanOrEqual(3);
+    await page.close();
+  });
+});
