@@ -7,7 +7,7 @@ import { sharedText, shownText } from '../site/shownText.ts';
 
 /**
  * Every folder of `tests/cases` is built, and what its readers get is held beside what was read and approved as text:
- * the page, the mail, the editor's page with all captions, the share texts and the entry of the feed.
+ * the page, its details, the mail, the editor's page with all captions, the share texts and the entry of the feed.
  */
 const cases = readdirSync(resolve('tests/cases'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -53,6 +53,12 @@ describe.each(cases)('%s', (name) => {
 
   test('page', async () => {
     await expect(shownText(built(`reports/${name}/index.html`))).toMatchFileSnapshot(expected('page.txt'));
+  });
+
+  test('details', async () => {
+    await expect(shownText(built(`reports/${name}/details/index.html`))).toMatchFileSnapshot(
+      expected('details.txt'),
+    );
   });
 
   test('share texts', async () => {
