@@ -7,6 +7,11 @@ export interface BuildDifference {
   readonly values: readonly { readonly contender: string; readonly value: string }[];
 }
 
+/** An item and whether it is known to differ; `partly`: it stands on some sheets only. */
+export interface ItemCompared extends BuildDifference {
+  readonly state: 'differs' | 'partly' | 'alike';
+}
+
 /** The build sheets of a report compared field by field, what was meant to differ set aside. */
 export interface BuildComparison {
   readonly differing: readonly BuildDifference[];
@@ -57,24 +62,28 @@ export function buildDifferences({
   held,
 }: Pick<Front, 'varied' | 'contenders' | 'held'>): BuildComparison {
   const own = ownItems.find(([noun]) => noun.test(varied))?.[1] ?? headItems;
-  const sheets = contenders.map(({ id, build = {} }) => ({ id, items: itemsOf(build, held) }));
   const aside = new Set([...[...own, ...noPart].map((key) => itemName(sheetItems[key])), varied].map(folded));
-  const names = [...new Set(sheets.flatMap(({ items }) => [...items.keys()]))].filter(
-    (name) => !aside.has(folded(name)),
-  );
-  const differing: BuildDifference[] = [];
-  const partly: BuildDifference[] = [];
-  let alike = 0;
-  for (const item of names) {
+  const others = itemsCompared({ contenders, held }).filter(({ item }) => !aside.has(folded(item)));
+  const of = (wanted: ItemCompared['state']): readonly BuildDifference[] =>
+    others.flatMap(({ item, values, state }) => (state === wanted ? [{ item, values }] : []));
+  return { differing: of('differs'), partly: of('partly'), alike: of('alike').length };
+}
+
+/** Every item of the build sheets beside one another, what was meant to differ among them; in the order of the sheets. */
+export function itemsCompared({
+  contenders,
+  held,
+}: Pick<Front, 'contenders' | 'held'>): readonly ItemCompared[] {
+  const sheets = contenders.map(({ id, build = {} }) => ({ id, items: itemsOf(build, held) }));
+  const names = [...new Set(sheets.flatMap(({ items }) => [...items.keys()]))];
+  return names.map((item) => {
     const values = sheets.flatMap(({ id, items }) => {
       const value = items.get(item);
       return value === undefined ? [] : [{ contender: id, value }];
     });
-    if (new Set(values.map(({ value }) => folded(value))).size > 1) differing.push({ item, values });
-    else if (values.length < sheets.length) partly.push({ item, values });
-    else alike += 1;
-  }
-  return { differing, partly, alike };
+    const differs = new Set(values.map(({ value }) => folded(value))).size > 1;
+    return { item, values, state: differs ? 'differs' : values.length < sheets.length ? 'partly' : 'alike' };
+  });
 }
 
 /** A contender's items by the name a reader sees; what was held for all holds where its own sheet is silent. */
