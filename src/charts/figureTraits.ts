@@ -13,7 +13,7 @@ const folds: Readonly<Record<FigureSection, 'never' | 'after-first' | 'always'>>
 };
 
 /** What the findings must hold before a chart may stand without its page. */
-export type OfferNeed = 'spread-told-apart' | 'part-named' | 'credited-gap' | 'luck-agrees-with-answer';
+export type OfferNeed = 'spread-told-apart' | 'part-named' | 'luck-agrees-with-answer';
 
 export interface FigureTraits {
   /** Heading above the chart, unless it holds a number or a unit; a narrative refers to it by this. */
@@ -50,11 +50,6 @@ export const figureTraits = {
   }),
   spread: chart('Which is more consistent?', 'change', { offeredWith: 'spread-told-apart' }),
   'with-and-without': chart('Did leaving shots out change it?', 'change', { each: 'metric' }),
-  price: chart('What does the difference cost?', 'change', {
-    each: 'metric',
-    answering: true,
-    offeredWith: 'credited-gap',
-  }),
   meetings: chart('How far apart, report by report?', 'pairs', { answering: true }),
 } as const satisfies Readonly<Record<string, FigureTraits>>;
 
