@@ -10,6 +10,8 @@ export interface GapKey {
   readonly bar: string;
   readonly thick: string | null;
   readonly open: string | null;
+  /** Whether any bar is filled; else the samples are not. */
+  readonly filled: boolean;
 }
 
 /** A sign of a key, drawn from `x` on about the height `y`. */
@@ -23,17 +25,18 @@ const lineHeight = 19;
 const gap = { sign: 6, item: 18 };
 const sample = 26;
 
-const itemsOf = ({ ring: ringWords, bar: barWords, thick, open }: GapKey): readonly KeyItem[] => {
+const itemsOf = ({ ring: ringWords, bar: barWords, thick, open, filled }: GapKey): readonly KeyItem[] => {
   const along = (x: number) => ({ from: x, to: x + sample });
+  const own = filled ? bar : openBar;
   return [
     { width: 17, draw: ({ x, y }) => [ring({ x: x + 8, y }, 6)], words: ringWords },
-    { width: sample, draw: ({ x, y }) => bar(y, along(x), []), words: barWords },
+    { width: sample, draw: ({ x, y }) => own(y, along(x), []), words: barWords },
     ...(thick === null
       ? []
       : [
           {
             width: sample,
-            draw: ({ x, y }: Spot) => bar(y, along(x), [along(x)]),
+            draw: ({ x, y }: Spot) => own(y, along(x), [along(x)]),
             words: thick,
           },
         ]),

@@ -22,7 +22,13 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     bandWords: `the same swing, as far as it matters: worth under ${mattersWords({ matters: margin, unit })}`,
     ends: { left: 'in favour of the second', right: 'in favour of the first' },
     foot: `What the difference in the swing could be worth in ${name}.`,
-    key: { ring: 'best estimate', bar: 'likely range', thick: 'large enough to matter', open: null },
+    key: {
+      ring: 'best estimate',
+      bar: 'likely range',
+      thick: 'large enough to matter',
+      open: null,
+      filled: true,
+    },
     tableCaption: 'Differences in the swing, and what they could be worth',
     tableHead: ['Measure and pair', 'Difference and worth', 'Answer'],
   };

@@ -60,6 +60,7 @@ export function keyWords(
         : seen
           ? `not filled: we cannot say that it was ${causeOf(telling)}`
           : 'not filled: the order of the shots could hide a difference',
+    filled: open.length < pairs.filter(({ status }) => status !== 'not-judged').length,
   };
 }
 

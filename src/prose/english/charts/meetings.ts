@@ -18,6 +18,7 @@ export function meetingsWords({ id, matters }: MetricFindings, { a, b, more }: R
       bar: 'likely range',
       thick: matters > 0 ? 'large enough to matter' : null,
       open: null,
+      filled: true,
     },
     opening: `Differences in ${name}, counted towards ${a}.`,
     numbers: `${name} differences, report by report`,
