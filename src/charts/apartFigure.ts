@@ -1,35 +1,41 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
-import { surestFirst } from '../prose/pairAnswer.ts';
+import { answerOf } from '../prose/answers.ts';
+import { sayPairInFull, sayShort } from '../prose/english/answers.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
+import { sayAnswerFinding } from '../prose/english/charts/finding.ts';
+import { gapFoot, keyWords, namedEnds, pairName } from '../prose/english/charts/gaps.ts';
 import { barNumbers, differenceCells } from '../prose/english/charts/ranges.ts';
-import { sayNumbers, sayPairInFull, sayShort } from '../prose/english/answers.ts';
-import { pairAnswer } from '../prose/pairAnswer.ts';
+import { pairAnswer, surestFirst } from '../prose/pairAnswer.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
-import { sentence } from '../prose/words.ts';
 import { apartChart } from './apart.ts';
 import type { ApartPair } from './apartInput.ts';
+import { apartPairs } from './apartPairs.ts';
 import { bandOf } from './bandOf.ts';
 import { figureHead, type Figure } from './figure.ts';
 import { turnedPair } from './turnedPair.ts';
 
 /** *How far apart?*: every pair of one metric with its difference, likely range and answer. */
 export function apartFigure(metric: MetricFindings, telling: Telling): Figure {
-  const { matters, axis, legend, more } = bandOf(metric, telling);
+  const { findings } = telling;
+  const { more, ahead, ...band } = bandOf(metric, telling);
   const { judgedTogether: judged } = metric;
   const { tableCaption, tableHead, ...words } = apartWords(metric, more, judged, telling);
-  const rows = metric.pairs.map((pair) => pairRow(pair, metric, telling));
-  const told = surestFirst(metric).map((pair) => rows[metric.pairs.indexOf(pair)]?.told ?? '');
+  const drawn = apartPairs(metric);
+  const rows = surestFirst(metric).map((pair) => ({ pair, ...pairRow(pair, metric, telling) }));
   return apartChart({
-    ...figureHead('apart', { of: 'metric', metric: metric.id }, telling.findings),
+    ...figureHead('apart', { of: 'metric', metric: metric.id }, findings),
     ...words,
-    description: [...new Set(told)].join(' '),
+    finding: sayAnswerFinding(answerOf(metric, findings), telling),
+    description: [...new Set(rows.map(({ told }) => told))].join(' '),
     table: { caption: tableCaption, head: tableHead, rows: rows.map(({ cells }) => cells) },
-    pairs: rows.map(({ drawn }) => drawn),
-    matters,
-    axis,
-    legend,
+    pairs: rows.filter(({ pair }) => drawn.includes(pair)).map((row) => row.drawn),
+    recorded: rows.length,
+    ...band,
+    ends: namedEnds(ahead),
+    foot: gapFoot(metric.id, metric.pairs[0]?.level ?? 0.95, judged),
+    key: keyWords(drawn, metric.matters, telling),
   });
 }
 
@@ -47,7 +53,7 @@ function pairRow(
   const heading = `${a.label} and ${b.label}`;
   if (pair.estimate === null || pair.ci === null || pair.p === null) {
     return {
-      drawn: { kind: 'not-judged', a, b, sentence: answer, numbers: '' },
+      drawn: { kind: 'not-judged', sentence: answer },
       cells: [heading, '–', '–', '–', '–', answer],
       told,
     };
@@ -55,12 +61,13 @@ function pairRow(
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const printing = printingOf(metric, telling);
   const [estimate, ci] = [turned.estimate(pair.estimate), turned.ci(pair.ci)];
-  const numbers = sayNumbers(made, telling);
   return {
     drawn: {
       kind: 'judged',
-      ...{ a, b, sentence: answer, numbers: sentence(numbers) },
+      name: pairName(a.label, b.label, pair.status),
+      answer,
       ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
+      open: pair.openBecause !== null,
       printed: barNumbers(estimate, ci, printing),
     },
     cells: [heading, ...differenceCells(estimate, ci, printing), printedP(pair.p), answer],

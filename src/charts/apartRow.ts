@@ -1,90 +1,75 @@
 import type { ApartPair, JudgedPair } from './apartInput.ts';
-import { nameLines } from './apartScale.ts';
-import { contenderMark } from './contenderMarks.ts';
+import type { GapScale } from './gapScale.ts';
 import type { Layout } from './layout.ts';
-import type { OutwardScale } from './outwardScale.ts';
 import type { Part } from './part.ts';
-import { barWithRing, hatched, label, lines, marks, texts, type Label, type Stretch } from './signs.ts';
-import { shortenText, textWidth, wrapText } from './textWidth.ts';
+import { barWithRing, hatched, label, lines, texts, type Label, type Stretch } from './signs.ts';
+import { fitText, textWidth, wrapText } from './textWidth.ts';
 
-const bandHeight = 30;
-const lineHeight = 20;
-/** Nearer to the ring than this, px, a number at a bar's end is dropped; the row's head says it too. */
-const nearRing = 22;
+const bandHeight = 22;
+const lineHeight = 18;
+/** Least room between two numbers under a bar, px. */
+const numberGap = 6;
 
-type Block = { readonly labels: readonly Label[]; readonly height: number };
-
-/** The answer, and the numbers beside it where both fit on one line, else below. */
-const head = (pair: ApartPair, layout: Layout, top: number): Block => {
-  const { sentence, numbers, width } = layout;
-  const answer = wrapText(pair.sentence, sentence.size, sentence.weight, width);
-  const baseline = (line: number): number => top + layout.firstBaseline + line * lineHeight;
-  const labels = answer.map((line, index) => label(sentence, 'start', 0, baseline(index), line));
-  const beside =
-    answer.length === 1 &&
-    layout.variant === 'wide' &&
-    textWidth(pair.sentence, sentence.size, sentence.weight) +
-      textWidth(pair.numbers, numbers.size, numbers.weight) +
-      24 <=
-      width;
-  if (beside) labels.push(label(numbers, 'end', width, baseline(0), pair.numbers));
-  const below = beside ? [] : wrapText(pair.numbers, numbers.size, numbers.weight, width);
-  labels.push(
-    ...below.map((line, index) => label(numbers, 'start', 0, baseline(answer.length + index), line)),
+/** Whether name and answer of every row fit on one line. */
+export const answersFit = (pairs: readonly ApartPair[], { name, numbers, width }: Layout): boolean =>
+  pairs.every(
+    (pair) =>
+      pair.kind === 'not-judged' ||
+      textWidth(pair.name, name.size, name.weight) +
+        20 +
+        textWidth(pair.answer, numbers.size, numbers.weight) <=
+        width,
   );
-  return { labels, height: layout.firstBaseline + (answer.length + below.length - 1) * lineHeight };
-};
 
-/** Names in line with the bar, in one line or two. */
-const wideNames = (pair: JudgedPair, layout: Layout, middle: number): readonly Label[] => {
-  const side = (words: string, anchor: 'start' | 'end', x: number): readonly Label[] => {
-    const split = nameLines(words, layout);
-    return split.map((line, index) =>
-      label(layout.name, anchor, x, middle + 5 + (index - (split.length - 1) / 2) * 17, line),
-    );
-  };
-  return [
-    ...side(pair.a.label, 'start', layout.nameInset),
-    ...side(pair.b.label, 'end', layout.width - layout.nameInset),
-  ];
-};
-
-/** Names above the bar, side by side where they fit, else the second one line lower. */
-const narrowNames = (pair: JudgedPair, layout: Layout, top: number) => {
-  const { size, weight } = layout.name;
-  const room = layout.width - layout.nameInset;
-  const fitted = (words: string): string => shortenText(words, size, weight, room);
-  const [a, b] = [fitted(pair.a.label), fitted(pair.b.label)];
-  const taken = textWidth(a, size, weight) + textWidth(b, size, weight) + 2 * layout.nameInset + 16;
-  const drop = taken <= layout.width ? 0 : lineHeight;
+/** Name, and the answer at the right or under it. */
+const head = ({ name: words, answer }: JudgedPair, beside: boolean, layout: Layout, top: number) => {
+  const { name, numbers, width } = layout;
+  const first = top + 17;
+  if (beside) {
+    return {
+      labels: [label(name, 'start', 0, first, words), label(numbers, 'end', width, first, answer)],
+      bottom: first,
+    };
+  }
+  const named = fitText(words, name.size, name.weight, width, 2);
+  const answered = wrapText(answer, numbers.size, numbers.weight, width);
   return {
     labels: [
-      label(layout.name, 'start', layout.nameInset, top + 29, a),
-      label(layout.name, 'end', room, top + 29 + drop, b),
+      ...named.map((line, index) => label(name, 'start', 0, first + index * lineHeight, line)),
+      ...answered.map((line, index) =>
+        label(numbers, 'start', 0, first + (named.length + index) * lineHeight, line),
+      ),
     ],
-    drop,
-    height: 29 + drop,
+    bottom: first + (named.length + answered.length - 1) * lineHeight,
   };
 };
 
-/** Numbers under the ring and the ends of the bar. */
+/** Numbers under the ring and the ends of the bar, moved apart where they would touch. */
 const endNumbers = (
-  pair: JudgedPair,
-  scale: OutwardScale,
+  { low, estimate, high, printed }: JudgedPair,
+  { place }: GapScale,
   layout: Layout,
   baseline: number,
 ): readonly Label[] => {
-  const placed = (gap: number, words: string, style: Layout['small']) => {
-    const half = textWidth(words, style.size, style.weight) / 2;
-    const x = Math.min(Math.max(scale.place(gap), half), layout.width - half);
-    return { half, x, label: label(style, 'middle', x, baseline, words) };
-  };
-  const middle = placed(pair.estimate, pair.printed.estimate, layout.estimate);
-  const ends = [
-    placed(pair.low, pair.printed.low, layout.small),
-    placed(pair.high, pair.printed.high, layout.small),
-  ].filter(({ x, half }) => Math.abs(x - middle.x) >= Math.max(nearRing, half + middle.half + 4));
-  return [middle.label, ...ends.map((end) => end.label)];
+  const placed = [
+    { at: place(low), words: printed.low, style: layout.small },
+    { at: place(estimate), words: printed.estimate, style: layout.estimate },
+    { at: place(high), words: printed.high, style: layout.small },
+  ].map((one) => ({ ...one, half: textWidth(one.words, one.style.size, one.style.weight) / 2 }));
+  const [less, middle, more] = placed;
+  if (less === undefined || middle === undefined || more === undefined) return [];
+  // The ring's own number gives way only to the edges, and to the room that the others need there.
+  const apart = (one: typeof less): number => one.half + middle.half + numberGap;
+  const x = Math.min(Math.max(middle.at, less.half + apart(less)), layout.width - more.half - apart(more));
+  const [left, right] = [
+    Math.max(Math.min(less.at, x - apart(less)), less.half),
+    Math.min(Math.max(more.at, x + apart(more)), layout.width - more.half),
+  ];
+  return [
+    label(less.style, 'middle', left, baseline, less.words),
+    label(middle.style, 'middle', x, baseline, middle.words),
+    label(more.style, 'middle', right, baseline, more.words),
+  ];
 };
 
 /** The parts of the interval from `low` to `high` that lie outside `-matters` to `matters`. */
@@ -98,36 +83,55 @@ export const beyondBand = (
   return [less, more].filter(([from, to]) => from < to);
 };
 
-const stretch = (scale: OutwardScale, low: number, high: number): Stretch => ({
-  from: scale.place(low),
-  to: scale.place(high),
+const stretch = ({ place }: GapScale, low: number, high: number): Stretch => ({
+  from: place(low),
+  to: place(high),
 });
 
+/** What the rows of a chart have in common. */
+export interface ApartStyle {
+  readonly matters: number;
+  readonly scale: GapScale;
+  /** Whether answers stand beside the names. */
+  readonly beside: boolean;
+}
+
+/** The words over the band, as near its middle as the edges let them. */
+export const bandLabel = (
+  words: string,
+  middle: number,
+  { small, width }: Layout,
+  top: number,
+): { readonly height: number; readonly labels: readonly Label[] } => {
+  const split = wrapText(words, small.size, small.weight, width);
+  return {
+    height: split.length * lineHeight,
+    labels: split.map((line, index) => {
+      const half = textWidth(line, small.size, small.weight) / 2;
+      const x = Math.min(Math.max(middle, half), width - half);
+      return label(small, 'middle', x, top + 15 + index * lineHeight, line);
+    }),
+  };
+};
+
+/** One judged pair: name and answer, then the bar on its band with the numbers under it. */
 const judgedRow = (
   pair: JudgedPair,
-  matters: number,
-  scale: OutwardScale,
+  bandWords: string | null,
+  { matters, scale, beside }: ApartStyle,
   layout: Layout,
   top: number,
 ): Part => {
-  const { labels, height } = head(pair, layout, top);
-  const wide = layout.variant === 'wide';
-  const names = wide ? undefined : narrowNames(pair, layout, top + height);
-  const bandTop = top + height + (names === undefined ? 11 : names.height + 8);
+  const { place } = scale;
+  const { labels, bottom } = head(pair, beside, layout, top);
+  const over = bandWords === null ? null : bandLabel(bandWords, place(0), layout, bottom + 3);
+  const bandTop = bottom + 7 + (over?.height ?? 0);
   const middle = bandTop + bandHeight / 2;
   const bandBottom = bandTop + bandHeight;
   const upright = (x: number) => ({ x1: x, y1: bandTop, x2: x, y2: bandBottom });
-  const [left, right] = [scale.place(matters), scale.place(-matters)];
-  const nameMiddle = top + height + 24;
-  const fits = barWithRing(
-    { x: scale.place(pair.estimate), y: middle },
-    stretch(scale, pair.low, pair.high),
-    beyondBand(pair.low, pair.high, matters).map(([low, high]) => stretch(scale, low, high)),
-  );
-  const markOf = (index: number, x: number, y: number) =>
-    marks([{ x, y }], contenderMark(index), layout.markRadius);
+  const [left, right] = [place(-matters), place(matters)];
   return {
-    height: bandBottom + (wide ? 21 : 23) - top,
+    height: bandBottom + 23 - top,
     marks: [
       ...(matters > 0
         ? [
@@ -135,32 +139,38 @@ const judgedRow = (
             lines([upright(left), upright(right)], 'band-edge', 1.25),
           ]
         : []),
-      lines([upright(scale.place(0))], 'ink', 1.25),
-      ...fits,
-      markOf(pair.a.index, layout.markInset, wide ? middle : nameMiddle),
-      markOf(pair.b.index, layout.width - layout.markInset, wide ? middle : nameMiddle + (names?.drop ?? 0)),
-      ...texts([
-        ...labels,
-        ...(names?.labels ?? wideNames(pair, layout, middle)),
-        ...endNumbers(pair, scale, layout, middle + 30),
-      ]),
+      lines([upright(place(0))], 'ink', 1.25),
+      ...barWithRing(
+        { x: place(pair.estimate), y: middle },
+        stretch(scale, pair.low, pair.high),
+        beyondBand(pair.low, pair.high, matters).map(([low, high]) => stretch(scale, low, high)),
+        pair.open,
+      ),
+      ...texts([...labels, ...(over?.labels ?? []), ...endNumbers(pair, scale, layout, bandBottom + 15)]),
     ],
   };
 };
 
-/** One pair between its rule above and the next: answer, numbers, and the bar if the pair was judged. */
+/** One pair between its rule above and the next; `bandWords` stand over the band of the first that has one. */
 export const apartRow = (
   pair: ApartPair,
-  matters: number,
-  scale: OutwardScale,
+  bandWords: string | null,
+  style: ApartStyle,
   layout: Layout,
   top: number,
 ): Part => {
-  const rule = lines([{ x1: 0, y1: top, x2: layout.width, y2: top }], 'rule', 1);
+  const { width, numbers } = layout;
+  const rule = lines([{ x1: 0, y1: top, x2: width, y2: top }], 'rule', 1);
   if (pair.kind === 'not-judged') {
-    const { labels, height } = head(pair, layout, top);
-    return { marks: [rule, ...texts(labels)], height: height + 14 };
+    const split = wrapText(pair.sentence, numbers.size, numbers.weight, width);
+    return {
+      height: 17 + (split.length - 1) * lineHeight + 9,
+      marks: [
+        rule,
+        ...texts(split.map((line, index) => label(numbers, 'start', 0, top + 17 + index * lineHeight, line))),
+      ],
+    };
   }
-  const row = judgedRow(pair, matters, scale, layout, top);
-  return { marks: [rule, ...row.marks], height: row.height };
+  const row = judgedRow(pair, bandWords, style, layout, top);
+  return { ...row, marks: [rule, ...row.marks] };
 };

@@ -1,54 +1,40 @@
-import type { ApartInput } from './apartInput.ts';
-import { apartRow } from './apartRow.ts';
-import { apartScale } from './apartScale.ts';
-import { bandKey } from './keys.ts';
-import { layouts, type Layout, type Variant } from './layout.ts';
-import type { OutwardScale } from './outwardScale.ts';
-import type { Part } from './part.ts';
+import type { ApartPair, GapWords } from './apartInput.ts';
+import { answersFit, apartRow } from './apartRow.ts';
+import { gapAxis } from './gapAxis.ts';
+import { gapKey } from './gapKey.ts';
+import { gapScale } from './gapScale.ts';
+import { layouts, type Variant } from './layout.ts';
 import { renderParts } from './renderParts.ts';
-import { hatch, label, lines, texts } from './signs.ts';
-import { wrapText } from './textWidth.ts';
+import { hatch } from './signs.ts';
 
 /** What one variant shows: the pairs drawn and the image's name. */
-export type ApartDrawing = Pick<ApartInput, 'id' | 'pairs' | 'matters' | 'axis' | 'legend'> & {
+export interface ApartDrawing extends GapWords {
+  readonly id: string;
   readonly name: string;
-};
+  readonly pairs: readonly ApartPair[];
+}
 
-const axisPart = (axis: string, { ticks }: OutwardScale, layout: Layout, top: number): Part => {
-  const { small, width } = layout;
-  const numbers = ticks.map(({ x, text }) => label(small, 'middle', x, top + 21, text));
-  const wide = layout.variant === 'wide';
-  const words = wide
-    ? [label(small, 'start', 0, top + 21, axis), label(small, 'end', width, top + 21, axis)]
-    : wrapText(`${axis}, either way from 0`, small.size, small.weight, width).map((line, index) =>
-        label(small, 'middle', width / 2, top + 42 + index * 19, line),
-      );
-  return {
-    height: wide ? 21 : 42 + (words.length - 1) * 19,
-    marks: [
-      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'axis', 1),
-      lines(
-        ticks.map(({ x }) => ({ x1: x, y1: top, x2: x, y2: top + 6 })),
-        'axis',
-        1,
-      ),
-      ...texts([...numbers, ...words]),
-    ],
-  };
-};
+/** Room at either end of the scale, px. */
+const inset = 4;
 
 /** One variant of *How far apart?* as SVG text. */
 export const apartVariant = (drawing: ApartDrawing, variant: Variant): string => {
   const layout = layouts[variant];
-  const { pairs, matters, axis, legend } = drawing;
-  const scale = apartScale(pairs, matters, axis, layout);
+  const { pairs, matters, bandWords, unit, ends, foot, key } = drawing;
+  const gaps = pairs.flatMap((pair) => (pair.kind === 'judged' ? [pair.low, pair.high] : []));
+  const scale = gapScale(gaps, matters, unit, layout, { from: inset, to: layout.width - inset });
+  const style = { matters, scale, beside: answersFit(pairs, layout) };
+  const first = pairs.findIndex(({ kind }) => kind === 'judged');
   return renderParts(
     drawing,
     layout,
     [
-      ...pairs.map((pair) => (top: number) => apartRow(pair, matters, scale, layout, top)),
-      (top) => axisPart(axis, scale, layout, top),
-      ...(matters > 0 ? [(top: number) => bandKey(legend, layout, top)] : []),
+      (top) => gapKey(key, layout, top),
+      ...pairs.map(
+        (pair, index) => (top: number) =>
+          apartRow(pair, matters > 0 && index === first ? bandWords : null, style, layout, top),
+      ),
+      (top) => gapAxis(ends, foot, scale, layout, top),
     ],
     matters > 0 ? [hatch] : [],
   );

@@ -1,5 +1,5 @@
 import type { Layout } from './layout.ts';
-import type { Tick } from './outwardScale.ts';
+import type { Tick } from './gapScale.ts';
 import type { Part } from './part.ts';
 import type { RoundScale } from './roundScale.ts';
 import { label, lines, texts, type Stretch } from './signs.ts';

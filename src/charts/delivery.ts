@@ -1,13 +1,12 @@
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { apartVariant } from './apartVariant.ts';
-import { contenderMark } from './contenderMarks.ts';
 import type { DeliveryInput, DeliveryRow, PricedDelivery } from './deliveryInput.ts';
 import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
 
 /** The most rows in one chart. */
 const mostRows = 8;
 
-const answerOf = ({ low, estimate, high }: PricedDelivery, margin: number): PricedDelivery['answer'] => {
+const answerOf = ({ low, estimate, high }: PricedDelivery, margin: number): PricedDelivery['judgement'] => {
   if (low >= -margin && high <= margin) return 'same';
   return (low > 0 || high < 0) && Math.abs(estimate) >= margin ? 'different' : 'cannot-tell';
 };
@@ -16,11 +15,8 @@ const refuse = ({ rows, margin, table }: DeliveryInput): void => {
   if (!(margin > 0 && Number.isFinite(margin)))
     throw new Error(`The margin is ${margin}; it must be more than 0.`);
   for (const row of rows) {
-    contenderMark(row.a.index);
-    contenderMark(row.b.index);
     if (row.kind === 'not-judged') continue;
-    const { low, estimate, high } = row;
-    const what = `${row.measure}, ${row.a.label} and ${row.b.label}`;
+    const { low, estimate, high, name: what } = row;
     if (![low, estimate, high].every(Number.isFinite) || low > estimate || estimate > high) {
       throw new Error(
         `${what}: low ${low}, estimate ${estimate} and high ${high} must be numbers in rising order.`,
@@ -28,10 +24,10 @@ const refuse = ({ rows, margin, table }: DeliveryInput): void => {
     }
     const answer = answerOf(row, margin);
     // A second price may make a small or unsure one a different swing, and leave a small one unsure; never the other way.
-    const borne = row.acrossToo && answer !== 'different' && row.answer !== 'same';
-    if (row.answer !== answer && !borne) {
+    const borne = row.acrossToo && answer !== 'different' && row.judgement !== 'same';
+    if (row.judgement !== answer && !borne) {
       throw new Error(
-        `${what}: ${low} to ${high} with a margin of ${margin} is "${answer}", not "${row.answer}".`,
+        `${what}: ${low} to ${high} with a margin of ${margin} is "${answer}", not "${row.judgement}".`,
       );
     }
   }
@@ -54,8 +50,8 @@ export const deliveryDrawn = (rows: readonly DeliveryRow[]): readonly DeliveryRo
 
 /**
  * *Delivery check.* Was it the same swing? Rows as in *How far apart?*, each difference of delivery as what it could be worth; the band is
- * the margin. Absent if no measure has a price. Throws on numbers out of order, on an answer its interval does not bear, on a seventh
- * contender, on a table without all rows.
+ * the margin. Absent if no measure has a price. Throws on numbers out of order, on an answer its interval does not bear, on a
+ * table without all rows.
  */
 export const deliveryChart = (input: DeliveryInput): Figure => {
   refuse(input);
@@ -63,8 +59,7 @@ export const deliveryChart = (input: DeliveryInput): Figure => {
   if (!rows.some(({ kind }) => kind === 'judged')) {
     return absentFigure(input, notDrawn.nothingPriced);
   }
-  const { id, margin, axis, legend } = input;
-  const drawing = { id, pairs: rows, matters: margin, axis, legend, name: imageName(input) };
+  const drawing = { ...input, pairs: rows, matters: input.margin, name: imageName(input) };
   return drawnFigure(
     input,
     { drawn: rows.length, recorded: input.rows.length, counted: 'comparisons' },

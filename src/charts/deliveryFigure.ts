@@ -1,16 +1,16 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
-import { deliveryWords } from '../prose/english/charts/delivery.ts';
+import { deliveryWords, swingRowAnswers, swingRowName } from '../prose/english/charts/delivery.ts';
+import { swingFinding } from '../prose/english/charts/finding.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers } from '../prose/english/charts/ranges.ts';
 import { saySwingAnswer, saySwingNumbers } from '../prose/english/swing.ts';
 import { printingOf, type Printing } from '../prose/printSteps.ts';
-import { toReader } from '../prose/readerUnits.ts';
-import { swingRow } from '../prose/swing.ts';
+import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { swingRow, swingSummary } from '../prose/swing.ts';
 import type { Telling } from '../prose/telling.ts';
 import { capitalised } from '../prose/words.ts';
 import { modelPrinting } from '../prose/unjudgedPrinting.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
-import { contenderName } from './contenderName.ts';
 import { deliveryChart } from './delivery.ts';
 import type { DeliveryRow } from './deliveryInput.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
@@ -31,19 +31,25 @@ export function deliveryFigure(telling: Telling): Figure {
   return deliveryChart({
     ...head,
     ...words,
+    finding: swingFinding(swingSummary(swing)),
     description: rows.map(({ sentence, numbers }) => `${sentence} ${numbers}`).join(' '),
     table: {
       caption: tableCaption,
       head: tableHead,
-      rows: rows.map(({ measure, a, b, numbers, sentence }) => [
-        `${measure}: ${a.label} and ${b.label}`,
-        numbers,
-        sentence,
-      ]),
+      rows: rows.map(({ heading, numbers, sentence }) => [heading, numbers, sentence]),
     },
-    rows,
+    rows: rows.map(({ drawn }) => drawn),
     margin,
+    unit: unitWord(unitFor(swing.metric, telling.system)),
   });
+}
+
+/** A difference of the swing as it is drawn and as it is told. */
+interface ToldRow {
+  readonly drawn: DeliveryRow;
+  readonly heading: string;
+  readonly sentence: string;
+  readonly numbers: string;
 }
 
 function rowOf(
@@ -52,26 +58,44 @@ function rowOf(
   swing: SwingFindings,
   printing: Printing,
   telling: Telling,
-): DeliveryRow {
-  const read = (value: number): number => toReader(value, swing.metric, telling.system);
-  const [a, b] = [contenderName(pair.a, telling), contenderName(pair.b, telling)];
+): ToldRow {
   const told = swingRow(measure, pair, swing);
+  const name = capitalised(metrics[measure].name);
+  const heading = swingRowName(name, telling.nameOf(pair.a), telling.nameOf(pair.b));
   const words = {
-    measure: capitalised(metrics[measure].name),
-    a,
-    b,
+    heading,
     sentence: saySwingAnswer(told, telling),
     numbers: saySwingNumbers(told, telling),
   };
   const { answer, worth, across } = pair;
-  if (worth === null || answer === 'not-known') return { kind: 'not-judged', ...words };
-  const { estimate, ci } = worth;
+  if (worth === null || answer === 'not-known')
+    return {
+      ...words,
+      drawn: {
+        kind: 'not-judged',
+        measure: name,
+        sentence: `${words.sentence} ${words.numbers}`,
+      },
+    };
+  const read = (value: number): number => toReader(value, swing.metric, telling.system);
+  // The one that it would favour is named first, as in the lead chart.
+  const flip = worth.estimate < 0;
+  const [estimate, ci] = flip
+    ? [-worth.estimate, [-worth.ci[1], -worth.ci[0]] as const]
+    : [worth.estimate, worth.ci];
+  const [first, second] = flip ? [pair.b, pair.a] : [pair.a, pair.b];
   return {
-    kind: 'judged',
     ...words,
-    ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
-    printed: barNumbers(estimate, ci, printing),
-    acrossToo: across !== null,
-    answer,
+    drawn: {
+      kind: 'judged',
+      measure: name,
+      name: swingRowName(name, telling.nameOf(first), telling.nameOf(second)),
+      answer: swingRowAnswers[answer],
+      ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
+      open: false,
+      printed: barNumbers(estimate, ci, printing),
+      acrossToo: across !== null,
+      judgement: answer,
+    },
   };
 }

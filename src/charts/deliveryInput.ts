@@ -1,16 +1,16 @@
-import type { JudgedPair, UnjudgedPair } from './apartInput.ts';
+import type { GapWords, JudgedPair, UnjudgedPair } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 
 /**
- * A pair's difference in one measure of delivery, `a` minus `b`, as what it could be worth in the metric of the answer. The sentence names
- * the measure: "Club speed: cannot tell."
+ * A pair's difference in one measure of delivery, the first-named minus the second, as what it could be worth in the metric of the
+ * answer. Its name names the measure: "Club speed: Heron and Wren".
  */
 export interface PricedDelivery extends JudgedPair {
   readonly measure: string;
   /** Whether path or face is priced across as well, which may make another answer of it. */
   readonly acrossToo: boolean;
   /** Same: the whole interval lies within the margin. Different: off 0, and the estimate is worth the margin or more. */
-  readonly answer: 'same' | 'different' | 'cannot-tell';
+  readonly judgement: 'same' | 'different' | 'cannot-tell';
 }
 
 /** A measure that has no price, or was not recorded often enough: words alone. */
@@ -20,13 +20,9 @@ export interface UnpricedDelivery extends UnjudgedPair {
 
 export type DeliveryRow = PricedDelivery | UnpricedDelivery;
 
-export interface DeliveryInput extends FigureWords {
+export interface DeliveryInput extends FigureWords, Omit<GapWords, 'matters'> {
   /** One a measure and pair, or one a measure: its largest difference. */
   readonly rows: readonly DeliveryRow[];
   /** What a difference must be worth to count, in the unit of the rows. */
   readonly margin: number;
-  /** What the scale counts towards either end: "yards it could be worth". */
-  readonly axis: string;
-  /** What the hatched band says: "Worth under 2.5 yards: the same swing, as far as it matters". */
-  readonly legend: string;
 }

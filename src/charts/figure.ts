@@ -22,6 +22,8 @@ export interface FigureHead {
 
 /** The words that go with every chart, in sentences where they are lists. */
 export interface FigureWords extends FigureHead {
+  /** The heading: what the chart shows, in a clause without a full stop; the question is the small line over it. */
+  readonly finding: string;
   /** What the chart is of, measure and things named: "Carry of every shot with Alder and Birch". */
   readonly subject: string;
   /** Caption: what was found, and signs that a picture may leave unsaid where there is little room. */
@@ -103,6 +105,7 @@ export function drawnFigure(
     chart,
     about,
     question,
+    finding,
     subject,
     found,
     signs,
@@ -117,7 +120,7 @@ export function drawnFigure(
 ): DrawnFigure {
   return {
     kind: 'drawn',
-    ...{ id, chart, about, question, subject, found, signs, description, numbers, table },
+    ...{ id, chart, about, question, finding, subject, found, signs, description, numbers, table },
     ...(onPage === undefined ? {} : { onPage }),
     ...(shows === undefined ? {} : { shows }),
     ...counts,

@@ -15,7 +15,7 @@ const pages: Readonly<Record<FigureSection, FigurePage>> = {
 };
 
 /** What the findings must hold before a chart may stand without its page. */
-export type OfferNeed = 'spread-told-apart' | 'part-named' | 'credited-gap' | 'luck-agrees-with-answer';
+export type OfferNeed = 'spread-told-apart' | 'part-named' | 'luck-agrees-with-answer';
 
 export interface FigureTraits {
   /** Heading above the chart, unless it holds a number or a unit; a narrative refers to it by this. */
@@ -52,11 +52,6 @@ export const figureTraits = {
   }),
   spread: chart('Which is more consistent?', 'spread', { offeredWith: 'spread-told-apart' }),
   'with-and-without': chart('Did leaving shots out change it?', 'spread', { each: 'metric' }),
-  price: chart('What does the difference cost?', 'spread', {
-    each: 'metric',
-    answering: true,
-    offeredWith: 'credited-gap',
-  }),
   meetings: chart('How far apart, report by report?', 'pairs', { answering: true }),
 } as const satisfies Readonly<Record<string, FigureTraits>>;
 

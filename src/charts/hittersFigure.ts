@@ -1,11 +1,13 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { surestFirst } from '../prose/pairAnswer.ts';
+import { pairAnswer, surestFirst } from '../prose/pairAnswer.ts';
 import {
   allGolfers,
   anotherGolfer,
   golferRowsWords,
   sayAnotherGolfer,
 } from '../prose/english/charts/hitters.ts';
+import { golfersFinding } from '../prose/english/charts/finding.ts';
+import { golferFoot, keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
@@ -25,6 +27,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     );
   const turned = turnedPair(pair, metric, telling);
   const { more, ...band } = bandOf(metric, telling);
+  const answer = pairAnswer(pair, metric, findings.design);
   // In the order of the design, which is by club speed.
   const each = findings.design.golfers.flatMap((golfer) => {
     const own = pair.byHitter.find(({ hitter }) => hitter === golfer.id);
@@ -45,7 +48,6 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
   const rows = [...each, ...(pooled === null ? [] : [pooled])];
   const [a, b] = [turned.a.label, turned.b.label];
   const { opening, tableCaption, tableHead, ...words } = golferRowsWords(
-    pair,
     metric,
     { a, b, more },
     another !== null,
@@ -55,6 +57,17 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     ...figureHead('hitters', { of: 'pair', metric: metric.id, a: pair.a, b: pair.b }, findings),
     ...words,
     ...band,
+    finding: golfersFinding(
+      {
+        ahead: each.filter(({ estimate }) => estimate !== null && estimate > 0).length,
+        of: each.filter(({ estimate }) => estimate !== null).length,
+      },
+      answer,
+      telling,
+    ),
+    foot: golferFoot(metric.id, pair.level),
+    key: keyWords([pair], metric.matters, telling),
+    open: pair.openBecause !== null,
     description: [
       opening,
       ...rows.map(({ name, told }) => `${name}: ${told}.`),

@@ -1,7 +1,7 @@
-import { beyondBand } from './apartRow.ts';
+import { bandLabel, beyondBand } from './apartRow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
-import type { Tick } from './outwardScale.ts';
+import type { Tick } from './gapScale.ts';
 import type { Part } from './part.ts';
 import {
   bar,
@@ -10,6 +10,7 @@ import {
   label,
   lines,
   marks,
+  openBar,
   ring,
   texts,
   type Label,
@@ -38,6 +39,8 @@ export interface IntervalRow {
   readonly interval: Interval | null;
   /** Whether a darker rule sets it off from the rows above: a sum, a remainder. */
   readonly setOff: boolean;
+  /** Whether it is open what made the difference: then the bar is not filled. */
+  readonly open: boolean;
 }
 
 /** Where names, figures, bars and words stand, px. */
@@ -102,7 +105,7 @@ export const rowColumns = (rows: readonly IntervalRow[], layout: Layout): RowCol
 
 /** Band, rules, bar and ring of a row between two heights, px. */
 const track = (
-  { estimate, interval }: IntervalRow,
+  { estimate, interval, open }: IntervalRow,
   { place, ticks, matters, columns }: RowStyle,
   [from, to]: readonly [number, number],
   middle: number,
@@ -139,25 +142,41 @@ const track = (
   return [
     ...ground,
     ...(estimate === null
-      ? bar(middle, whole, thick)
-      : barWithRing({ x: place(estimate), y: middle }, whole, thick)),
+      ? open
+        ? openBar(middle, whole, thick)
+        : bar(middle, whole, thick)
+      : barWithRing({ x: place(estimate), y: middle }, whole, thick, open)),
   ];
 };
 
-/** One row under its rule: name, figure, bar and words in columns, or bar under the rest where narrow. */
-export const intervalRow = (row: IntervalRow, style: RowStyle, layout: Layout, top: number): Part => {
+/**
+ * One row under its rule: name, figure, bar and words in columns, or bar under the rest where narrow. `bandWords` stand over the band
+ * of the first one, in columns over the row.
+ */
+export const intervalRow = (
+  row: IntervalRow,
+  style: RowStyle,
+  layout: Layout,
+  rowTop: number,
+  bandWords: string | null = null,
+): Part => {
   const { name, estimate, numbers, width } = layout;
   const { columns } = style;
   const inset = insetOf(row, layout);
   const names = fitText(row.name, name.size, name.weight, columns.nameWidth - inset, 2);
   const words = wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth);
   const wide = layout.variant === 'wide';
+  const labelAt = (at: number) =>
+    bandWords === null ? null : bandLabel(bandWords, style.place(0), layout, at);
+  const top = rowTop + (wide ? (labelAt(rowTop)?.height ?? 0) + (bandWords === null ? 0 : 4) : 0);
   const most = wide ? Math.max(names.length, words.length) : names.length;
   const first = top + layout.firstBaseline;
   const textBottom = first + (most - 1) * lineHeight + (wide ? 0 : words.length * lineHeight);
   const drawn = row.estimate !== null || row.interval !== null;
-  const height = textBottom + 12 + (wide || !drawn ? 0 : 26) - top;
-  const middle = wide ? top + height / 2 : textBottom + 20;
+  const over = labelAt(wide ? rowTop : textBottom + 3);
+  const overHeight = wide ? 0 : (over?.height ?? 0);
+  const height = textBottom + 12 + (wide || !drawn ? 0 : 26 + overHeight) - top;
+  const middle = wide ? top + height / 2 : textBottom + 20 + overHeight;
   // In columns lines stand about the middle of the row.
   const centred = (count: number): number => (wide ? first + ((most - count) * lineHeight) / 2 : first);
   const labels: readonly Label[] = [
@@ -173,10 +192,10 @@ export const intervalRow = (row: IntervalRow, style: RowStyle, layout: Layout, t
   ];
   const ground = wide ? ([top, top + height] as const) : ([middle - 12, middle + 12] as const);
   return {
-    height,
+    height: height + top - rowTop,
     marks: [
       ...(wide || drawn ? track(row, style, ground, middle) : []),
-      lines([{ x1: 0, y1: top, x2: width, y2: top }], row.setOff ? 'axis' : 'rule', 1),
+      lines([{ x1: 0, y1: rowTop, x2: width, y2: rowTop }], row.setOff ? 'axis' : 'rule', 1),
       ...(row.contender === null
         ? []
         : [
@@ -186,7 +205,7 @@ export const intervalRow = (row: IntervalRow, style: RowStyle, layout: Layout, t
               layout.markRadius,
             ),
           ]),
-      ...texts(labels),
+      ...texts([...labels, ...(over?.labels ?? [])]),
     ],
   };
 };

@@ -2,7 +2,7 @@ import type { ContenderName } from './apartInput.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
-import { hatched, label, leftOutMarks, marks, texts, type Spot } from './signs.ts';
+import { label, leftOutMarks, marks, texts, type Spot } from './signs.ts';
 import { shortenText, textWidth, wrapText } from './textWidth.ts';
 import type { Markish } from '@observablehq/plot';
 
@@ -20,19 +20,6 @@ export const signKey = (
     marks: [
       ...sign({ x: 8, y: top + 19 }),
       ...texts(split.map((line, row) => label(small, 'start', inset, top + 24 + row * 19, line))),
-    ],
-  };
-};
-
-/** What the hatched band means. */
-export const bandKey = (words: string, { small, width }: Layout, top: number): Part => {
-  const inset = 30;
-  const split = wrapText(words, small.size, small.weight, width - inset);
-  return {
-    height: 27 + (split.length - 1) * 19,
-    marks: [
-      hatched([{ x1: 0, y1: top + 16, x2: 22, y2: top + 29 }]),
-      ...texts(split.map((line, index) => label(small, 'start', inset, top + 27 + index * 19, line))),
     ],
   };
 };

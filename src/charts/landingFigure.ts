@@ -1,11 +1,13 @@
 import type { ContenderLanding } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
+import { straighterFinding } from '../prose/english/charts/finding.ts';
 import { footWords, landingTableWords, landingWords, placeWords } from '../prose/english/charts/landing.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { leftOutWord } from '../prose/english/charts/shots.ts';
 import { formatNumber, formatStep, type PrintStep } from '../prose/numbers.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
+import { straighterOf } from '../prose/straighter.ts';
 import type { Telling } from '../prose/telling.ts';
 import { sentence } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
@@ -27,6 +29,7 @@ export function landingFigure(session: Session, telling: Telling): Figure {
   return landingChart({
     ...head,
     ...words,
+    finding: straighterFinding(straighterOf(telling.findings), telling),
     found: [...words.found, ...drawnWords(session)],
     description: panels
       .map(({ contender, numbers, feet }) =>

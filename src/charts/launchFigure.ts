@@ -1,6 +1,7 @@
 import type { LaunchWindow } from '../findings/findings.ts';
 import { plateauDepth } from '../flight/launchSpinGrid.ts';
 import type { Session } from '../intake/session.ts';
+import { launchFinding } from '../prose/english/charts/finding.ts';
 import {
   launchQuestion,
   launchWords,
@@ -18,12 +19,14 @@ import { contenderName } from './contenderName.ts';
 import { drawnShots, drawnWords } from './drawnShots.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { launchChart } from './launch.ts';
+import { shortfall } from './launchInput.ts';
 
 /** *Launch and spin at this ball speed*: the modelled plateau of carry with the shots on it. */
-export function launchFigure(session: Session, telling: Telling): Figure {
+export function launchFigure(session: Session, forDistance: boolean, telling: Telling): Figure {
   const window = telling.findings.launchWindow;
   const head = figureHead('launch-and-spin', { of: 'report' }, telling.findings);
   if (window === null) return absentFigure(head, notDrawn.noLaunchColumns);
+  if (!forDistance) return absentFigure(head, notDrawn.notForDistance);
   const speed = withUnit(
     formatNumber(toReader(window.ballSpeed, 'ball_speed', telling.system), 0),
     unitFor('ball_speed', telling.system),
@@ -39,22 +42,35 @@ export function launchFigure(session: Session, telling: Telling): Figure {
   );
   const [firstLaunch = 0] = window.launchAngles;
   const [firstSpin = 0] = window.spinRates;
+  const launch = [firstLaunch, window.launchAngles.at(-1) ?? firstLaunch] as const;
+  const spin = [firstSpin, window.spinRates.at(-1) ?? firstSpin] as const;
+  const grid = { launch, spin, short: window.short.map((row) => row.map(read)) };
+  const shots = drawnShots(session).flatMap(({ contender, values, excluded }) => {
+    const { launch_angle: own, spin_rate: rate } = values;
+    return typeof own === 'number' && typeof rate === 'number'
+      ? [
+          {
+            launch: own,
+            spin: rate,
+            contender: contenderName(contender, telling).index,
+            leftOut: excluded !== null,
+          },
+        ]
+      : [];
+  });
+  const counted = shots.filter(({ leftOut }) => !leftOut);
+  const inside = counted.filter((shot) => shortfall(grid, shot) <= within);
+  // Where every shot lies outside, the outline says nothing of what was tested.
+  if (inside.length === 0)
+    return absentFigure({ ...head, question: launchQuestion(speed) }, notDrawn.outOfWindow);
   return launchChart({
     ...head,
     ...words,
     found: [...words.found, ...drawnWords(session)],
     contenders: telling.findings.contenders.map(({ id }) => contenderName(id, telling)),
-    shots: drawnShots(session).flatMap(({ contender, values, excluded }) => {
-      const { launch_angle: launch, spin_rate: spin } = values;
-      return typeof launch === 'number' && typeof spin === 'number'
-        ? [{ launch, spin, contender: contenderName(contender, telling).index, leftOut: excluded !== null }]
-        : [];
-    }),
-    grid: {
-      launch: [firstLaunch, window.launchAngles.at(-1) ?? firstLaunch],
-      spin: [firstSpin, window.spinRates.at(-1) ?? firstSpin],
-      short: window.short.map((row) => row.map(read)),
-    },
+    finding: launchFinding(inside.length, counted.length),
+    shots,
+    grid,
     within,
     leftOut: leftOutWord,
     recorded: drawnShots(session).length,

@@ -40,3 +40,21 @@ export interface LaunchInput extends FigureWords {
   /** Shots recorded, those without both readings among them. */
   readonly recorded: number;
 }
+
+/** How far a launch falls short of the best one, between the points of the grid; beyond the grid without end. */
+export const shortfall = (
+  { launch, spin, short }: LaunchGrid,
+  shot: Pick<LaunchedShot, 'launch' | 'spin'>,
+): number => {
+  const columns = short[0]?.length ?? 0;
+  const across = ((shot.launch - launch[0]) / (launch[1] - launch[0])) * (columns - 1);
+  const down = ((shot.spin - spin[0]) / (spin[1] - spin[0])) * (short.length - 1);
+  if (!(across >= 0 && across <= columns - 1 && down >= 0 && down <= short.length - 1)) return Infinity;
+  const [column, row] = [
+    Math.min(Math.floor(across), columns - 2),
+    Math.min(Math.floor(down), short.length - 2),
+  ];
+  const [x, y] = [across - column, down - row];
+  const at = (dx: number, dy: number): number => short[row + dy]?.[column + dx] ?? Infinity;
+  return (at(0, 0) * (1 - x) + at(1, 0) * x) * (1 - y) + (at(0, 1) * (1 - x) + at(1, 1) * x) * y;
+};

@@ -1,6 +1,8 @@
 import type { MetricFindings } from '../findings/findings.ts';
+import { luckFinding } from '../prose/english/charts/finding.ts';
 import { luckWords } from '../prose/english/charts/luck.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { pairAnswer } from '../prose/pairAnswer.ts';
 import { printDifference, printingOf, printSize } from '../prose/printSteps.ts';
 import { toReader, unitsIn } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -19,22 +21,18 @@ export function luckFigure(metric: MetricFindings, telling: Telling): Figure {
   const printing = printingOf(metric, telling);
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const { average, upTo } = metric.luck;
-  const words = luckWords(
-    metric,
-    widest.pair,
-    {
-      average: printSize(average, printing),
-      upTo: printSize(upTo, printing),
-      seen: printDifference(widest.estimate, printing),
-    },
-    printing,
-    telling,
-  );
+  const printed = {
+    average: printSize(average, printing),
+    upTo: printSize(upTo, printing),
+    seen: printDifference(widest.estimate, printing),
+  };
+  const words = luckWords(metric, widest.pair, printed, printing, telling);
   if (words === null) return absentFigure(head, notDrawn.noChance);
   const { byChance, seen, ...rest } = words;
   return luckChart({
     ...head,
     ...rest,
+    finding: luckFinding(printed, pairAnswer(widest.pair, metric, findings.design), printing, telling),
     luck: { average: read(average), upTo: read(upTo), words: byChance },
     seen: { gap: read(widest.estimate), words: seen },
     roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),

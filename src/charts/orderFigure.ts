@@ -1,5 +1,6 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
+import { orderFinding, type TrendTold } from '../prose/english/charts/finding.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { noReading, orderWords, shotListWords, trendWords } from '../prose/english/charts/order.ts';
 import { axisOf, leftOutWord } from '../prose/english/charts/shots.ts';
@@ -24,12 +25,17 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
   const words = orderWords(
     metric,
     order,
-    { trends: trends.map((trend) => trend.words), driftShows },
+    { trends: trends.map(({ trend }) => trend.words), driftShows },
     telling,
   );
   return orderChart({
     ...head,
     ...words,
+    finding: orderFinding(
+      metric.id,
+      trends.map(({ told }) => told),
+      telling,
+    ),
     found: [...words.found, ...drawnWords(session)],
     table: shotList(metric, session, telling),
     contenders: telling.findings.contenders.map(({ id }) => contenderName(id, telling)),
@@ -46,7 +52,7 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
           ]
         : [];
     }),
-    trends,
+    trends: trends.map(({ trend }) => trend),
     roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
     axis: axisOf(metric, telling),
     numberAxis: 'Shot number',
@@ -55,8 +61,14 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
   });
 }
 
+/** A trend as it is drawn, and which way it went. */
+interface ToldTrend {
+  readonly trend: OrderTrend;
+  readonly told: TrendTold;
+}
+
 /** Each contender's line over its own counted shots, through their average. */
-function trendsOf(metric: MetricFindings, session: Session, telling: Telling): readonly OrderTrend[] {
+function trendsOf(metric: MetricFindings, session: Session, telling: Telling): readonly ToldTrend[] {
   const printing = printingOf(metric, telling);
   return metric.trends.flatMap((trend) => {
     const mean = metric.byContender.find(({ id }) => id === trend.id)?.mean ?? null;
@@ -72,10 +84,16 @@ function trendsOf(metric: MetricFindings, session: Session, telling: Telling): r
     });
     return [
       {
-        contender: contenderName(trend.id, telling).index,
-        from: at(first),
-        to: at(last),
-        words: trendWords(metric, trend, printing, telling),
+        trend: {
+          contender: contenderName(trend.id, telling).index,
+          from: at(first),
+          to: at(last),
+          words: trendWords(metric, trend, printing, telling),
+        },
+        told: {
+          id: trend.id,
+          went: trend.ci[0] > 0 ? 'rose' : trend.ci[1] < 0 ? 'fell' : 'unclear',
+        },
       },
     ];
   });

@@ -3,7 +3,7 @@ import { axisBelow, scaleWords } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
-import type { Tick } from './outwardScale.ts';
+import type { Tick } from './gapScale.ts';
 import type { OrderInput } from './orderInput.ts';
 import { lineBetween, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';

@@ -15,7 +15,7 @@ export type Token =
   | 'visited'
   | ContenderColour;
 
-/** Colours of the six contenders, one value for both grounds. */
+/** Colours of the six contenders; on the dark ground the darker three stand in lighter tones of their hue. */
 export type ContenderColour = 'umber' | 'bluebell' | 'pine' | 'rose' | 'heather' | 'lichen';
 
 const both = (hex: string): Readonly<Record<Ground, string>> => ({ light: hex, dark: hex });
@@ -27,16 +27,16 @@ export const palette: Readonly<Record<Token, Readonly<Record<Ground, string>>>> 
   'ink-2': { light: '#4b5057', dark: '#b9b4a9' },
   axis: { light: '#7c776c', dark: '#86837b' },
   rule: { light: '#d9d3c5', dark: '#343a42' },
-  band: { light: '#ece7da', dark: '#262b32' },
-  hatch: { light: '#cfc8b7', dark: '#3c434c' },
-  'band-edge': { light: '#8a8374', dark: '#7f8793' },
+  band: { light: '#cac4b4', dark: '#394048' },
+  hatch: { light: '#b3ab97', dark: '#565f6a' },
+  'band-edge': { light: '#6c6557', dark: '#949ba5' },
   link: { light: '#22508a', dark: '#9dc2ec' },
   visited: { light: '#5e3a78', dark: '#cbb2e0' },
-  umber: both('#905d0b'),
+  umber: { light: '#905d0b', dark: '#ecbf78' },
   bluebell: both('#488edf'),
-  pine: both('#047764'),
+  pine: { light: '#047764', dark: '#93d0ba' },
   rose: both('#bd768e'),
-  heather: both('#696295'),
+  heather: { light: '#696295', dark: '#cac0f2' },
   lichen: both('#8e8f58'),
 };
 

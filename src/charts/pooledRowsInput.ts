@@ -1,4 +1,4 @@
-import type { ContenderName } from './apartInput.ts';
+import type { ContenderName, GapWords } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 import type { Interval } from './intervalRows.ts';
 
@@ -15,8 +15,8 @@ export interface GapRow {
   readonly words: string;
 }
 
-export interface PooledRowsInput extends FigureWords {
-  /** Stands at the left end. */
+export interface PooledRowsInput extends FigureWords, Omit<GapWords, 'ends'> {
+  /** The one that gaps are counted towards, at the right end. */
   readonly a: ContenderName;
   readonly b: ContenderName;
   readonly each: readonly GapRow[];
@@ -26,10 +26,8 @@ export interface PooledRowsInput extends FigureWords {
   readonly pooled: GapRow | null;
   /** What another golfer might see, a bar without ring; null where too few golfers. */
   readonly another: GapRow | null;
-  /** The smallest gap that matters, in the unit of the rows; 0 draws no band. */
-  readonly matters: number;
-  /** What the scale counts: "yards farther". */
-  readonly axis: string;
-  /** What the hatched band says: "Under 5 yards: too small to matter". */
-  readonly legend: string;
+  /** What the one at an end of the scale is there: "farther". */
+  readonly ahead: string;
+  /** Whether it is open what made the difference of the pair. */
+  readonly open?: boolean;
 }

@@ -1,5 +1,5 @@
 import type { Layout } from './layout.ts';
-import type { Tick } from './outwardScale.ts';
+import type { Tick } from './gapScale.ts';
 import type { Stretch } from './signs.ts';
 import { steadyPlace } from './steadyPlace.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';

@@ -1,5 +1,6 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
+import { shotsFinding } from '../prose/english/charts/finding.ts';
 import {
   axisOf,
   leftOutWord,
@@ -31,6 +32,14 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
   return shotsChart({
     ...figureHead('shots', { of: 'metric', metric: metric.id }, telling.findings),
     ...shotsWords(metric, telling),
+    finding: shotsFinding(
+      {
+        drawn: strips.reduce((sum, { shots }) => sum + shots.length, 0),
+        recorded: session.shots.length,
+        leftOut: session.shots.filter(({ excluded }) => excluded !== null).length,
+      },
+      telling,
+    ),
     found: drawnWords(session),
     description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
     table: shotTable(metric, telling),

@@ -103,13 +103,40 @@ export const bar = (
   return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', thickness)];
 };
 
+/** The bar of a difference whose cause is open: as wide as `bar`, and not filled. */
+export const openBar = (y: number, whole: Stretch, thick: readonly Stretch[]): readonly Markish[] => [
+  outlined([whole], y, 2.5),
+  outlined(thick, y, 4.5),
+];
+
+const openStroke = 1.5;
+
+/** Boxes about a height, `half` px up and down with their outline. */
+const outlined = (stretches: readonly Stretch[], y: number, half: number): Markish =>
+  stretches.length === 0
+    ? null
+    : (_index, _scales, _values, _dimensions, { document }) =>
+        svgElement(document, 'path', {
+          d: stretches
+            .map(({ from, to }) => {
+              const reach = half - openStroke / 2;
+              return `M${from},${y - reach}H${to}V${y + reach}H${from}Z`;
+            })
+            .join(''),
+          fill: paint('paper'),
+          stroke: paint('ink'),
+          'stroke-width': openStroke,
+        });
+
 /** Bar and ring together; a bar shorter than the ring is drawn inside it and slighter, or nothing would be seen of it. */
 export const barWithRing = (
   { x, y }: Spot,
   whole: Stretch,
   thick: readonly Stretch[],
+  open = false,
 ): readonly Markish[] => {
   const shown = ring({ x, y });
+  if (open) return [...openBar(y, whole, thick), shown];
   return Math.abs(whole.to - whole.from) < 2 * ringReach + 6
     ? [shown, ...bar(y, whole, thick, 5)]
     : [...bar(y, whole, thick), shown];

@@ -1,4 +1,5 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
+import { spreadFinding } from '../prose/english/charts/finding.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { spreadLimits } from '../prose/english/charts/ranges.ts';
 import { spreadRowWords, spreadWords } from '../prose/english/charts/spread.ts';
@@ -31,6 +32,10 @@ export function spreadFigure(telling: Telling): Figure {
   return spreadChart({
     ...head,
     ...words,
+    finding: spreadFinding(
+      shown.map((metric) => spreadOf(metric, findings)),
+      telling,
+    ),
     description: groups
       .flatMap(({ rows, heading }) => [
         heading,

@@ -17,6 +17,7 @@ export const asIntervalRow = ({ contender, spread, interval, figure, words }: Sp
   estimate: spread,
   interval,
   setOff: false,
+  open: false,
 });
 
 /** One variant of *Spread* as SVG text: a heading and rows for each direction, all on one scale from 0. */

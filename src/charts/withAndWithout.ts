@@ -9,26 +9,19 @@ const mostPairs = 6;
 
 /**
  * *With and without.* Did leaving shots out change it? For each pair its gap from all shots and from those kept; beyond six pairs only
- * those with the contender listed first. Absent where none was left out. Throws on numbers out of order and on a seventh contender.
+ * those with the contender listed first. Absent where none was left out. Throws on numbers out of order.
  */
 export const withAndWithoutChart = (input: WithAndWithoutInput): Figure => {
-  const { id, leftOut, matters, axis, legend } = input;
+  const { leftOut } = input;
   const pairs =
-    input.pairs.length <= mostPairs
-      ? input.pairs
-      : input.pairs.filter(({ a, b }) => a.index === 0 || b.index === 0);
+    input.pairs.length <= mostPairs ? input.pairs : input.pairs.filter(({ indices }) => indices.includes(0));
   const drawing: OutwardDrawing = {
-    id,
+    ...input,
     name: imageName(input),
-    sections: pairs.map(({ a, b, sentence, all, kept }) => ({
+    sections: pairs.map(({ sentence, all, kept, open }) => ({
       heading: sentence,
-      a,
-      b,
-      rows: [gapRow(all), gapRow(kept)],
+      rows: [gapRow(all, false, open), gapRow(kept, false, open)],
     })),
-    matters,
-    axis,
-    legend,
   };
   refuseOutward(drawing);
   if (leftOut === 0) return absentFigure(input, notDrawn.noneLeftOut);

@@ -1,5 +1,7 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
+import { leftOutFinding } from '../prose/english/charts/finding.ts';
+import { gapFoot, keyWords, namedEnds } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { rowAnswer } from '../prose/english/charts/rowAnswer.ts';
 import { bothRanges, eitherWay, withAndWithoutWords } from '../prose/english/charts/withAndWithout.ts';
@@ -27,24 +29,21 @@ export function withAndWithoutFigure(metric: MetricFindings, session: Session, t
         ],
   );
   if (leftOut === 0 || both.length === 0) return absentFigure(head, notDrawn.noneLeftOut);
-  const { more, ...band } = bandOf(metric, telling);
+  const { more, ahead, ...band } = bandOf(metric, telling);
   const nameOf = ({ turned: { a, b } }: (typeof both)[number]): string => `${a.label} and ${b.label}`;
+  const changed = both.filter(({ same }) => !same).map(nameOf);
   const { tableCaption, tableHead, allShots, kept, ...words } = withAndWithoutWords(
     metric,
     more,
-    {
-      leftOut,
-      judged: metric.judgedTogether,
-      changed: both.filter(({ same }) => !same).map(nameOf),
-    },
+    { leftOut, changed },
     telling,
   );
   const rows = both.map((one) => {
     const { pair, turned, same } = one;
     return {
       name: nameOf(one),
-      a: turned.a,
-      b: turned.b,
+      indices: [turned.a.index, turned.b.index] as const,
+      open: pair.openBecause !== null,
       sentence: eitherWay(rowAnswer(pair, metric, telling), same),
       all: gapRow(allShots(session.shots.length), one.all, turned, metric, telling),
       kept: gapRow(kept, pair, turned, metric, telling),
@@ -54,6 +53,14 @@ export function withAndWithoutFigure(metric: MetricFindings, session: Session, t
     ...head,
     ...words,
     ...band,
+    finding: leftOutFinding(metric, changed),
+    ends: namedEnds(ahead),
+    foot: gapFoot(metric.id, metric.pairs[0]?.level ?? 0.95, metric.judgedTogether),
+    key: keyWords(
+      both.map(({ pair }) => pair),
+      metric.matters,
+      telling,
+    ),
     description: rows
       .map(({ sentence, all, kept: without }) => bothRanges(sentence, all.told, without.told))
       .join(' '),

@@ -1,3 +1,4 @@
+import { ownEnds } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { absentFigure, drawnFigure, type Figure } from './figure.ts';
 import { gapRow } from './pooledRows.ts';
@@ -6,19 +7,17 @@ import type { YardsInput } from './yardsInput.ts';
 
 /**
  * *Where the yards come from.* A ledger: the gap as measured, its parts, and on the last line what they do not explain. Absent without a
- * part that has a range. Throws on numbers out of order and on a seventh contender.
+ * part that has a range. Throws on numbers out of order.
  */
 export const yardsChart = (input: YardsInput): Figure => {
-  const { id, a, b, measured, parts, rest, axis } = input;
+  const { a, b, measured, parts, rest, ahead } = input;
   const drawing: OutwardDrawing = {
-    id,
+    ...input,
     // The question has the reader's unit.
     name: input.subject,
     sections: [
       {
         heading: null,
-        a,
-        b,
         rows: [
           gapRow(measured),
           ...parts.map((part, index) => gapRow(part, index === 0)),
@@ -27,8 +26,8 @@ export const yardsChart = (input: YardsInput): Figure => {
       },
     ],
     matters: 0,
-    axis,
-    legend: '',
+    bandWords: '',
+    ends: ownEnds(a.label, b.label, ahead),
   };
   refuseOutward(drawing);
   const drawn = parts.filter(({ interval }) => interval !== null).length;

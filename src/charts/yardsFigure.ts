@@ -1,10 +1,12 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
+import { yardsFinding } from '../prose/english/charts/finding.ts';
+import { endWord } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { noAccount, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
 import { partName, sayPart } from '../prose/english/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
-import { toReader } from '../prose/readerUnits.ts';
+import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { modelPrinting } from '../prose/unjudgedPrinting.ts';
 import { capitalised } from '../prose/words.ts';
@@ -31,13 +33,14 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
     })
     .toSorted((x, y) => Math.abs(y.estimate) - Math.abs(x.estimate));
   if (largest === undefined) return absentFigure(ofReport, notDrawn.noCarryDifference);
-  const { pair, attribution } = largest;
+  const { pair, attribution, estimate } = largest;
   if (attribution.state === 'not-possible') return absentFigure(ofReport, noAccount(attribution));
   const turned = turnedPair(pair, metric, telling);
   const [a, b] = [turned.a.label, turned.b.label];
   const printing = modelPrinting(printingOf(metric, telling));
+  const flip = turned.estimate(1) > 0 ? 1 : -1;
   const rowOf = (name: string, found: Part): GapRow => {
-    const part = yardsPart(null, found, turned.estimate(1) > 0 ? 1 : -1);
+    const part = yardsPart(null, found, flip);
     const read = (value: number): number => toReader(value, 'carry', telling.system);
     return {
       name,
@@ -61,6 +64,17 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
   return yardsChart({
     ...figureHead('yards', { of: 'pair', metric: 'carry', a: pair.a, b: pair.b }, telling.findings),
     ...words,
+    finding: yardsFinding(
+      [...attribution.parts, null].map((part) =>
+        yardsPart(part?.id ?? null, part ?? attribution.unexplained, flip),
+      ),
+      turned.estimate(estimate),
+      metric.class !== 'measured',
+      printing,
+      telling,
+    ),
+    ahead: endWord('carry', 'more'),
+    unit: unitWord(unitFor('carry', telling.system)),
     description: told.map((cells) => `${cells.join(': ')}.`).join(' '),
     table: { caption: tableCaption, head: tableHead, rows: told },
     a: turned.a,

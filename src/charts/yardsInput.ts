@@ -1,10 +1,10 @@
-import type { ContenderName } from './apartInput.ts';
+import type { ContenderName, GapWords } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 import type { GapRow } from './pooledRowsInput.ts';
 
 /** Where a gap in carry comes from, `a` minus `b`, in the unit the reader sees. */
-export interface YardsInput extends FigureWords {
-  /** Stands at the left end. */
+export interface YardsInput extends FigureWords, Pick<GapWords, 'unit' | 'foot' | 'key'> {
+  /** Stands at the right end. */
   readonly a: ContenderName;
   readonly b: ContenderName;
   /** The gap as it was measured. */
@@ -16,6 +16,6 @@ export interface YardsInput extends FigureWords {
   readonly parts: readonly GapRow[];
   /** What the parts leave over: "Not explained". */
   readonly rest: GapRow;
-  /** What the scale counts: "yards farther". */
-  readonly axis: string;
+  /** What the one at an end of the scale is there: "farther". */
+  readonly ahead: string;
 }

@@ -9,6 +9,7 @@ import { isReadingStated } from '../findings/fairness.ts';
 import type { Interval } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sayPair } from '../prose/english/answers.ts';
+import { meetingsFinding } from '../prose/english/charts/finding.ts';
 import { anotherGolfer } from '../prose/english/charts/hitters.ts';
 import { meetingsWords } from '../prose/english/charts/meetings.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
@@ -99,6 +100,15 @@ export function meetingsFigure(
     ...head,
     ...words,
     ...band,
+    finding: meetingsFinding(
+      {
+        ahead: each.filter(({ estimate }) => estimate !== null && estimate > 0).length,
+        of: each.filter(({ estimate }) => estimate !== null).length,
+      },
+      [turned.a.label, turned.b.label],
+      id,
+      metric.better === 'less' ? 'less' : 'more',
+    ),
     description: [
       opening,
       ...rows.map(({ name, told }) => `${name}: ${told}.`),

@@ -24,10 +24,6 @@ function isMet(need: OfferNeed, { findings }: Report, figure: DrawnFigure): bool
           attribution.state === 'attributed' &&
           attribution.parts.some(({ finding }) => finding),
       );
-    case 'credited-gap':
-      return pairsIn(figure, shown).some(
-        ({ pair: { status } }) => status === 'clear' || status === 'size-uncertain',
-      );
     case 'luck-agrees-with-answer':
       return pairsIn(figure, shown).every(({ pair, metric }) => chanceAgrees(pair, metric));
   }

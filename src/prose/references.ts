@@ -138,6 +138,8 @@ function shotCount(rest: readonly string[], telling: Telling): Resolved {
 function chartReference(rest: readonly string[], charts: readonly string[]): Resolved {
   const [name = ''] = rest;
   if (charts.includes(name) && rest.length === 1) return { kind: 'chart', chart: name };
+  if (name === 'price')
+    return unknown('no chart of prices: they stand in the table of all averages, side by side', null);
   const nearest = charts.length === 0 ? null : `chart ${closest(name, [...charts])}`;
   return unknown(`chart NAME, with a chart of this report: ${charts.join(', ')}`, nearest);
 }

@@ -20,3 +20,13 @@ export function clubKindIn(texts: readonly string[]): ClubKind | null {
 export function isClubKind(text: string): text is ClubKind {
   return clubKinds.some((kind) => kind === text);
 }
+
+const farClubs = /\b(drivers?|(?:fairway|mini|[3579])[ -]?woods?|woods?)\b/i;
+/** Clubs that must stop the ball where it lands. */
+const stoppingClubs = /\b(irons?|wedges?|hybrids?|rescues?|putters?)\b/i;
+
+/** Whether texts speak of clubs that are hit for distance alone, drivers and fairway woods, and of no others. */
+export function hitsForDistance(texts: readonly string[]): boolean {
+  const all = texts.join('\n');
+  return farClubs.test(all) && !stoppingClubs.test(all);
+}

@@ -120,3 +120,9 @@ export const ciede2000 = (one: Triple, other: Triple): number => {
 /** Distance between two hex colours as a viewer sees them, CIEDE2000. */
 export const colourDistance = (one: string, other: string, vision: Vision): number =>
   ciede2000(labOf(seen(one, vision)), labOf(seen(other, vision)));
+
+/** Hue angle of a hex colour in CIE L*a*b*, degrees. */
+export const hueOf = (hex: string): number => {
+  const [, a, b] = labOf(linearOf(hex));
+  return degrees(Math.atan2(b, a));
+};

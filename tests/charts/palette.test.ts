@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { literalColours, palette, type Ground, type Token } from '../../src/charts/palette.ts';
-import { ciede2000, colourDistance, contrast, type Triple, type Vision } from './colourScience.ts';
+import { ciede2000, colourDistance, contrast, hueOf, type Triple, type Vision } from './colourScience.ts';
 
 const css = readFileSync(new URL('../../src/styles/tokens.css', import.meta.url), 'utf8');
 
@@ -46,7 +46,7 @@ describe('contrast, by the WCAG 2.2 formula', () => {
     expect(contrast('#767676', '#ffffff')).toBeCloseTo(4.54, 2);
   });
 
-  // Success criteria 1.4.6 (7:1, text), 1.4.11 (3:1, graphics); rule and hatch are decoration and carry no meaning of their own.
+  // Success criteria 1.4.6 (7:1, text), 1.4.11 (3:1, graphics); rule and hatch are decoration and carry no meaning of their own. The band's are ours.
   const needed: readonly (readonly [Token, Token, number])[] = [
     ['ink', 'paper', 7],
     ['ink-2', 'paper', 7],
@@ -56,6 +56,10 @@ describe('contrast, by the WCAG 2.2 formula', () => {
     ['ink', 'hatch', 4.5],
     ['axis', 'paper', 3],
     ['band-edge', 'paper', 3],
+    ['band-edge', 'band', 3],
+    // What does not matter has to be seen as an area, and its hatch on it.
+    ['band', 'paper', 1.6],
+    ['hatch', 'band', 1.25],
     ...contenders.map((colour) => [colour, 'paper', 3] as const),
   ];
   test.each((['light', 'dark'] as const).flatMap((ground) => needed.map((row) => [ground, ...row] as const)))(
@@ -87,8 +91,8 @@ describe('contenders for eyes that tell colours apart differently', () => {
     expect(ciede2000(one, other)).toBeCloseTo(expected, 4);
   });
 
-  const nearest = (of: number, vision: Vision): number => {
-    const hexes = contenders.slice(0, of).map((colour) => palette[colour].light);
+  const nearest = (of: number, vision: Vision, ground: Ground = 'light'): number => {
+    const hexes = contenders.slice(0, of).map((colour) => palette[colour][ground]);
     return Math.min(
       ...hexes.flatMap((one, i) => hexes.slice(i + 1).map((other) => colourDistance(one, other, vision))),
     );
@@ -101,6 +105,23 @@ describe('contenders for eyes that tell colours apart differently', () => {
       expect(nearest(6, vision)).toBeGreaterThan(14);
     },
   );
+
+  test.each(['normal', 'protan', 'deutan', 'tritan'] as const)(
+    '%s: no two of six nearer than 14 on the dark ground',
+    (vision) => {
+      expect(nearest(6, vision, 'dark')).toBeGreaterThan(14);
+    },
+  );
+
+  test('on the dark ground the darker three reach 4.5 and keep their hue within 10 degrees', () => {
+    for (const colour of ['umber', 'pine', 'heather'] as const) {
+      const { light, dark } = palette[colour];
+      expect(contrast(dark, palette.paper.dark)).toBeGreaterThanOrEqual(4.5);
+      expect(contrast(dark, palette.paper.dark)).toBeGreaterThan(contrast(light, palette.paper.dark));
+      const turn = Math.abs(hueOf(dark) - hueOf(light));
+      expect(Math.min(turn, 360 - turn)).toBeLessThan(10);
+    }
+  });
 
   test('the first two are farther apart than any later choice', () => {
     const worst = (of: number): number =>

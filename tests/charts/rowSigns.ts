@@ -1,6 +1,6 @@
 import { inherited, parseSvg } from './inspectSvg.ts';
 
-/** Rings and stretches of bars in order of drawing, px across. */
+/** Rings and stretches of bars in order of drawing, px across, without those of the key. */
 export const rowSigns = (svg: string) => {
   const root = parseSvg(svg);
   const across = (width: string): readonly (readonly number[])[] =>
@@ -10,7 +10,9 @@ export const rowSigns = (svg: string) => {
       )
       .map((path) =>
         [...(path.getAttribute('d') ?? '').matchAll(/[ML](-?[\d.]+),/g)].map(([, x]) => Number(x)),
-      );
+      )
+      // A sample of the key is 26 px long.
+      .filter(([from = 0, to = 0]) => to - from !== 26);
   return {
     rings: [...root.querySelectorAll('circle[r="7"]')].map((circle) => Number(circle.getAttribute('cx'))),
     thin: across('2.5'),

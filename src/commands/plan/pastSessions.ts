@@ -1,5 +1,5 @@
 import { assembleSession } from '../../intake/assembleSession.ts';
-import type { Front } from '../../intake/authored/front.ts';
+import { clubTexts } from '../../intake/authored/clubTexts.ts';
 import type { PastSession } from '../../intake/plan/pastSpread.ts';
 import { withDerivedColumns } from '../../intake/shots/derivedColumns.ts';
 import type { WrittenReport } from '../../site/writtenReport.ts';
@@ -12,19 +12,8 @@ export function pastSessions(reports: readonly WrittenReport[]): readonly PastSe
     const { session, problems: own } = assembleSession(source, shotFiles);
     if (hasErrors(own)) return [];
     const roles = Object.fromEntries(source.front.hitters.map(({ id, role }) => [id, role]));
-    return [{ slug, kind: clubKindIn(textsOf(source.front)), roles, session: withDerivedColumns(session) }];
+    return [{ slug, kind: clubKindIn(clubTexts(source.front)), roles, session: withDerivedColumns(session) }];
   });
-}
-
-/** Where a report says which club was hit. */
-function textsOf({ title, question, varied, held, contenders }: Front): readonly string[] {
-  return [
-    title,
-    question,
-    varied,
-    JSON.stringify(held),
-    ...contenders.flatMap(({ label, build }) => [label, JSON.stringify(build ?? {})]),
-  ];
 }
 
 const hasErrors = (problems: WrittenReport['problems']): boolean =>

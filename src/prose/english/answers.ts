@@ -45,6 +45,18 @@ export function sayClause(answer: PairAnswer, telling: Telling): string {
   return pairClause(answer, telling);
 }
 
+/** One statement of an answer in running text, without its full stop. */
+export function sayStatement(statement: AnswerStatement, telling: Telling): string {
+  return statementClause(statement, telling);
+}
+
+/** For whom an answer holds on its page and who calculated it, before its first statement; empty for one that only says why not. */
+export function sayOpening({ calculatedBy, statements: [first] }: AnswerBlock, telling: Telling): string {
+  return first === undefined || onlySaysWhy(first)
+    ? ''
+    : `${averagedOver(telling, countWord)}${byWhom(calculatedBy)}`;
+}
+
 /** One pair in a sentence. */
 export function sayPair(answer: PairAnswer, telling: Telling): string {
   return `${capitalised(pairClause(answer, telling))}.`;

@@ -1,7 +1,23 @@
+import type { GapWords } from '../../../src/charts/apartInput.ts';
 import type { GapRow, PooledRowsInput } from '../../../src/charts/pooledRowsInput.ts';
 import type { PairedGaps, WithAndWithoutInput } from '../../../src/charts/withAndWithoutInput.ts';
 import type { YardsInput } from '../../../src/charts/yardsInput.ts';
 import { exampleWords, heads } from './heads.ts';
+
+/** Words of a chart of gaps whose band is 5 yards. */
+export const gapWords: Omit<GapWords, 'ends'> = {
+  matters: 5,
+  bandWords: 'too small to matter, under 5 yards',
+  unit: 'yards',
+  foot: 'Difference in average carry. Likely ranges: 95% confidence, all three pairs together.',
+  key: {
+    ring: 'best estimate',
+    bar: 'likely range',
+    thick: 'large enough to matter',
+    open: null,
+    filled: true,
+  },
+};
 
 const [alder, birch] = [
   { label: 'Alder', index: 0 },
@@ -54,9 +70,8 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
       undefined,
       'anything from 12 yards for Alder to 4 for Birch',
     ),
-    matters: 5,
-    axis: 'yards farther',
-    legend: 'Under 5 yards: too small to matter',
+    ...gapWords,
+    ahead: 'farther',
     ...rest,
   };
 };
@@ -76,7 +91,10 @@ export const yardsExample: YardsInput = {
     { name: 'Air', estimate: null, interval: null, figure: '', words: 'the same for both' },
   ],
   rest: exampleGap('Not explained', 1, -6, 8, undefined, 'anything from 8 yards for Alder to 6 for Birch'),
-  axis: 'yards farther',
+  ahead: 'farther',
+  unit: 'yards',
+  foot: 'Difference in average carry, part by part.',
+  key: { ...gapWords.key, thick: null },
 };
 
 export const pairedGaps = (names: readonly string[]): readonly PairedGaps[] =>
@@ -84,8 +102,8 @@ export const pairedGaps = (names: readonly string[]): readonly PairedGaps[] =>
     names.slice(first + 1).map((b, step) => {
       const gap = 9 - 3 * first - 2 * step;
       return {
-        a: { label: a, index: first },
-        b: { label: b, index: first + step + 1 },
+        indices: [first, first + step + 1] as const,
+        open: false,
         sentence: `${a} farther than ${b} either way, size unsure.`,
         all: exampleGap('All 38 shots', gap - 2, gap - 11, gap + 7, [a, b]),
         kept: exampleGap('Without the two left out', gap, gap - 7, gap + 7, [a, b]),
@@ -101,13 +119,12 @@ export const withAndWithoutOf = (
     'with-and-without',
     'Did leaving shots out change it?',
     'Gaps with and without two shots',
-    pairs.map(({ a, b }) => `${a.label} and ${b.label}`),
+    pairs.map(({ indices }) => indices.join(' and ')),
   ),
   pairs,
+  ...gapWords,
+  ends: { left: 'named second farther', right: 'named first farther' },
   leftOut: 2,
-  matters: 5,
-  axis: 'yards farther',
-  legend: 'Under 5 yards: too small to matter',
   ...rest,
 });
 

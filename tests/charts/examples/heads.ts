@@ -23,6 +23,7 @@ export const exampleWords = (
   chart,
   about: { of: 'metric', metric: 'carry' },
   question,
+  finding: 'What the chart shows',
   subject,
   found: ['What was found.'],
   signs: ['What the signs mean.'],

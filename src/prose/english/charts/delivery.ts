@@ -1,7 +1,7 @@
-import type { SwingFindings } from '../../../findings/findings.ts';
+import type { SwingFindings, SwingPair } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { mattersWords } from '../ranges.ts';
-import { unitFor, unitWord } from '../../readerUnits.ts';
+import { unitFor } from '../../readerUnits.ts';
 import { swingSummary, swingUnmeasured } from '../../swing.ts';
 import type { Telling } from '../../telling.ts';
 import { saySwingSummary, saySwingUnmeasured } from '../swing.ts';
@@ -17,13 +17,29 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     found: [saySwingSummary(swingSummary(swing), telling), saySwingUnmeasured(swingUnmeasured(swing))].filter(
       (words) => words !== '',
     ),
-    signs: [
-      `Ring: best estimate of what a difference in the swing is worth in ${name}, by a flight model or a rule of thumb. Bar: its likely range.`,
-    ],
+    signs: ['What a difference in the swing is worth was calculated, by a flight model or a rule of thumb.'],
     numbers: 'differences in the swing',
-    axis: `${unitWord(unit)} it could be worth`,
-    legend: `Worth under ${mattersWords({ matters: margin, unit })}: the same swing, as far as it matters`,
+    bandWords: `the same swing, as far as it matters: worth under ${mattersWords({ matters: margin, unit })}`,
+    ends: { left: 'in favour of the second', right: 'in favour of the first' },
+    foot: `What the difference in the swing could be worth in ${name}.`,
+    key: {
+      ring: 'best estimate',
+      bar: 'likely range',
+      thick: 'large enough to matter',
+      open: null,
+      filled: true,
+    },
     tableCaption: 'Differences in the swing, and what they could be worth',
     tableHead: ['Measure and pair', 'Difference and worth', 'Answer'],
   };
 }
+
+/** "Club speed: Heron and Wren". */
+export const swingRowName = (measure: string, a: string, b: string): string => `${measure}: ${a} and ${b}`;
+
+/** The answer at the end of a row. */
+export const swingRowAnswers: Readonly<Record<Exclude<SwingPair['answer'], 'not-known'>, string>> = {
+  same: 'The same, as far as it matters',
+  different: 'Not the same',
+  'cannot-tell': 'Cannot tell',
+};

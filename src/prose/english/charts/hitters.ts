@@ -1,10 +1,10 @@
-import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
+import type { MetricFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
 import { onlyThese } from '../golfers.ts';
-import { differenceHeads, inBrackets, likelyRange } from './ranges.ts';
+import { differenceHeads, inBrackets } from './ranges.ts';
 
 /** What the chart of a pair's difference, row by row, is of. */
 export interface RowsOf {
@@ -15,7 +15,6 @@ export interface RowsOf {
 
 /** The words of *Who gained?* of one pair, `a` ahead. */
 export function golferRowsWords(
-  pair: PairFindings,
   metric: MetricFindings,
   { a, b, more }: RowsOf,
   withAnother: boolean,
@@ -24,12 +23,8 @@ export function golferRowsWords(
   const { name } = metrics[metric.id];
   return {
     subject: `Each golfer's own difference in average ${name} between ${a} and ${b}`,
-    found: [
-      `One row is one golfer: ${a} at the left end, ${b} at the right. Ring: best estimate.`,
-      ...(withAnother ? [] : [onlyThese(telling.findings.design.hitters)]),
-    ],
+    found: [...(withAnother ? [] : [onlyThese(telling.findings.design.hitters)])],
     signs: [
-      `Bar: ${likelyRange(name, pair.level, 1)}, thick where large enough to matter.`,
       ...(withAnother ? ["The last bar: what another golfer's own test of this length would show."] : []),
     ],
     opening: `Differences in ${name}, counted towards ${a}.`,

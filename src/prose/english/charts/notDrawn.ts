@@ -6,6 +6,8 @@ export const notDrawn = {
   noPlaceColumns: 'This chart takes a column for carry and one for side.',
   noLaunches: 'No shot has both a launch angle and spin.',
   noLaunchColumns: 'This chart takes one golfer and columns for ball speed, launch angle and spin.',
+  notForDistance: 'This chart is for drivers and fairway woods; other clubs must also stop the ball.',
+  outOfWindow: 'No shot lies where the model finds the most carry.',
   noSwingColumns: 'This chart takes one golfer and a column for club speed, path, face or attack.',
   nothingPriced: 'Nothing of the swing was recorded that can be put into distance.',
   severalGolfers: 'This chart is for one golfer.',
@@ -19,9 +21,6 @@ export const notDrawn = {
   tooFewToScatter: 'The shots are too few to speak of consistency.',
   noneLeftOut: 'No shot was left out.',
   noPairBothWays: 'No two of them had shots enough to be judged both ways.',
-  onePrice: 'This chart takes a price for two of them or more.',
-  currencies: 'The prices are in different currencies.',
-  nothingToPrice: 'No dearer one was clearly ahead.',
   notCarry: 'This chart explains differences in carry only.',
   noCarryDifference:
     'This chart takes a difference in carry whose cause is clear, one golfer, eight shots with either, and launches on file.',

@@ -3,17 +3,13 @@ import { metrics } from '../../../trade/metrics.ts';
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, countWord, listed } from '../../words.ts';
-import { comparedNames, inBrackets, likelyRange } from './ranges.ts';
+import { comparedNames, inBrackets } from './ranges.ts';
 
 /** The words of *Did leaving shots out change it?*; `changed` names the pairs whose answer changes. */
 export function withAndWithoutWords(
   metric: MetricFindings,
   more: string,
-  {
-    leftOut,
-    judged,
-    changed,
-  }: { readonly leftOut: number; readonly judged: number; readonly changed: readonly string[] },
+  { leftOut, changed }: { readonly leftOut: number; readonly changed: readonly string[] },
   telling: Telling,
 ) {
   const { name } = metrics[metric.id];
@@ -26,9 +22,7 @@ export function withAndWithoutWords(
   return {
     subject: `Difference in average ${name} between ${names} with and without the ${countWord(leftOut)} left out`,
     found: [`We left out ${counted(leftOut, 'shot')}.`, shows],
-    signs: [
-      `Upper bar: ${likelyRange(name, metric.pairs[0]?.level ?? 0.95, judged)} with every shot counted. Lower bar: without the ${leftOut === 1 ? 'one' : countWord(leftOut)} left out.`,
-    ],
+    signs: [],
     shows,
     numbers: `${name} differences with and without`,
     tableCaption: `Differences in average ${name}${inUnit} with and without the shots left out. Positive: the first-named ${more}.`,

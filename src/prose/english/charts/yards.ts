@@ -29,10 +29,11 @@ export function yardsWords(
     subject: `The difference in carry between ${a} and ${b}, part by part`,
     found: [sayYards(parts, flip * gap.value, [a, b], calculatedBy, telling)],
     signs: [
-      `Estimated by a flight model with ${countWord(sets)} published ${sets === 1 ? 'set' : 'sets'} of coefficients, not measured. Bar: likely range.`,
+      `Estimated by a flight model with ${countWord(sets)} published ${sets === 1 ? 'set' : 'sets'} of coefficients, not measured.`,
     ],
     numbers: 'the difference in carry, part by part',
-    axis: `${word} farther`,
+    foot: 'Difference in average carry, part by part.',
+    key: { ring: 'best estimate', bar: 'likely range', thick: null, open: null, filled: true },
     tableCaption: `Where the difference in carry between ${a} and ${b} comes from`,
     tableHead: ['Part', `Likely, in ${word}`],
     measured: metric.class === 'measured' ? 'Measured difference' : 'Calculated difference',
