@@ -35,15 +35,16 @@ export function addListSearch(
   const status = own('p', { className: 'search-count' });
   status.setAttribute('role', 'status');
   const found = own('ol', { className: 'search-found', hidden: true });
+  const list = page.getElementById('list');
   place.setAttribute('role', 'search');
-  place.append(words, field, status, found);
+  place.append(words, field, status);
+  list?.before(found);
 
   let index: Promise<readonly SearchEntry[]> | null = null;
   const entries = (): Promise<readonly SearchEntry[]> => {
     index ??= load(place.dataset['index'] ?? '').then(readEntries);
     return index;
   };
-  const list = page.getElementById('list');
   const show = (matching: readonly SearchEntry[] | null, said: string): void => {
     if (list !== null) list.hidden = matching !== null;
     found.hidden = matching === null;
