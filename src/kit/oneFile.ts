@@ -66,7 +66,7 @@ function leftOut(elements: readonly Element[]): readonly Edit[] {
     .filter(
       (element) =>
         (element.tagName === 'link' &&
-          /^(stylesheet|icon|alternate)$/.test(attribute(element, 'rel') ?? '')) ||
+          /^(stylesheet|icon|alternate|preload)$/.test(attribute(element, 'rel') ?? '')) ||
         (element.tagName === 'script' && attribute(element, 'type') === 'module'),
     )
     .map((element) => ({ ...placeOf(element), words: '' }));

@@ -2,6 +2,7 @@ import type { Shared } from '../intake/authored/shared.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import type { Brand } from './brand/brand.ts';
 import { composed } from './composedNames.ts';
 import type { ContentFolder } from './contentFiles.ts';
 import { readShared } from './sharedFiles.ts';
@@ -19,19 +20,20 @@ export interface Content {
 
 /** Reads a content folder; `only` keeps to some reports. */
 export function readContent(folder: ContentFolder, only: readonly string[] = []): Content {
-  const { shared, slugs, ...rest } = listContent(folder, only);
+  const { shared, slugs, brand: _brand, ...rest } = listContent(folder, only);
   return { ...rest, shop: shared.shop, reports: slugs.map((slug) => readWritten(folder, slug, shared)) };
 }
 
 /** What lies in a content folder, reports by name only. */
 export interface ContentList extends Omit<Content, 'shop' | 'reports'> {
   readonly shared: Shared;
+  readonly brand: Brand;
   readonly slugs: readonly string[];
 }
 
 /** Looks at a content folder without reading its reports; `only` keeps to some of them. */
 export function listContent(folder: ContentFolder, only: readonly string[] = []): ContentList {
-  const { shared, problems } = readShared(folder);
+  const { shared, brand, problems } = readShared(folder);
   const there = folder.folders('reports');
   const wanted = only.map(composed);
   const slugs = [...new Set(there)].filter((slug) => wanted.length === 0 || wanted.includes(slug));
@@ -55,6 +57,7 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
   const empty = slugs.length === 0 && only.length === 0 && unreadable.length === 0 ? [noReports(folder)] : [];
   return {
     shared,
+    brand,
     slugs,
     problems: [...problems, ...unreadable, ...missing, ...sameAddress(there), ...misplaced, ...empty],
     waiting: waitingFiles(folder),

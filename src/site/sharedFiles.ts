@@ -6,6 +6,8 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Block } from '../intake/authored/tree.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { noBrand, type Brand } from './brand/brand.ts';
+import { readBrand } from './brand/readBrand.ts';
 import type { ContentFolder } from './contentFiles.ts';
 
 export const shopFile = 'shop.yaml';
@@ -13,6 +15,7 @@ export const shopFile = 'shop.yaml';
 /** What the reports of a folder share. */
 export function readShared(folder: ContentFolder): {
   readonly shared: Shared;
+  readonly brand: Brand;
   readonly problems: readonly Problem[];
 } {
   const shop = readShopFile(folder);
@@ -23,21 +26,27 @@ export function readShared(folder: ContentFolder): {
       contenders: sheets.contenders,
       typed: { shop: shop.typed, contenders: sheets.typed },
     },
+    brand: shop.brand,
     problems: [...shop.problems, ...sheets.problems],
   };
 }
 
 function readShopFile(folder: ContentFolder): {
   shop: Shop | null;
+  brand: Brand;
   typed: Block;
   problems: readonly Problem[];
 } {
   const { content: text, problems } = folder.text(shopFile);
   if (text !== null) {
     const read = readShop(shopFile, text);
-    return { ...read, problems: [...problems, ...read.problems] };
+    const own =
+      read.shop === null
+        ? { brand: noBrand, problems: [] }
+        : readBrand(folder, read.shop.brand, read.placeOf);
+    return { ...read, brand: own.brand, problems: [...problems, ...read.problems, ...own.problems] };
   }
-  if (problems.length > 0) return { shop: null, typed: {}, problems };
+  if (problems.length > 0) return { shop: null, brand: noBrand, typed: {}, problems };
   const problem = makeProblem(
     'shop-missing',
     { file: shopFile },
@@ -47,7 +56,7 @@ function readShopFile(folder: ContentFolder): {
       cure: 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
     },
   );
-  return { shop: null, typed: {}, problems: [problem] };
+  return { shop: null, brand: noBrand, typed: {}, problems: [problem] };
 }
 
 function readSheets(folder: ContentFolder): {

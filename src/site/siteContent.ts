@@ -2,6 +2,7 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
+import type { Brand } from './brand/brand.ts';
 import { openContent, type Cached } from './openContent.ts';
 import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
@@ -19,6 +20,7 @@ export interface SiteContent {
   readonly shop: Shop | null;
   /** Name of who publishes, or that it is not recorded. */
   readonly publisher: string;
+  readonly brand: Brand;
   /** Newest first; drafts included, which only `dev` shows. */
   readonly reports: readonly Report[];
   readonly blocked: readonly BlockedReport[];
@@ -45,6 +47,7 @@ export function loadSite(
   return {
     shop,
     publisher: shop?.name ?? 'Publisher not recorded',
+    brand: content.brand,
     reports: [...reports].sort(newestFirst),
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],

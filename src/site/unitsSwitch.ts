@@ -7,6 +7,9 @@ const said: Readonly<Record<System, string>> = {
   metres: 'Now in metres and kilometres an hour.',
 };
 
+/** What the button says on a page in these units, before it is pressed. */
+export const switchLabel = (own: System): string => labels[own === 'yards' ? 'metres' : 'yards'];
+
 /**
  * For a browser: a button in `place` that shows either the shop's units or the others. Everything that differs stands
  * on the page twice, marked `data-units`; without this script the shop's alone are seen. A page on which nothing
@@ -19,7 +22,7 @@ export function addUnitsSwitch(page: Document, place: Element, own: System): voi
   const other: System = own === 'yards' ? 'metres' : 'yards';
   const button = page.createElement('button');
   button.type = 'button';
-  button.textContent = labels[other];
+  button.textContent = switchLabel(own);
   const status = page.createElement('p');
   status.className = 'visually-hidden';
   status.setAttribute('role', 'status');

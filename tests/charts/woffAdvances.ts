@@ -3,10 +3,11 @@ import { createRequire } from 'node:module';
 import { inflateSync } from 'node:zlib';
 
 /**
- * Reads advance widths, in thousandths of an em, out of a WOFF 1.0 file (W3C WOFF recommendation; OpenType tables `head`, `hhea`,
- * `hmtx` and a format 4 `cmap`).
+ * The tables of a WOFF 1.0 file (W3C WOFF recommendation) by their names.
+ *
+ * @throws Error for a table that it does not have
  */
-export const woffAdvances = (specifier: string): ReadonlyMap<number, number> => {
+export const woffTables = (specifier: string): ((name: string) => Buffer) => {
   const file = readFileSync(createRequire(import.meta.url).resolve(specifier));
   const tables = new Map<string, Buffer>();
   for (let entry = 0; entry < file.readUInt16BE(12); entry += 1) {
@@ -17,11 +18,16 @@ export const woffAdvances = (specifier: string): ReadonlyMap<number, number> => 
     const plain = packed < file.readUInt32BE(at + 12) ? inflateSync(bytes) : bytes;
     tables.set(file.toString('latin1', at, at + 4), plain);
   }
-  const table = (name: string): Buffer => {
+  return (name) => {
     const found = tables.get(name);
     if (found === undefined) throw new Error(`${specifier} has no table ${name}`);
     return found;
   };
+};
+
+/** Advance widths of a WOFF 1.0 file in thousandths of an em (OpenType tables `head`, `hhea`, `hmtx` and a format 4 `cmap`). */
+export const woffAdvances = (specifier: string): ReadonlyMap<number, number> => {
+  const table = woffTables(specifier);
   const unitsPerEm = table('head').readUInt16BE(18);
   const metrics = table('hhea').readUInt16BE(34);
   const hmtx = table('hmtx');

@@ -1,5 +1,6 @@
 import { sortProblems } from '../../problems/sortProblems.ts';
 import type { Problem } from '../../problems/problem.ts';
+import type { PlaceOf } from './places.ts';
 import { completeShop, shopAnswers, type Shop } from './shop.ts';
 import { readWith } from './trouble.ts';
 import type { Block } from './tree.ts';
@@ -10,14 +11,20 @@ import { readYaml } from './yamlText.ts';
 export function readShop(
   file: string,
   text: string,
-): { readonly shop: Shop | null; readonly typed: Block; readonly problems: readonly Problem[] } {
+): {
+  readonly shop: Shop | null;
+  readonly typed: Block;
+  readonly placeOf: PlaceOf;
+  readonly problems: readonly Problem[];
+} {
   const { tree, placeOf, problems } = readYaml(file, text);
-  if (tree === null) return { shop: null, typed: {}, problems };
+  if (tree === null) return { shop: null, typed: {}, placeOf, problems };
   const read = readWith(shopAnswers, tree);
-  if ('value' in read) return { shop: completeShop(read.value), typed: tree, problems };
+  if ('value' in read) return { shop: completeShop(read.value), typed: tree, placeOf, problems };
   return {
     shop: null,
     typed: tree,
+    placeOf,
     problems: sortProblems([...problems, ...troubleProblems(read.troubles, tree, placeOf)]),
   };
 }

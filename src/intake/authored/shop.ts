@@ -1,5 +1,6 @@
 import type { MetricId } from '../../trade/metrics.ts';
 import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
+import { brandAnswers, type BrandAnswers } from './brand.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
@@ -25,6 +26,7 @@ export interface Shop {
   /** Where a reader reports an error. */
   readonly contact: string | null;
   readonly interests: InterestAnswers;
+  readonly brand: BrandAnswers;
   readonly reuse: Reuse;
   readonly defaults: ShopDefaults;
   /** Whether what the linter of the narrative finds stops the build. */
@@ -64,6 +66,7 @@ export interface ShopAnswers {
   readonly name: string;
   readonly address?: Address;
   readonly contact?: string;
+  readonly brand?: BrandAnswers;
   readonly interests?: InterestAnswers;
   readonly reuse?: Reuse;
   readonly defaults?: Omit<Conditions, 'temperature' | 'wind' | 'humidity' | 'target'> & {
@@ -79,6 +82,7 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
   name: text('the name of the shop'),
   address: webAddress.exactOptional(),
   contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),
+  brand: brandAnswers.describe('what pages show of the shop’s own').exactOptional(),
   interests: interestAnswers.describe('interests that are the same for all reports').exactOptional(),
   reuse: strict({
     terms: text('the terms on which charts may be used again').exactOptional(),
@@ -115,6 +119,7 @@ export function completeShop(answers: ShopAnswers): Shop {
     name: answers.name,
     address: answers.address ?? null,
     contact: answers.contact ?? null,
+    brand: answers.brand ?? {},
     interests: answers.interests ?? {},
     reuse: answers.reuse ?? {},
     defaults: { units, locale, matters: gaps, conditions },
