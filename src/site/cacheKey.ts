@@ -7,6 +7,7 @@ import { sizeLimit } from './sizeLimits.ts';
 export interface SharedKey {
   /** Hash of the code, see `codeHash`. */
   readonly code: string;
+  /** Of the shop's answers and of its logos. */
   readonly shop: string | null;
   /** Hash of each build sheet by its id. */
   readonly sheets: ReadonlyMap<string, string>;

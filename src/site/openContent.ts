@@ -62,15 +62,17 @@ export function openContent(root: string, only: readonly string[], cached: Cache
 }
 
 function sharedHashes(folder: ContentFolder): {
-  readonly shop: string | null;
+  readonly shop: string;
   readonly sheets: ReadonlyMap<string, string>;
 } {
   const hash = (path: string): string | null => {
     const { content } = folder.bytes(path);
     return content === null ? null : sha256(content);
   };
+  const logos = folder.files('').filter((name) => /\.(?:svg|png)$/i.test(name));
   return {
-    shop: hash(shopFile),
+    // With the logos that it may name: every page shows them.
+    shop: JSON.stringify([hash(shopFile), ...logos.map((name) => [name, folder.hash(name)])]),
     sheets: new Map(
       folder
         .files('contenders')

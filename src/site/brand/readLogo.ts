@@ -11,7 +11,7 @@ import { cleanLogo } from './cleanLogo.ts';
 const most = { svg: 100_000, png: 5_000_000 } as const;
 
 /** Room at the head of a page, CSS px. */
-const room = { width: 200, height: 44 } as const;
+const room = { width: 200, height: 36 } as const;
 
 interface ReadLogo {
   readonly logo: Logo | null;
