@@ -15,7 +15,8 @@ import { betweenWords, differenceBetween, rangeOf, type Sides } from './differen
 import { causeOf } from './names.ts';
 import { estimateWords } from './ranges.ts';
 
-const wayWords: Readonly<Record<Hold['check'], string>> = {
+/** What was done in each other way. */
+export const wayWords: Readonly<Record<Hold['check'], string>> = {
   'usual-strikes': 'without extreme shots',
   'by-rounds': 'round by round',
   'drift-taken-out': 'allowing for drift',
