@@ -22,7 +22,7 @@ const arrowTo = (tip: number, y: number, towards: 1 | -1): readonly Line[] => [
   { x1: tip - towards * arrow.head, y1: y + arrow.head, x2: tip, y2: y },
 ];
 
-/** What lies towards either end, with an arrow: as many lines as half the width needs. */
+/** What lies towards either end, with an arrow: on one line where both fit, else in lines of half the width. */
 const endWords = (
   { left, right }: GapEnds,
   { from, to }: Stretch,
@@ -30,7 +30,9 @@ const endWords = (
   first: number,
 ): { readonly rows: number; readonly marks: readonly Markish[] } => {
   const inset = arrow.length + arrow.gap;
-  const most = (to - from) / 2 - inset - 6;
+  const [wide, half] = [to - from - 2 * inset - 10, (to - from) / 2 - inset - 6];
+  const taken = [left, right].map((words) => textWidth(words, small.size, small.weight));
+  const most = taken.reduce((sum, one) => sum + one, 0) <= wide ? wide : half;
   const set = (words: string): readonly string[] => wrapText(words, small.size, small.weight, most);
   const labels = (words: string, anchor: 'start' | 'end', x: number): readonly Label[] =>
     set(words).map((line, index) => label(small, anchor, x, first + index * lineHeight, line));

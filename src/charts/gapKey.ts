@@ -1,8 +1,7 @@
-import type { Markish } from '@observablehq/plot';
+import { flowKey, type KeyItem } from './flowKey.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
-import { bar, label, openBar, ring, texts, type Spot } from './signs.ts';
-import { textWidth, wrapText } from './textWidth.ts';
+import { bar, openBar, ring, type Spot } from './signs.ts';
 
 /** What the signs of a chart of gaps are called; null for those that do not occur. */
 export interface GapKey {
@@ -14,60 +13,38 @@ export interface GapKey {
   readonly filled: boolean;
 }
 
-/** A sign of a key, drawn from `x` on about the height `y`. */
-interface KeyItem {
-  readonly width: number;
-  readonly draw: (spot: Spot) => readonly Markish[];
-  readonly words: string;
-}
-
-const lineHeight = 19;
-const gap = { sign: 6, item: 18 };
 const sample = 26;
 
-const itemsOf = ({ ring: ringWords, bar: barWords, thick, open, filled }: GapKey): readonly KeyItem[] => {
-  const along = (x: number) => ({ from: x, to: x + sample });
-  const own = filled ? bar : openBar;
-  return [
-    { width: 17, draw: ({ x, y }) => [ring({ x: x + 8, y }, 6)], words: ringWords },
-    { width: sample, draw: ({ x, y }) => own(y, along(x), []), words: barWords },
-    ...(thick === null
-      ? []
-      : [
-          {
-            width: sample,
-            draw: ({ x, y }: Spot) => own(y, along(x), [along(x)]),
-            words: thick,
-          },
-        ]),
-    ...(open === null
-      ? []
-      : [
-          {
-            width: sample,
-            draw: ({ x, y }: Spot) => openBar(y, along(x), [along(x)]),
-            words: open,
-          },
-        ]),
-  ];
-};
+/** The ring of a key. */
+export const ringItem = (words: string): KeyItem => ({
+  width: 17,
+  draw: ({ x, y }) => [ring({ x: x + 8, y }, 6)],
+  words,
+});
 
-/** The signs with their names, as many to a line as fit. */
-export const gapKey = (key: GapKey, { small, width }: Layout, top: number): Part => {
-  const marks: Markish[] = [];
-  let [x, line] = [0, 0];
-  for (const { width: signWidth, draw, words } of itemsOf(key)) {
-    const inset = signWidth + gap.sign;
-    const taken = inset + textWidth(words, small.size, small.weight);
-    if (x > 0 && x + taken > width) [x, line] = [0, line + 1];
-    const split = wrapText(words, small.size, small.weight, width - inset);
-    const baseline = top + 15 + line * lineHeight;
-    marks.push(
-      ...draw({ x, y: baseline - 5 }),
-      ...texts(split.map((part, row) => label(small, 'start', x + inset, baseline + row * lineHeight, part))),
-    );
-    line += split.length - 1;
-    x = split.length > 1 ? width : x + taken + gap.item;
-  }
-  return { height: 24 + line * lineHeight, marks };
-};
+/** The bar of a key. */
+export const barItem = (words: string, thick = false, open = false): KeyItem => ({
+  width: sample,
+  draw: ({ x, y }: Spot) => {
+    const whole = { from: x, to: x + sample };
+    return (open ? openBar : bar)(y, whole, thick ? [whole] : []);
+  },
+  words,
+});
+
+/** The signs of a chart of gaps with their names. */
+export const gapKey = (
+  { ring: estimate, bar: range, thick, open, filled }: GapKey,
+  layout: Layout,
+  top: number,
+): Part =>
+  flowKey(
+    [
+      ringItem(estimate),
+      barItem(range, false, !filled),
+      ...(thick === null ? [] : [barItem(thick, true, !filled)]),
+      ...(open === null ? [] : [barItem(open, true, true)]),
+    ],
+    layout,
+    top,
+  );

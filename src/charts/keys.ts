@@ -1,5 +1,6 @@
 import type { ContenderName } from './apartInput.ts';
 import { contenderMark } from './contenderMarks.ts';
+import type { KeyItem } from './flowKey.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import { label, leftOutMarks, marks, texts, type Spot } from './signs.ts';
@@ -27,6 +28,21 @@ export const signKey = (
 /** What a hollow mark means, with the mark of the contender at `index`, the first that has one. */
 export const leftOutKey = (words: string, index: number, layout: Layout, top: number): Part =>
   signKey((spot) => leftOutMarks([spot], contenderMark(index), 4.5), words, layout, top);
+
+/** A mark of each contender, beside one another, as a shot in a key. */
+export const shotItem = (indices: readonly number[], words: string): KeyItem => ({
+  width: indices.length * 12,
+  draw: ({ x, y }) =>
+    indices.map((index, place) => marks([{ x: x + 6 + place * 12, y }], contenderMark(index), 4.5)),
+  words,
+});
+
+/** A hollow mark in a key, of the contender at `index`. */
+export const leftOutItem = (index: number, words: string): KeyItem => ({
+  width: 12,
+  draw: ({ x, y }) => leftOutMarks([{ x: x + 6, y }], contenderMark(index), 4.5),
+  words,
+});
 
 /** Every contender's mark with its name, as many to a line as fit. */
 export const namesKey = (contenders: readonly ContenderName[], layout: Layout, top: number): Part => {

@@ -35,10 +35,17 @@ export interface LandingInput extends FigureWords {
   readonly within: number;
   /** What the scale measures: "Yards. Up: carry. Across: left and right of the target line. Same scale in all panels.". */
   readonly axis: string;
-  /** What the curve says: "Curve: nine in ten further shots should land inside". Shown if one is drawn. */
-  readonly curveWords: string;
-  /** What grey dots are: "Grey dots: the other two heads". Shown from two panels up. */
-  readonly others: string;
+  /** What the signs are called; those that do not occur are not shown. */
+  readonly key: {
+    readonly shot: string;
+    readonly ring: string;
+    /** "nine in ten further shots should land inside" */
+    readonly curve: string;
+    /** "the other two heads" */
+    readonly others: string;
+    /** "within 15 yards of the line" */
+    readonly bracket: string;
+  };
   /** What a hollow mark with a stroke through says: "left out". */
   readonly leftOut: string;
   /** Shots recorded, those without a place among them. */

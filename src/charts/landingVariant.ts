@@ -1,5 +1,7 @@
 import { contenderMark } from './contenderMarks.ts';
-import { leftOutKey, signKey } from './keys.ts';
+import { flowKey, type KeyItem } from './flowKey.ts';
+import { ringItem } from './gapKey.ts';
+import { leftOutItem, shotItem } from './keys.ts';
 import type { LandingInput } from './landingInput.ts';
 import {
   landingMarks,
@@ -11,10 +13,10 @@ import {
 } from './landingPanel.ts';
 import { landingScale, type LandingScale } from './landingScale.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
-import { dotsToCopy, greyDots, lineSample } from './outlineSigns.ts';
+import { bracket, dotsToCopy, greyDots, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';
 import { renderParts } from './renderParts.ts';
-import { label, lines, texts } from './signs.ts';
+import { label, lines, texts, type Spot } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 import { truePlaces, type SizedMark } from './truePlaces.ts';
 
@@ -61,50 +63,55 @@ const panelRow = (
   };
 };
 
-/** What the scale measures and what each sign means, as far as it occurs. */
-const keyParts = (drawing: LandingDrawing, layout: Layout): readonly ((top: number) => Part)[] => {
-  const { panels } = drawing;
+/** What each sign means, as far as it occurs. */
+const keyItems = ({ panels, key, leftOut }: LandingDrawing): readonly KeyItem[] => {
   const curved = panels.find(({ curve }) => curve !== null);
-  const leftOut = panels.find(({ shots }) => shots.some((shot) => shot.leftOut));
-  const { small, width } = layout;
-  const axis = wrapText(drawing.axis, small.size, small.weight, width);
+  const withLeftOut = panels.find(({ shots }) => shots.some((shot) => shot.leftOut));
   return [
-    (top) => ({
-      height: 5 + axis.length * 19,
-      marks: [
-        lines([{ x1: 0, y1: top, x2: width, y2: top }], 'axis', 1),
-        ...texts(axis.map((line, index) => label(small, 'start', 0, top + 24 + index * 19, line))),
-      ],
-    }),
-    ...(curved === undefined
-      ? []
-      : [
-          (top: number) =>
-            signKey(
-              ({ y }) => [lineSample({ x: 0, y }, 34, contenderMark(curved.contender.index))],
-              drawing.curveWords,
-              layout,
-              top,
-              44,
-            ),
-        ]),
+    shotItem(
+      panels.map(({ contender }) => contender.index),
+      key.shot,
+    ),
+    ...(panels.some(({ average }) => average !== null) ? [ringItem(key.ring)] : []),
     ...(panels.length < 2
       ? []
       : [
-          (top: number) =>
-            signKey(
-              ({ x, y }) => [
-                greyDots([x - 5, x, x + 5].map((dotX, index) => ({ x: dotX, y: y + (index % 2) * 3 - 1 }))),
-              ],
-              drawing.others,
-              layout,
-              top,
-            ),
+          {
+            width: 14,
+            draw: ({ x, y }: Spot) => [
+              greyDots([2, 7, 12].map((dotX, index) => ({ x: x + dotX, y: y + (index % 2) * 3 - 1 }))),
+            ],
+            words: key.others,
+          },
         ]),
-    ...(leftOut === undefined
+    ...(curved === undefined
       ? []
-      : [(top: number) => leftOutKey(drawing.leftOut, leftOut.contender.index, layout, top)]),
+      : [
+          {
+            width: 34,
+            draw: (spot: Spot) => [lineSample(spot, 34, contenderMark(curved.contender.index))],
+            words: key.curve,
+          },
+        ]),
+    {
+      width: 24,
+      draw: ({ x, y }) => [bracket({ from: x + 1, to: x + 23 }, y + 4)],
+      words: key.bracket,
+    },
+    ...(withLeftOut === undefined ? [] : [leftOutItem(withLeftOut.contender.index, leftOut)]),
   ];
+};
+
+/** What the scale measures, under the panels. */
+const axisPart = (words: string, { small, width }: Layout, top: number): Part => {
+  const split = wrapText(words, small.size, small.weight, width);
+  return {
+    height: 5 + split.length * 19,
+    marks: [
+      lines([{ x1: 0, y1: top, x2: width, y2: top }], 'axis', 1),
+      ...texts(split.map((line, index) => label(small, 'start', 0, top + 20 + index * 19, line))),
+    ],
+  };
 };
 
 /** One variant of *Where they landed* as SVG text: rows of three panels, or panels below one another. */
@@ -121,8 +128,9 @@ export const landingVariant = (drawing: LandingDrawing, variant: Variant): strin
     drawing,
     layout,
     [
+      (top) => flowKey(keyItems(drawing), layout, top),
       ...rows.map((row) => (top: number) => panelRow(drawing, shots, row, scale, layout, top)),
-      ...keyParts(drawing, layout),
+      (top) => axisPart(drawing.axis, layout, top),
     ],
     shots.length > 1 ? [dotsToCopy(counted)] : [],
   );

@@ -35,7 +35,6 @@ const style = (size: number, weight: Weight, colour: 'ink' | 'ink-2'): TextStyle
 const shared = {
   sentence: style(16, 600, 'ink'),
   estimate: style(15, 600, 'ink'),
-  small: style(14, 400, 'ink-2'),
 };
 
 /** Narrow is drawn at the width a 320 px screen leaves, so that its text is never scaled down. */
@@ -44,6 +43,8 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'wide',
     width: 720,
+    // Shown down to 660 px, where this is 13.75.
+    small: style(15, 400, 'ink-2'),
     numbers: style(15, 400, 'ink-2'),
     name: style(15, 600, 'ink'),
     firstBaseline: 24,
@@ -55,6 +56,7 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'narrow',
     width: 288,
+    small: style(14, 400, 'ink-2'),
     numbers: style(14.5, 400, 'ink-2'),
     name: style(14.5, 600, 'ink'),
     firstBaseline: 22,

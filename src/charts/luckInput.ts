@@ -12,8 +12,8 @@ export interface LuckInput extends FigureWords {
   };
   readonly seen: {
     readonly gap: number;
-    /** "Seen here: 12 yards between Alder and Cedar. Alder clearly farther than Cedar.". */
-    readonly words: string;
+    /** The pair and how far apart it came, and its answer: "Alder and Cedar: 12 yards apart", "Clear difference". */
+    readonly words: readonly string[];
   };
   /** One of the units in which the scale ends on round numbers, in the unit of the values. */
   readonly roundIn: number;

@@ -17,14 +17,14 @@ const lineHeight = 20;
 const inset = 14;
 const tick = 18;
 
-/** Words about a place on the rule, in lines, as near to the place as the edges let them. */
+/** Words about a place on the rule, each in lines, as near to the place as the edges let them. */
 const wordsAt = (
   x: number,
-  words: string,
+  words: readonly string[],
   style: Layout['sentence'],
   width: number,
 ): { readonly lines: readonly string[]; readonly at: (y: number) => readonly Label[] } => {
-  const split = wrapText(words, style.size, style.weight, width);
+  const split = words.flatMap((one) => wrapText(one, style.size, style.weight, width));
   const half = Math.max(...split.map((line) => textWidth(line, style.size, style.weight))) / 2;
   const middle = Math.min(Math.max(x, half), width - half);
   return {
@@ -38,7 +38,7 @@ const rulePart = ({ luck, seen }: LuckDrawing, scale: RoundScale, layout: Layout
   const seenX = scale.place(seen.gap);
   const [averageX, upToX] = [scale.place(luck.average), scale.place(luck.upTo)];
   const above = wordsAt(seenX, seen.words, sentence, width);
-  const below = wordsAt((averageX + upToX) / 2, luck.words, { ...name, weight: 400 }, width);
+  const below = wordsAt((averageX + upToX) / 2, [luck.words], { ...name, weight: 400 }, width);
   const seenTop = top + 20 + (above.lines.length - 1) * lineHeight + 7;
   const rule = seenTop + tick;
   const down = (x: number): Line => ({ x1: x, y1: rule, x2: x, y2: rule + tick });

@@ -55,7 +55,6 @@ export function orderFigure(metric: MetricFindings, session: Session, telling: T
     trends: trends.map(({ trend }) => trend),
     roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
     axis: axisOf(metric, telling),
-    numberAxis: 'Shot number',
     leftOut: leftOutWord,
     recorded: drawnShots(session).length,
   });

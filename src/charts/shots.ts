@@ -2,7 +2,9 @@ import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { axisBelow, scaleWords } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
-import { leftOutKey } from './keys.ts';
+import { barItem, ringItem } from './gapKey.ts';
+import { leftOutItem, shotItem } from './keys.ts';
+import { flowKey, type KeyItem } from './flowKey.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
@@ -36,22 +38,30 @@ const inset = 14;
 export const shotsScale = (strips: readonly ShotsStrip[], layout: Layout, roundIn: number): RoundScale =>
   roundScale(strips.flatMap(numbersOf), { from: inset, to: layout.width - inset }, layout, roundIn);
 
+const keyItems = ({ strips, key, leftOut }: ShotsInput): readonly KeyItem[] => {
+  const indices = [...new Set(strips.map(({ contender }) => contender.index))];
+  const withLeftOut = strips.find(({ shots }) => shots.some((shot) => shot.leftOut));
+  return [
+    shotItem(indices, key.shot),
+    ...(key.ring === null ? [] : [ringItem(key.ring)]),
+    ...(key.bar === null ? [] : [barItem(key.bar)]),
+    ...(withLeftOut === undefined ? [] : [leftOutItem(withLeftOut.contender.index, leftOut)]),
+  ];
+};
+
 /** One variant as SVG text. */
 const shotsVariant = (input: ShotsInput, variant: Variant): string => {
   const layout = layouts[variant];
-  const { id, strips, roundIn, axis, leftOut } = input;
+  const { id, strips, roundIn, axis } = input;
   const scale = shotsScale(strips, layout, roundIn);
   const style = {
     radius: shotRadius(strips, scale),
     beside: strips.every((strip) => headFits(strip, layout)),
   };
-  const withLeftOut = strips.find(({ shots }) => shots.some((shot) => shot.leftOut));
   return renderParts({ id, name: imageName(input) }, layout, [
+    (top) => flowKey(keyItems(input), layout, top),
     ...strips.map((strip) => (top: number) => shotsStrip(strip, scale, style, layout, top)),
     (top) => axisBelow(scaleWords(axis, scale), scale.ticks, layout, top),
-    ...(withLeftOut === undefined
-      ? []
-      : [(top: number) => leftOutKey(leftOut, withLeftOut.contender.index, layout, top)]),
   ]);
 };
 

@@ -2,36 +2,47 @@ import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
 import { shotsFinding } from '../prose/english/charts/finding.ts';
 import {
+  averageWords,
   axisOf,
+  golfersTogether,
+  golferStrip,
   leftOutWord,
   shotsWords,
   shotTableWords,
   stripNumbers,
 } from '../prose/english/charts/shots.ts';
-import {
-  averageLimits,
-  printAverage,
-  printingOf,
-  printReading,
-  printSize,
-  type Printing,
-} from '../prose/printSteps.ts';
+import { averageLimits, printAverage, printingOf, printReading, printSize } from '../prose/printSteps.ts';
 import { toReader, unitsIn, withUnit } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { sentence } from '../prose/words.ts';
 import { contenderName } from './contenderName.ts';
 import { drawnShots, drawnWords } from './drawnShots.ts';
+import { golferSummaries } from './golferSummaries.ts';
 import { figureHead, type Figure, type Table } from './figure.ts';
 import { shotsChart } from './shots.ts';
 import type { ShotsStrip } from './shotsInput.ts';
 
-/** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average. */
+/** The most strips that golfers have of their own; beyond, only the table tells them apart. */
+const mostStrips = 8;
+
+/** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average; of several golfers a strip each where they fit. */
 export function shotsFigure(metric: MetricFindings, session: Session, telling: Telling): Figure {
-  const printing = printingOf(metric, telling);
-  const strips = metric.byContender.map((summary) => stripOf(summary, metric, session, printing, telling));
+  const { findings } = telling;
+  const byGolfer = findings.design.hitters > 1 ? golferSummaries(metric.id, session, findings) : [];
+  const apart = byGolfer.length > 0 && byGolfer.length <= mostStrips;
+  const strips = apart
+    ? byGolfer.map(({ golfer, summary }) => stripOf(summary, golfer, metric, session, telling))
+    : metric.byContender.map((summary) => stripOf(summary, null, metric, session, telling));
+  const table = shotTable(metric, telling);
+  const axis = axisOf(metric, telling);
   return shotsChart({
-    ...figureHead('shots', { of: 'metric', metric: metric.id }, telling.findings),
-    ...shotsWords(metric, telling),
+    ...figureHead('shots', { of: 'metric', metric: metric.id }, findings),
+    ...shotsWords(
+      metric,
+      byGolfer.length === 0 || apart ? 'apart' : 'together',
+      strips.some(({ average }) => average?.interval != null),
+      telling,
+    ),
     finding: shotsFinding(
       {
         drawn: strips.reduce((sum, { shots }) => sum + shots.length, 0),
@@ -42,48 +53,59 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
     ),
     found: drawnWords(session),
     description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
-    table: shotTable(metric, telling),
+    table: {
+      ...table,
+      rows: [
+        ...table.rows,
+        ...byGolfer.map(({ golfer, summary, leftOut }) =>
+          summaryRow(stripName(summary.id, golfer, telling), summary, String(leftOut), metric, telling),
+        ),
+      ],
+    },
     strips,
     roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
-    axis: axisOf(metric, telling),
+    axis: byGolfer.length > 0 && !apart ? `${axis}${golfersTogether(findings.design.hitters)}` : axis,
     leftOut: leftOutWord,
     recorded: drawnShots(session).length,
   });
 }
 
+const stripName = (contender: string, golfer: string | null, telling: Telling): string =>
+  golfer === null
+    ? telling.nameOf(contender)
+    : golferStrip(telling.nameOf(contender), telling.golfer(golfer, telling.system));
+
 function stripOf(
   { id, n, mean, ci, min, max }: ContenderSummary,
+  golfer: string | null,
   metric: MetricFindings,
   session: Session,
-  printing: Printing,
   telling: Telling,
 ): ShotsStrip {
+  const printing = printingOf(metric, telling);
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const print = (value: number): string => printAverage(value, printing);
+  const limits = ci === null ? null : averageLimits(ci, printing);
   return {
-    contender: contenderName(id, telling),
-    shots: drawnShots(session).flatMap(({ contender, values, excluded }) => {
+    contender: { ...contenderName(id, telling), label: stripName(id, golfer, telling) },
+    shots: drawnShots(session).flatMap(({ contender, hitter, values, excluded }) => {
       const value = values[metric.id];
-      return contender === id && typeof value === 'number'
+      return contender === id && (golfer === null || hitter === golfer) && typeof value === 'number'
         ? [{ value: read(value), leftOut: excluded !== null }]
         : [];
     }),
     numbers: stripNumbers(
       n,
-      min === null || max === null || mean === null
+      min === null || max === null
         ? null
-        : {
-            least: printReading(min, printing),
-            most: withUnit(printReading(max, printing), printing.unit),
-            average: print(mean),
-          },
+        : { least: printReading(min, printing), most: withUnit(printReading(max, printing), printing.unit) },
     ),
     average:
       mean === null
         ? null
         : {
             value: read(mean),
-            text: print(mean),
+            text: limits === null ? print(mean) : averageWords(print(mean), limits),
             interval: ci === null ? null : { low: read(ci[0]), high: read(ci[1]) },
           },
   };
@@ -91,21 +113,39 @@ function stripOf(
 
 /** Summary figures of each contender. */
 export function shotTable(metric: MetricFindings, telling: Telling): Table {
+  return {
+    ...shotTableWords(metric, telling),
+    rows: metric.byContender.map((summary) =>
+      summaryRow(
+        telling.nameOf(summary.id),
+        summary,
+        String(telling.findings.contenders.find(({ id }) => id === summary.id)?.excluded ?? '–'),
+        metric,
+        telling,
+      ),
+    ),
+  };
+}
+
+function summaryRow(
+  name: string,
+  { n, mean, ci, sd, median, min, max }: ContenderSummary,
+  leftOut: string,
+  metric: MetricFindings,
+  telling: Telling,
+): readonly string[] {
   const printing = printingOf(metric, telling);
   const print = (value: number | null, as: typeof printSize): string =>
     value === null ? '–' : as(value, printing);
-  return {
-    ...shotTableWords(metric, telling),
-    rows: metric.byContender.map(({ id, n, mean, ci, sd, median, min, max }) => [
-      telling.nameOf(id),
-      String(n),
-      String(telling.findings.contenders.find((contender) => contender.id === id)?.excluded ?? '–'),
-      print(mean, printAverage),
-      ...(ci === null ? ['–', '–'] : averageLimits(ci, printing)),
-      print(sd, printSize),
-      print(median, printAverage),
-      print(min, printReading),
-      print(max, printReading),
-    ]),
-  };
+  return [
+    name,
+    String(n),
+    leftOut,
+    print(mean, printAverage),
+    ...(ci === null ? ['–', '–'] : averageLimits(ci, printing)),
+    print(sd, printSize),
+    print(median, printAverage),
+    print(min, printReading),
+    print(max, printReading),
+  ];
 }

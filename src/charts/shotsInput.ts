@@ -29,6 +29,8 @@ export interface ShotsInput extends FigureWords {
   readonly strips: readonly ShotsStrip[];
   /** One of the units in which the scale ends on round numbers, in the unit of the values. */
   readonly roundIn: number;
+  /** What the signs are called: a mark, the ring and the bar of an average; null for those that do not occur. */
+  readonly key: { readonly shot: string; readonly ring: string | null; readonly bar: string | null };
   /** What the scale measures: "Carry in yards". */
   readonly axis: string;
   /** What a hollow mark with a stroke through says: "left out". */

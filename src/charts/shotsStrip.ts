@@ -87,14 +87,14 @@ const head = ({ contender, numbers: words }: ShotsStrip, beside: boolean, layout
   };
 };
 
-/** Ring and bar of the average with its number beside, under the shots. */
+/** Ring and bar of the average under the shots, with its words beside, or where neither side has room below. */
 const averagePart = (
   { average }: ShotsStrip,
   scale: RoundScale,
   { estimate, width }: Layout,
   middle: number,
 ) => {
-  if (average === null) return [];
+  if (average === null) return { marks: [], height: -8 };
   const x = scale.place(average.value);
   const { interval } = average;
   const whole =
@@ -105,17 +105,25 @@ const averagePart = (
   const spot = { x, y: middle };
   const after = Math.max(whole.to, x + ringReach) + 7;
   const beforeEnd = Math.min(whole.from, x - ringReach) - 7;
-  return [
-    ...(interval === null ? [ring(spot)] : barWithRing(spot, whole, [])),
-    ...texts(
-      [
-        after + wordsWidth <= width
-          ? label(estimate, 'start', after, middle + 5, average.text)
-          : label(estimate, 'end', beforeEnd, middle + 5, average.text),
-      ],
-      { clear: true },
-    ),
-  ];
+  const under = after + wordsWidth > width && beforeEnd < wordsWidth;
+  const words = under
+    ? label(
+        estimate,
+        'middle',
+        Math.min(Math.max(x, wordsWidth / 2), width - wordsWidth / 2),
+        middle + 24,
+        average.text,
+      )
+    : after + wordsWidth <= width
+      ? label(estimate, 'start', after, middle + 5, average.text)
+      : label(estimate, 'end', beforeEnd, middle + 5, average.text);
+  return {
+    marks: [
+      ...(interval === null ? [ring(spot)] : barWithRing(spot, whole, [])),
+      ...texts([words], { clear: true }),
+    ],
+    height: under ? 34 : 20,
+  };
 };
 
 /** What all strips of a chart share. */
@@ -139,7 +147,8 @@ export const shotsStrip = (
   const { placed, up, down } = spread(strip, scale, radius);
   const middle = bottom + 12 + up;
   const averageMiddle = middle + down + 16;
-  const end = averageMiddle + (strip.average === null ? -8 : 20);
+  const shown = averagePart(strip, scale, layout, averageMiddle);
+  const end = averageMiddle + shown.height;
   const spots = (leftOut: boolean): readonly Spot[] =>
     placed.filter((shot) => shot.leftOut === leftOut).map(({ x, y }) => ({ x, y: middle + y }));
   return {
@@ -151,7 +160,7 @@ export const shotsStrip = (
         'rule',
         1,
       ),
-      ...averagePart(strip, scale, layout, averageMiddle),
+      ...shown.marks,
       marks([{ x: layout.markInset, y: top + 17 }], mark, layout.markRadius),
       ...texts(labels),
       ...leftOutMarks(spots(true), mark, radius),

@@ -25,6 +25,8 @@ export interface SpreadGroup {
 
 export interface SpreadInput extends FigureWords {
   readonly groups: readonly SpreadGroup[];
+  /** What ring and bar are called. */
+  readonly key: { readonly ring: string; readonly bar: string };
   /** What the scale measures: "Standard deviation in yards". */
   readonly axis: string;
 }

@@ -1,3 +1,5 @@
+import { flowKey } from './flowKey.ts';
+import { barItem, ringItem } from './gapKey.ts';
 import { axisBelow } from './axisBelow.ts';
 import { rowHeading } from './rowHeadings.ts';
 import { intervalRow, rowColumns, type IntervalRow } from './intervalRows.ts';
@@ -7,7 +9,7 @@ import { roundScale } from './roundScale.ts';
 import type { SpreadInput, SpreadRow } from './spreadInput.ts';
 
 /** What one variant shows, with the image's name. */
-export type SpreadDrawing = Pick<SpreadInput, 'id' | 'groups' | 'axis'> & { readonly name: string };
+export type SpreadDrawing = Pick<SpreadInput, 'id' | 'groups' | 'key' | 'axis'> & { readonly name: string };
 
 export const asIntervalRow = ({ contender, spread, interval, figure, words }: SpreadRow): IntervalRow => ({
   name: contender.label,
@@ -23,7 +25,7 @@ export const asIntervalRow = ({ contender, spread, interval, figure, words }: Sp
 /** One variant of *Spread* as SVG text: a heading and rows for each direction, all on one scale from 0. */
 export const spreadVariant = (drawing: SpreadDrawing, variant: Variant): string => {
   const layout = layouts[variant];
-  const { groups, axis } = drawing;
+  const { groups, key, axis } = drawing;
   const rows = groups.flatMap((group) => group.rows.map(asIntervalRow));
   const columns = rowColumns(rows, layout);
   const values = rows.flatMap(({ estimate, interval }) => [estimate ?? 0, interval?.high ?? 0]);
@@ -31,6 +33,7 @@ export const spreadVariant = (drawing: SpreadDrawing, variant: Variant): string 
   const style = { columns, place: scale.place, ticks: scale.ticks, matters: null };
   const { from, to } = columns.track;
   return renderParts(drawing, layout, [
+    (top) => flowKey([ringItem(key.ring), barItem(key.bar)], layout, top),
     ...groups.flatMap((group) => [
       (top: number) => rowHeading(group.heading, layout, top),
       ...group.rows.map((row) => (top: number) => intervalRow(asIntervalRow(row), style, layout, top)),

@@ -25,8 +25,6 @@ export const yardsChart = (input: YardsInput): Figure => {
         ],
       },
     ],
-    matters: 0,
-    bandWords: '',
     ends: ownEnds(a.label, b.label, ahead),
   };
   refuseOutward(drawing);

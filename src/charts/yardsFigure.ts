@@ -1,16 +1,17 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
 import { yardsFinding } from '../prose/english/charts/finding.ts';
-import { endWord } from '../prose/english/charts/gaps.ts';
+import { keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { noAccount, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
 import { partName, sayPart } from '../prose/english/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
-import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 import { modelPrinting } from '../prose/unjudgedPrinting.ts';
 import { capitalised } from '../prose/words.ts';
 import { yardsPart } from '../prose/yardsSplit.ts';
+import { bandOf } from './bandOf.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
 import { gapRow } from './gapRow.ts';
 import type { GapRow } from './pooledRowsInput.ts';
@@ -73,8 +74,8 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
       printing,
       telling,
     ),
-    ahead: endWord('carry', 'more'),
-    unit: unitWord(unitFor('carry', telling.system)),
+    ...bandOf(metric, telling),
+    key: keyWords([pair], metric.matters, telling),
     description: told.map((cells) => `${cells.join(': ')}.`).join(' '),
     table: { caption: tableCaption, head: tableHead, rows: told },
     a: turned.a,

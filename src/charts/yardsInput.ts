@@ -3,7 +3,7 @@ import type { FigureWords } from './figure.ts';
 import type { GapRow } from './pooledRowsInput.ts';
 
 /** Where a gap in carry comes from, `a` minus `b`, in the unit the reader sees. */
-export interface YardsInput extends FigureWords, Pick<GapWords, 'unit' | 'foot' | 'key'> {
+export interface YardsInput extends FigureWords, Omit<GapWords, 'ends'> {
   /** Stands at the right end. */
   readonly a: ContenderName;
   readonly b: ContenderName;

@@ -8,7 +8,6 @@ import { launchChart } from '../../src/charts/launch.ts';
 import { luckChart } from '../../src/charts/luck.ts';
 import { orderChart } from '../../src/charts/order.ts';
 import { literalColours } from '../../src/charts/palette.ts';
-import { priceChart } from '../../src/charts/price.ts';
 import { spreadChart } from '../../src/charts/spread.ts';
 import { withAndWithoutChart } from '../../src/charts/withAndWithout.ts';
 import { yardsChart } from '../../src/charts/yards.ts';
@@ -18,7 +17,6 @@ import { landingExample } from './examples/landing.ts';
 import { launchExample } from './examples/launch.ts';
 import { luckExample } from './examples/luck.ts';
 import { orderExample } from './examples/order.ts';
-import { priceExample } from './examples/price.ts';
 import { spreadExample } from './examples/spread.ts';
 import { inherited, parseSvg } from './inspectSvg.ts';
 
@@ -32,7 +30,6 @@ const charts: readonly (readonly [string, () => Figure])[] = [
   ['spread', () => spreadChart(spreadExample)],
   ['yards', () => yardsChart(yardsExample)],
   ['launch-and-spin', () => launchChart(launchExample)],
-  ['price', () => priceChart(priceExample)],
 ];
 
 const contenderColours = ['umber', 'bluebell', 'pine', 'rose', 'heather', 'lichen'].map(

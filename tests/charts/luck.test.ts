@@ -47,16 +47,16 @@ describe('Luck yardstick', () => {
     },
   );
 
-  test('both have their words', () => {
+  test('the pair and its answer stand beside the tick, chance under the rule', () => {
     const words = placedTexts(figure.svg.wide).map(({ text }) => text);
-    expect(words).toContain('Seen here: 12 yards, Alder over Cedar');
+    expect(words).toEqual(expect.arrayContaining(['Alder and Cedar: 12 yards apart', 'Clear difference']));
     expect(words).toContain('By luck: about 3 yards, now and then 6');
   });
 
   const long = luckInputOf(3, 6, 12, 'yards', {
     seen: {
       gap: 12,
-      words: 'Seen here: 12 yards, Wintergreen Extra Long Name over Sassafrasandbuttonwood Z',
+      words: ['Wintergreen Extra Long Name and Sassafrasandbuttonwood Z: 12 yards apart', 'Clear difference'],
     },
   });
   const cases: readonly (readonly [string, LuckInput])[] = [

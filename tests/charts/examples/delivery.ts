@@ -1,43 +1,36 @@
 import type { DeliveryInput, DeliveryRow, PricedDelivery } from '../../../src/charts/deliveryInput.ts';
+import { gapWords } from './gaps.ts';
 import { exampleWords } from './heads.ts';
 
 export const deliveryRow = (
   measure: string,
-  [a, b]: readonly [readonly [string, number], readonly [string, number]],
+  [a, b]: readonly [string, string],
   [estimate, low, high]: readonly [number, number, number],
-  answer: PricedDelivery['answer'],
-  words: string,
+  judgement: PricedDelivery['judgement'],
 ): PricedDelivery => ({
   kind: 'judged',
   acrossToo: false,
   measure,
-  answer,
-  a: { label: a[0], index: a[1] },
-  b: { label: b[0], index: b[1] },
+  judgement,
+  name: `${measure}: ${a} and ${b}`,
+  answer: judgement.replace('-', ' '),
+  open: false,
   estimate,
   low,
   high,
-  sentence: `${measure}: ${answer.replace('-', ' ')}.`,
-  numbers: words,
   printed: { estimate: String(Math.abs(estimate)), low: String(Math.abs(low)), high: String(Math.abs(high)) },
 });
 
-const ends = [
-  ['Alder', 0],
-  ['Cedar', 2],
-] as const;
+const ends = ['Alder', 'Cedar'] as const;
 
 export const deliveryRows: readonly DeliveryRow[] = [
-  deliveryRow('Club speed', ends, [2, -1, 5], 'cannot-tell', '−0.4 to 1.9 mph, worth −1 to 5 yards.'),
-  deliveryRow('Angle of attack', ends, [0.5, -1, 2], 'same', '−0.6 to 1.1 degrees, worth −1 to 2 yards.'),
-  deliveryRow('Path', ends, [-4, -7, -1], 'different', '1 to 4 degrees, worth 1 to 7 yards.'),
+  deliveryRow('Club speed', ends, [2, -1, 5], 'cannot-tell'),
+  deliveryRow('Angle of attack', ends, [0.5, -1, 2], 'same'),
+  deliveryRow('Path', ends, [4, 1, 7], 'different'),
   {
     kind: 'not-judged',
     measure: 'Strike height',
-    a: { label: 'Alder', index: 0 },
-    b: { label: 'Cedar', index: 2 },
-    sentence: 'Strike height: no price.',
-    numbers: 'Likely between 2 mm lower and 5 mm higher.',
+    sentence: 'Strike height: no price. Likely between 2 mm lower and 5 mm higher.',
   },
 ];
 
@@ -53,7 +46,10 @@ export const deliveryInputOf = (
   ),
   rows,
   margin: 2.5,
-  axis: 'yards it could be worth',
-  legend: 'Worth under 2.5 yards: the same swing, as far as it matters',
+  unit: 'yards',
+  bandWords: 'the same swing: worth under 2.5 yards',
+  ends: { left: 'in favour of the second', right: 'in favour of the first' },
+  foot: 'What the difference in the swing could be worth in carry.',
+  key: gapWords.key,
   ...rest,
 });

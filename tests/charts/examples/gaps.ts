@@ -77,6 +77,7 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
 };
 
 export const yardsExample: YardsInput = {
+  ...gapWords,
   ...exampleWords('yards', 'Where the yards come from', 'Parts of the gap between Alder and Birch', [
     'Parts',
   ]),
@@ -92,9 +93,6 @@ export const yardsExample: YardsInput = {
   ],
   rest: exampleGap('Not explained', 1, -6, 8, undefined, 'anything from 8 yards for Alder to 6 for Birch'),
   ahead: 'farther',
-  unit: 'yards',
-  foot: 'Difference in average carry, part by part.',
-  key: { ...gapWords.key, thick: null },
 };
 
 export const pairedGaps = (names: readonly string[]): readonly PairedGaps[] =>

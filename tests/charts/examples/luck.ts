@@ -15,7 +15,7 @@ export const luckInputOf = (
     ['Luck'],
   ),
   luck: { average, upTo, words: `By luck: about ${average} ${unit}, now and then ${upTo}` },
-  seen: { gap, words: `Seen here: ${gap} ${unit}, Alder over Cedar` },
+  seen: { gap, words: [`Alder and Cedar: ${gap} ${unit} apart`, 'Clear difference'] },
   roundIn: 1,
   axis: `Gap between the farthest head and the shortest, ${unit}`,
   ...rest,

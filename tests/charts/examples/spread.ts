@@ -17,6 +17,7 @@ export const spreadInputOf = (names: readonly string[], rest: Partial<SpreadInpu
       };
     }),
   })),
+  key: { ring: 'standard deviation', bar: 'likely range' },
   axis: 'Standard deviation in yards: two shots in three land within so much of the average',
   ...rest,
 });

@@ -19,7 +19,7 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     ),
     signs: ['What a difference in the swing is worth was calculated, by a flight model or a rule of thumb.'],
     numbers: 'differences in the swing',
-    bandWords: `the same swing, as far as it matters: worth under ${mattersWords({ matters: margin, unit })}`,
+    bandWords: `the same swing: worth under ${mattersWords({ matters: margin, unit })}`,
     ends: { left: 'in favour of the second', right: 'in favour of the first' },
     foot: `What the difference in the swing could be worth in ${name}.`,
     key: {

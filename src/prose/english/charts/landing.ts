@@ -25,14 +25,16 @@ export function landingWords({ byContender }: LandingFindings, lane: string, tel
       `Within ${withUnit(lane, unit)} of the line: ${counts.join(', ')}.`,
       sayStraighter(straighterOf(telling.findings), telling),
     ],
-    signs: ['View from above, golfer at the bottom.', 'One mark is one shot. Ring: the average place.'],
+    signs: ['View from above, golfer at the bottom.'],
     numbers: 'carry and side',
     axis: `${capitalised(unitWord(unit))}. Up: carry. Across: left and right of the target line. Same scale in all panels.`,
-    curveWords: 'Curve: nine in ten further shots should land inside',
-    others:
-      others === 1
-        ? `Grey dots: the other ${telling.noun}`
-        : `Grey dots: the other ${countWord(others)} ${telling.nouns}`,
+    key: {
+      shot: 'one shot',
+      ring: 'average place',
+      curve: 'nine in ten further shots should land inside',
+      others: others === 1 ? `the other ${telling.noun}` : `the other ${countWord(others)} ${telling.nouns}`,
+      bracket: `within ${withUnit(lane, unit)} of the line`,
+    },
   };
 }
 

@@ -5,6 +5,8 @@ import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Printing } from '../../printSteps.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised } from '../../words.ts';
+import { sayShort } from '../answers.ts';
+import { pairAnswer } from '../../pairAnswer.ts';
 import { sayChance } from '../reach.ts';
 import { comparedNames, inBrackets } from './ranges.ts';
 import { rowAnswer } from './rowAnswer.ts';
@@ -47,7 +49,10 @@ export function luckWords(
       ],
     },
     byChance: `By chance: typically about ${withUnit(average, unit)}, more than ${upTo} in one test of 20`,
-    seen: seenWords,
+    seen: [
+      `${capitalised(names)}: ${withUnit(seen, unit)} apart`,
+      sayShort(pairAnswer(widest, metric, telling.findings.design)),
+    ],
     axis: capitalised(`${unitWord(unit)} between the highest and the lowest average ${name}`.trim()),
   };
 }

@@ -25,10 +25,8 @@ export function orderWords(
       `The ${telling.nouns} were hit ${orderInWords(order)}.`,
       ...(driftShows ? [] : ['Seeing no drift does not prove there was none.']),
     ],
-    signs:
-      trends.length === 0
-        ? ['One mark is one shot.']
-        : [`One mark is one shot. Line: trend of ${name} with each ${telling.noun}, over its own shots.`],
+    signs: [],
+    numberAxis: `Shot number; one mark is one shot${trends.length === 0 ? '' : `, a line the trend with one ${telling.noun} over its own shots`}`,
     ...(trends.length === 0 ? {} : { shows: trends.map((words) => `${words}.`).join(' ') }),
     description:
       trends.length === 0

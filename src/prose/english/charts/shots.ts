@@ -3,26 +3,33 @@ import { metrics } from '../../../trade/metrics.ts';
 import { formatNumber } from '../../numbers.ts';
 import { shortUnit, unitFor, unitWord } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, counted } from '../../words.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
 import { comparedNames, inBrackets } from './ranges.ts';
 
 /** What a hollow mark with a stroke through says. */
 export const leftOutWord = 'left out';
 
-/** The words of *All the shots*. */
-export function shotsWords(metric: MetricFindings, telling: Telling) {
+/** The words of *All the shots*; golfers have strips of their own, or stand together; `ranges` says whether averages have any. */
+export function shotsWords(
+  metric: MetricFindings,
+  apart: 'apart' | 'together',
+  ranges: boolean,
+  telling: Telling,
+) {
   const leftOut = telling.findings.contenders.reduce((sum, { excluded }) => sum + excluded, 0);
   const { name } = metrics[metric.id];
   const of = comparedNames(telling);
   const oneGolfer = telling.findings.design.hitters === 1;
   return {
     subject: `${capitalised(name)} of every shot with ${of}`,
-    signs: [
-      'One mark is one shot.',
-      oneGolfer
-        ? `Ring: average ${name}. Bar: likely range of that average (95% confidence, each ${telling.noun} by itself).`
-        : `Ring: average ${name} of all golfers, who differ among themselves.`,
-    ],
+    signs: [],
+    key: {
+      shot: 'one shot',
+      ring: apart === 'apart' ? 'average' : 'average of all golfers',
+      bar: ranges
+        ? `likely range of the average (95% confidence, each ${apart === 'apart' && !oneGolfer ? 'row' : telling.noun} by itself)`
+        : null,
+    },
     ...(leftOut === 0
       ? {}
       : {
@@ -38,15 +45,24 @@ export function axisOf({ id }: MetricFindings, { system }: Telling): string {
   return capitalised(word === '' ? metrics[id].name : `${metrics[id].name} in ${word}`);
 }
 
-/** Beside a strip's name: "12 shots, 225 to 245 yards, average 237". */
+/** A strip of one golfer: "Bracken, 88 mph, handicap 16-20". */
+export const golferStrip = (name: string, golfer: string): string => `${name}, ${golfer}`;
+
+/** Under the scale, where golfers stand together. */
+export const golfersTogether = (golfers: number): string =>
+  `. ${capitalised(countWord(golfers))} golfers together, who differ among themselves; the table tells them apart`;
+
+/** Beside the ring: "237, likely 234 to 240". */
+export const averageWords = (average: string, [lower, upper]: readonly [string, string]): string =>
+  `${average}, likely ${lower} to ${upper}`;
+
+/** Beside a strip's name: "12 shots, 225 to 245 yards". */
 export function stripNumbers(
   shots: number,
-  range: { readonly least: string; readonly most: string; readonly average: string } | null,
+  range: { readonly least: string; readonly most: string } | null,
 ): string {
   const count = counted(shots, 'shot');
-  return range === null
-    ? `${count}, no reading`
-    : `${count}, ${range.least} to ${range.most}, average ${range.average}`;
+  return range === null ? `${count}, no reading` : `${count}, ${range.least} to ${range.most}`;
 }
 
 /** Caption and heads of the table of averages; the averages of several golfers have no range, and their spread is of all. */

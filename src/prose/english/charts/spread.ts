@@ -12,9 +12,11 @@ export function spreadWords(shown: readonly MetricFindings[], headings: readonly
   return {
     subject: `How far ${listed(shown.map(({ id }) => metrics[id].name))} scattered with ${names}`,
     found: headings,
-    signs: [
-      'Ring: the standard deviation, from shot to shot. Bar: its likely range (95% confidence, each by itself).',
-    ],
+    signs: [],
+    key: {
+      ring: 'standard deviation, from shot to shot',
+      bar: 'likely range (95% confidence, each by itself)',
+    },
     numbers: 'consistency',
     axis: `Standard deviation in ${unitWord(unit)}`,
     tableCaption: `Standard deviation (${shortUnit(unit)})`,

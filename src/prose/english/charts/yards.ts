@@ -33,7 +33,6 @@ export function yardsWords(
     ],
     numbers: 'the difference in carry, part by part',
     foot: 'Difference in average carry, part by part.',
-    key: { ring: 'best estimate', bar: 'likely range', thick: null, open: null, filled: true },
     tableCaption: `Where the difference in carry between ${a} and ${b} comes from`,
     tableHead: ['Part', `Likely, in ${word}`],
     measured: metric.class === 'measured' ? 'Measured difference' : 'Calculated difference',
