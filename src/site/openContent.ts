@@ -2,6 +2,7 @@ import type { PlaceOf } from '../intake/authored/places.ts';
 import { readReport } from '../intake/authored/readReport.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { reportKey } from './cacheKey.ts';
+import { logosOf, type Brand } from './brand/brand.ts';
 import { composedNames } from './composedNames.ts';
 import { openContentFolder, sha256, type ContentFolder } from './contentFiles.ts';
 import { ledgerOf } from './ledger.ts';
@@ -36,7 +37,7 @@ export function openContent(root: string, only: readonly string[], cached: Cache
   const folder = rememberedFiles(composedNames(openContentFolder(root)));
   const list = listContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
-  const shared = cached === null ? null : { code: cached.code, ...sharedHashes(folder), ledger };
+  const shared = cached === null ? null : { code: cached.code, ...sharedHashes(folder, list.brand), ledger };
   const keyOf = (slug: string): string | null => (shared === null ? null : reportKey(folder, slug, shared));
   return {
     ...list,
@@ -61,7 +62,10 @@ export function openContent(root: string, only: readonly string[], cached: Cache
   };
 }
 
-function sharedHashes(folder: ContentFolder): {
+function sharedHashes(
+  folder: ContentFolder,
+  brand: Brand,
+): {
   readonly shop: string;
   readonly sheets: ReadonlyMap<string, string>;
 } {
@@ -69,10 +73,9 @@ function sharedHashes(folder: ContentFolder): {
     const { content } = folder.bytes(path);
     return content === null ? null : sha256(content);
   };
-  const logos = folder.files('').filter((name) => /\.(?:svg|png)$/i.test(name));
   return {
-    // With the logos that it may name: every page shows them.
-    shop: JSON.stringify([hash(shopFile), ...logos.map((name) => [name, folder.hash(name)])]),
+    // With the logos, which every page shows; their names are those of what they hold.
+    shop: JSON.stringify([hash(shopFile), logosOf(brand).map(({ name }) => name)]),
     sheets: new Map(
       folder
         .files('contenders')

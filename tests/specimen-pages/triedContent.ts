@@ -239,6 +239,11 @@ function shots(one: Tried): string {
   return `${[heading, ...rows.map((row) => row.join(','))].join('\n')}\n`;
 }
 
+/** A sign of nobody's: a workbench with a lamp over it. */
+const inventedLogo = (colour: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120 48"><style>.b{fill:${colour}}</style>` +
+  '<path class="b" d="M4 34h112v6H4zM12 40h6v8h-6zM102 40h6v8h-6zM46 26a14 14 0 0 1 28 0zM58 0h4v13h-4z"/></svg>';
+
 /** Writes a shop that thinks in metres, with these reports, into `root`; what was there before goes. */
 export function writeTriedContent(root: string): void {
   rmSync(root, { recursive: true, force: true });
@@ -248,8 +253,22 @@ export function writeTriedContent(root: string): void {
   };
   write(
     'shop.yaml',
-    'name: Example Golf Workshop\ncontact: corrections@example.test\ndefaults: {units: metres}\n',
+    [
+      'name: Example Golf Workshop',
+      'contact: corrections@example.test',
+      'defaults: {units: metres}',
+      'brand:',
+      '  logo: logo.svg',
+      '  logo_dark: logo dark.svg',
+      '  accent: {light: 8a4b08, dark: e0a860}',
+      '  site: https://workshop.example/',
+      '  booking: https://workshop.example/visit?from=reports',
+      '  contact: +44 20 7946 0123',
+      '',
+    ].join('\n'),
   );
+  write('logo.svg', inventedLogo('#8a4b08'));
+  write('logo dark.svg', inventedLogo('#e0a860'));
   for (const one of tried) {
     write(`reports/${one.slug}/report.md`, front(one));
     write(`reports/${one.slug}/shots.csv`, shots(one));

@@ -8,13 +8,16 @@ import { contrast } from './contrast.ts';
 /** Least contrast of a picture's parts with their ground (WCAG 2.2, 1.4.11). */
 const leastContrast = 3;
 
-/** Least share of what is drawn that has it, where the logo lets the ground through; and of its whole place. */
+/** Least share of what is drawn that has it, and of its whole place. */
 const leastShare = { ofDrawn: 0.6, ofPlace: 0.02 } as const;
+
+/** A logo that covers more of its place brings a ground of its own, which need not stand out. */
+const ownGround = 0.6;
 
 /** Whether a logo can be seen on a ground; a warning where not. */
 export function logoSeenProblems(logo: Logo, ground: Ground, place: Place): readonly Problem[] {
   const { drawn, seen } = sharesOf(logo, palette.paper[ground]);
-  const letsThrough = drawn < 0.9;
+  const letsThrough = drawn < ownGround;
   if (seen >= leastShare.ofPlace && !(letsThrough && seen < leastShare.ofDrawn * drawn)) return [];
   return [
     makeProblem('logo-hard-to-see', place, {

@@ -29,6 +29,7 @@ describe('shop.yaml', () => {
       name: 'Example Golf',
       address: { site: 'https://reports.example', base: '/tests/' },
       contact: 'errors@reports.example',
+      brand: {},
       interests: {
         sentence: 'We sell what we test.',
         paidBy: { kind: 'shop', words: 'the shop' },
