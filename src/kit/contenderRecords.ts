@@ -4,7 +4,8 @@ import { primaryMetrics } from '../prose/answers.ts';
 import { sayPair } from '../prose/english/answers.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
 import { capitalised } from '../prose/words.ts';
-import { pairSlug } from './pairRecords.ts';
+import { heldParts } from './buildItems.ts';
+import { fewestReports, pairRecords, pairSlug } from './pairRecords.ts';
 import type { Report } from './report.ts';
 
 /** What one report says of a contender. */
@@ -13,28 +14,41 @@ export interface ContenderEntry {
   readonly answers: readonly string[];
 }
 
+type Lines = readonly (readonly [item: string, value: string])[];
+
 /** One build of a contender with the reports that hit it, newest first. */
 export interface BuildRecord {
-  readonly sheet: readonly (readonly [item: string, value: string])[];
-  /** What every contender of those reports shared. */
-  readonly held: readonly (readonly [item: string, value: string])[];
+  /** Its own build sheet, with what all in those reports shared of its kind. */
+  readonly sheet: Lines;
+  /** What else was the same for all, such as the shaft in tests of heads. */
+  readonly hitWith: Lines;
   readonly entries: readonly ContenderEntry[];
 }
 
-/** All that is known of a contender whose build is recorded. */
+/** All that is known of a contender whose build is recorded in two reports or more. */
 export interface ContenderRecord {
   readonly id: string;
   readonly label: string;
   readonly builds: readonly BuildRecord[];
-  /** Whom it met, with the slug of the pair's page. */
+  /** Whom it met in two reports or more, with the slug of the pair's page. */
   readonly met: readonly { readonly label: string; readonly pair: string }[];
 }
 
-/** Contenders of a report that have a page of their own. */
-export function contendersWithPages({
-  source: { front },
-}: Report): readonly { readonly id: string; readonly label: string }[] {
-  return front.contenders.filter((one) => buildKey(one, front) !== null);
+/** Contenders of a report that have a page of their own, `reports` being all that give anything away, newest first. */
+export function contendersWithPages(
+  { source: { front } }: Report,
+  reports: readonly Report[],
+): readonly { readonly id: string; readonly label: string }[] {
+  return front.contenders.filter(
+    (one) => buildKey(one, front) !== null && reports.filter(hasBuildOf(one.id)).length >= fewestReports,
+  );
+}
+
+/** Whether a report that stands has this one with a recorded build. */
+function hasBuildOf(id: string): (report: Report) => boolean {
+  return ({ source: { front } }) =>
+    front.status !== 'withdrawn' &&
+    front.contenders.some((one) => one.id === id && buildKey(one, front) !== null);
 }
 
 interface Gathering {
@@ -43,11 +57,12 @@ interface Gathering {
   readonly met: Map<string, string>;
 }
 
-/** Every contender whose build is recorded, by its id. `reports` stand newest first. */
+/** Every contender whose build is recorded in two reports or more, by its id. `reports` stand newest first. */
 export function contenderRecords(reports: readonly Report[]): ReadonlyMap<string, ContenderRecord> {
   const all = new Map<string, Gathering>();
   for (const report of reports.filter(({ source }) => source.front.status !== 'withdrawn')) {
     const { front } = report.source;
+    const held = heldParts(front.held, front.varied);
     const known = front.contenders.flatMap((one) => {
       const key = buildKey(one, front);
       return key === null ? [] : [{ one, key }];
@@ -58,24 +73,27 @@ export function contenderRecords(reports: readonly Report[]): ReadonlyMap<string
       const build = own.builds.get(key);
       const entry = { report, answers: answersAbout(one.id, report) };
       own.builds.set(key, {
-        sheet: build?.sheet ?? linesOf(one.build ?? {}),
-        held: build?.held ?? linesOf(front.held),
+        sheet: build?.sheet ?? [...linesOf(one.build ?? {}), ...linesOf(held.own)],
+        hitWith: build?.hitWith ?? linesOf(held.hitWith),
         entries: [...(build?.entries ?? []), entry],
       });
       for (const { one: other } of known)
         if (other.id !== one.id && !own.met.has(other.id)) own.met.set(other.id, other.label);
     }
   }
+  const pairs = pairRecords(reports);
+  const records = [...all].map(([id, { label, builds, met }]): ContenderRecord => ({
+    id,
+    label,
+    builds: [...builds.values()],
+    met: [...met]
+      .map(([other, name]) => ({ label: name, pair: pairSlug(id, other) }))
+      .filter(({ pair }) => pairs.has(pair)),
+  }));
   return new Map(
-    [...all].map(([id, { label, builds, met }]) => [
-      id,
-      {
-        id,
-        label,
-        builds: [...builds.values()],
-        met: [...met].map(([other, name]) => ({ label: name, pair: pairSlug(id, other) })),
-      },
-    ]),
+    records
+      .filter(({ builds }) => builds.flatMap(({ entries }) => entries).length >= fewestReports)
+      .map((record) => [record.id, record]),
   );
 }
 

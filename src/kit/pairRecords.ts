@@ -37,7 +37,10 @@ export const pairSlug = (x: string, y: string): string =>
     .map((id) => id.replaceAll('-and-', '-and--'))
     .join('-and-');
 
-/** Every pair whose builds are recorded and that met in a report, by its slug. `reports` stand newest first. */
+/** A page that shows what several reports know needs so many. */
+export const fewestReports = 2;
+
+/** Every pair whose builds are recorded and that met in two reports or more, by its slug. `reports` stand newest first. */
 export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, PairRecord> {
   const groups = new Map<string, Map<string, Meeting[]>>();
   for (const report of reports.filter(({ source }) => source.front.status !== 'withdrawn')) {
@@ -57,7 +60,13 @@ export function pairRecords(reports: readonly Report[]): ReadonlyMap<string, Pai
       }
     }
   }
-  return new Map([...groups].map(([slug, byBuild]) => [slug, recordOf([...byBuild.values()])]));
+  const met = (byBuild: ReadonlyMap<string, readonly Meeting[]>): number =>
+    new Set([...byBuild.values()].flatMap((meetings) => meetings.map(({ report }) => report))).size;
+  return new Map(
+    [...groups]
+      .filter(([, byBuild]) => met(byBuild) >= fewestReports)
+      .map(([slug, byBuild]) => [slug, recordOf([...byBuild.values()])]),
+  );
 }
 
 function recordOf(groups: readonly (readonly Meeting[])[]): PairRecord {

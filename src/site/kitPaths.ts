@@ -1,6 +1,6 @@
 import type { PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
-import { contenderRecords, type ContenderRecord } from '../kit/contenderRecords.ts';
+import { contenderRecords, contendersWithPages, type ContenderRecord } from '../kit/contenderRecords.ts';
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { pageKey, type PageKey } from './cacheKey.ts';
@@ -70,12 +70,20 @@ export function picturePaths({ dev }: { readonly dev: boolean }): PicturePath[] 
   });
 }
 
-/** Every pair that met in a report that is shown, by its slug. */
+/** What a report compares that other reports know too, each with a page of its own. */
+export function contenderPages(
+  report: Report,
+  { dev }: { readonly dev: boolean },
+): ReturnType<typeof contendersWithPages> {
+  return contendersWithPages(report, givingReports({ dev }));
+}
+
+/** Every pair that met in two reports that are shown, by its slug. */
 export function knownPairs({ dev }: { readonly dev: boolean }): ReadonlyMap<string, PairRecord> {
   return pairRecords(givingReports({ dev }));
 }
 
-/** Every contender with a recorded build in a report that is shown, by its id. */
+/** Every contender with a recorded build in two reports that are shown, by its id. */
 export function knownContenders({ dev }: { readonly dev: boolean }): ReadonlyMap<string, ContenderRecord> {
   return contenderRecords(givingReports({ dev }));
 }

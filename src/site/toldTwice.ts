@@ -118,6 +118,14 @@ export const figureCopies = (told: ToldTwice, id: string): readonly InUnits<Draw
     ),
   );
 
+/** One drawing that serves both systems of units, made of one in each; the first alone where they cannot be one. */
+export function sharedInBothUnits(drawings: readonly InUnits<string>[]): string | null {
+  const [own, other] = drawings;
+  if (own === undefined) return null;
+  if (other === undefined || own.of === other.of) return own.of;
+  return sharedDrawing({ mark: own.system, svg: own.of }, { mark: other.system, svg: other.of }) ?? own.of;
+}
+
 /** Drawings of a chart in each system of units, or the one that serves both. */
 export function drawingsOf(
   copies: readonly InUnits<DrawnFigure>[],

@@ -89,7 +89,8 @@ function onlySaysWhy(statement: AnswerStatement): boolean {
   return statement.kind === 'one' && statement.answer.status === 'not-judged';
 }
 
-function byWhom(calculatedBy: CalculatedBy): string {
+/** Who calculated the readings, at the head of a sentence; empty where that need not be said. */
+export function byWhom(calculatedBy: CalculatedBy): string {
   if (calculatedBy === null) return '';
   return calculatedBy === 'monitor' ? "by the monitor's own calculation, " : 'by our own flight model, ';
 }

@@ -1,0 +1,33 @@
+import type { Report } from '../kit/report.ts';
+import { siteContent } from 'virtual:straightface/site';
+import { pageKey, type PageKey } from './cacheKey.ts';
+import { reportKinds, type ReportKind } from './reportKinds.ts';
+import { listPages, type ListPage } from './reportLists.ts';
+import { shownReports } from './siteContent.ts';
+
+/** What a page of a list is made of. */
+export interface ListProps {
+  readonly list: ListPage;
+  readonly kinds: readonly ReportKind[];
+  readonly all: readonly Report[];
+  readonly publisher: string;
+}
+
+export interface ListRoute extends PageKey {
+  readonly props: ListProps;
+}
+
+/** Every page of the list of all reports, and of the list of each kind. */
+export function listRoutes({ dev }: { readonly dev: boolean }): readonly ListRoute[] {
+  const site = siteContent({ fresh: dev });
+  const all = shownReports(site, { drafts: dev });
+  const kinds = reportKinds(all);
+  const links = kinds.map(({ id, title, reports }) => `${id} ${title} ${reports.length}`);
+  const titles = all.map(({ source }) => `${source.slug} ${source.front.title}`);
+  return [null, ...kinds].flatMap((kind) =>
+    listPages(kind === null ? all : kind.reports, kind).map((list) => ({
+      props: { list, kinds, all, publisher: site.publisher },
+      ...pageKey(list.reports, site.publisher, String(list.pages), ...links, ...titles),
+    })),
+  );
+}
