@@ -62,6 +62,7 @@ export const problemKinds = {
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },
+  'unit-repeated': { severity: 'warning', title: 'A unit stands behind a value that prints its own' },
   'reference-unclosed': { severity: 'error', title: 'A reference in the narrative is not closed' },
   'link-refused': { severity: 'error', title: 'A link or picture in the narrative is refused' },
   'picture-missing': {

@@ -1,4 +1,4 @@
-import MarkdownIt, { type StateInline, type Token } from 'markdown-it';
+import MarkdownIt, { type Token } from 'markdown-it';
 import type { PictureFile } from '../intake/authored/picture.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -7,9 +7,8 @@ import { escapeXml } from './escapeXml.ts';
 import { placesIn } from './linterText.ts';
 import { pictureHtml, pictureProblems } from './narrativePictures.ts';
 import { formatNumber } from './numbers.ts';
-import { resolveReference } from './references.ts';
+import { addValues, printValues, repeatedUnit, resolvedOf, type NarrativeCharts } from './narrativeValues.ts';
 import type { Telling } from './telling.ts';
-import { capitalised } from './words.ts';
 
 /** The fitter's own paragraphs as safe HTML, with everything that is wrong with them. */
 export interface Narrative {
@@ -53,7 +52,7 @@ export function narrativeTooLong({ file, text, firstLine }: NarrativeSource): Pr
 export function renderNarrative(
   source: NarrativeSource,
   telling: Telling,
-  charts: Readonly<Record<string, string>>,
+  charts: NarrativeCharts,
   pictures: readonly PictureFile[],
 ): Narrative {
   const tooLong = narrativeTooLong(source);
@@ -61,13 +60,11 @@ export function renderNarrative(
   const markdown = new MarkdownIt({ html: false, linkify: false, typographer: false });
   // Refused addresses must reach our own check instead of staying as plain text.
   markdown.validateLink = () => true;
-  markdown.inline.ruler.before('escape', 'value', valueRule);
+  addValues(markdown);
   // A table may be wider than a phone and then scrolls by itself, by keyboard too.
   markdown.renderer.rules['table_open'] = (tokens, index) =>
     `<div class="scroll" role="group" aria-label="${escapeXml(tableName(tokens, index))}" tabindex="0">\n<table>\n`;
   markdown.renderer.rules['table_close'] = () => '</table>\n</div>\n';
-  markdown.renderer.rules['value'] = (tokens, index) => valueHtml(tokens[index], telling, charts);
-  markdown.renderer.rules['unclosed'] = () => '{{';
   markdown.renderer.rules['image'] = (tokens, index, options, env, self) => {
     const image = tokens[index];
     if (image === undefined) return '';
@@ -75,61 +72,9 @@ export function renderNarrative(
   };
 
   const tokens = markdown.parse(source.text, {});
-  const problems = findProblems(tokens, source, telling, Object.keys(charts), pictures);
-  return { html: markdown.renderer.render(tokens.map(adjusted), markdown.options, {}), problems };
-}
-
-/** `{{ words }}` becomes a token of its own; code spans are read before it and stay as they are. */
-function valueRule(state: StateInline, silent: boolean): boolean {
-  if (!state.src.startsWith('{{', state.pos)) return false;
-  const end = state.src.indexOf('}}', state.pos + 2);
-  if (end < 0) return unclosed(state, silent);
-  if (!silent) {
-    const token = state.push('value', '', 0);
-    token.content = state.src.slice(state.pos, end + 2);
-    token.meta = { startsSentence: /(^|[.!?])\s*$/.test(state.src.slice(0, state.pos)) };
-  }
-  state.pos = end + 2;
-  return true;
-}
-
-/** Where no braces close a reference, a token of its own tells of it as a problem: the first of a paragraph for all. */
-function unclosed(state: StateInline, silent: boolean): boolean {
-  if (isUnclosed(state)) return false;
-  if (!silent) {
-    state.push('unclosed', '', 0).content = /^[^\n]{0,60}/.exec(state.src.slice(state.pos))?.[0] ?? '{{';
-  }
-  state.pos += 2;
-  return true;
-}
-
-const isUnclosed = ({ tokens }: StateInline): boolean => tokens.some(({ type }) => type === 'unclosed');
-
-function wordsOf(token: Token): string[] {
-  return token.content.slice(2, -2).trim().split(/\s+/);
-}
-
-function valueHtml(
-  token: Token | undefined,
-  telling: Telling,
-  charts: Readonly<Record<string, string>>,
-): string {
-  if (token === undefined) return '';
-  const resolved = resolveReference(wordsOf(token), telling, Object.keys(charts));
-  switch (resolved.kind) {
-    case 'text':
-      return escapeXml(startsSentence(token) ? capitalised(resolved.text) : resolved.text);
-    case 'chart':
-      return `<a href="#${escapeXml(resolved.chart)}">${escapeXml(charts[resolved.chart] ?? '')}</a>`;
-    case 'unknown':
-      return escapeXml(token.content);
-  }
-}
-
-function startsSentence({ meta }: Token): boolean {
-  return (
-    typeof meta === 'object' && meta !== null && 'startsSentence' in meta && meta.startsSentence === true
-  );
+  const shown = printValues(tokens, telling, charts);
+  const problems = findProblems(tokens, source, pictures);
+  return { html: markdown.renderer.render(shown.map(adjusted), markdown.options, {}), problems };
 }
 
 /** A table by the headings of its columns: "Table: Head, Feel". */
@@ -164,8 +109,6 @@ function attribute(token: Token, name: string): string | null {
 function findProblems(
   tokens: readonly Token[],
   source: NarrativeSource,
-  telling: Telling,
-  charts: readonly string[],
   pictures: readonly PictureFile[],
 ): Problem[] {
   const lines = source.text.split('\n');
@@ -187,9 +130,7 @@ function findProblems(
       searchFrom.set(key, found.next);
       const place = { file: source.file, line: source.firstLine + found.line, column: found.column };
       problems.push(
-        ...(child.type === 'image'
-          ? pictureProblems(child, place, pictures)
-          : problemsOf(child, place, telling, charts)),
+        ...(child.type === 'image' ? pictureProblems(child, place, pictures) : problemsOf(child, place)),
       );
     }
   }
@@ -230,18 +171,8 @@ function locatorIn(
 function problemsOf(
   token: Token,
   place: { readonly file: string; readonly line: number; readonly column: number | null },
-  telling: Telling,
-  charts: readonly string[],
 ): Problem[] {
-  if (token.type === 'value') {
-    const resolved = resolveReference(wordsOf(token), telling, charts);
-    if (resolved.kind !== 'unknown') return [];
-    const cure =
-      resolved.nearest === null ? 'Take the reference out.' : `Did you mean {{ ${resolved.nearest} }}?`;
-    return [
-      makeProblem('unknown-reference', place, { expected: resolved.expected, found: token.content, cure }),
-    ];
-  }
+  if (token.type === 'value') return valueProblems(token, place);
   if (token.type === 'unclosed') {
     return [
       makeProblem('reference-unclosed', place, {
@@ -261,4 +192,24 @@ function problemsOf(
           cure: 'Write the full https:// address, or take the link out.',
         }),
       ];
+}
+
+function valueProblems(
+  token: Token,
+  place: { readonly file: string; readonly line: number; readonly column: number | null },
+): Problem[] {
+  const resolved = resolvedOf(token);
+  if (resolved?.kind === 'unknown') {
+    const { expected, cure } = resolved;
+    return [makeProblem('unknown-reference', place, { expected, found: token.content, cure })];
+  }
+  const repeated = repeatedUnit(token);
+  if (repeated === null) return [];
+  return [
+    makeProblem('unit-repeated', place, {
+      expected: 'a value alone: it prints its unit, yards or metres as the reader chooses',
+      found: `${token.content} ${repeated}`,
+      cure: `Take "${repeated}" out; the page leaves it out already.`,
+    }),
+  ];
 }

@@ -74,6 +74,11 @@ export function withUnit(printed: string, unit: UnitId): string {
   return word === '' ? printed : `${printed} ${word}`;
 }
 
+/** The unit before a noun, behind a hyphen: a 230-*yard* shot. */
+export function unitAdjective(unit: UnitId): string {
+  return unitWords[unit].one;
+}
+
 /** The unit's short sign for heads of tables and axes; empty for a ratio. */
 export function shortUnit(unit: UnitId): string {
   return unitWords[unit].short;

@@ -14,7 +14,7 @@ import { checkSession } from '../intake/shots/checkSession.ts';
 import { withDerivedColumns } from '../intake/shots/derivedColumns.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
-import { chartQuestions } from '../charts/figureTraits.ts';
+import { narrativeCharts } from '../charts/narrativeCharts.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import { claimProblems } from '../prose/claimProblems.ts';
@@ -60,7 +60,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
   const telling = tellingOf(findings, source);
   const body = { ...source.body, file: written.file };
-  const narrative = renderNarrative(body, telling, chartQuestions, source.pictures);
+  const narrative = renderNarrative(body, telling, narrativeCharts(findings), source.pictures);
   const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
   const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, ledger)];
   if (hasErrors(all)) return { examined: null, problems: all };

@@ -1,4 +1,4 @@
-import { chartQuestions } from '../charts/figureTraits.ts';
+import { narrativeCharts } from '../charts/narrativeCharts.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Variant } from '../charts/layout.ts';
 import { sharedDrawing } from '../charts/sharedDrawing.ts';
@@ -66,7 +66,12 @@ export function reportInOtherUnits(report: Report): Report {
 function makeInOtherUnits(report: Report): Report {
   const telling = inOtherUnits(report.telling);
   const { body, pictures } = report.source;
-  const { html } = renderNarrative({ ...body, file: '' }, telling, chartQuestions, pictures);
+  const { html } = renderNarrative(
+    { ...body, file: '' },
+    telling,
+    narrativeCharts(telling.findings),
+    pictures,
+  );
   return {
     ...report,
     telling,

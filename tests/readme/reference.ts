@@ -5,6 +5,10 @@ import { sheetItems } from '../../src/intake/authored/sheet.ts';
 import { shopAnswers } from '../../src/intake/authored/shop.ts';
 import { code, takesOf } from '../../src/intake/authored/takes.ts';
 import { orderSheetColumns } from '../../src/intake/plan/readOrderSheet.ts';
+import { narrativeCharts } from '../../src/charts/narrativeCharts.ts';
+import { formNames, narrativeForms } from '../../src/prose/narrativeForms.ts';
+import { resolveReference, valueText } from '../../src/prose/references.ts';
+import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 
 /** Between these lines the README is written by `npm run reference`; what stands there otherwise is an error. */
@@ -31,6 +35,9 @@ export function reference(): string {
     '#### Metrics',
     'By these names, or by the words of the trade: `Ball Speed`, `ball speed`.',
     listed(Object.values(metrics).map(({ id, name }) => [id, id === name ? '' : name])),
+    '#### Values of a narrative',
+    'Alder, Birch and Cedar stand for the ids of your own contenders; `METRIC` is one of those above. A value prints its unit, yards or metres as a reader chooses, so write none behind it. There is no `best`: of more shots the best is better, whatever was hit.',
+    table(['value', 'prints', 'which is'], narrativeValues()),
     '#### `order_sheet`',
     table(
       ['heading', '', 'what stands under it'],
@@ -41,6 +48,44 @@ export function reference(): string {
       ]),
     ),
   ].join('\n\n');
+}
+
+/** What each value of a narrative prints of an invented report. */
+function narrativeValues(): readonly (readonly string[])[] {
+  const { telling, findings } = reportOf({
+    shots: {
+      ...threeHeads,
+      'Ball Speed (mph)': { alder: around(151, 0.2), birch: around(150, 0.2), cedar: around(149, 0.2) },
+    },
+  });
+  const charts = narrativeCharts(findings);
+  const given: Readonly<Record<string, readonly string[]>> = {
+    METRIC: ['carry'],
+    NAME: ['alder', 'cedar'],
+    CHART: ['shots'],
+  };
+  const rows = formNames.map((form) => {
+    const { takes, means } = narrativeForms[form];
+    const used: Record<string, number> = {};
+    const words = takes.map((part) => {
+      const at = used[part] ?? 0;
+      used[part] = at + 1;
+      return given[part]?.[at] ?? part;
+    });
+    return { words: [form, ...words], means };
+  });
+  const inTradeWords = {
+    words: ['mean', 'Ball Speed', 'alder'],
+    means: 'metrics in the words of the trade too',
+  };
+  return [...rows, inTradeWords].map(({ words, means }) => {
+    const typed = words.join(' ');
+    const resolved = resolveReference(typed.split(' '), telling, Object.keys(charts));
+    if (resolved.kind === 'unknown') throw new Error(`{{ ${typed} }}: ${resolved.cure}`);
+    const prints =
+      resolved.kind === 'chart' ? `the chart “${charts[resolved.chart]?.title ?? ''}”` : valueText(resolved);
+    return [code(`{{ ${typed} }}`), prints, means];
+  });
 }
 
 /** The README with its reference as the schemas have it; null where a marker is missing. */

@@ -23,10 +23,15 @@ export function sayBrief(answer: PairAnswer, telling: Telling, form: BriefForm =
 
 /** The whole answer of a measure in one sentence: "Carry of balls, one golfer: Heron clearly past Wren, ...". */
 export function sayAnswerInBrief(block: AnswerBlock, telling: Telling, form: BriefForm): string {
+  return `${headOf(block, telling)}: ${toldInBrief(block, telling, form)}.`;
+}
+
+/** The same without its head and its full stop, for places that have "Carry of balls, one golfer" by itself. */
+export function toldInBrief(block: AnswerBlock, telling: Telling, form: BriefForm): string {
   const told = (form === 'bare' ? inOrder(block.statements, telling) : null) ?? [
     ...block.statements.map((statement) => statementInBrief(statement, telling, form)),
   ];
-  return `${headOf(block, telling)}: ${told.join('; ')}.`;
+  return told.join('; ');
 }
 
 /** "Heron past Plover, and both past Wren": three of which each is ahead of the next; null of any others. */
@@ -85,12 +90,15 @@ export function sayAnswerCounted(
   answers: readonly PairAnswer[],
   telling: Telling,
 ): string {
+  return `${headOf(block, telling)}: ${toldCounted(answers)}.`;
+}
+
+/** The same without its head: "of three pairs one clear, two cannot tell". */
+export function toldCounted(answers: readonly PairAnswer[]): string {
   const [first] = answers;
-  const told =
-    answers.length === 1 && first !== undefined
-      ? statusInText(first.status)
-      : `of ${counted(answers.length, 'pair')} ${new Set(answers.map(({ status }) => status)).size === 1 ? 'all ' : ''}${statusesOf(answers)}`;
-  return `${headOf(block, telling)}: ${told}.`;
+  return answers.length === 1 && first !== undefined
+    ? statusInText(first.status)
+    : `of ${counted(answers.length, 'pair')} ${new Set(answers.map(({ status }) => status)).size === 1 ? 'all ' : ''}${statusesOf(answers)}`;
 }
 
 /** "two clear, 13 cannot tell"; one and the same of all is said once, and of more than three only two are named. */
@@ -123,7 +131,10 @@ function statusInText(status: PairAnswer['status']): string {
 }
 
 /** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
-function headOf({ about: { metric }, calculatedBy }: AnswerBlock, { findings, nouns }: Telling): string {
+export function headOf(
+  { about: { metric }, calculatedBy }: AnswerBlock,
+  { findings, nouns }: Telling,
+): string {
   const { name } = metrics[metric];
   const measured = capitalised(calculatedBy === 'monitor' ? `calculated ${name}` : name);
   const by = calculatedBy === 'flight-model' ? ' by our own flight model' : '';

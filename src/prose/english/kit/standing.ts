@@ -1,6 +1,7 @@
 import type { Front } from '../../../intake/authored/front.ts';
 import type { Source } from '../../../intake/authored/source.ts';
 import { dateInWords } from '../../date.ts';
+import { sentence } from '../../words.ts';
 
 type Standing = Pick<Front, 'inventedData' | 'status' | 'corrections'>;
 
@@ -48,6 +49,19 @@ export function standingInBrief({ inventedData, status, corrections }: Standing)
     corrections.length > 0 ? 'Corrected.' : '',
     status === 'draft' ? 'Draft.' : '',
   ]);
+}
+
+/** Of a report that was taken back, the day and the reason; empty of any other. */
+export function withdrawnWords({
+  front: { withdrawn },
+  locale,
+}: {
+  readonly front: Pick<Front, 'withdrawn'>;
+  readonly locale: Source['locale'];
+}): string {
+  return withdrawn === null
+    ? ''
+    : `This report was withdrawn on ${dateInWords(withdrawn.date, locale)}. ${sentence(withdrawn.reason)}`;
 }
 
 function told(parts: readonly string[]): string {
