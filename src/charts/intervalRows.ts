@@ -149,6 +149,22 @@ const track = (
   ];
 };
 
+/** Whether a narrow row's words stand at the right of its name, and where its figure then ends, px. */
+const besideName = (
+  { figure }: IntervalRow,
+  names: readonly string[],
+  words: readonly string[],
+  { variant, name, estimate, numbers, nameInset, width }: Layout,
+): { readonly beside: boolean; readonly figureAt: number | null } => {
+  const [first = ''] = names;
+  const [only = ''] = words;
+  const wordsWidth = textWidth(only, numbers.size, numbers.weight);
+  const figureWidth = figure === '' ? 0 : textWidth(figure, estimate.size, estimate.weight) + 8;
+  const taken = nameInset + textWidth(first, name.size, name.weight) + columnGap + figureWidth + wordsWidth;
+  const beside = variant === 'narrow' && names.length === 1 && words.length === 1 && taken <= width;
+  return { beside, figureAt: beside ? width - wordsWidth - 8 : null };
+};
+
 /**
  * One row under its rule: name, figure, bar and words in columns, or bar under the rest where narrow. `bandWords` stand over the band
  * of the first one, in columns over the row.
@@ -166,12 +182,13 @@ export const intervalRow = (
   const names = fitText(row.name, name.size, name.weight, columns.nameWidth - inset, 2);
   const words = wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth);
   const wide = layout.variant === 'wide';
+  const { beside, figureAt } = besideName(row, names, words, layout);
   const labelAt = (at: number) =>
     bandWords === null ? null : bandLabel(bandWords, style.place(0), layout, at);
   const top = rowTop + (wide ? (labelAt(rowTop)?.height ?? 0) + (bandWords === null ? 0 : 4) : 0);
   const most = wide ? Math.max(names.length, words.length) : names.length;
   const first = top + layout.firstBaseline;
-  const textBottom = first + (most - 1) * lineHeight + (wide ? 0 : words.length * lineHeight);
+  const textBottom = first + (most - 1) * lineHeight + (wide || beside ? 0 : words.length * lineHeight);
   const drawn = row.estimate !== null || row.interval !== null;
   const over = labelAt(wide ? rowTop : textBottom + 3);
   const overHeight = wide ? 0 : (over?.height ?? 0);
@@ -183,9 +200,11 @@ export const intervalRow = (
     ...names.map((line, index) =>
       label(name, 'start', inset, centred(names.length) + index * lineHeight, line),
     ),
-    ...(row.figure === '' ? [] : [label(estimate, 'end', columns.figureEnd, centred(1), row.figure)]),
+    ...(row.figure === ''
+      ? []
+      : [label(estimate, 'end', figureAt ?? columns.figureEnd, centred(1), row.figure)]),
     ...words.map((line, index) =>
-      wide
+      wide || beside
         ? label(numbers, 'end', width, centred(words.length) + index * lineHeight, line)
         : label(numbers, 'start', 0, first + (names.length + index) * lineHeight, line),
     ),

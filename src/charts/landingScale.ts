@@ -1,6 +1,6 @@
 import { greatestOf, leastOf } from '../stats/extremes.ts';
 import type { Landing, LandingInput, LandingPanel } from './landingInput.ts';
-import type { Layout } from './layout.ts';
+import type { Layout, Variant } from './layout.ts';
 import type { Spot } from './signs.ts';
 import { steadyPlace } from './steadyPlace.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
@@ -24,7 +24,7 @@ export interface LandingScale {
 const columnGap = 20;
 /** Room round the outermost marks, px. */
 const margin = 8;
-const tallest = 300;
+const tallest: Readonly<Record<Variant, number>> = { wide: 300, narrow: 190 };
 const lowest = 70;
 /** Least room between two numbers of the scale, px. */
 const lineHeight = 19;
@@ -71,7 +71,7 @@ export const landingScale = (
   const span = farthest - nearest;
   const perUnit = Math.min(
     (panelWidth - 2 * margin) / (2 * half),
-    ...(span > 0 ? [(tallest - 2 * margin) / span] : []),
+    ...(span > 0 ? [(tallest[layout.variant] - 2 * margin) / span] : []),
   );
   const plotHeight = Math.max(lowest, span * perUnit + 2 * margin);
   const middle = (nearest + farthest) / 2;

@@ -57,7 +57,7 @@ const dotsAt = (spots: readonly Spot[]): string => spots.map(({ x, y }) => `M${x
 const grey = {
   stroke: paint('axis'),
   'stroke-width': 3.2,
-  'stroke-opacity': 0.55,
+  'stroke-opacity': 0.7,
   'stroke-linecap': 'round',
 } as const;
 

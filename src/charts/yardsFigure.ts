@@ -70,6 +70,7 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
         yardsPart(part?.id ?? null, part ?? attribution.unexplained, flip),
       ),
       turned.estimate(estimate),
+      [a, b],
       metric.class !== 'measured',
       printing,
       telling,

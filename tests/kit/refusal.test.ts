@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { isGap } from '../../src/findings/verdict.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { oddOnes, reports } from './content.ts';
 
@@ -17,14 +16,6 @@ describe.each(all)('%s', (_slug, report) => {
       .flatMap(({ spread }) => spread?.pairs ?? [])
       .some(({ clear }) => clear);
     expect(ids.includes('spread')).toBe(told);
-  });
-
-  test('a price is offered only for a gap beyond what matters, to the credit of what was compared', () => {
-    if (!ids.includes('price')) return;
-    const pairs = report.findings.metrics
-      .filter(({ role }) => role === 'primary')
-      .flatMap((one) => one.pairs);
-    expect(pairs.some(({ verdict, credit }) => isGap(verdict) && credit === 'contender')).toBe(true);
   });
 
   test('where the yards come from is offered only where a part can be named', () => {
@@ -56,7 +47,7 @@ describe.each(all)('%s', (_slug, report) => {
 });
 
 test('each that needs something is offered by some report and refused by another', () => {
-  for (const chart of ['spread', 'price', 'yards', 'luck']) {
+  for (const chart of ['spread', 'yards', 'luck']) {
     const givers = all.filter(([, report]) =>
       kitOf(report).offered.some(({ figure }) => figure.id === chart),
     );

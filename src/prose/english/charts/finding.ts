@@ -150,22 +150,28 @@ export function orderFinding(metric: MetricId, trends: readonly TrendTold[], tel
     : capitalised(`${name} ${listed(parts)} during the test`);
 }
 
-/** "By the model about 11 of 12 yards come from ball speed". */
+/** "By the model about 11 of 12 yards come from ball speed"; of a part that is more than all, what it alone would make. */
 export function yardsFinding(
   parts: readonly YardsPart[],
   gap: number,
+  [ahead, behind]: readonly [string, string],
   calculated: boolean,
   printing: Printing,
   telling: Telling,
 ): string {
   const print = (si: number): string => printDifference(si, printing);
-  const [first] = parts
-    .filter(({ told, value }) => told && value > 0 && Number(print(value)) <= Number(print(gap)))
-    .toSorted((x, y) => y.value - x.value);
+  const told = parts.filter((part) => part.told).toSorted((x, y) => Math.abs(y.value) - Math.abs(x.value));
+  const first = told.find(({ value }) => value > 0 && Number(print(value)) <= Number(print(gap)));
+  const nameOf = ({ id }: YardsPart): string =>
+    id === null ? 'what it does not explain' : partName(id, telling);
   const by = calculated ? 'By a model, of a carry that was calculated too,' : 'By the model';
+  const [largest] = told;
+  if (first === undefined && largest !== undefined) {
+    const [more, less] = largest.value > 0 ? [ahead, behind] : [behind, ahead];
+    return `${by} ${nameOf(largest)} alone would put ${more} about ${withUnit(print(largest.value), printing.unit)} ahead of ${less}`;
+  }
   if (first === undefined) return `${by} no part of the difference can be named`;
-  const from = first.id === null ? 'what it does not explain' : partName(first.id, telling);
-  return `${by} about ${print(first.value)} of ${withUnit(print(gap), printing.unit)} ${print(first.value) === '1' ? 'comes' : 'come'} from ${from}`;
+  return `${by} about ${print(first.value)} of ${withUnit(print(gap), printing.unit)} ${print(first.value) === '1' ? 'comes' : 'come'} from ${nameOf(first)}`;
 }
 
 /** "Five of 36 shots lie where the model carries farthest". */
@@ -226,12 +232,12 @@ export function meetingsFinding(
   by: 'more' | 'less',
 ): string {
   const { verb, [by]: more } = comparisonOf(metric);
-  const reports =
-    count === of ? `all ${countWord(of)} reports` : `${countWord(count)} of ${countWord(of)} reports`;
+  const all = of === 2 ? 'both reports' : `all ${countWord(of)} reports`;
+  const reports = count === of ? all : `${countWord(count)} of ${countWord(of)} reports`;
   return `On average ${ahead} ${verb} ${more} than ${behind} in ${reports}`;
 }
 
-/** "Heron and Wren came 12 yards apart (clear difference); chance alone passes 4 in one test of 20". */
+/** "Heron and Wren came 12 yards apart in carry (clear difference); chance alone passes 4 in one test of 20". */
 export function luckFinding(
   { seen, upTo }: { readonly seen: string; readonly upTo: string },
   answer: PairAnswer,
@@ -240,7 +246,7 @@ export function luckFinding(
 ): string {
   const short = sayShort(answer);
   return capitalised(
-    `${namesOf([answer.ahead, answer.behind], telling)} came ${withUnit(seen, unit)} apart (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
+    `${namesOf([answer.ahead, answer.behind], telling)} came ${withUnit(seen, unit)} apart in ${metrics[answer.about.metric].name} (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
   );
 }
 
