@@ -35,10 +35,7 @@ export interface HeldParts {
 /** Of a ball its own items alone, of a whole club all but the ball; what lay on the tee is neither. */
 export function heldParts(held: Sheet, varied: string): HeldParts {
   const [part] = partsVaried.find(([, words]) => words.test(varied)) ?? [null];
-  const isOwn = (item: string): boolean =>
-    part === null
-      ? !isOf('ball', item)
-      : isOf(part, item);
+  const isOwn = (item: string): boolean => (part === null ? !isOf('ball', item) : isOf(part, item));
   const { also, ...known } = held;
   const items = Object.entries(known).filter(([item]) => !conditions.some((one) => one === item));
   const rest = also === undefined ? {} : { also };

@@ -1,4 +1,5 @@
 import type { Report } from '../kit/report.ts';
+import { interestOfList } from '../prose/english/interestOfList.ts';
 import { siteContent } from 'virtual:straightface/site';
 import { pageKey, type PageKey } from './cacheKey.ts';
 import { reportKinds, type ReportKind } from './reportKinds.ts';
@@ -23,11 +24,13 @@ export function listRoutes({ dev }: { readonly dev: boolean }): readonly ListRou
   const all = shownReports(site, { drafts: dev });
   const kinds = reportKinds(all);
   const links = kinds.map(({ id, title, reports }) => `${id} ${title} ${reports.length}`);
+  // What it says of all reports besides: what the shop sells of it, and which of them replaced one of these.
+  const interest = interestOfList(all.map(({ source }) => source.front));
   const titles = all.map(({ source }) => `${source.slug} ${source.front.title}`);
   return [null, ...kinds].flatMap((kind) =>
     listPages(kind === null ? all : kind.reports, kind).map((list) => ({
       props: { list, kinds, all, publisher: site.publisher },
-      ...pageKey(list.reports, site.publisher, String(list.pages), ...links, ...titles),
+      ...pageKey(list.reports, site.publisher, String(list.pages), interest, ...links, ...titles),
     })),
   );
 }

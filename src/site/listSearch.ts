@@ -31,7 +31,8 @@ export function addListSearch(
     more: Partial<HTMLElementTagNameMap[Name]>,
   ): HTMLElementTagNameMap[Name] => Object.assign(page.createElement(name), more);
   const field = own('input', { type: 'search', id: 'search-field', autocomplete: 'off' });
-  const words = own('label', { htmlFor: field.id, textContent: label });
+  const words = own('label', { textContent: label });
+  words.setAttribute('for', field.id);
   const status = own('p', { className: 'search-count' });
   status.setAttribute('role', 'status');
   const found = own('ol', { className: 'search-found', hidden: true });

@@ -109,19 +109,19 @@ export const reportLine: ComponentExamples = {
     {
       name: 'published',
       props: { report: report('two-heads'), level: 2, replacedBy: null },
-      shows: ['One golfer, 24 shots, 2 March 2026.', 'Invented data.', '<h2'],
+      shows: ['24 shots · 2 March 2026', 'invented data', '<h2', 'aria-labelledby="finding-two-heads"'],
       hides: ['Withdrawn', 'Replaced'],
     },
     {
       name: 'replaced',
       props: { report: report('two-heads-before'), level: 2, replacedBy: 'Two driver heads, one shaft' },
-      shows: ['Replaced by a newer report, “Two driver heads, one shaft”. It said: '],
+      shows: ['Replaced', 'A newer report, “Two driver heads, one shaft”, replaces it. It said: '],
     },
     {
       name: 'withdrawn, without its answer',
       props: { report: report('taken-back'), level: 2, replacedBy: null },
       shows: ['Withdrawn 20 February 2026.'],
-      hides: ['For this golfer'],
+      hides: ['carried farther', '<svg'],
     },
   ],
 };
