@@ -1,5 +1,6 @@
 import { escapeXml } from '../prose/escapeXml.ts';
 import { mailWords } from '../prose/english/kit/mailWords.ts';
+import { spokenSite } from '../prose/contactLink.ts';
 import { mailWidth, type EmailParts, type MailFact, type MailImage } from './emailParts.ts';
 
 const sans = "'Source Sans 3',Arial,Helvetica,sans-serif";
@@ -56,6 +57,12 @@ function linkRow(report: string): string {
   );
 }
 
+function ownSiteRow(ownSite: string | null): string {
+  if (ownSite === null) return '';
+  const link = `<a href="${escapeXml(ownSite)}" style="color:#22508a;text-decoration:underline;">${escapeXml(spokenSite(ownSite))}</a>`;
+  return row(`${escapeXml(mailWords.ownSite)}: ${link}`, secondText);
+}
+
 /** The title as a link to the report. */
 function titleRow(title: string, report: string): string {
   return (
@@ -88,7 +95,8 @@ export function emailHtml(parts: EmailParts): string {
     facts.map((fact) => factRow(fact)).join('') +
     (parts.image === null ? '' : image(parts.image, report)) +
     linkRow(report) +
-    row(escapeXml(`${mailWords.notAFitting} ${terms}`.trim()), secondText);
+    row(escapeXml(`${mailWords.notAFitting} ${terms}`.trim()), secondText) +
+    ownSiteRow(parts.ownSite);
   return (
     `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
     `<meta name="color-scheme" content="light"><title>${escapeXml(title)}</title></head>` +

@@ -45,6 +45,8 @@ export interface EmailParts {
   readonly image: MailImage | null;
   readonly report: string;
   readonly terms: string;
+  /** Address of the shop's own site. */
+  readonly ownSite: string | null;
 }
 
 export function emailParts(report: Report, absolute: Absolute, version: string): EmailParts {
@@ -80,5 +82,6 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
           },
     report: absolute(`/reports/${slug}/`),
     terms: shop?.reuse.terms ?? '',
+    ownSite: shop?.brand.site ?? null,
   };
 }

@@ -13,6 +13,7 @@ export function emailText({
   facts,
   report,
   terms,
+  ownSite,
 }: EmailParts): string {
   const fact = ({ label, words }: MailFact): string => `${label}. ${words}`;
   const paragraphs = [
@@ -29,6 +30,7 @@ export function emailText({
     ...facts.map(fact),
     `${mailWords.wholeReport}:\n${report}`,
     `${mailWords.notAFitting} ${terms}`.trim(),
+    ...(ownSite === null ? [] : [`${mailWords.ownSite}:\n${ownSite}`]),
   ];
   return `${paragraphs.map((words) => words.split('\n').map(wrapped).join('\n')).join('\n\n')}\n`;
 }

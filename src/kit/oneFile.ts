@@ -14,7 +14,7 @@ import {
   type Node,
 } from './htmlEdits.ts';
 import { withFonts, withoutFonts } from './insideFonts.ts';
-import { pictureIn } from './insidePictures.ts';
+import { pictureIn, sourceIn } from './insidePictures.ts';
 import { withinLimit } from './withinLimit.ts';
 
 /** A style sheet, font or picture by the address that the page names; null where there is none. */
@@ -44,7 +44,10 @@ export function oneFile(page: string, files: SiteFiles, origin: string | null): 
   const pictures = elements
     .filter(({ tagName }) => tagName === 'img')
     .map((img) => pictureIn(img, files.bytes));
-  const always = [...leftOut(elements), ...otherUnits(nodes), ...links(elements, origin)];
+  const sources = elements
+    .filter(({ tagName }) => tagName === 'source')
+    .map((source) => sourceIn(source, files.bytes));
+  const always = [...leftOut(elements), ...otherUnits(nodes), ...links(elements, origin), ...sources];
   const written = (style: string, edits: readonly Edit[]): string => {
     const data = edits.some(({ words }) => words.startsWith('src="data:'));
     return applyEdits(page, [...always, ...policyAndStyle(elements, style, data), ...edits]);

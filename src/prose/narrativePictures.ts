@@ -1,6 +1,11 @@
 import { closest } from 'fastest-levenshtein';
 import MarkdownIt, { type Token } from 'markdown-it';
-import { largestPicture, pictureAddress, type PictureFile } from '../intake/authored/picture.ts';
+import {
+  editionAddress,
+  largestPicture,
+  pictureEditions,
+  type PictureFile,
+} from '../intake/authored/picture.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Place, Problem } from '../problems/problem.ts';
 import { escapeXml } from './escapeXml.ts';
@@ -39,16 +44,22 @@ function pictureOf(image: Token, pictures: readonly PictureFile[]): PictureFile 
   return name === null ? null : (pictures.find(({ file }) => file.normalize() === name) ?? null);
 }
 
+/** How wide a page shows a picture: as its text, or the screen of a phone less its margins. */
+const shownWidth = '(min-width: 700px) 640px, calc(100vw - 32px)';
+
 /** A picture from the report's own page; nothing where there is none to show, which is then a problem. */
 export function pictureHtml(image: Token, alt: string, pictures: readonly PictureFile[]): string {
   const picture = pictureOf(image, pictures);
   if (picture?.kind !== 'shown') return '';
   const title = image.attrGet('title');
-  return [
-    `<img src="${pictureAddress(picture)}" alt="${escapeXml(alt)}"`,
+  const { webp, behind } = pictureEditions(picture);
+  const candidates = webp.map((edition) => `${editionAddress(edition)} ${edition.width}w`).join(', ');
+  const img = [
+    `<img src="${editionAddress(behind)}" alt="${escapeXml(alt)}"`,
     ...(title === null ? [] : [`title="${escapeXml(String(title))}"`]),
     `width="${picture.width}" height="${picture.height}" loading="lazy">`,
   ].join(' ');
+  return `<picture><source type="image/webp" srcset="${candidates}" sizes="${shownWidth}">${img}</picture>`;
 }
 
 /** All that is wrong with a picture of a narrative. */
@@ -96,7 +107,7 @@ function fileProblems(
         makeProblem('picture-too-large', place, {
           expected: `a picture of ${largestPicture / 1_000_000} MB at most`,
           found: picture.file,
-          cure: 'Save it smaller: the page shows it 1,600 pixels wide at most.',
+          cure: 'Save it smaller: the page shows it 1,440 pixels wide at most.',
         }),
       ];
     case 'unreadable':

@@ -1,4 +1,4 @@
-import type { PictureToShow } from '../intake/authored/picture.ts';
+import { pictureEditions, type PictureEdition, type PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
 import { contenderRecords, contendersWithPages, type ContenderRecord } from '../kit/contenderRecords.ts';
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
@@ -54,19 +54,26 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
 }
 
 export interface PicturePath extends PageKey {
-  readonly params: { readonly slug: string; readonly picture: string };
-  readonly props: { readonly report: Report; readonly picture: PictureToShow };
+  readonly params: { readonly slug: string; readonly file: string };
+  readonly props: {
+    readonly report: Report;
+    readonly picture: PictureToShow;
+    readonly edition: PictureEdition;
+  };
 }
 
-/** Paths of every picture that a narrative shows; the same picture under two names is there once. */
+/** Paths of every edition of every picture that a narrative shows; the same picture under two names is there once. */
 export function picturePaths({ dev }: { readonly dev: boolean }): PicturePath[] {
   return givingReports({ dev }).flatMap((report) => {
     const shown = report.source.pictures.filter((picture) => picture.kind === 'shown');
-    return [...new Map(shown.map((picture) => [picture.name, picture])).values()].map((picture) => ({
-      params: { slug: report.source.slug, picture: picture.name },
-      props: { report, picture },
-      ...pageKey([report]),
-    }));
+    return [...new Map(shown.map((picture) => [picture.name, picture])).values()].flatMap((picture) => {
+      const { webp, behind } = pictureEditions(picture);
+      return [...webp, behind].map((edition) => ({
+        params: { slug: report.source.slug, file: edition.file },
+        props: { report, picture, edition },
+        ...pageKey([report]),
+      }));
+    });
   });
 }
 

@@ -1,5 +1,5 @@
 import { imageSize } from 'image-size';
-import { largestPicture, type PictureFile } from '../intake/authored/picture.ts';
+import { largestPicture, pictureWidths, type PictureFile } from '../intake/authored/picture.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
 
 /** What the site can show: a drawing as SVG may hold script, and a film loses all but its first picture. */
@@ -8,7 +8,7 @@ const shown = ['jpg', 'png', 'webp', 'avif'];
 const looksLikePicture = /\.(?:jpe?g|png|webp|avif|gif|svg|heic|heif|tiff?|bmp)$/i;
 
 /** Greatest width of a picture of the site, pixels. */
-const greatestWidth = 1600;
+const greatestWidth = Math.max(...pictureWidths);
 
 /**
  * The pictures beside `report.md`; only those that the narrative names are read.
@@ -41,15 +41,18 @@ function readPicture(folder: ContentFolder, slug: string, file: string): Picture
     name: sha256(bytes).slice(0, 12),
     width,
     height: Math.max(1, Math.round((size.height * width) / size.width)),
+    behind: size.type === 'png' ? 'png' : 'jpg',
   };
 }
 
 /** Pixels as a reader sees them: a photograph may lie on its side and say so. Null for what is no picture to show. */
-function sizeOf(bytes: Uint8Array): { readonly width: number; readonly height: number } | null {
+function sizeOf(
+  bytes: Uint8Array,
+): { readonly width: number; readonly height: number; readonly type: string } | null {
   try {
     const { width, height, type = '', orientation = 1 } = imageSize(bytes);
     if (!shown.includes(type) || width === 0 || height === 0) return null;
-    return orientation >= 5 ? { width: height, height: width } : { width, height };
+    return orientation >= 5 ? { width: height, height: width, type } : { width, height, type };
   } catch {
     return null;
   }

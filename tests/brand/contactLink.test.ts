@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { contactLink } from '../../src/site/brand/contactLink.ts';
+import { contactLink } from '../../src/prose/contactLink.ts';
 
 test.each([
   ['hello@workshop.example', 'hello@workshop.example', 'mailto:hello@workshop.example'],

@@ -134,7 +134,7 @@ describe('brand: in shop.yaml', () => {
     const words = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 50"><path fill="#22303a" d="M0 0h50v20H0z"/><path fill="${middling}" d="M50 0h40v20H50z"/></svg>`;
     expect(read(['logo: logo.svg'], { 'logo.svg': words }).lines).toEqual([
       expect.stringContaining(
-        'logo-hard-to-see | a logo that stands out 3:1 from the dark ground #16191d | 44% of what is drawn does',
+        'logo-hard-to-see | a logo that stands out 3:1 from the dark ground #16191d | 40% of what is drawn does',
       ),
     ]);
   });

@@ -43,18 +43,30 @@ test('a picture is published with its report, follows its file, and goes with a 
   };
   const before = address();
   // From the page itself, so under whatever path the site stands.
-  expect(before).toMatch(/^pictures\/[0-9a-f]{12}\.webp$/);
-  const bytes = readFileSync(join(report, before));
-  expect(await sharp(bytes).metadata()).toMatchObject({ format: 'webp', width: 1600, height: 1200 });
+  expect(before).toMatch(/^pictures\/[0-9a-f]{12}-960\.jpg$/);
+  expect(await sharp(readFileSync(join(report, before))).metadata()).toMatchObject({
+    format: 'jpeg',
+    width: 960,
+    height: 720,
+  });
+  const bytes = readFileSync(join(report, before.replace('.jpg', '.webp')));
+  expect(await sharp(bytes).metadata()).toMatchObject({ format: 'webp', width: 960, height: 720 });
   expect(readFileSync(join(report, 'report.html'), 'utf8')).toContain(
     `<img src="data:image/webp;base64,${bytes.toString('base64')}" alt="Two heads on a mat"`,
   );
   expect(existsSync(join(folders.out, 'reports/gone/index.html'))).toBe(true);
   expect(existsSync(join(folders.out, 'reports/gone/pictures'))).toBe(false);
-  expect(Object.keys(hashes(folders.out)).filter((path) => /\.jpe?g$/.test(path))).toEqual([]);
+  // Nothing of a picture is there but its editions, without what the camera wrote.
+  const jpegs = Object.keys(hashes(folders.out)).filter((path) => /\.jpe?g$/.test(path));
+  expect(jpegs).toEqual([`reports/two/${before}`]);
+  for (const name of readdirSync(join(report, 'pictures')))
+    expect(readFileSync(join(report, 'pictures', name)).includes('Somebody'), name).toBe(false);
 
   writeFileSync(file, await photograph('#653'));
   expect(build(folders).status).toBe(0);
   expect(address()).not.toBe(before);
-  expect(readdirSync(join(report, 'pictures'))).toEqual([address().replace('pictures/', '')]);
+  const name = /^pictures\/([0-9a-f]{12})-/.exec(address())?.[1] ?? '';
+  expect(readdirSync(join(report, 'pictures')).toSorted()).toEqual(
+    ['1440.webp', '480.webp', '960.jpg', '960.webp'].map((edition) => `${name}-${edition}`),
+  );
 });

@@ -125,6 +125,43 @@ test('pictures that would make one file too large give way to their words, the l
   expect(file).toContain('<span>A &quot;mat&quot;</span><img src="data:image/webp;base64,');
 });
 
+const inWidths = page.replace(
+  '<a href="/x/">',
+  '<picture><source type="image/webp" srcset="pictures/a-480.webp 480w, pictures/a-960.webp 960w, pictures/a-1440.webp 1440w" sizes="100vw"><img src="pictures/a-960.jpg" alt="A mat" width="1440" height="90"></picture>' +
+    '<picture><source media="screen and (prefers-color-scheme: dark)" srcset="/brand/d.svg" width="9" height="4"><img src="/brand/l.svg" alt="Shop" width="9" height="4"></picture><a href="/x/">',
+);
+
+test('of a picture in several widths one file holds one, of a logo both', () => {
+  const held: Readonly<Record<string, Uint8Array>> = {
+    'pictures/a-480.webp': new Uint8Array([1]),
+    'pictures/a-960.webp': new Uint8Array([2]),
+    'pictures/a-1440.webp': new Uint8Array([3]),
+    'pictures/a-960.jpg': new Uint8Array([4]),
+    '/brand/d.svg': new Uint8Array([5]),
+    '/brand/l.svg': new Uint8Array([6]),
+  };
+  const file = oneFile(inWidths, { ...files(30), bytes: (address) => held[address] ?? null }, null);
+  expect(file).toContain(
+    '<picture><img src="data:image/webp;base64,Ag==" alt="A mat" width="1440" height="90"></picture>' +
+      '<picture><source media="screen and (prefers-color-scheme: dark)" srcset="data:image/svg+xml;base64,BQ==" width="9" height="4">' +
+      '<img src="data:image/svg+xml;base64,Bg==" alt="Shop" width="9" height="4"></picture>',
+  );
+  expect(file).toContain('; img-src data:; ');
+});
+
+test('a picture in several widths that is too large, or not there, gives way to its words as a whole', () => {
+  const tooLarge = (address: string): Uint8Array | null =>
+    address === '/brand/l.svg'
+      ? new Uint8Array(30)
+      : address.startsWith('pictures/')
+        ? new Uint8Array(oneFileLimit)
+        : null;
+  const file = oneFile(inWidths, { ...files(30), bytes: tooLarge }, null);
+  expect(file).toContain('<body><span>A mat</span><picture><img src="data:image/svg+xml;base64,');
+  const none = oneFile(inWidths, { ...files(30), bytes: () => null }, null);
+  expect(none).toContain('<body><span>A mat</span><span>Shop</span><span>There</span>');
+});
+
 test('a page without a content policy is no page of ours', () => {
   expect(() => oneFile('<!doctype html><title>x</title>', files(30), null)).toThrow(
     'The page has no content security policy.',

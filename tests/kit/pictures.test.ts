@@ -2,6 +2,7 @@ import { symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { pictureEditions } from '../../src/intake/authored/picture.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { openContentFolder } from '../../src/site/contentFiles.ts';
 import { publishedPicture } from '../../src/site/publishedPicture.ts';
@@ -34,24 +35,35 @@ test('a picture beside the report is shown in its published size, with its words
   const [report] = reports;
   const [picture] = report?.source.pictures ?? [];
   if (report === undefined || picture?.kind !== 'shown') throw new Error('no picture');
+  const own = `pictures/${picture.name}`;
   expect(report.narrativeHtml).toContain(
-    `<img src="pictures/${picture.name}.webp" alt="Three &quot;wedges&quot; on a mat" title="After the test" width="1600" height="1000" loading="lazy">`,
+    `<picture><source type="image/webp" srcset="${own}-480.webp 480w, ${own}-960.webp 960w, ${own}-1440.webp 1440w" sizes="(min-width: 700px) 640px, calc(100vw - 32px)">` +
+      `<img src="${own}-960.jpg" alt="Three &quot;wedges&quot; on a mat" title="After the test" width="1440" height="900" loading="lazy"></picture>`,
   );
   expect(picture.name).toMatch(/^[0-9a-f]{12}$/);
   const content = openContentFolder(folder);
-  const bytes = await publishedPicture(content, 'two', picture);
-  const { width, height, format, exif, icc, xmp, orientation } = await sharp(bytes).metadata();
-  expect({ width, height, format, exif, icc, xmp, orientation }).toEqual({
-    width: 1600,
-    height: 1000,
-    format: 'webp',
-    exif: undefined,
-    icc: undefined,
-    xmp: undefined,
-    orientation: undefined,
-  });
-  expect(Buffer.from(bytes).includes('Somebody')).toBe(false);
-  expect(Buffer.from(await publishedPicture(content, 'two', picture)).equals(bytes)).toBe(true);
+  const { webp, behind } = pictureEditions(picture);
+  for (const edition of [...webp, behind]) {
+    const bytes = await publishedPicture(content, 'two', picture, edition);
+    const { width, height, format, exif, icc, xmp, orientation } = await sharp(bytes).metadata();
+    expect({ width, height, format, exif, icc, xmp, orientation }).toEqual({
+      width: edition.width,
+      height: edition.height,
+      format: edition.format === 'jpg' ? 'jpeg' : edition.format,
+      exif: undefined,
+      icc: undefined,
+      xmp: undefined,
+      orientation: undefined,
+    });
+    expect(Buffer.from(bytes).includes('Somebody')).toBe(false);
+    expect(Buffer.from(await publishedPicture(content, 'two', picture, edition)).equals(bytes)).toBe(true);
+  }
+  expect([...webp, behind].map(({ width, height }) => [width, height])).toEqual([
+    [480, 300],
+    [960, 600],
+    [1440, 900],
+    [960, 600],
+  ]);
 });
 
 test('a small picture stays as wide as it is, and one that is not named is not shown', async () => {
@@ -63,10 +75,11 @@ test('a small picture stays as wide as it is, and one that is not named is not s
     'other.png': png,
   });
   expect(reports[0]?.source.pictures).toMatchObject([
-    { kind: 'shown', file: 'mat.png', width: 40, height: 30 },
+    { kind: 'shown', file: 'mat.png', width: 40, height: 30, behind: 'png' },
     { kind: 'not-named', file: 'other.png' },
   ]);
-  expect(reports[0]?.narrativeHtml.match(/<img /g)).toHaveLength(2);
+  expect(reports[0]?.narrativeHtml.match(/<img src="pictures\/[0-9a-f]{12}-40\.png"/g)).toHaveLength(2);
+  expect(reports[0]?.narrativeHtml.match(/srcset="pictures\/[0-9a-f]{12}-40\.webp 40w"/g)).toHaveLength(2);
 });
 
 const place = { file: 'reports/two/report.md', line: 20 };
@@ -129,7 +142,7 @@ test('a picture without words, one that is too large, and one that a link brings
       kind: 'picture-too-large',
       expected: 'a picture of 20 MB at most',
       found: 'big.jpg',
-      cure: 'Save it smaller: the page shows it 1,600 pixels wide at most.',
+      cure: 'Save it smaller: the page shows it 1,440 pixels wide at most.',
     },
   ]);
   const outside = join(contentFolder({ 'outside.jpg': await photograph(40, 30) }), 'outside.jpg');
@@ -145,7 +158,9 @@ test('a damaged picture is named', async () => {
   });
   const [picture] = reports[0]?.source.pictures ?? [];
   if (picture?.kind !== 'shown') throw new Error('no picture');
-  await expect(publishedPicture(openContentFolder(folder), 'two', picture)).rejects.toThrow(
+  await expect(
+    publishedPicture(openContentFolder(folder), 'two', picture, pictureEditions(picture).behind),
+  ).rejects.toThrow(
     'reports/two/mat.jpg is damaged and cannot be shown. Save the picture anew, or take it out of the narrative.',
   );
 });

@@ -9,6 +9,7 @@ export const mailWords = {
   sure: 'How sure',
   whom: 'Who hit',
   how: 'How',
+  ownSite: 'Our own site',
   wholeReport: 'All shots, conditions and numbers',
   notAFitting: 'A comparison is not a fitting; try clubs with a qualified fitter.',
   /** "Carry: clear difference". */
