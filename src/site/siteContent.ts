@@ -2,6 +2,7 @@ import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
+import { aliasProblems } from './aliasProblems.ts';
 import { openContent, type Cached } from './openContent.ts';
 import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
@@ -53,6 +54,10 @@ export function loadSite(
       ...content.problems,
       ...made.flatMap(({ problems }) => problems),
       ...sameSessions(reports.map(({ source }) => source)),
+      ...aliasProblems(
+        reports.map(({ source }) => source),
+        content.slugs,
+      ),
     ],
     waiting: content.waiting,
     ledger: content.ledger,
