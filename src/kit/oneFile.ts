@@ -128,6 +128,7 @@ function policyAndStyle(elements: readonly Element[], css: string, pictures: boo
   const { end } = placeOf(meta);
   return [
     { ...placeOfAttribute(meta, 'content'), words: `content="${policy}"` },
-    { start: end, end, words: `<style>${css}</style>` },
+    // The page itself is what searches should find.
+    { start: end, end, words: `<meta name="robots" content="noindex"><style>${css}</style>` },
   ];
 }

@@ -84,6 +84,8 @@ type Block =
       readonly colour: 'ink' | 'ink-2';
       /** A bar beside it, as the statement of interest has on every page. */
       readonly marked: boolean;
+      /** Whether what closes the card begins with it. */
+      readonly closes: boolean;
       readonly above: number;
     }
   | { readonly kind: 'drawing'; readonly drawing: RingAndBarDrawing; readonly above: number };
@@ -106,7 +108,8 @@ export function shareCard(report: Report): ShareCard {
   for (const [index, make] of set.entries()) {
     const blocks = make();
     const bottom = bottomOf(blocks);
-    if (bottom <= cardHeight - foot || index === set.length - 1) return { svg: drawn(blocks), bottom };
+    if (bottom <= cardHeight - foot || index === set.length - 1)
+      return { svg: drawn(lowered(blocks, cardHeight - 2 * foot - bottom)), bottom };
   }
   throw new Error('There is no plan for a card.');
 }
@@ -123,10 +126,10 @@ function blocksOf(
     told: string,
     style: Partial<Extract<Block, { readonly kind: 'lines' }>> & { readonly above: number },
   ): readonly Block[] => {
-    const { size = plan.text, weight = 400, serif = false, marked = false } = style;
+    const { size = plan.text, weight = 400, serif = false, marked = false, closes = false } = style;
     const lines = wrapText(told, size * (serif ? literataFactor : 1), weight, room - (marked ? 24 : 0));
     if (lines.length === 0) return [];
-    return [{ kind: 'lines', colour: 'ink', ...style, size, weight, serif, marked, lines }];
+    return [{ kind: 'lines', colour: 'ink', ...style, size, weight, serif, marked, closes, lines }];
   };
   const picture =
     sign === null || plan.picture === 0
@@ -154,7 +157,7 @@ function blocksOf(
     ...text(finding, { above: 6, size: plan.finding, weight: 600, serif: true }),
     ...(plan.caution === 'told' || cautionDecides ? text(caution, { above: 10 }) : []),
     ...picture,
-    ...text(whom[plan.whom], { above: 16 }),
+    ...text(whom[plan.whom], { above: 16, closes: true }),
     ...text(interest, { above: 14, marked: true }),
     ...(plan.address && absolute !== null
       ? text(spokenAddress(absolute(`/reports/${report.source.slug}/`)), {
@@ -172,6 +175,13 @@ const keyOf = ({ matters, rows: [row] }: RingAndBar): string =>
     ...(row?.credit === 'open' ? [', open as the cause is'] : []),
     matters > 0 ? '. Hatched: too small to matter.' : '.',
   ].join('');
+
+/** What is left over goes above who hit and what the shop has to gain: they close the card. */
+function lowered(blocks: readonly Block[], left: number): readonly Block[] {
+  return blocks.map((block) =>
+    block.kind === 'lines' && block.closes ? { ...block, above: block.above + Math.max(0, left) } : block,
+  );
+}
 
 const leadingOf = (size: number): number => Math.round(size * 1.26);
 

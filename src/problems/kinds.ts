@@ -59,6 +59,7 @@ export const problemKinds = {
     title: 'The same session file stands under other golfers in another report',
   },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
+  'alias-taken': { severity: 'error', title: 'An older address of a report is not its own' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
   'unknown-reference': { severity: 'error', title: 'A value or chart in the narrative is unknown' },

@@ -25,14 +25,17 @@ export function reportKey(folder: ContentFolder, slug: string, shared: SharedKey
   const files = folder.everything(own)?.map((path) => fileKey(folder, path, told));
   if (files === undefined || files.some(({ key }) => key === null)) return null;
   const { code, shop, sheets, ledger } = shared;
+  // Under its name of now, or an older one that its text tells; where that might be written otherwise, all.
+  const isOwn = (entry: { readonly slug: string }): boolean =>
+    entry.slug === slug || told.includes(plain(entry.slug)) || isEscaped(told);
   return hashOf([
     code,
     slug,
     files.map(({ path, key }) => [path, key]),
     shop,
     sheetsOf(text, sheets),
-    ledger?.plans.filter((plan) => plan.slug === slug) ?? null,
-    ledger?.reports.filter((report) => report.slug === slug) ?? null,
+    ledger?.plans.filter(isOwn) ?? null,
+    ledger?.reports.filter(isOwn) ?? null,
   ]);
 }
 

@@ -1,4 +1,5 @@
 import type { Problem } from '../problems/problem.ts';
+import { aliasProblems } from './aliasProblems.ts';
 import { composedNames } from './composedNames.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
@@ -25,6 +26,10 @@ export function checkedSite(root: string, only: readonly string[] = []): Checked
       ...content.problems,
       ...ledgerProblems,
       ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
+      ...aliasProblems(
+        content.reports.flatMap(({ source }) => (source === null ? [] : [source])),
+        content.reports.map(({ slug }) => slug),
+      ),
     ],
     waiting: content.waiting,
   };

@@ -24,6 +24,7 @@ import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
 import { changedWithoutCorrection, planStanding } from './ledger.ts';
+import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
 
 /** A report but for its figures. */
@@ -57,12 +58,13 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     ...checked,
   ];
   if (hasErrors(soFar)) return { examined: null, problems: soFar };
-  const findings = analyse(analysisInput(source, session, planStanding(source, ledger)), soFar);
+  const own = ledger === null ? null : underPresentNames([source], ledger);
+  const findings = analyse(analysisInput(source, session, planStanding(source, own)), soFar);
   const telling = tellingOf(findings, source);
   const body = { ...source.body, file: written.file };
   const narrative = renderNarrative(body, telling, narrativeCharts(findings), source.pictures);
   const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
-  const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, ledger)];
+  const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, own)];
   if (hasErrors(all)) return { examined: null, problems: all };
   return {
     examined: { source, session, findings, telling, narrativeHtml: narrative.html },

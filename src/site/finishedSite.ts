@@ -57,8 +57,8 @@ function writeOneFileEditions({ folder, base, origin, code }: Site): void {
   };
   for (const slug of readdirSync(reports).sort()) {
     const page = join(reports, slug, 'index.html');
-    // A withdrawn report has no kit, and none of its pages is to live on in a file.
-    if (!existsSync(page) || !existsSync(join(reports, slug, 'kit'))) continue;
+    // A withdrawn report gives nothing away, and none of its pages is to live on in a file; nor has an older address any.
+    if (!existsSync(page) || !existsSync(join(reports, slug, 'findings.json'))) continue;
     const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
     const address = `${base}reports/${slug}/`;
     const html = joinedPages(

@@ -3,6 +3,7 @@ import type { Problem } from '../problems/problem.ts';
 import { answersOf } from '../prose/movedAnswers.ts';
 import { changesSince, contentHashes, latestRecord, planHash } from './ledger.ts';
 import type { MadeReport } from './makeReport.ts';
+import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
 
 interface Recordable extends MadeReport {
@@ -20,7 +21,9 @@ interface Recorded {
  * Adds the plan of every report that has one, and every published report that is new or was corrected. A published
  * report that was changed without a correction is refused: recording it would make the change disappear.
  */
-export function recordAll(ledger: Ledger, reports: readonly Recordable[], today: string): Recorded {
+export function recordAll(before: Ledger, reports: readonly Recordable[], today: string): Recorded {
+  const sources = reports.flatMap(({ written: { source } }) => (source === null ? [] : [source]));
+  const ledger = underPresentNames(sources, before);
   const plans = reports.flatMap(({ written }) => newPlan(ledger, written, today));
   const records = reports.flatMap((made) => newRecord(ledger, made, today));
   const slugs = [...new Set([...ledger.reports.map(({ slug }) => slug), ...records.map(({ slug }) => slug)])];

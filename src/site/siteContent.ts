@@ -3,6 +3,7 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
+import { aliasProblems } from './aliasProblems.ts';
 import { openContent, type Cached } from './openContent.ts';
 import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
@@ -56,6 +57,10 @@ export function loadSite(
       ...content.problems,
       ...made.flatMap(({ problems }) => problems),
       ...sameSessions(reports.map(({ source }) => source)),
+      ...aliasProblems(
+        reports.map(({ source }) => source),
+        content.slugs,
+      ),
     ],
     waiting: content.waiting,
     ledger: content.ledger,

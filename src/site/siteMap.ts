@@ -5,16 +5,17 @@ import { shownReports, type SiteContent } from './siteContent.ts';
 
 /**
  * The sitemap, where the site has an address: every page that searches should find, with the day on which its reports
- * last changed. Frames and error pages are found through others.
+ * last changed. Frames and error pages are found through others, and older addresses lead to those of now.
  *
  * @param content what the site is built of, asked for when it is built
  */
 export function siteMap(content: () => SiteContent): AstroIntegration {
   let site: string | undefined;
   let root = '/';
+  let isOlder: (path: string) => boolean = () => false;
   let changed: (path: string) => string | null = () => null;
   const { name, hooks } = sitemap({
-    filter: (address) => !/\/embed\//.test(pathOf(address)),
+    filter: (address) => !/\/embed\//.test(pathOf(address)) && !isOlder(pathOf(address)),
     serialize: (item) => {
       const day = changed(pathOf(item.url));
       return day === null ? item : { ...item, lastmod: day };
@@ -37,7 +38,10 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
       },
       'astro:build:done': async (options) => {
         if (site === undefined) return;
-        changed = lastChanges(shownReports(content(), { drafts: false }));
+        const reports = shownReports(content(), { drafts: false });
+        changed = lastChanges(reports);
+        const aliases = new Set(reports.flatMap(({ source }) => source.front.aliases));
+        isOlder = (path) => aliases.has(/^\/reports\/([^/]+)\//.exec(path)?.[1] ?? '');
         await hooks['astro:build:done']?.(options);
       },
     },

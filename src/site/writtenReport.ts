@@ -1,5 +1,6 @@
 import { nameInFile } from '../intake/assembleSession.ts';
 import type { Shared } from '../intake/authored/shared.ts';
+import { canBeAddress } from '../intake/authored/reportName.ts';
 import { defineSource, type Source } from '../intake/authored/source.ts';
 import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
@@ -26,9 +27,6 @@ export interface WrittenReport {
   readonly unfinished: boolean;
   readonly problems: readonly Problem[];
 }
-
-/** Hosts answer the folder above with a page of the name index.html, and some take a dot at an end away. */
-const canBeAddress = /^(?!index\.x?html?$)[\p{L}\p{N}_][\p{L}\p{M}\p{N}._-]*(?<!\.)$/iu;
 
 /** Reads one report of a content folder. */
 export function readWritten(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {

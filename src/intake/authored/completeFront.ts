@@ -28,6 +28,7 @@ export function completeFront(
     summary: answers.summary ?? null,
     withdrawn: answers.withdrawn ?? null,
     supersededBy: answers.supersededBy ?? null,
+    aliases: answers.aliases ?? [],
     inventedData: answers.inventedData ?? false,
     held: answers.held ?? {},
     plan: answers.plan ?? null,

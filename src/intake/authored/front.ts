@@ -16,6 +16,7 @@ import { plan, type Plan } from './plan.ts';
 import { better, matters, primary, type Better } from './primary.ts';
 import type { Quantity } from './quantity.ts';
 import { fileInside, sessionFiles } from './sessionFiles.ts';
+import { olderName } from './reportName.ts';
 import { sheet, type Sheet } from './sheet.ts';
 import { strict } from './strict.ts';
 import { takesOf } from './takes.ts';
@@ -43,6 +44,8 @@ interface Common {
   readonly withdrawn?: Withdrawal;
   /** The slug of the report that replaces this one. */
   readonly supersededBy?: string;
+  /** Names under which it stood before; the older addresses lead to it. */
+  readonly aliases?: readonly string[];
   /** Made-up shots, shown as such. */
   readonly inventedData?: boolean;
   readonly question: string;
@@ -126,6 +129,9 @@ export const frontAnswers: Schema<FrontAnswers> = strict({
     .exactOptional(),
   superseded_by: plainId
     .describe('the name of the report that replaces this one; needed with `status: superseded`')
+    .exactOptional(),
+  aliases: listOf(olderName, 'a list of names that the report had before')
+    .describe('names that its folder had before: the old addresses lead to it')
     .exactOptional(),
   invented_data: yesOrNo.describe('`yes` prints "Invented data" on the page').exactOptional(),
   question: text('what the test set out to answer, in one sentence'),

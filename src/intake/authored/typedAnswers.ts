@@ -3,7 +3,7 @@ import { idsIn } from './idsIn.ts';
 import { isBlock, isUnanswered, type Block, type Tree } from './tree.ts';
 
 /** Keys that change after publication without changing what was said: they say what became of the report. */
-const afterwards = ['corrections', 'replies', 'status', 'published', 'withdrawn', 'superseded_by'];
+const afterwards = ['corrections', 'replies', 'status', 'published', 'withdrawn', 'superseded_by', 'aliases'];
 
 /** Answers of `shop.yaml` that count as each report's own. */
 const fromShop = ['interests', 'defaults'];

@@ -12,6 +12,7 @@ summary: >
   become one.
 status: superseded
 superseded_by: two-wedges-again
+aliases: [wedges, two-wedges.2025]
 invented_data: yes
 question: Does the new groove spin more?
 varied: grooves
@@ -106,6 +107,7 @@ describe('a report that answers everything', () => {
       published: '2026-04-20',
       status: 'superseded',
       supersededBy: 'two-wedges-again',
+      aliases: ['wedges', 'two-wedges.2025'],
       inventedData: true,
       held: { shaft: 'one shaft moved across', also: { 'glove of': "the hitter's own" } },
       rowsInHitOrder: false,

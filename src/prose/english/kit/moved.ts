@@ -1,0 +1,2 @@
+/** Before the link to where a report stands by now. */
+export const movedWords = 'This report has another address now:';
