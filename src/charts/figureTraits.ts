@@ -1,7 +1,7 @@
 import type { MetricId } from '../trade/metrics.ts';
 
-/** Where a figure stands: `answer` and `shots` on the report, `swing` and `spread` on its details, `pairs` on the page of a pair. */
-export type FigureSection = 'answer' | 'shots' | 'swing' | 'spread' | 'pairs';
+/** Where a figure stands: `answer` and `shots` on the report, `swing`, `golfers` and `spread` on its details, `pairs` on the page of a pair. */
+export type FigureSection = 'answer' | 'shots' | 'swing' | 'golfers' | 'spread' | 'pairs';
 
 /** The pages that show figures. */
 type FigurePage = 'report' | 'details' | 'pair';
@@ -10,6 +10,7 @@ const pages: Readonly<Record<FigureSection, FigurePage>> = {
   answer: 'report',
   shots: 'report',
   swing: 'details',
+  golfers: 'details',
   spread: 'details',
   pairs: 'pair',
 };
@@ -44,7 +45,7 @@ export const figureTraits = {
     offeredWith: 'part-named',
   }),
   'launch-and-spin': chart('Launch and spin at this ball speed', 'swing', { modelled: true }),
-  hitters: chart('Who gained?', 'shots', { each: 'metric', answering: true }),
+  hitters: chart('Who gained?', 'golfers', { each: 'metric', answering: true }),
   luck: chart('How large a difference does chance make?', 'spread', {
     each: 'metric',
     answering: true,

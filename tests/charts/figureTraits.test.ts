@@ -67,9 +67,9 @@ test('a report with one main measure names it in no question', () => {
   expect(figures.find(({ id }) => id === 'apart')?.question).toBe(figureTraits.apart.question);
 });
 
-test('a report shows the answer, the shots and the golfers; what else was looked at stands with its details', () => {
+test('a report shows the answer and the shots; what else was looked at stands with its details', () => {
   const on = (page: string): readonly string[] => reportCharts.filter((kind) => pageOf(kind) === page);
-  expect(on('report')).toEqual(['apart', 'shots', 'landing', 'hitters']);
+  expect(on('report')).toEqual(['apart', 'shots', 'landing']);
   expect([...on('report'), ...on('details')].toSorted()).toEqual([...reportCharts].toSorted());
   expect(pageOf('meetings')).toBe('pair');
 });
