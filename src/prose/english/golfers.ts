@@ -85,15 +85,14 @@ export interface PairByGolfer {
   readonly sentences: readonly string[];
 }
 
-/** Under the chart of a report, and a pair after another with its details. */
+/** Beside the answer of a report, and a pair after another with its details. */
 export interface GolferWords {
-  readonly underChart: readonly string[];
+  readonly atOnce: readonly string[];
   readonly pairs: readonly PairByGolfer[];
 }
 
 /**
- * What a test with several golfers says of all its pairs besides the chart of the surest one. Under that chart: its
- * own pair, or under six golfers with many pairs, for whom a pair does not come out alike. Empty for one golfer.
+ * What a test with several golfers says of all its pairs besides the chart of the surest one. At once: its own pair, or under six golfers with many pairs, for whom a pair does not come out alike. Empty for one golfer.
  */
 export function golferWords(primaries: readonly MetricFindings[], telling: Telling): GolferWords {
   const pairs = primaries.flatMap((metric) =>
@@ -111,9 +110,9 @@ export function golferWords(primaries: readonly MetricFindings[], telling: Telli
     }),
   );
   const [first, ...others] = pairs;
-  if (first === undefined) return { underChart: [], pairs: [] };
+  if (first === undefined) return { atOnce: [], pairs: [] };
   const told = pairs.map((one) => one.told);
   return telling.findings.design.unit === 'hitter' || others.length === 0
-    ? { underChart: [...first.told.sentences, ...others.flatMap(({ apart }) => apart)], pairs: told }
-    : { underChart: pairs.flatMap(({ apart }) => apart), pairs: told };
+    ? { atOnce: [...first.told.sentences, ...others.flatMap(({ apart }) => apart)], pairs: told }
+    : { atOnce: pairs.flatMap(({ apart }) => apart), pairs: told };
 }

@@ -194,9 +194,9 @@ describe('ten golfers of a textbook', () => {
     expect(saidOf('a', 'd')[1]).toMatch(/could show anything from 28 yards for Brand A to 14 for Brand D\.$/);
   });
 
-  test('under the chart the surest pair, with the details all of them', () => {
-    const { underChart, pairs } = golferWords([metric], telling);
-    expect(underChart.filter((line) => /averaged farther/.test(line))).toHaveLength(1);
+  test('at once the surest pair, with the details all of them', () => {
+    const { atOnce, pairs } = golferWords([metric], telling);
+    expect(atOnce.filter((line) => /averaged farther/.test(line))).toHaveLength(1);
     expect(pairs).toHaveLength(6);
     expect(pairs[0]?.pair).toMatch(/^Carry: Brand . and Brand .$/);
   });
@@ -222,15 +222,15 @@ test('golfers of a report, from their own shots: ordered and labelled by speed',
   });
   const [metric] = findings.metrics;
   const primaries = metric === undefined ? [] : [metric];
-  const { underChart } = golferWords(primaries, telling);
-  expect(golferWords(primaries, { ...telling, system: 'metres' }).underChart[0]).toMatch(
+  const { atOnce } = golferWords(primaries, telling);
+  expect(golferWords(primaries, { ...telling, system: 'metres' }).atOnce[0]).toMatch(
     /^137 km\/h, handicap 16-20: Alder carried about 18.5 metres /,
   );
-  expect(underChart[0]).toMatch(
+  expect(atOnce[0]).toMatch(
     /^85 mph, handicap 16-20: Alder carried about 20 yards farther than Birch, likely /,
   );
-  expect(underChart[1]).toMatch(/^105 mph, handicap 6-10: we cannot tell whether /);
-  expect(underChart[2]).toMatch(
+  expect(atOnce[1]).toMatch(/^105 mph, handicap 6-10: we cannot tell whether /);
+  expect(atOnce[2]).toMatch(
     /Alder gained more for one golfer \(85 mph, handicap 16-20\) than for another \(105 mph, /,
   );
 });
@@ -238,5 +238,5 @@ test('golfers of a report, from their own shots: ordered and labelled by speed',
 test('one golfer has no such sentences', () => {
   const { findings, telling } = reportOf({});
   const [metric] = findings.metrics;
-  expect(golferWords(metric === undefined ? [] : [metric], telling)).toEqual({ underChart: [], pairs: [] });
+  expect(golferWords(metric === undefined ? [] : [metric], telling)).toEqual({ atOnce: [], pairs: [] });
 });
