@@ -1,6 +1,7 @@
 import type { Report } from '../../src/kit/report.ts';
 import type { ComponentExamples, Example } from './example.ts';
 import * as parts from './examples/parts.ts';
+import * as sections from './examples/sections.ts';
 import * as tables from './examples/tables.ts';
 
 /** One example with the page it has on the specimen site. */
@@ -10,7 +11,11 @@ export interface PlacedExample extends Example {
   readonly number: string;
 }
 
-const all: readonly ComponentExamples[] = [...Object.values(tables), ...Object.values(parts)];
+const all: readonly ComponentExamples[] = [
+  ...Object.values(tables),
+  ...Object.values(parts),
+  ...Object.values(sections),
+];
 
 /** Every example of every component, made of these reports. */
 export function placedExamples(reports: readonly Report[]): readonly PlacedExample[] {
