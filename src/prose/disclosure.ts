@@ -59,11 +59,17 @@ export function recorded(groups: readonly DisclosureGroup[]): {
   readonly missing: readonly string[];
 } {
   const items = groups.flatMap((group) => group.items);
-  const missing = groups.flatMap((group) => {
-    const labels = group.items.filter(({ value }) => value === null).map(({ label }) => lowerFirst(label));
-    return labels.length === 0 ? [] : [`${group.title}: ${labels.join(', ')}`];
+  const missing = groups.flatMap(({ title, items: own }) => {
+    const labels = own.filter(({ value }) => value === null).map(({ label }) => lowerFirst(label));
+    return labels.length === 0 ? [] : [{ title, labels: labels.join(', ') }];
   });
-  return { answered: items.filter(({ value }) => value !== null).length, all: items.length, missing };
+  // Several of which the same is missing are named together.
+  const together = Map.groupBy(missing, ({ labels }) => labels);
+  return {
+    answered: items.filter(({ value }) => value !== null).length,
+    all: items.length,
+    missing: [...together].map(([labels, own]) => `${listed(own.map(({ title }) => title))}: ${labels}`),
+  };
 }
 
 function lowerFirst(label: string): string {

@@ -22,7 +22,7 @@ describe.each(examples)('$component: $name', ({ component, number, shows, hides 
 /** These have examples in what holds them, or stand in no page by themselves. */
 const elsewhere: Readonly<Record<string, string>> = {
   Chart: 'the examples of FigureBody',
-  ChangesOfPairs: 'the examples of WouldChange',
+  ChangesOfPairs: 'the examples of AllChecks',
   CopyButtons: 'tests of the kit',
   DraftState: 'tests of dev: built sites never hold it',
   FirstUse: 'tests/pages/firstUse.test.ts',

@@ -2,6 +2,7 @@ import type { Report } from '../../src/kit/report.ts';
 import type { ComponentExamples, Example } from './example.ts';
 import * as firstScreen from './examples/firstScreen.ts';
 import * as parts from './examples/parts.ts';
+import * as sections from './examples/sections.ts';
 import * as tables from './examples/tables.ts';
 
 /** One example with the page it has on the specimen site. */
@@ -15,6 +16,7 @@ const all: readonly ComponentExamples[] = [
   ...Object.values(firstScreen),
   ...Object.values(tables),
   ...Object.values(parts),
+  ...Object.values(sections),
 ];
 
 /** Every example of every component, made of these reports. */

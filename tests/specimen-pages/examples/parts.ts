@@ -55,50 +55,14 @@ export const fairness: ComponentExamples = {
   examples: (report) => [
     {
       name: 'of a report with little recorded',
-      props: withTold(report('two-heads')),
-      shows: ['Fair-test checks: ', 'no.', 'not recorded.'],
-      hides: ['score'],
+      props: { ...withTold(report('two-heads')), which: 'not-yes' },
+      shows: ['id="fairness"', 'Fair-test checks: ', 'no.', 'not recorded.'],
+      hides: ['score', '>yes.<'],
     },
-  ],
-};
-
-export const wouldChange: ComponentExamples = {
-  component: 'WouldChange',
-  examples: (report) => {
-    const one = report('two-heads');
-    return [
-      {
-        name: 'checks in words, charts folded',
-        props: { told: toldTwice(one), figures: [drawn(one, 'luck')] },
-        shows: [
-          'Could it be something else?',
-          'Whichever single shot is left out',
-          '<details class="folded">',
-        ],
-      },
-    ];
-  },
-};
-
-export const howTested: ComponentExamples = {
-  component: 'HowTested',
-  examples: (report) => [
     {
-      name: 'checks, what is not recorded, and the register',
-      props: withTold(report('two-heads')),
-      shows: ['Fair-test checks: ', 'test details', 'We keep no register of planned tests'],
-    },
-  ],
-};
-
-export const numbersAndData: ComponentExamples = {
-  component: 'NumbersAndData',
-  examples: (report) => [
-    {
-      name: 'tables, downloads, and charts that are not drawn',
-      props: withTold(report('two-heads')),
-      shows: ['shots.csv', 'findings.json', 'Every other measure', 'Charts not drawn, and why'],
-      hides: ['Not drawn: '],
+      name: 'every check, those that are yes at the end',
+      props: { ...withTold(report('two-heads')), which: 'all' },
+      shows: ['id="all-fairness"', 'no.', 'not recorded.', '>yes.<'],
     },
   ],
 };

@@ -68,7 +68,7 @@ export const notRecorded: ComponentExamples = {
       name: 'nothing missing',
       props: { groups: [{ title: 'Place', items: [{ label: 'Where', value: 'outdoors' }] }] },
       shows: ['We recorded 1 of 1 test details'],
-      hides: ['Not recorded'],
+      hides: ['Not recorded.'],
     },
   ],
 };
