@@ -62,3 +62,21 @@ test('an answer that begins a sentence begins with a capital', () => {
   expect(html(`So it was: ${apart}.`)).toContain('was: we cannot tell ');
   expect(html(`Neither gained, as ${apart}.`)).toContain('as we cannot tell ');
 });
+
+test('a chart of prices has gone: the message says where they stand and what to do', () => {
+  const text = 'What it costs: {{ chart price }}';
+  const { problems } = renderNarrative(
+    { file: 'report.md', text, firstLine: 1 },
+    report.telling,
+    { apart: '' },
+    [],
+  );
+  expect(problems).toMatchObject([
+    {
+      kind: 'unknown-reference',
+      expected: 'no chart of prices: they stand in the table of all averages, side by side',
+      found: '{{ chart price }}',
+      cure: 'Take the reference out.',
+    },
+  ]);
+});
