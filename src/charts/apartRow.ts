@@ -1,4 +1,5 @@
 import type { ApartPair, JudgedPair } from './apartInput.ts';
+import { endNumbers } from './endNumbers.ts';
 import type { GapScale } from './gapScale.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
@@ -7,8 +8,6 @@ import { fitText, textWidth, wrapText } from './textWidth.ts';
 
 const bandHeight = 22;
 const lineHeight = 18;
-/** Least room between two numbers under a bar, px. */
-const numberGap = 6;
 
 /** Whether name and answer of every row fit on one line. */
 export const answersFit = (pairs: readonly ApartPair[], { name, numbers, width }: Layout): boolean =>
@@ -42,34 +41,6 @@ const head = ({ name: words, answer }: JudgedPair, beside: boolean, layout: Layo
     ],
     bottom: first + (named.length + answered.length - 1) * lineHeight,
   };
-};
-
-/** Numbers under the ring and the ends of the bar, moved apart where they would touch. */
-const endNumbers = (
-  { low, estimate, high, printed }: JudgedPair,
-  { place }: GapScale,
-  layout: Layout,
-  baseline: number,
-): readonly Label[] => {
-  const placed = [
-    { at: place(low), words: printed.low, style: layout.small },
-    { at: place(estimate), words: printed.estimate, style: layout.estimate },
-    { at: place(high), words: printed.high, style: layout.small },
-  ].map((one) => ({ ...one, half: textWidth(one.words, one.style.size, one.style.weight) / 2 }));
-  const [less, middle, more] = placed;
-  if (less === undefined || middle === undefined || more === undefined) return [];
-  // The ring's own number gives way only to the edges, and to the room that the others need there.
-  const apart = (one: typeof less): number => one.half + middle.half + numberGap;
-  const x = Math.min(Math.max(middle.at, less.half + apart(less)), layout.width - more.half - apart(more));
-  const [left, right] = [
-    Math.max(Math.min(less.at, x - apart(less)), less.half),
-    Math.min(Math.max(more.at, x + apart(more)), layout.width - more.half),
-  ];
-  return [
-    label(less.style, 'middle', left, baseline, less.words),
-    label(middle.style, 'middle', x, baseline, middle.words),
-    label(more.style, 'middle', right, baseline, more.words),
-  ];
 };
 
 /** The parts of the interval from `low` to `high` that lie outside `-matters` to `matters`. */
@@ -146,7 +117,7 @@ const judgedRow = (
         beyondBand(pair.low, pair.high, matters).map(([low, high]) => stretch(scale, low, high)),
         pair.open,
       ),
-      ...texts([...labels, ...(over?.labels ?? []), ...endNumbers(pair, scale, layout, bandBottom + 15)]),
+      ...texts([...labels, ...(over?.labels ?? []), ...endNumbers(pair, place, layout, bandBottom + 15)]),
     ],
   };
 };

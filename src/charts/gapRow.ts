@@ -28,6 +28,7 @@ export function gapRow(
       name,
       estimate,
       interval: null,
+      printed: null,
       figure: '',
       words: notDrawn.tooFewShots,
       told: notDrawn.tooFewShots,
@@ -37,11 +38,13 @@ export function gapRow(
   const printing = printingOf(metric, telling);
   const [estimate, ci] = [turned.estimate(gap.estimate), turned.ci(gap.ci)];
   const difference = { first: turned.a.label, second: turned.b.label, estimate, ci };
+  const printed = barNumbers(estimate, ci, printing);
   return {
     name,
     estimate: read(estimate),
     interval: { low: read(ci[0]), high: read(ci[1]) },
-    figure: barNumbers(estimate, ci, printing).estimate,
+    printed,
+    figure: printed.estimate,
     words: rangeWords(difference, printing),
     told: estimateAndRange(difference, printing),
     cells: differenceCells(estimate, ci, printing),

@@ -1,5 +1,7 @@
 import { bandLabel, beyondBand } from './apartRow.ts';
+import type { JudgedPair } from './apartInput.ts';
 import { contenderMark } from './contenderMarks.ts';
+import { endNumbers } from './endNumbers.ts';
 import type { Layout } from './layout.ts';
 import type { Tick } from './gapScale.ts';
 import type { Part } from './part.ts';
@@ -33,6 +35,8 @@ export interface IntervalRow {
   readonly figure: string;
   /** What goes with it: "likely 2 to 16 yards". */
   readonly words: string;
+  /** Numbers under the ring and the ends of the bar, which stand there instead of figure and words where a row is narrow; else null. */
+  readonly printed: JudgedPair['printed'] | null;
   /** Where the ring stands; null without one. */
   readonly estimate: number | null;
   /** The likely range; null where too little to say. */
@@ -151,7 +155,7 @@ const track = (
 
 /** Whether a narrow row's words stand at the right of its name, and where its figure then ends, px. */
 const besideName = (
-  { figure }: IntervalRow,
+  figure: string,
   names: readonly string[],
   words: readonly string[],
   { variant, name, estimate, numbers, nameInset, width }: Layout,
@@ -180,9 +184,12 @@ export const intervalRow = (
   const { columns } = style;
   const inset = insetOf(row, layout);
   const names = fitText(row.name, name.size, name.weight, columns.nameWidth - inset, 2);
-  const words = wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth);
   const wide = layout.variant === 'wide';
-  const { beside, figureAt } = besideName(row, names, words, layout);
+  const { interval } = row;
+  const under = wide || interval === null ? null : row.printed;
+  const figure = under === null ? row.figure : '';
+  const words = under === null ? wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth) : [];
+  const { beside, figureAt } = besideName(figure, names, words, layout);
   const labelAt = (at: number) =>
     bandWords === null ? null : bandLabel(bandWords, style.place(0), layout, at);
   const top = rowTop + (wide ? (labelAt(rowTop)?.height ?? 0) + (bandWords === null ? 0 : 4) : 0);
@@ -192,17 +199,24 @@ export const intervalRow = (
   const drawn = row.estimate !== null || row.interval !== null;
   const over = labelAt(wide ? rowTop : textBottom + 3);
   const overHeight = wide ? 0 : (over?.height ?? 0);
-  const height = textBottom + 12 + (wide || !drawn ? 0 : 26 + overHeight) - top;
+  const height = textBottom + 12 + (wide || !drawn ? 0 : 26 + overHeight + (under === null ? 0 : 12)) - top;
   const middle = wide ? top + height / 2 : textBottom + 20 + overHeight;
+  const underBar =
+    under === null || interval === null
+      ? []
+      : endNumbers(
+          { ...interval, estimate: row.estimate ?? (interval.low + interval.high) / 2, printed: under },
+          style.place,
+          layout,
+          middle + 27,
+        );
   // In columns lines stand about the middle of the row.
   const centred = (count: number): number => (wide ? first + ((most - count) * lineHeight) / 2 : first);
   const labels: readonly Label[] = [
     ...names.map((line, index) =>
       label(name, 'start', inset, centred(names.length) + index * lineHeight, line),
     ),
-    ...(row.figure === ''
-      ? []
-      : [label(estimate, 'end', figureAt ?? columns.figureEnd, centred(1), row.figure)]),
+    ...(figure === '' ? [] : [label(estimate, 'end', figureAt ?? columns.figureEnd, centred(1), figure)]),
     ...words.map((line, index) =>
       wide || beside
         ? label(numbers, 'end', width, centred(words.length) + index * lineHeight, line)
@@ -224,7 +238,7 @@ export const intervalRow = (
               layout.markRadius,
             ),
           ]),
-      ...texts([...labels, ...(over?.labels ?? [])]),
+      ...texts([...labels, ...(over?.labels ?? []), ...underBar]),
     ],
   };
 };

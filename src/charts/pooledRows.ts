@@ -7,6 +7,8 @@ import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.t
 
 export const gapRow = (row: GapRow, setOff = false, open = false): IntervalRow => ({
   ...row,
+  // A bar without a ring has numbers at its ends alone.
+  printed: row.printed === null || row.estimate !== null ? row.printed : { ...row.printed, estimate: '' },
   contender: null,
   setOff,
   open,

@@ -1,4 +1,4 @@
-import type { ContenderName, GapWords } from './apartInput.ts';
+import type { ContenderName, GapWords, JudgedPair } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 import type { Interval } from './intervalRows.ts';
 
@@ -13,6 +13,8 @@ export interface GapRow {
   readonly figure: string;
   /** What goes with it: "likely 2 to 16 yards". */
   readonly words: string;
+  /** Numbers under the bar where a row is narrow; null where the words stand there too. */
+  readonly printed: JudgedPair['printed'] | null;
 }
 
 export interface PooledRowsInput extends FigureWords, Omit<GapWords, 'ends'> {

@@ -4,7 +4,6 @@ import { shotsFinding } from '../prose/english/charts/finding.ts';
 import {
   averageWords,
   axisOf,
-  golfersTogether,
   golferStrip,
   leftOutWord,
   shotsWords,
@@ -34,7 +33,6 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
     ? byGolfer.map(({ golfer, summary }) => stripOf(summary, golfer, metric, session, telling))
     : metric.byContender.map((summary) => stripOf(summary, null, metric, session, telling));
   const table = shotTable(metric, telling);
-  const axis = axisOf(metric, telling);
   return shotsChart({
     ...figureHead('shots', { of: 'metric', metric: metric.id }, findings),
     ...shotsWords(
@@ -64,7 +62,7 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
     },
     strips,
     roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
-    axis: byGolfer.length > 0 && !apart ? `${axis}${golfersTogether(findings.design.hitters)}` : axis,
+    axis: axisOf(metric, telling),
     leftOut: leftOutWord,
     recorded: drawnShots(session).length,
   });

@@ -144,12 +144,12 @@ export const barWithRing = (
 
 /** The pattern behind what is too small to matter, for `hatched`. */
 export const hatch: Markish = (_index, _scales, _values, _dimensions, { document }) => {
-  const size = { width: 6, height: 6 };
+  const size = { width: 8, height: 8 };
   const turned = { patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' };
   return svgElement(document, 'defs', {}, [
     svgElement(document, 'pattern', { id: 'hatch', ...size, ...turned }, [
       svgElement(document, 'rect', { ...size, fill: paint('band') }),
-      svgElement(document, 'path', { d: 'M0 0V6', stroke: paint('hatch'), 'stroke-width': 1.5 }),
+      svgElement(document, 'path', { d: 'M0 0V8', stroke: paint('hatch'), 'stroke-width': 1.5 }),
     ]),
   ]);
 };

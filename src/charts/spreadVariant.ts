@@ -16,6 +16,7 @@ export const asIntervalRow = ({ contender, spread, interval, figure, words }: Sp
   contender: contender.index,
   figure,
   words,
+  printed: null,
   estimate: spread,
   interval,
   setOff: false,

@@ -49,6 +49,7 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
       interval: { low: read(part.range[0]), high: read(part.range[1]) },
       figure: part.told ? printDifference(part.value, printing) : '',
       words: sayPart(part, [a, b], telling),
+      printed: null,
     };
   };
   const {

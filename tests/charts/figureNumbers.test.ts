@@ -341,3 +341,47 @@ describe('Who gained?', () => {
     expect(figure.table.caption).toContain('Positive: Birch farther.');
   });
 });
+
+describe('All the shots of several golfers', () => {
+  const labelsOf = (figure: DrawnFigure): readonly string[] =>
+    placedTexts(figure.svg.wide).map(({ text }) => text);
+
+  test('stand in one strip a golfer where they fit, with the average of their own', () => {
+    const figure = figureIn(threeGolfers, 'shots');
+    const strips = ['86 mph, handicap 16-20', '97 mph', '108 mph'];
+    const names = ['Alder', 'Birch'].flatMap((name) => strips.map((golfer) => `${name}, ${golfer}`));
+    expect(labelsOf(figure).filter((text) => names.includes(text))).toEqual(names);
+    const [, , , , slow] = figure.table.rows
+      .filter(([name]) => names.includes(name ?? ''))
+      .map(([, , , mean]) => mean);
+    expect(figure.table.rows.map(([name]) => name)).toEqual(['Alder', 'Birch', ...names]);
+    const own = threeGolfers.session.shots
+      .filter(({ contender, hitter }) => contender === 'birch' && hitter === 'third')
+      .map(({ values }) => (values.carry ?? NaN) / yard);
+    expectCell(slow, own.reduce((sum, value) => sum + value, 0) / own.length);
+    expect(labelsOf(figure).some((text) => text.startsWith(`${slow}, likely `))).toBe(true);
+    expect(figure.finding).toBe('All 72 shots of three golfers');
+  });
+
+  test('stand together where they do not fit, and the chart says that the table tells them apart', () => {
+    const golfers = Array.from({ length: 5 }, (_, at) => `g${at}`);
+    const report = reportOf({
+      csv: [
+        'Golfer,Club,Carry (yd)',
+        ...golfers.flatMap((golfer, place) =>
+          around(200 + 9 * place).flatMap((own) => [`${golfer},alder,${own}`, `${golfer},birch,${own + 4}`]),
+        ),
+        '',
+      ].join('\n'),
+      front: {
+        contenders:
+          '{alder: {label: Alder, supplied_by: our stock, sold_here: new}, birch: {label: Birch, supplied_by: our stock, sold_here: new}}',
+        hitters: `{${golfers.map((id) => `${id}: {role: customer, consent: yes}`).join(', ')}}`,
+      },
+    });
+    const figure = figureIn(report, 'shots');
+    expect(labelsOf(figure)).toContain('average of all five golfers; the table tells them apart');
+    expect(figure.table.rows).toHaveLength(2 + 2 * 5);
+    expect(figure.table.rows.at(-1)?.[0]).toBe('Birch, golfer g4');
+  });
+});

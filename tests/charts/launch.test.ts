@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
 import { launchChart } from '../../src/charts/launch.ts';
-import type { LaunchInput } from '../../src/charts/launchInput.ts';
+import { shortfall, type LaunchInput } from '../../src/charts/launchInput.ts';
+import { reportOf } from '../findings/reportOf.ts';
 import { drawnMarks, sharesSeen } from './drawnMarks.ts';
 import { heads, longNames } from './examples/heads.ts';
 import { launchExample, launchInputOf } from './examples/launch.ts';
@@ -145,5 +146,72 @@ describe('Launch and spin', () => {
     ['more shots than recorded', { recorded: 3 }, '36 shots to draw but only 3 recorded.'],
   ])('refuses %s', (_, change, message) => {
     expect(() => launchChart({ ...launchExample, ...change })).toThrow(message);
+  });
+});
+
+describe('how far a launch falls short of the best', () => {
+  const grid = {
+    launch: [8, 12],
+    spin: [2000, 3000],
+    short: [
+      [0, 4],
+      [2, 10],
+    ],
+  } as const;
+
+  test.each([
+    [8, 2000, 0],
+    [12, 3000, 10],
+    [10, 2000, 2],
+    [8, 2500, 1],
+    [10, 2500, 4],
+    [7.9, 2000, Infinity],
+    [8, 3001, Infinity],
+  ])('at %d degrees and %d rpm', (launch, spin, expected) => {
+    expect(shortfall(grid, { launch, spin })).toBeCloseTo(expected, 9);
+  });
+});
+
+describe('of which tests it is drawn', () => {
+  /** Twelve shots of each, launched alike but for a little. */
+  const launched = (launch: number, spin: number) => {
+    const own = (middle: number, by: number): readonly number[] =>
+      Array.from({ length: 12 }, (_, at) => middle + by * ((at % 5) - 2));
+    return {
+      'Carry (yd)': { alder: own(230, 2), birch: own(231, 2), cedar: own(232, 2) },
+      'Ball Speed (mph)': { alder: own(150, 0.2), birch: own(150.3, 0.2), cedar: own(150.6, 0.2) },
+      'Launch Angle (deg)': { alder: own(launch, 0.4), birch: own(launch, 0.5), cedar: own(launch, 0.6) },
+      'Spin Rate (rpm)': { alder: own(spin, 60), birch: own(spin, 70), cedar: own(spin, 80) },
+      'Launch Direction (deg)': { alder: own(0, 0.3), birch: own(0, 0.4), cedar: own(0, 0.5) },
+      'Spin Axis (deg)': { alder: own(0, 1), birch: own(0, 1.2), cedar: own(0, 1.4) },
+    };
+  };
+  const chartOf = (report: ReturnType<typeof reportOf>) =>
+    report.figures.find(({ chart }) => chart === 'launch-and-spin');
+
+  test('a driver near where the model carries farthest, with how many of its shots lie there', () => {
+    const figure = chartOf(reportOf({ shots: launched(21, 2150) }));
+    expect(figure).toMatchObject({ kind: 'drawn' });
+    expect(figure?.kind === 'drawn' && figure.finding).toMatch(
+      /^[\p{Lu}\d]\w* of 36 shots lies? where the model carries farthest$/u,
+    );
+  });
+
+  test('not one whose every shot lies beyond it', () => {
+    expect(chartOf(reportOf({ shots: launched(6, 5200) }))).toMatchObject({
+      kind: 'absent',
+      why: 'No shot lies where the model finds the most carry.',
+    });
+  });
+
+  test('not a club that must stop the ball', () => {
+    const report = reportOf({
+      shots: launched(15, 2300),
+      front: { title: 'Three 7-iron heads, one shaft' },
+    });
+    expect(chartOf(report)).toMatchObject({
+      kind: 'absent',
+      why: 'This chart is for drivers and fairway woods; other clubs must also stop the ball.',
+    });
   });
 });

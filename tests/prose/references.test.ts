@@ -88,6 +88,7 @@ describe('what cannot be printed', () => {
     ['average carry alder', /Did you mean {{ mean carry alder }}\?/],
     ['mean cary alder', /Did you mean {{ mean carry alder }}\?/],
     ['mean carry aldr', /Did you mean {{ mean carry alder }}\?/],
+    ['chart price', /no chart of prices: they stand in the table of all averages, side by side/],
     ['chart apartt', /Did you mean {{ chart apart }}\?/],
     ['mean carry', /Write one that is there/],
     ['mean carry alder birch', /Write one that is there/],

@@ -36,6 +36,14 @@ export const exampleGap = (
   name,
   estimate,
   interval: { low, high },
+  printed:
+    words !== undefined && estimate !== null
+      ? null
+      : {
+          estimate: estimate === null ? '' : String(Math.abs(estimate)),
+          low: String(Math.abs(low)),
+          high: String(Math.abs(high)),
+        },
   figure: estimate === null ? '' : String(Math.abs(estimate)),
   words:
     words ??
@@ -89,7 +97,7 @@ export const yardsExample: YardsInput = {
     exampleGap('Launch angle', 2, 0.5, 4),
     exampleGap('Spin', null, -1, 4, undefined, 'not settled: the two sets of figures disagree'),
     exampleGap('Direction', -1, -2, 0.5, undefined, 'anything from 2 yards for Birch to 1 for Alder'),
-    { name: 'Air', estimate: null, interval: null, figure: '', words: 'the same for both' },
+    { name: 'Air', estimate: null, interval: null, printed: null, figure: '', words: 'the same for both' },
   ],
   rest: exampleGap('Not explained', 1, -6, 8, undefined, 'anything from 8 yards for Alder to 6 for Birch'),
   ahead: 'farther',

@@ -99,13 +99,6 @@ export function spreadLimits(ci: Interval, printing: Printing): readonly [lower:
   return [low, high];
 }
 
-/** "likely range of the difference in average carry (95% confidence, all three pairs together)"; of one pair, by itself. */
-export function likelyRange(of: string, level: number, pairs: number): string {
-  const percent = `${Number((100 * level).toFixed(1))}%`;
-  const together = pairs === 2 ? 'both pairs' : `all ${countWord(pairs)} pairs`;
-  return `likely range of the difference in average ${of} (${percent} confidence${pairs > 1 ? `, ${together} together` : ''})`;
-}
-
 /** Heads of the columns that `differenceCells` fills. */
 export const differenceHeads = (inUnit: string): readonly string[] => [
   `Best estimate${inUnit}`,

@@ -25,7 +25,10 @@ export function shotsWords(
     signs: [],
     key: {
       shot: 'one shot',
-      ring: apart === 'apart' ? 'average' : 'average of all golfers',
+      ring:
+        apart === 'apart'
+          ? 'average'
+          : `average of all ${countWord(telling.findings.design.hitters)} golfers; the table tells them apart`,
       bar: ranges
         ? `likely range of the average (95% confidence, each ${apart === 'apart' && !oneGolfer ? 'row' : telling.noun} by itself)`
         : null,
@@ -47,10 +50,6 @@ export function axisOf({ id }: MetricFindings, { system }: Telling): string {
 
 /** A strip of one golfer: "Bracken, 88 mph, handicap 16-20". */
 export const golferStrip = (name: string, golfer: string): string => `${name}, ${golfer}`;
-
-/** Under the scale, where golfers stand together. */
-export const golfersTogether = (golfers: number): string =>
-  `. ${capitalised(countWord(golfers))} golfers together, who differ among themselves; the table tells them apart`;
 
 /** Beside the ring: "237, likely 234 to 240". */
 export const averageWords = (average: string, [lower, upper]: readonly [string, string]): string =>
