@@ -12,6 +12,7 @@ import { makeReport } from '../site/makeReport.ts';
 import { recordAll } from '../site/recordAll.ts';
 import { readContent } from '../site/contentList.ts';
 import type { Terminal } from './terminal.ts';
+import { keepVersions } from './keepVersions.ts';
 import { withContentLock } from './writing/contentLock.ts';
 import { realDisk, type Disk } from './writing/disk.ts';
 import { notWritten } from './writing/notWritten.ts';
@@ -22,6 +23,8 @@ interface RecordRequest {
   /** The day of the record, ISO 8601. */
   readonly today: string;
   readonly terminal: Terminal;
+  /** The built site, from which versions are kept that a correction replaces. */
+  readonly outDir?: string;
   /** A planned test given up, with its reason; then nothing else is recorded. */
   readonly drop?: { readonly slug: string; readonly reason: string };
   readonly disk?: Disk;
@@ -32,6 +35,8 @@ interface NextLedger {
   readonly next: Ledger;
   readonly lines: readonly string[];
   readonly refused: readonly Problem[];
+  /** Keeps versions that corrections have replaced, and tells of it. */
+  readonly keep: () => readonly string[];
 }
 
 /**
@@ -53,12 +58,15 @@ export function recordLedger(request: RecordRequest): boolean {
       const ledger = soundLedger(contentDir, terminal);
       const recorded = ledger === null ? null : nextOf(ledger);
       if (recorded === null) return false;
+      // First, as the ledger then says that there is nothing left to keep.
+      const kept = recorded.keep();
       write(contentDir, recorded.next, disk);
-      for (const line of recorded.lines) terminal.write(`${line}\n`);
+      const lines = [...recorded.lines, ...kept];
+      for (const line of lines.length > 0 ? lines : ['Nothing new to record.']) terminal.write(`${line}\n`);
       return recorded.refused.length === 0 || refuse(recorded.refused, terminal);
     });
   } catch (error) {
-    terminal.writeError(`Not recorded. ${notWritten(contentDir, error)} Nothing was written.\n`);
+    terminal.writeError(`Not recorded. ${notWritten(contentDir, error)} The ledger is as it was.\n`);
     return false;
   }
 }
@@ -75,7 +83,7 @@ function soundLedger(contentDir: string, terminal: Terminal): Ledger | null {
 
 /** Reports are worked out against the ledger of before, and again where it says something else of them by now. */
 function recording(
-  { contentDir, today }: RecordRequest,
+  { contentDir, today, outDir, disk = realDisk }: RecordRequest,
   before: Ledger,
 ): (ledger: Ledger) => NextLedger | null {
   const content = readContent(composedNames(openContentFolder(contentDir)));
@@ -90,7 +98,10 @@ function recording(
       ),
       today,
     );
-    return recorded.lines.length > 0 ? recorded : { ...recorded, lines: ['Nothing new to record.'] };
+    const sources = made.flatMap(({ report }) => (report === null ? [] : [report.source]));
+    const keep = (): readonly string[] =>
+      outDir === undefined ? [] : keepVersions(sources, ledger, { contentDir, outDir, disk });
+    return { ...recorded, keep };
   };
 }
 
@@ -103,7 +114,7 @@ function dropping(
 ): (ledger: Ledger) => NextLedger | null {
   return (ledger) => {
     const next = dropPlan(ledger, { slug, reason, date: today });
-    if (next !== null) return { next, lines: [`${slug}: dropped, ${reason}`], refused: [] };
+    if (next !== null) return { next, lines: [`${slug}: dropped, ${reason}`], refused: [], keep: () => [] };
     terminal.writeError(`${slug} is not an open plan of the ledger, so it cannot be dropped.\n`);
     return null;
   };

@@ -98,6 +98,15 @@ export const problemKinds = {
     severity: 'warning',
     title: 'A published report was changed without a correction',
   },
+  'version-not-kept': {
+    severity: 'warning',
+    title: 'The version before a correction is not kept yet',
+  },
+  'version-without-correction': {
+    severity: 'warning',
+    title: 'A kept version belongs to no correction',
+  },
+  'version-unreadable': { severity: 'warning', title: 'A kept version is no edition of a report' },
   // From CSV to session
   'contender-not-in-report': {
     severity: 'error',

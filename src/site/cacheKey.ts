@@ -40,7 +40,7 @@ export function reportKey(folder: ContentFolder, slug: string, shared: SharedKey
 }
 
 /** Endings of what a report may be made of without its name standing in the text as the disk has it. */
-const usual = /\.(?:md|csv|ya?ml|png|jpe?g|webp|avif|gif|svg)$/i;
+const usual = /\.(?:md|csv|ya?ml|html|png|jpe?g|webp|avif|gif|svg)$/i;
 
 /**
  * A file by what it holds where the report may be made of it, else by its size: a video beside a report is no part of

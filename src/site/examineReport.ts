@@ -24,6 +24,7 @@ import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
 import { changedWithoutCorrection, planStanding } from './ledger.ts';
+import { versionNotKept } from './keptVersions.ts';
 import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
 
@@ -64,7 +65,13 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   const body = { ...source.body, file: written.file };
   const narrative = renderNarrative(body, telling, narrativeCharts(findings), source.pictures);
   const said = source.front.status === 'withdrawn' ? [] : saidAndShown(source, body, telling);
-  const all = [...soFar, ...narrative.problems, ...said, ...changedWithoutCorrection(source, own)];
+  const all = [
+    ...soFar,
+    ...narrative.problems,
+    ...said,
+    ...changedWithoutCorrection(source, own),
+    ...versionNotKept(source, own),
+  ];
   if (hasErrors(all)) return { examined: null, problems: all };
   return {
     examined: { source, session, findings, telling, narrativeHtml: narrative.html },

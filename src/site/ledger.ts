@@ -73,6 +73,15 @@ export function contentHashes({
   };
 }
 
+/** What a one-file edition bears, so that it is known which version it is of: all that a record holds it to. */
+export function editionStamp({
+  typed,
+  data,
+  corrections,
+}: Pick<ReportRecord, 'typed' | 'data' | 'corrections'>): string {
+  return hashOf({ typed, data, corrections });
+}
+
 /** The latest record of a report, or null. */
 export function latestRecord(slug: string, ledger: Ledger | null): ReportRecord | null {
   return ledger?.reports.find((report) => report.slug === slug)?.records.at(-1) ?? null;

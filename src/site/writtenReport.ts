@@ -15,6 +15,7 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { picturesNamed } from '../prose/narrativePictures.ts';
 import { sha256, type ContentFolder, type FileRead } from './contentFiles.ts';
+import { readVersions } from './keptVersions.ts';
 import { readPictures } from './readPictures.ts';
 
 /** One report as written and recorded, before anything is worked out; `source` is null when it cannot be read. */
@@ -95,6 +96,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
   );
   const joined = withOrderSheet(folder, source, shotFiles);
   const contenderOf = contenderMatcher(source.front.contenders);
+  const versions = readVersions(folder, slug, source.front, source.placeOf);
   return {
     slug,
     file,
@@ -102,6 +104,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       ...source,
       files: [...files, ...joined.sheet].map(({ name, bytes }) => ({ name, sha256: sha256(bytes) })),
       pictures: readPictures(folder, slug, picturesNamed(source.body.text)),
+      versions: versions.days,
     },
     shotFiles: joined.shotFiles,
     unfinished: false,
@@ -110,6 +113,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       ...first.problems,
       ...absent,
       ...joined.problems,
+      ...versions.problems,
       ...namedHitters(source, joined.shotFiles),
       ...privacyProblems(
         file,

@@ -28,9 +28,13 @@ interface Seen {
   nextRight: number;
 }
 
-const command = (content: string, { typed }: Scenario): readonly [string, readonly string[], object] => {
+const command = (
+  content: string,
+  { typed, outDir }: Scenario,
+): readonly [string, readonly string[], object] => {
   const [file = '', ...rest] = typed(content);
-  const env = { ...process.env, CONTENT_DIR: content, NO_COLOR: '1' };
+  const site = outDir === undefined ? {} : { OUT_DIR: outDir() };
+  const env = { ...process.env, CONTENT_DIR: content, NO_COLOR: '1', ...site };
   return [process.execPath, [resolve('src/commands', file), ...rest], { env, stdio: 'ignore' }];
 };
 

@@ -320,7 +320,7 @@ describe('where nothing can be written, a sentence and exit 1', () => {
     );
     const recording = listen();
     expect(recordLedger({ contentDir: content, today, terminal: recording.terminal, disk })).toBe(false);
-    expect(recording.said()).toBe(`Not recorded. ${why} Nothing was written.\n`);
+    expect(recording.said()).toBe(`Not recorded. ${why} The ledger is as it was.\n`);
     expect(readdirSync(content).sort()).toEqual(['inbox', 'shop.yaml']);
   });
 

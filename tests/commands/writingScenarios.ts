@@ -1,4 +1,5 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { draftCommand } from '../../src/commands/draft/draftCommand.ts';
 import { localDate } from '../../src/commands/localDate.ts';
@@ -7,6 +8,8 @@ import { recordLedger } from '../../src/commands/recordLedger.ts';
 import { realDisk, type Disk } from '../../src/commands/writing/disk.ts';
 import { readLedger, type Ledger } from '../../src/intake/ledger.ts';
 import { checkedSite } from '../../src/site/checkedSite.ts';
+import { currentStamp } from '../../src/site/keptVersions.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 import { listen } from './listen.ts';
 
@@ -45,9 +48,19 @@ function draftWithWarmUps(contentDir: string, disk: Disk = realDisk): Run {
   return { ok: draftCommand({ ...typed, terminal, disk }) === 0, said: said() };
 }
 
-function record(contentDir: string, disk: Disk = realDisk): Run {
+function record(contentDir: string, disk: Disk = realDisk, outDir?: string): Run {
   const { terminal, said } = listen();
-  return { ok: recordLedger({ contentDir, today, terminal, disk }), said: said() };
+  const built = outDir === undefined ? {} : { outDir };
+  return { ok: recordLedger({ contentDir, today, terminal, disk, ...built }), said: said() };
+}
+
+let site: string | null = null;
+
+/** The folder of a built site that holds one report. */
+function builtSite(): string {
+  site ??= mkdtempSync(join(tmpdir(), 'straightface-built-'));
+  mkdirSync(join(site, 'reports/third'), { recursive: true });
+  return site;
 }
 
 function ledgerIn(content: string): Ledger {
@@ -98,6 +111,8 @@ export interface Scenario {
   readonly next: (content: string) => void | Promise<void>;
   /** The command as it is typed, with `CONTENT_DIR` as the folder. */
   readonly typed: (content: string) => readonly string[];
+  /** The built site that it reads, as `OUT_DIR`. */
+  readonly outDir?: () => string;
   /** It asks more of the disk than so often. */
   readonly steps: number;
 }
@@ -165,5 +180,34 @@ export const scenarios: readonly Scenario[] = [
     typed: () => ['record.ts'],
     next: (content) => void record(content),
     steps: 15,
+  },
+  {
+    name: 'record of a correction, with the version of before',
+    make: async () => {
+      const content = contentFolder({
+        'shop.yaml': shop,
+        'reports/third/report.md': twoHeads(),
+        'reports/third/shots.csv': twoHeadsCsv,
+      });
+      const [report] = loadSite(content).reports;
+      const stamp = report === undefined ? '' : currentStamp(report.source);
+      writeFileSync(
+        join(builtSite(), 'reports/third/report.html'),
+        `<meta name="straightface-edition" content="${stamp}"><main id="main">Before</main>`,
+      );
+      record(content);
+      const corrected =
+        'corrections: [{date: 2026-05-20, what: the title, was: x, now: y}]\nstatus: published';
+      writeFileSync(
+        join(content, 'reports/third/report.md'),
+        twoHeads((front) => front.replace('status: published', corrected)),
+      );
+      return content;
+    },
+    outDir: builtSite,
+    run: (content, disk) => record(content, disk, builtSite()),
+    typed: () => ['record.ts'],
+    next: (content) => void record(content, realDisk, builtSite()),
+    steps: 20,
   },
 ];

@@ -1,4 +1,4 @@
-import { contentFolder } from '../../site/folders.ts';
+import { contentFolder, outFolder } from '../../site/folders.ts';
 import { readArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
 import { localDate } from '../localDate.ts';
@@ -20,6 +20,7 @@ export const command: Command = (call) => {
   }
   const recorded = recordLedger({
     contentDir: contentFolder(),
+    outDir: outFolder(),
     today: localDate(new Date()),
     terminal: call.terminal,
     ...(slug === undefined ? {} : { drop: { slug, reason: reason.trim() } }),

@@ -52,11 +52,11 @@ export function removeQuietly(disk: Disk, path: string): void {
   }
 }
 
-/** The folder of the reports, and that of each. */
+/** The folder of the reports, that of each, and its versions. */
 function reportFolders(contentDir: string): readonly string[] {
   const reports = join(contentDir, 'reports');
   const names = namesIn(reports).filter((name) => !name.startsWith('.'));
-  return [reports, ...names.map((name) => join(reports, name))];
+  return [reports, ...names.flatMap((name) => [join(reports, name), join(reports, name, 'versions')])];
 }
 
 function namesIn(folder: string): readonly string[] {

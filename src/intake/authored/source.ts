@@ -24,6 +24,8 @@ export interface Source {
   readonly files: readonly SourceFile[];
   /** Pictures that lie beside `report.md`. */
   readonly pictures: readonly PictureFile[];
+  /** Days of corrections before which the report is kept as it was. */
+  readonly versions: readonly string[];
   readonly shop: Shop | null;
   /** A BCP 47 language tag: how dates are written and words are spelled. */
   readonly locale: string;
@@ -56,6 +58,7 @@ export function defineSource(written: Written): {
             body,
             files,
             pictures: [],
+            versions: [],
             shop,
             locale: shop?.defaults.locale ?? 'en-GB',
             placeOf,
