@@ -1,6 +1,8 @@
 import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import { lastChanges } from '../kit/lastChanges.ts';
+import { reportKinds } from './reportKinds.ts';
+import { listPages } from './reportLists.ts';
 import { shownReports, type SiteContent } from './siteContent.ts';
 
 /**
@@ -37,7 +39,9 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
       },
       'astro:build:done': async (options) => {
         if (site === undefined) return;
-        changed = lastChanges(shownReports(content(), { drafts: false }));
+        const shown = shownReports(content(), { drafts: false });
+        const kinds = reportKinds(shown).flatMap((kind) => listPages(kind.reports, kind));
+        changed = lastChanges(shown, [...listPages(shown), ...kinds]);
         await hooks['astro:build:done']?.(options);
       },
     },
