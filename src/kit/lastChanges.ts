@@ -2,16 +2,27 @@ import { contenderRecords } from './contenderRecords.ts';
 import { pairRecords } from './pairRecords.ts';
 import type { Report } from './report.ts';
 
+/** A page that lists reports. */
+export interface Listing {
+  readonly path: string;
+  readonly reports: readonly Report[];
+}
+
 /**
  * The day on which each page of the site last changed, by its path such as `/reports/<slug>/`: of its own report with
  * all that stands below it, or the latest of the reports that it shows. Pages that show none have no day.
  *
  * @param reports the reports that are shown, newest first
+ * @param listings the pages that list some of them
  */
-export function lastChanges(reports: readonly Report[]): (path: string) => string | null {
+export function lastChanges(
+  reports: readonly Report[],
+  listings: readonly Listing[] = [],
+): (path: string) => string | null {
   const standing = reports.filter(({ source }) => source.front.status !== 'withdrawn');
   const days = new Map<string, string | null>([
     ['/', latestOf(reports, reports)] as const,
+    ...listings.map(({ path, reports: own }) => [path, latestOf(own, reports)] as const),
     ...[...contenderRecords(standing)].map(
       ([id, { builds }]) =>
         [

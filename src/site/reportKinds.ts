@@ -15,7 +15,7 @@ export interface ReportKind {
 
 /**
  * The kinds that there are among these reports: by club in the order of a bag, then by what was compared in the order
- * of the alphabet. A report may be of several. Reports stay in the order given.
+ * of the alphabet. A report may be of several. Reports stay in the order given. One kind alone parts nothing and is none.
  */
 export function reportKinds(reports: readonly Report[]): readonly ReportKind[] {
   const kinds = new Map<string, ReportKind>();
@@ -32,6 +32,7 @@ export function reportKinds(reports: readonly Report[]): readonly ReportKind[] {
     ...kind,
     reports: reports.filter((report) => kind.reports.includes(report)),
   }));
+  if (all.length < 2) return [];
   return [
     ...all.filter(({ by }) => by === 'club').toSorted((x, y) => place(x) - place(y)),
     ...all.filter(({ by }) => by === 'compared').toSorted((x, y) => (x.id < y.id ? -1 : 1)),

@@ -1,6 +1,8 @@
 import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import { lastChanges } from '../kit/lastChanges.ts';
+import { reportKinds } from './reportKinds.ts';
+import { listPages } from './reportLists.ts';
 import { shownReports, type SiteContent } from './siteContent.ts';
 
 /**
@@ -38,9 +40,10 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
       },
       'astro:build:done': async (options) => {
         if (site === undefined) return;
-        const reports = shownReports(content(), { drafts: false });
-        changed = lastChanges(reports);
-        const aliases = new Set(reports.flatMap(({ source }) => source.front.aliases));
+        const shown = shownReports(content(), { drafts: false });
+        const kinds = reportKinds(shown).flatMap((kind) => listPages(kind.reports, kind));
+        changed = lastChanges(shown, [...listPages(shown), ...kinds]);
+        const aliases = new Set(shown.flatMap(({ source }) => source.front.aliases));
         isOlder = (path) => aliases.has(/^\/reports\/([^/]+)\//.exec(path)?.[1] ?? '');
         await hooks['astro:build:done']?.(options);
       },

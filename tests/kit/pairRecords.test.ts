@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { contenderRecords } from '../../src/kit/contenderRecords.ts';
+import { contenderRecords, contendersWithPages } from '../../src/kit/contenderRecords.ts';
+import { lastChanges } from '../../src/kit/lastChanges.ts';
 import { readPayment } from '../../src/intake/authored/payment.ts';
 import { interestInBrief, interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
 import { dateInWords } from '../../src/prose/date.ts';
@@ -153,4 +154,30 @@ test('a contender has one record a build, with what it met', () => {
     ['Head', 'Alder head'],
     ['Stated loft', '9°'],
   ]);
+});
+
+test('one report alone makes no page of a pair or a build, and links to none', () => {
+  const [one, two] = reports.filter(({ source }) => ['first', 'second'].includes(source.slug));
+  if (one === undefined || two === undefined) throw new Error('no reports');
+  expect(pairRecords([one]).size).toBe(0);
+  expect(contenderRecords([one]).size).toBe(0);
+  expect(contendersWithPages(one, [one])).toEqual([]);
+  expect([...pairRecords([one, two]).keys()]).toEqual(['alder-and-birch']);
+  expect([...contenderRecords([one, two]).keys()].toSorted()).toEqual(['alder', 'birch']);
+  expect(contendersWithPages(one, [one, two]).map(({ id }) => id)).toEqual(['birch', 'alder']);
+  // A withdrawn report gives nothing to a page.
+  const gone = {
+    ...two,
+    source: { ...two.source, front: { ...two.source.front, status: 'withdrawn' as const } },
+  };
+  expect(pairRecords([one, gone]).size).toBe(0);
+  expect(contendersWithPages(one, [one, gone])).toEqual([]);
+});
+
+test('a list changed last when the latest of its reports did', () => {
+  const list = reports.filter(({ source }) => ['first', 'third'].includes(source.slug));
+  const day = lastChanges(reports, [{ path: '/kinds/heads/', reports: list }]);
+  // The third was corrected on that day.
+  expect(day('/kinds/heads/')).toBe('2026-04-01');
+  expect(day('/kinds/balls/')).toBeNull();
 });

@@ -74,10 +74,14 @@ describe('kinds', () => {
     }
   });
 
-  test('that have one name are one', () => {
-    const irons = reports
-      .filter(({ source }) => source.slug === 'three-irons-after-work')
+  test('that have one name are one, and one alone is none', () => {
+    const turned = reports
+      .filter(({ source }) => /three-irons|worn-grooves/.test(source.slug))
       .map((report) => ({ ...report, telling: { ...report.telling, nouns: 'Irons' } }));
-    expect(reportKinds(irons).map(({ id, reports: own }) => [id, own.length])).toEqual([['irons', 1]]);
+    expect(reportKinds(turned).map(({ id, reports: own }) => [id, own.length])).toEqual([
+      ['irons', 2],
+      ['wedges', 1],
+    ]);
+    expect(reportKinds(turned.filter(({ source }) => source.slug.includes('irons')))).toEqual([]);
   });
 });

@@ -115,6 +115,28 @@ describe.each(ofBoth(sheets, '/sheet/index.html'))('%s', (file, address) => {
     await page.close();
   });
 
+  test.each([
+    ['A4', 210, 297],
+    ['Letter', 215.9, 279.4],
+  ] as const)('fills its side of %s', async (_format, widthMm, heightMm) => {
+    const page = await browser.newPage();
+    await page.goto(address, { waitUntil: 'load' });
+    await page.emulateMediaType('print');
+    // Margins of 10 mm above and below and 14 mm at the sides, as the style sheet has them.
+    const px = (mm: number): number => Math.floor((mm / 25.4) * 96);
+    await page.setViewport({ width: px(widthMm - 28), height: px(heightMm - 20) });
+    const { parts, bottom } = await page.$eval('.sheet', (sheet) => ({
+      parts:
+        [...sheet.children].reduce((sum, part) => sum + part.getBoundingClientRect().height, 0) / innerHeight,
+      bottom: sheet.getBoundingClientRect().bottom / innerHeight,
+    }));
+    // What is left is air between the parts; a sheet without a chart has more of it.
+    expect(parts).toBeGreaterThan(file.includes('four-shots-each') ? 0.6 : 0.7);
+    expect(bottom).toBeGreaterThan(0.97);
+    expect(bottom).toBeLessThanOrEqual(1);
+    await page.close();
+  });
+
   test('has answer, interest, chart, what is not recorded, address and QR code, black on white', async () => {
     const page = await browser.newPage();
     await page.goto(address, { waitUntil: 'load' });

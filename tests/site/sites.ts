@@ -67,9 +67,9 @@ export const reportPages = [...demoPages, ...triedPages].filter(
 export const oneOfEachKind: readonly BuiltPage[] = [
   ...reportPages.filter(({ file }) => /(three-balls|six-shafts)/.test(file)),
   ...demoPages.filter(({ file }) =>
-    /^((index|404)\.html|(method|about|glossary)\/index\.html|reports\/three-balls-one-iron\/(kit|sheet)\/index\.html|contenders\/heron\/index\.html)$/.test(
+    /^((index|404)\.html|(method|about|glossary)\/index\.html|reports\/three-balls-one-iron\/(kit|sheet)\/index\.html|kinds\/irons\/index\.html)$/.test(
       file,
     ),
   ),
-  ...pooledPages.filter(({ file }) => file.startsWith('pairs/')),
+  ...pooledPages.filter(({ file }) => /^(pairs|contenders\/alder)\//.test(file)),
 ];

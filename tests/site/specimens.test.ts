@@ -27,11 +27,19 @@ const elsewhere: Readonly<Record<string, string>> = {
   DraftState: 'tests of dev: built sites never hold it',
   FirstUse: 'tests/pages/firstUse.test.ts',
   Formulas: 'the method page, tests/pages/formulas.test.ts',
+  KindLinks: 'the front page, tests/site/frontPage.test.ts',
+  ListSearch: 'tests/pages/listSearch.test.ts, tests/site/lists.test.ts',
   MethodBlock: 'the method page',
+  PageLinks: 'tests/site/lists.test.ts',
   InBothUnits: 'the examples of Answer and FigureBody',
   ProblemList: 'tests of dev: built sites never hold it',
   ReportHead: 'tests of the kit',
+  ReportList: 'the front page, tests/site/frontPage.test.ts',
   ReportSections: 'every report page',
+  RingAndBar: 'the examples of ReportLine',
+  SignKey: 'the front page, tests/site/frontPage.test.ts',
+  SiteFoot: 'every page',
+  SiteHead: 'every page, tests/site/frontPage.test.ts',
 };
 
 test('every page component has examples, or a reason why not', () => {

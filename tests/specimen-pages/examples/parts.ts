@@ -73,7 +73,7 @@ export const reportLine: ComponentExamples = {
     {
       name: 'published',
       props: { report: report('two-heads'), level: 2, replacedBy: null },
-      shows: ['24 shots · 2 March 2026', 'invented data', '<h2', 'aria-labelledby="finding-two-heads"'],
+      shows: ['24 shots', '2 March 2026', 'invented data', '<h2', 'aria-labelledby="finding-two-heads"'],
       hides: ['Withdrawn', 'Replaced'],
     },
     {
