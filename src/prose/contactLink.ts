@@ -11,7 +11,11 @@ export function contactLink(written: string): ContactLink {
   if (/^https?:\/\//i.test(words) && URL.canParse(words))
     return { words: spokenSite(words), href: new URL(words).href };
   if (/^\+?[\d\s()/.-]{6,25}$/.test(words))
-    return { words, href: `tel:${words.replace(/\(0\)|[^\d+]/g, '')}` };
+    // A number is not broken at the end of a line.
+    return {
+      words: words.replaceAll(/[\s-]+/g, '\u00a0'),
+      href: `tel:${words.replace(/\(0\)|[^\d+]/g, '')}`,
+    };
   return { words, href: null };
 }
 

@@ -45,7 +45,7 @@ function pictureOf(image: Token, pictures: readonly PictureFile[]): PictureFile 
 }
 
 /** How wide a page shows a picture: as its text, or the screen of a phone less its margins. */
-const shownWidth = '(min-width: 700px) 640px, calc(100vw - 32px)';
+const shownWidth = '(min-width: 700px) 660px, calc(100vw - 32px)';
 
 /** A picture from the report's own page; nothing where there is none to show, which is then a problem. */
 export function pictureHtml(image: Token, alt: string, pictures: readonly PictureFile[]): string {

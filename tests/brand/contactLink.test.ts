@@ -3,8 +3,8 @@ import { contactLink } from '../../src/prose/contactLink.ts';
 
 test.each([
   ['hello@workshop.example', 'hello@workshop.example', 'mailto:hello@workshop.example'],
-  ['+44 (0)20 7946 0123', '+44 (0)20 7946 0123', 'tel:+442079460123'],
-  ['020 7946 0123', '020 7946 0123', 'tel:02079460123'],
+  ['+44 (0)20 7946-0123', '+44\u00a0(0)20\u00a07946\u00a00123', 'tel:+442079460123'],
+  ['020 7946 0123', '020\u00a07946\u00a00123', 'tel:02079460123'],
   [
     'https://www.workshop.example/contact/',
     'workshop.example/contact',

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
@@ -143,6 +143,17 @@ describe('brand: in shop.yaml', () => {
     const badge = drawing('#ffffff', '<rect x="30" y="10" width="40" height="20" fill="#22303a"/>');
     expect(read(['logo: logo.svg'], { 'logo.svg': badge }).lines).toEqual([]);
   });
+});
+
+test('what the README shows is right', () => {
+  const readme = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+  const [, block = ''] = /```yaml\nbrand:\n([\s\S]*?)```/.exec(readme) ?? [];
+  const typed = block
+    .trimEnd()
+    .split('\n')
+    .map((one) => one.trim());
+  expect(typed.length).toBeGreaterThan(3);
+  expect(read(typed, { 'logo.svg': drawing(middling) }).lines).toEqual([]);
 });
 
 test('a picture is published small, whole and without what a program wrote into it', async () => {

@@ -69,7 +69,7 @@ test('what is the shop’s own reaches every page, the edition in one file and t
       links.map((link) => [link.getAttribute('href'), link.textContent]),
       file,
     ).toEqual([
-      ['tel:+442079460123', '+44 20 7946 0123'],
+      ['tel:+442079460123', '+44\u00a020\u00a07946\u00a00123'],
       ['https://www.workshop.example/', 'Our own site: workshop.example'],
       ['https://workshop.example/visit?a=1&b=2', 'Book a visit'],
     ]);

@@ -37,7 +37,7 @@ test('a picture beside the report is shown in its published size, with its words
   if (report === undefined || picture?.kind !== 'shown') throw new Error('no picture');
   const own = `pictures/${picture.name}`;
   expect(report.narrativeHtml).toContain(
-    `<picture><source type="image/webp" srcset="${own}-480.webp 480w, ${own}-960.webp 960w, ${own}-1440.webp 1440w" sizes="(min-width: 700px) 640px, calc(100vw - 32px)">` +
+    `<picture><source type="image/webp" srcset="${own}-480.webp 480w, ${own}-960.webp 960w, ${own}-1440.webp 1440w" sizes="(min-width: 700px) 660px, calc(100vw - 32px)">` +
       `<img src="${own}-960.jpg" alt="Three &quot;wedges&quot; on a mat" title="After the test" width="1440" height="900" loading="lazy"></picture>`,
   );
   expect(picture.name).toMatch(/^[0-9a-f]{12}$/);

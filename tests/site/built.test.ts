@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, test } from 'vitest';
 import { editionFiles, pathOf } from './pages.ts';
@@ -26,6 +26,10 @@ test('a doubled sentence would be found', () => {
 test.each(editionFiles(demoPages[0]?.folder ?? ''))('%s says no sentence twice running', (file) => {
   expect(saidTwice(readFileSync(join(demoPages[0]?.folder ?? '', file), 'utf8'))).toEqual([]);
 });
+
+/** Files that a page asks for, as the page names them. */
+const named = (page: string, pattern: RegExp): readonly string[] =>
+  [...page.matchAll(pattern)].map(([, address = '']) => address);
 
 describe.each(allPages)('$name', ({ folder, file }) => {
   const page = readFileSync(join(folder, file), 'utf8');
@@ -83,15 +87,27 @@ describe.each(allPages)('$name', ({ folder, file }) => {
     levels.forEach((level, index) => expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1));
   });
 
-  test('has no dead link and names no other host', () => {
-    const addresses = [...page.matchAll(/\s(?:href|src)="([^"#]+)(?:#[^"]*)?"/g)].map(
-      (match) => match[1] ?? '',
+  test('has no dead link, asks no other host for anything, and leads to none but the shop’s own', () => {
+    const linked = named(page, /<a\b[^>]*?\shref="([^"#]+)/g);
+    const fetched = named(page, /<(?!a\b)[a-z]+\b[^>]*?\s(?:href|src|srcset)="([^"#]+)/g).flatMap((address) =>
+      address.split(',').map((candidate) => candidate.trim().split(' ')[0] ?? ''),
     );
-    const inside = addresses.filter((address) => address.startsWith('/'));
     const target = (address: string): string =>
-      join(folder, address.endsWith('/') ? `${address}index.html` : address);
-    expect(inside.filter((address) => !existsSync(target(address)))).toEqual([]);
-    expect(addresses.filter((address) => !/^(\/|mailto:)/.test(address))).toEqual([]);
+      join(
+        address.startsWith('/') ? folder : join(folder, dirname(file)),
+        address.endsWith('/') ? `${address}index.html` : address,
+      );
+    const elsewhere = (address: string): boolean => /^(?:[a-z]+:|\/\/)/i.test(address);
+    expect(
+      [...linked, ...fetched].filter((address) => !elsewhere(address) && !existsSync(target(address))),
+    ).toEqual([]);
+    expect(fetched.filter(elsewhere)).toEqual([]);
+    expect(fetched.length).toBeGreaterThan(4);
+    expect(
+      linked.filter(
+        (address) => elsewhere(address) && !/^(?:mailto:|tel:|https:\/\/workshop\.example\/)/.test(address),
+      ),
+    ).toEqual([]);
   });
 
   test('carries a policy without unsafe parts and needs no script', () => {
@@ -143,10 +159,6 @@ describe.each(allPages)('$name', ({ folder, file }) => {
     );
   });
 });
-
-/** Files that a page asks for, as the page names them. */
-const named = (page: string, pattern: RegExp): readonly string[] =>
-  [...page.matchAll(pattern)].map(([, address = '']) => address);
 
 test.each(allPages)(
   '$name with its charts, styles and scripts stays under 100 kB compressed, and asks early for its fonts, under 120 kB',

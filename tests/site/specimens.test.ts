@@ -21,11 +21,13 @@ describe.each(examples)('$component: $name', ({ component, number, shows, hides 
 
 /** These have examples in what holds them, or stand in no page by themselves. */
 const elsewhere: Readonly<Record<string, string>> = {
+  BrandSheet: 'tests/commands/brand.test.ts',
   Chart: 'the examples of FigureBody',
   ChangesOfPairs: 'the examples of AllChecks',
   CopyButtons: 'tests of the kit',
   DraftState: 'tests of dev: built sites never hold it',
   FirstUse: 'tests/pages/firstUse.test.ts',
+  FontPreloads: 'tests/site/built.test.ts',
   Formulas: 'the method page, tests/pages/formulas.test.ts',
   KindLinks: 'the front page, tests/site/frontPage.test.ts',
   ListSearch: 'tests/pages/listSearch.test.ts, tests/site/lists.test.ts',

@@ -1,5 +1,6 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { encodePng } from '../../src/kit/encodePng.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { flown } from '../demo/flown.ts';
 import { normal, shuffled, uniform } from '../demo/random.ts';
@@ -54,6 +55,7 @@ const paragraph =
 /** Some ten pages of text with everything that markdown may hold. */
 const longNarrative = [
   '## How the morning went',
+  '![A plain panel, lighter towards its right edge](panel.png "Nothing was photographed")',
   ...Array.from({ length: 20 }, () => paragraph.repeat(4)),
   '### Was sonst auffiel: Größe, Ähnlichkeit, ¿qué más?',
   '| Kopf | Feel | Sound | Donaudampfschifffahrtsgesellschaftskapitän | Remarks |',
@@ -244,10 +246,18 @@ const inventedLogo = (colour: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120 48"><style>.b{fill:${colour}}</style>` +
   '<path class="b" d="M4 34h112v6H4zM12 40h6v8h-6zM102 40h6v8h-6zM46 26a14 14 0 0 1 28 0zM58 0h4v13h-4z"/></svg>';
 
+/** A picture of nothing. */
+function inventedPicture(width: number, height: number): Uint8Array {
+  const rgba = new Uint8Array(4 * width * height);
+  for (let at = 0; at < width * height; at += 1)
+    rgba.fill(60 + 10 * Math.floor(((at % width) * 16) / width), 4 * at, 4 * at + 4);
+  return encodePng({ width, height, rgba });
+}
+
 /** Writes a shop that thinks in metres, with these reports, into `root`; what was there before goes. */
 export function writeTriedContent(root: string): void {
   rmSync(root, { recursive: true, force: true });
-  const write = (path: string, text: string): void => {
+  const write = (path: string, text: string | Uint8Array): void => {
     mkdirSync(dirname(join(root, path)), { recursive: true });
     writeFileSync(join(root, path), text);
   };
@@ -269,6 +279,7 @@ export function writeTriedContent(root: string): void {
   );
   write('logo.svg', inventedLogo('#8a4b08'));
   write('logo dark.svg', inventedLogo('#e0a860'));
+  write('reports/two-names/panel.png', inventedPicture(1200, 500));
   for (const one of tried) {
     write(`reports/${one.slug}/report.md`, front(one));
     write(`reports/${one.slug}/shots.csv`, shots(one));

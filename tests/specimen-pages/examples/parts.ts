@@ -2,6 +2,7 @@ import { figureCopies, reportInOtherUnits, toldTwice } from '../../../src/site/t
 import { kitOf } from '../../../src/kit/kitOf.ts';
 import type { Report } from '../../../src/kit/report.ts';
 import type { DrawnFigure } from '../../../src/charts/figure.ts';
+import { noBrand, type Logo } from '../../../src/site/brand/brand.ts';
 import type { ComponentExamples } from '../example.ts';
 
 const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
@@ -145,6 +146,59 @@ export const unitsSwitch: ComponentExamples = {
       props: { system: 'metres' },
       shows: ['id="units"', 'data-own="metres"'],
       hides: ['<button'],
+    },
+  ],
+};
+
+const logo: Logo = { name: '0123456789ab.svg', width: 90, height: 36, content: { kind: 'svg', svg: '' } };
+
+export const brand: ComponentExamples = {
+  component: 'Brand',
+  examples: () => [
+    {
+      name: 'a shop without a logo',
+      props: { brand: noBrand, shop: 'Ash & Sons' },
+      shows: ['class="brand"', 'Ash &amp; Sons'],
+      hides: ['<img', '<picture'],
+    },
+    {
+      name: 'a logo for each ground',
+      props: {
+        brand: { ...noBrand, logo, logoDark: { ...logo, name: 'ba9876543210.png' } },
+        shop: 'Ash & Sons',
+      },
+      shows: [
+        'srcset="/brand/ba9876543210.png"',
+        'media="screen and (prefers-color-scheme: dark)"',
+        'src="/brand/0123456789ab.svg" alt="Ash &amp; Sons" width="90" height="36"',
+      ],
+    },
+  ],
+};
+
+export const shopLinks: ComponentExamples = {
+  component: 'ShopLinks',
+  examples: () => [
+    {
+      name: 'all that a shop may give',
+      props: {
+        brand: {
+          ...noBrand,
+          site: 'https://workshop.example/',
+          booking: 'https://workshop.example/visit',
+          contact: 'ask at the counter',
+        },
+        shop: 'Ash & Sons',
+        corrections: 'errors@workshop.example',
+      },
+      shows: ['ask at the counter', 'Our own site: workshop.example', 'Book a visit'],
+      hides: ['mailto:'],
+    },
+    {
+      name: 'only where errors are reported',
+      props: { brand: noBrand, shop: 'Ash & Sons', corrections: 'errors@workshop.example' },
+      shows: ['href="mailto:errors@workshop.example"'],
+      hides: ['Our own site', 'Book'],
     },
   ],
 };
