@@ -88,6 +88,7 @@ const faults: readonly Fault[] = [
     'prose/english/toldAnswer.ts',
     'cautionsFor(metric, findings)',
     'cautionsFor(findings.metrics[0] ?? metric, findings)',
+    'prose/english/toldAnswer',
   ),
   fault(
     'prose/english/toldAnswer.ts',

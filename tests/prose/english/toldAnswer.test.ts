@@ -39,3 +39,13 @@ test('where nothing was judged a list says so', () => {
     answerInList(tellingFor([metricOf({ metric: 'carry', verdict: 'clear' }, { role: 'exploratory' })])),
   ).toBe('Nothing was judged.');
 });
+
+test('each of two main measures has its own cautions', () => {
+  const carry = metricOf({ metric: 'carry', verdict: 'clear', overlays: ['few-shots'] });
+  const spin = metricOf({ metric: 'spin_rate', verdict: 'clear' });
+  const told = toldAnswers(tellingFor([carry, spin]));
+  expect(told.map(({ metric: id, cautions }) => [id, cautions.length])).toEqual([
+    ['carry', 1],
+    ['spin_rate', 0],
+  ]);
+});
