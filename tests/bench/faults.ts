@@ -108,6 +108,7 @@ const faults: readonly Fault[] = [
     'gap.estimate > 0 ? without.ci[0] > 0 : without.ci[1] < 0',
     'without.ci[0] > 0',
     'findings/credit',
+    'findings/mirrored',
   ),
   fault(
     'findings/credit.ts',
@@ -121,6 +122,7 @@ const faults: readonly Fault[] = [
     'gap.estimate > 0 ? counted.ci[0] > 0 : true',
     'findings/credit',
     'findings/judgement',
+    'findings/mirrored',
   ),
   fault(
     'findings/judgedGap.ts',
@@ -128,6 +130,7 @@ const faults: readonly Fault[] = [
     'ci[1] < matters',
     'findings/severalGolfers',
     'findings/judgement',
+    'findings/mirrored',
   ),
   fault(
     'findings/hitterFindings.ts',
@@ -135,6 +138,7 @@ const faults: readonly Fault[] = [
     'confidence',
     'findings/severalGolfers',
     'findings/judgement',
+    'findings/mirrored',
   ),
   fault(
     'findings/hitterFindings.ts',
