@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Findings, MetricFindings, OverlayId, PairFindings } from '../../src/findings/findings.ts';
 import { bearsOn, cautionsFor, cautionsOf, gravestBeside } from '../../src/prose/cautions.ts';
+import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { metricOf, pairOf, tellingFor } from './tellings.ts';
 
 const pair = (a: string, b: string, overlays: readonly OverlayId[], rest: Partial<PairFindings> = {}) =>
@@ -82,6 +83,68 @@ describe('how large the effect could be', () => {
     const [unknown] = cautionsIn(three([open('a', 'b', null)]));
     expect(unknown?.facts).toEqual({ overlay: 'one-after-another', drift: null });
   });
+});
+
+describe('what is unusual about a measure', () => {
+  test('of whom more readings are missing', () => {
+    const metric = three([
+      pair('a', 'b', ['uneven-readings']),
+      pair('b', 'c', ['uneven-readings']),
+      pair('a', 'c', []),
+    ]);
+    const read: Readonly<Record<string, number>> = { a: 12, b: 7, c: 11 };
+    const byContender = metric.byContender.map((own) => ({ ...own, n: read[own.id] ?? 0 }));
+    expect(cautionsIn({ ...metric, byContender })[0]?.facts).toEqual({
+      overlay: 'uneven-readings',
+      of: ['b'],
+    });
+  });
+
+  test('shots left out are not missing', () => {
+    const metric = three([pair('a', 'b', ['uneven-readings'])]);
+    const read: Readonly<Record<string, number>> = { a: 8, b: 9 };
+    const byContender = metric.byContender.map((own) => ({ ...own, n: read[own.id] ?? 0 }));
+    const findings = findingsOf({ ...metric, byContender });
+    const contenders = findings.contenders.map((own) => ({ ...own, excluded: own.id === 'a' ? 4 : 0 }));
+    const [caution] = cautionsFor({ ...metric, byContender }, { ...findings, contenders });
+    expect(caution?.facts).toEqual({ overlay: 'uneven-readings', of: ['b'] });
+  });
+
+  test('what counts as enough to matter: who set it, and whether a record holds it', () => {
+    const metric = three([pair('a', 'b', ['matters-unusual'])], { mattersFrom: 'shop' });
+    const findings = findingsOf(metric);
+    const facts = (plannedInAdvance: boolean) =>
+      cautionsFor(metric, { ...findings, design: { ...findings.design, plannedInAdvance } })[0]?.facts;
+    const told = { overlay: 'matters-unusual', matters: metric.matters, from: 'shop' };
+    expect([facts(true), facts(false)]).toEqual([
+      { ...told, onRecord: true },
+      { ...told, onRecord: false },
+    ]);
+  });
+
+  test('is said with its names and sizes', () => {
+    const odd = { matters: 45.72, mattersFrom: 'report' } as const;
+    const metric = three([pair('a', 'b', ['uneven-readings', 'matters-unusual'])], odd);
+    const byContender = metric.byContender.map((own) => ({ ...own, n: own.id === 'a' ? 6 : 12 }));
+    const telling = tellingFor([{ ...metric, byContender }]);
+    const [own] = telling.findings.metrics;
+    const said =
+      own === undefined ? [] : cautionsFor(own, telling.findings).map((one) => sayCaution(one, telling));
+    expect(said).toEqual([
+      'Readings of carry are missing more often for Alder than for Birch, which could move its average.',
+      'A carry difference counts as enough to matter here from 50 yards, where 5 yards is usual. ' +
+        'We set it for this test; no record shows that it was set before the session.',
+    ]);
+  });
+});
+
+test('what two pairs would come to with every shot counted is told only where it is the same', () => {
+  const left = (a: string, b: string, verdict: 'clear' | 'too-close') =>
+    pair(a, b, ['depends-on-left-out'], { withLeftOut: { estimate: 0, ci: [-1, 1], verdict } });
+  const facts = (second: 'clear' | 'too-close') =>
+    cautionsIn(three([left('a', 'b', 'clear'), left('a', 'c', second)]))[0]?.facts;
+  expect(facts('clear')).toMatchObject({ whole: 'clear' });
+  expect(facts('too-close')).toMatchObject({ whole: null });
 });
 
 test('the gravest comes first, and beside an answer the gravest that it does not say itself', () => {
