@@ -5,16 +5,16 @@ import { toReader, unitFor, unitWord, type UnitSystem } from '../prose/readerUni
 import { toCanonical } from '../trade/units.ts';
 import type { Table } from './figure.ts';
 
-const percent = (value: number): string => value.toFixed(1);
+export const percent = (value: number): string => value.toFixed(1);
 const worst = (values: readonly number[]): string =>
   values.length === 0 ? '–' : percent(Math.max(...values));
 const least = (values: readonly number[]): string =>
   values.length === 0 ? '–' : percent(Math.min(...values));
 const byNumber = (x: number, y: number): number => x - y;
 
-const carryUnit = (system: UnitSystem): ReturnType<typeof unitFor> => unitFor('carry', system);
+export const carryUnit = (system: UnitSystem): ReturnType<typeof unitFor> => unitFor('carry', system);
 /** A distance of the simulation, which counts in yards, as a number in a reader's unit. */
-const inReaderUnit = (yards: number, system: UnitSystem): number =>
+export const inReaderUnit = (yards: number, system: UnitSystem): number =>
   toReader(toCanonical(yards, 'yd'), 'carry', system);
 
 /** A distance that is stated in yards, in words in a reader's unit: "8 yards", "7.3 metres". */

@@ -103,9 +103,10 @@ const unsettling: readonly OverlayId[] = [
   'mixed-with-swing',
   'near-device',
   'rests-on-one-shot',
+  'uneven-readings',
 ];
 
-/** Whether a gap may support a claim: its cause is not open, and neither swing, monitor, one shot nor omission made it. */
+/** Whether a gap may support a claim: its cause is not open, and neither swing, monitor, one shot nor what is missing made it. */
 function supports({ credit, overlays }: PairFindings, ruleFirst: boolean): boolean {
   if (credit === 'open' || unsettling.some((overlay) => overlays.includes(overlay))) return false;
   return ruleFirst || !overlays.includes('depends-on-left-out');

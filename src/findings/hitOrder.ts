@@ -155,15 +155,10 @@ function byMeanPlace(sequence: readonly string[]): readonly string[] {
 function turnsOf(found: OrderClass, sequence: readonly string[]): Turns | null {
   if (found.kind === 'rotation') return { kind: 'rounds', blocks: found.rounds, complete: found.complete };
   if (found.kind !== 'mini-blocks') return null;
-  // The first visits of all contenders make the first block, the second visits the second, and so on.
-  const seen = new Map<string, number>();
-  const blocks: number[][] = [];
-  for (const { group, start, length } of found.visits) {
-    const visit = seen.get(group) ?? 0;
-    seen.set(group, visit + 1);
-    const block = (blocks[visit] ??= []);
-    for (let place = start; place < start + length; place++) block.push(place);
-  }
+  const sets = Map.groupBy(found.visits, ({ set }) => set);
+  const blocks = [...sets.values()].map((visits) =>
+    visits.flatMap(({ start, length }) => Array.from({ length }, (_, place) => start + place)),
+  );
   const all = new Set(sequence).size;
   const complete = blocks.filter(
     (block) => new Set(block.map((place) => sequence[place])).size === all,

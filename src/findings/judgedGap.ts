@@ -6,6 +6,11 @@ import { fewestErrorDf, fewestHittersAsUnit, fewestRoundsForCheck, narrowConfide
 import { isGap, verdictOf } from './verdict.ts';
 import { isInVisits } from './whatJudges.ts';
 
+/** What a verdict needs besides the shots that count. */
+export type JudgingFacts = Pick<PairFacts, 'order' | 'golfersAreUnit' | 'level' | 'matters'> & {
+  readonly column: Pick<PairFacts['column'], 'step'>;
+};
+
 export function findGap(gaps: readonly Gap[], a: string, b: string): Gap | null {
   return gaps.find((gap) => gap.a === a && gap.b === b) ?? null;
 }
@@ -14,7 +19,7 @@ export function findGap(gaps: readonly Gap[], a: string, b: string): Gap | null 
  * The verdict of a gap. In mini-blocks it must also survive visits as the unit; and that nothing matters on average over
  * two to five golfers is said only where nothing matters to any of them.
  */
-export function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): VerdictId {
+export function judgedOf(gap: Gap, counted: ShotsCounted, facts: JudgingFacts): VerdictId {
   if (!survivesVisits(gap, counted, facts)) return 'too-close';
   const verdict = verdictOf(gap.estimate, gap.ci, facts.matters);
   if (isOfEachGolfer(gap, counted, facts)) return verdict;
@@ -28,7 +33,7 @@ export function judgedOf(gap: Gap, counted: ShotsCounted, facts: PairFacts): Ver
 export function isOfEachGolfer(
   gap: Gap,
   { byHitter }: ShotsCounted,
-  { level, column, matters }: PairFacts,
+  { level, column, matters }: JudgingFacts,
 ): boolean {
   const verdict = verdictOf(gap.estimate, gap.ci, matters);
   const few = byHitter.length > 1 && byHitter.length < fewestHittersAsUnit;
@@ -47,7 +52,7 @@ export function isOfEachGolfer(
 export function survivesVisits(
   gap: Gap,
   { byTurns }: ShotsCounted,
-  { order, golfersAreUnit, matters }: PairFacts,
+  { order, golfersAreUnit, matters }: JudgingFacts,
 ): boolean {
   if (!isInVisits(order) || golfersAreUnit) return true;
   if (!isGap(verdictOf(gap.estimate, gap.ci, matters))) return true;

@@ -22,6 +22,8 @@ interface OverlayFacts {
   /** Whether readings are missing more often for one than for the other. */
   readonly unevenlyRead: boolean;
   readonly nearDevice: boolean;
+  /** Whether what counts as enough to matter is far from what is usual. */
+  readonly mattersUnusual: boolean;
   readonly powerAtMatters: number | null;
 }
 
@@ -43,6 +45,7 @@ export function pairOverlays(facts: OverlayFacts): readonly OverlayId[] {
     ...(openBecause === null ? [] : [openOverlay[openBecause]]),
     ...when(facts.dependsOnLeftOut, 'depends-on-left-out'),
     ...when(judged && facts.unevenlyRead, 'uneven-readings'),
+    ...when(judged && facts.mattersUnusual, 'matters-unusual'),
     ...when(facts.visitsAlike, 'visits-alike'),
     ...when(facts.golfersApart, 'golfers-apart'),
     ...when(judged && onlyLeans(facts.holds), 'leans'),

@@ -1,3 +1,4 @@
+import { metrics } from '../trade/metrics.ts';
 import { aheadBy, statusOf } from './answerStatus.ts';
 import { creditOf } from './credit.ts';
 import { deviceReach } from './device.ts';
@@ -14,6 +15,7 @@ import {
 } from './judgedGap.ts';
 import { leaveOut, leaveOutOfRounds, type LeaveOut } from './leaveOut.ts';
 import { leverOf } from './lever.ts';
+import { isUnusual } from './mattersCheck.ts';
 import { whyNotJudged } from './notJudged.ts';
 import { pairOverlays } from './overlays.ts';
 import type { PairFacts } from './pairFacts.ts';
@@ -54,6 +56,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
     dependsOnLeftOut: withLeftOut !== null && isAnother(withLeftOut, verdict, gap?.estimate ?? 0),
     unevenlyRead: isUnevenlyRead(counted.session, column.metric, a, b),
     nearDevice: device?.near ?? false,
+    mattersUnusual: isUnusual(matters, metrics[column.metric].matters),
     powerAtMatters: facts.powerAtMatters,
   });
   const side = gap === null ? null : aheadBy(gap.estimate, facts.better);

@@ -70,6 +70,7 @@ interface Facts {
 const weighsOnAnswer: readonly Caution['facts']['overlay'][] = [
   'depends-on-left-out',
   'uneven-readings',
+  'matters-unusual',
   'visits-alike',
   'mixed-with-swing',
   'rests-on-one-shot',

@@ -1,4 +1,4 @@
-import type { Findings, MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { Findings, MetricFindings, PairFindings, VerdictId } from '../findings/findings.ts';
 import { countsAsDifferent } from '../findings/swing.ts';
 import { primaryMetrics } from './answers.ts';
 import { pairAnswer } from './pairAnswer.ts';
@@ -13,6 +13,7 @@ const gravity: readonly CautionFacts['overlay'][] = [
   'order-few-visits',
   'depends-on-left-out',
   'uneven-readings',
+  'matters-unusual',
   'golfers-apart',
   'visits-alike',
   'mixed-with-swing',
@@ -87,7 +88,16 @@ function factsOf(
       return { overlay, drift: drifts.length === 0 ? null : Math.min(...drifts) };
     }
     case 'depends-on-left-out':
-      return { overlay, leftOut: leftOutOf(pairs, findings), whole: pairs[0]?.withLeftOut?.verdict ?? null };
+      return { overlay, leftOut: leftOutOf(pairs, findings), whole: wholeOf(pairs) };
+    case 'uneven-readings':
+      return { overlay, of: missingMore(pairs, metric, findings) };
+    case 'matters-unusual':
+      return {
+        overlay,
+        matters: metric.matters,
+        from: metric.mattersFrom,
+        onRecord: findings.design.plannedInAdvance,
+      };
     case 'mixed-with-swing':
       return { overlay, measures: measuresOf(pairs, findings) };
     case 'near-device':
@@ -99,7 +109,6 @@ function factsOf(
     case 'visits-alike':
     case 'leans':
     case 'rests-on-one-shot':
-    case 'uneven-readings':
     case 'golfers-apart':
       return { overlay };
   }
@@ -109,6 +118,27 @@ function factsOf(
 function leftOutOf(pairs: readonly PairFindings[], { contenders }: Findings): number {
   const ids = pairs.flatMap(({ a, b }): readonly string[] => [a, b]);
   return contenders.reduce((sum, { id, excluded }) => sum + (ids.includes(id) ? excluded : 0), 0);
+}
+
+/** What all of these pairs would come to with every shot counted; null where they would come to different things. */
+function wholeOf(pairs: readonly PairFindings[]): VerdictId | null {
+  const [first, ...others] = pairs.map(({ withLeftOut }) => withLeftOut?.verdict ?? null);
+  return first !== undefined && others.every((verdict) => verdict === first) ? first : null;
+}
+
+/** Of each pair the one of which a greater share of counted shots has no reading. */
+function missingMore(
+  pairs: readonly PairFindings[],
+  { byContender }: MetricFindings,
+  { contenders }: Findings,
+): readonly string[] {
+  const share = (id: string): number => {
+    const own = contenders.find((one) => one.id === id);
+    const counted = (own?.shots ?? 0) - (own?.excluded ?? 0);
+    const read = byContender.find((one) => one.id === id)?.n ?? 0;
+    return counted === 0 ? 0 : (counted - read) / counted;
+  };
+  return [...new Set(pairs.map(({ a, b }) => (share(a) > share(b) ? a : b)))];
 }
 
 /** What of the swing differed between any of these pairs, and what that is worth. */

@@ -127,7 +127,7 @@ function linterFor(context: LinterContext): Lint {
       ),
       ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity)),
       ...writtenNumbers(sentence.text)
-        .filter((number) => !isKnown(number, [...known, ...own]))
+        .filter((number) => !number.ofAPlace && !isKnown(number, [...known, ...own]))
         .map((number) =>
           unmatched(quoted(sentence.text, number.text.replace(/ °$/, '°')), placeOf(number.at), severity),
         ),

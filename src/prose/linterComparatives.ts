@@ -174,7 +174,7 @@ function sidesNamed(sentence: string, at: number, word: string, telling: Telling
   }
   const than = after.search(/\bthan\b/i);
   // "outdrove Birch" and "fell short of Birch" name it without "than".
-  const other = than >= 0 ? than : /^out|\b(?:of|over)$/i.test(word) ? 0 : after.length;
+  const other = than >= 0 ? than : /^out|\b(?:of|over|behind)$/i.test(word) ? 0 : after.length;
   const subject = named(sentence.slice(0, at), telling).at(-1) ?? named(after.slice(0, other), telling)[0];
   const object = named(after.slice(other), telling)[0];
   return { subject: subject?.id ?? null, object: object?.id ?? null };

@@ -30,8 +30,8 @@ const subjects: readonly (readonly [words: string, about: readonly MetricId[]])[
   ['(?:carry|distance)', distances],
   ['(?:ball |club )?speed', speeds],
 ];
-const down = 'dropped|drops|fell|falls|decreased|sank';
-const up = 'rose|rises|grew|grows|climbed|increased';
+const down = 'dropped|drops|fell|falls|decreased|decreases|sank|sinks';
+const up = 'rose|rises|grew|grows|climbed|climbs|increased|increases';
 
 /** A measure that changes "from A to B": B, named last, has more or less of it. */
 const changes: readonly Comparison[] = subjects.flatMap(([words, about]) =>
@@ -137,7 +137,7 @@ export const comparisons: readonly Comparison[] = [
     beside: 'what shots do',
   },
   {
-    pattern: /\b(?:fell|falls|fall) short of\b/gi,
+    pattern: /\b(?:fell|falls|fall) short of\b|\blag(?:s|ged)? behind\b/gi,
     about: distances,
     towards: 'less',
     beside: 'what is compared',

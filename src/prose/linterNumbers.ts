@@ -13,6 +13,8 @@ export interface WrittenNumber {
   readonly unit: UnitId;
   /** Half the step it is written in, in its unit. */
   readonly slack: number;
+  /** Whether it is the size of a room or of what lies in it: no reading of a shot. */
+  readonly ofAPlace: boolean;
 }
 
 // Thousands may be parted by a comma or, as many write them, by a blank.
@@ -26,6 +28,10 @@ const written = new RegExp(
   String.raw`(?<![\p{L}\p{N}.,])(?:(?<first>${number('firstWords')})(?<joiner>\s*(?:to|and|or|-|–)\s*))?[+−±-]?(?<second>${number('secondWords')})[\s -]*(?<word>${unit})(?![\p{L}\p{N}/])`,
   'giu',
 );
+/** What follows the size of a room and of what lies in it, and a height over the sea. */
+const ofAPlace =
+  /^[ -](?:wide|tall|deep|thick|square|by \d|above (?:the )?sea\b|below (?:the )?sea\b|of (?:net|mat|turf|ceiling)\b)/i;
+const ofAPlaceWithin = 20;
 const roughly = /\b(?:about|around|roughly|some|nearly|almost|over|under|approximately|close to)\s+[+−±-]?$/i;
 
 /** No such word with its blanks is longer; looking back over all that was written would take time by its square. */
@@ -39,6 +45,7 @@ export function writtenNumbers(text: string): readonly WrittenNumber[] {
     const id = unitNamed(word);
     if (id === null) return [];
     const at = found.index;
+    const after = text.slice(at + whole.length, at + whole.length + ofAPlaceWithin);
     const rough = roughly.test(text.slice(Math.max(0, at - roughlyWithin), at));
     const read = (typed: string, offset: number): WrittenNumber => ({
       text: `${typed} ${word}`,
@@ -46,6 +53,7 @@ export function writtenNumbers(text: string): readonly WrittenNumber[] {
       value: valueOf(typed),
       unit: id,
       slack: slackOf(typed, id, rough),
+      ofAPlace: ofAPlace.test(after),
     });
     const secondAt = at + whole.indexOf(second, first.length + joiner.length);
     return [...(first === '' ? [] : [read(first, at)]), read(second, secondAt)];

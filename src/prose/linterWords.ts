@@ -78,6 +78,12 @@ const outcomes: readonly (Outcome & { readonly pattern: RegExp })[] = [
     was: 'was',
     pattern: /\b(?:nearer|closer) (?:to )?the (?:pin|flag|hole|cup)\b/i,
   },
+  {
+    name: 'how shots fly in wind',
+    was: 'was',
+    pattern:
+      /\b(?:holds?|keeps?) (?:its|their) line (?:\w+ )?in (?:the |a )?(?:\w+ )?wind\b|\bcuts? through the wind\b/i,
+  },
   { name: 'putting', was: 'was', pattern: /\b(?:fewer|more|less) putts\b/i },
   { name: 'hitting fairways or greens', was: 'was', pattern: /\b(?:more|fewer) (?:fairways|greens)\b/i },
 ];
@@ -116,7 +122,7 @@ const afterWill =
 
 const alwaysCareful: readonly CarefulWord[] = [
   absolute(
-    /(?<!-(?:year|month|day) )\bguarantee[sd]?\b|\bprov(?:e|es|ed|en)\b(?! (?:nothing|little)\b)|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b|\bsignificant(?:ly)?\b/i,
+    /(?<!-(?:year|month|day) )\bguarantee[sd]?\b(?! (?:on|for) (?:the|its|all|each|every) (?:shafts?|heads?|clubs?|balls?|grips?)\b)|\bprov(?:e|es|ed|en)\b(?! (?:nothing|little)\b)|\bproof\b|\bundeniabl[ey]\b|\bundoubtedly\b|\bwithout (?:a |any )?doubt\b|\bbeyond (?:any |all )?doubt\b|\bdefinite(?:ly)?\b|\bhands down\b|\bby far\b|\bflawless\b|\bcertainly\b|\bsignificant(?:ly)?\b/i,
     'anywhere',
   ),
   {
@@ -135,14 +141,21 @@ const alwaysCareful: readonly CarefulWord[] = [
   promise(
     /\b(?:will|going to) (?:gain|give you|help you|improve your|lower your|fix your|change your|transform)\b|\b(?:corrects|fixes|cures|straightens) (?:your|a|any|the) (?:slice|hook|swing)\b/i,
   ),
+  promise(
+    /\b(?:take|knock|shave)s? (?:\w+ ){0,2}strokes? off\b|\byou(?: will|['’]ll)? (?:hit|carry|drive) it (?:past|farther|further|longer|straighter)\b|\byou (?:cannot|can['’]t) go wrong\b|\byour (?:slice|hook) will\b|\bexpect (?:\w+ ){0,2}(?:extra|more)\b|\bno(?:body| golfer| one| player) will be disappointed\b/i,
+  ),
   { ...promise(/\b(?:you can|can) expect to gain\b|\bpromises? you\b/i), mayBeDenied: true },
   contest(
-    /\bcrush(?:es|ed|ing)?\b|\bbomb(?:s|ed|er)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bbl[oe]w[sn]? \w+ away\b|\bking of\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\b(?:our|top) pick\b|\bno[- ]brainer\b|\bworth (?:every (?:penny|cent|pound|dollar|euro)|the (?:money|price))\b|\btime (?:for|to) (?:an? )?upgrade\b|(?<!\bin the )\b(?:first|second|third|last) place\b/i,
+    /\bcrush(?:es|ed|ing)?\b|\bbomb(?:s|ed|er)?\b|\bdominat(?:e|es|ed|ing)\b|\boutperform(?:s|ed)?\b|\bbl[oe]w[sn]? \w+ away\b|\bking of\b|\bto shame\b|\btrounc(?:e|es|ed)\b|\bin the dust\b|\bgame[- ]chang(?:er|ing)\b|\bmust[- ]have\b|\b(?:our|top) pick\b|\bno[- ]brainer\b|\bworth (?:every (?:penny|cent|pound|dollar|euro)|the (?:extra )?(?:money|price))\b|\btime (?:for|to) (?:an? )?upgrade\b|(?<!\bin the )\b(?:first|second|third|last) place\b/i,
+    'anywhere',
+  ),
+  contest(
+    /\b(?:leaves?|left) [\w ]{1,30} for dead\b|\bwip(?:es?|ed) the floor\b|\b(?:class|league) of (?:its|their) own\b|\b(?:nothing|nobody|none|no (?:other )?\w+) (?:comes?|came|gets?|got) close\b|\bthe (?:one|only one|only choice) to (?:buy|have|beat|get|choose|own)\b|\bonly one choice\b|\bsecond to none\b|\bunbeat(?:en|able)\b|\bunrival+ed\b|\bin the shade\b|\ba must for\b|\b(?:comes?|came) out on top\b|\bgold standard\b|\bspeaks? for (?:itself|themselves)\b/i,
     'anywhere',
   ),
   { ...contest(/\bwinners?\b|\blosers?\b/i, 'anywhere'), mayBeDenied: true },
   contest(
-    /\bbeat(?:s|en|ing)?\b|\bwins?\b|\bwon\b(?!['’]t)|\bdestroy(?:s|ed)?\b|\bchampions?\b|\bmonster\b|\bupgrades?\b|\bknock(?:s|ed)? \w+ out\b/i,
+    /\bbeat(?:s|en|ing)?\b|\bwins?\b|\bwon\b(?!['’]t)|\bdestroy(?:s|ed)?\b|\bchampions?\b|\bmonster\b|\bupgrades?\b|\bknock(?:s|ed)? \w+ out\b|\brocket(?:s|ed)?\b|\b(?:goes|went|flies|flew) miles\b|\bsteps? up from\b|\bedg(?:es|ed)\b(?= (?!of\b)\w+)/i,
     'of what is compared',
   ),
   ...outcomeWords,

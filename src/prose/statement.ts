@@ -1,4 +1,4 @@
-import type { Interval, NotJudged, OpenCause, StatusId } from '../findings/findings.ts';
+import type { Interval, MetricFindings, NotJudged, OpenCause, StatusId } from '../findings/findings.ts';
 import type { VerdictId } from '../findings/verdict.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
@@ -140,11 +140,20 @@ export type CautionFacts =
         readonly in: MetricId;
       }[];
     }
+  /** Those of which more readings are missing. */
+  | { readonly overlay: 'uneven-readings'; readonly of: readonly string[] }
+  | {
+      readonly overlay: 'matters-unusual';
+      readonly matters: number;
+      readonly from: MetricFindings['mattersFrom'];
+      /** Whether a record shows it before the session. */
+      readonly onRecord: boolean;
+    }
   | { readonly overlay: 'near-device'; readonly accuracy: number | null }
   | { readonly overlay: 'modelled-reading'; readonly by: CalculatedHow }
   | { readonly overlay: 'few-shots'; readonly detectable: number | null }
   | {
-      readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'uneven-readings' | 'golfers-apart';
+      readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'golfers-apart';
     };
 
 /** Something to keep in mind about answers in one metric, with the pairs that it bears on. */

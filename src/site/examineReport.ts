@@ -4,6 +4,7 @@ import { hitOrder } from '../findings/hitOrder.ts';
 import { analysisInput, statedOrder } from '../findings/inputOf.ts';
 import { checkMatters } from '../findings/mattersCheck.ts';
 import { checkPlannedOrder, checkRowNumbers, checkShotsCredit } from '../findings/orderCheck.ts';
+import { withPlannedRounds } from '../findings/plannedSequence.ts';
 import { assembleSession } from '../intake/assembleSession.ts';
 import { markedInFile } from '../intake/exclusionsOf.ts';
 import { checkHands } from '../intake/handCheck.ts';
@@ -50,7 +51,9 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     const more = source === null ? [] : assembleSession(source, shotFiles).problems;
     return { examined: null, problems: [...written.problems, ...more] };
   }
-  const { session: recorded, problems } = assembleSession(source, shotFiles);
+  const { session: assembled, problems } = assembleSession(source, shotFiles);
+  const { rowsInHitOrder, plan } = source.front;
+  const recorded = rowsInHitOrder ? withPlannedRounds(plan, assembled) : assembled;
   const checked = hasErrors(problems) ? [] : checksOf(source, recorded);
   const session = withModelledColumns(withDerivedColumns(recorded), source.front.conditions);
   const soFar = [

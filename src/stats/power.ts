@@ -24,9 +24,21 @@ function pairedPower(gap: number, { n, level }: Test): number {
   return noncentralTUpper(critical, n - 1, delta) + noncentralTUpper(critical, n - 1, -delta);
 }
 
+// Every measure of a session asks for the same test.
+const known = new Map<string, number>();
+const mostKnown = 1000;
+
 /** The gap, in standard deviations, that such a test sees with this chance (0.8: four times in five). */
 export function leastGap(test: Test, chance = 0.8): number {
   requireFraction('leastGap', 'chance', chance);
+  const key = JSON.stringify([test.n, test.k, test.level, test.by, chance]);
+  const found = known.get(key) ?? searchedGap(test, chance);
+  if (known.size >= mostKnown) known.clear();
+  known.set(key, found);
+  return found;
+}
+
+function searchedGap(test: Test, chance: number): number {
   const seen = (gap: number): number => power(gap, test) - chance;
   if (seen(0) >= 0) throw new StatisticsError('bad-argument', 'leastGap', `chance ${chance} needs no gap`);
   let high = 4 / Math.sqrt(test.n / 2);

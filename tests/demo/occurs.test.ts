@@ -19,10 +19,13 @@ const verdicts: Readonly<Record<VerdictId, true>> = {
 
 /**
  * Every overlay with the role of the metric that it can occur on: the type refuses to leave one out. Readings that are
- * missing unevenly no shop would show as an example.
+ * missing unevenly, or a measure of what matters of its own, no shop would show as an example.
  */
 const overlays: Readonly<
-  Record<Exclude<OverlayId, 'uneven-readings' | 'golfers-apart'>, 'primary' | 'exploratory'>
+  Record<
+    Exclude<OverlayId, 'uneven-readings' | 'matters-unusual' | 'golfers-apart'>,
+    'primary' | 'exploratory'
+  >
 > = {
   'one-hitter': 'primary',
   'few-hitters': 'primary',

@@ -248,6 +248,7 @@ describe('the most that a claim can reach', () => {
     'near-device',
     'rests-on-one-shot',
     'depends-on-left-out',
+    'uneven-readings',
     'leans',
     'visits-alike',
   ] as const)('with %s it is not shown, and contradicted all the same', (overlay) => {

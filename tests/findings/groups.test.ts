@@ -54,6 +54,12 @@ describe('leading group', () => {
     expect(leadingGroup(leaning, 'more')).toEqual(['a', 'b', 'c']);
   });
 
+  test('where a pair is missing, who is ahead in a pair is never behind in it', () => {
+    // The one gap of a over c makes a's sum the greatest, though b is ahead of a.
+    const pairs = [pair('a', 'b', -3, 'clear', { ahead: 'b' }), pair('a', 'c', 20, 'clear')];
+    expect(leadingGroup(pairs, 'more')).toEqual(['a', 'b']);
+  });
+
   test('a contender that was not judged stands nowhere', () => {
     const pairs = [
       pair('a', 'b', 3, 'clear'),

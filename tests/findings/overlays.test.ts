@@ -387,6 +387,20 @@ test('a spread smaller than rounding makes is not believed', () => {
   expect(tenthYard).toBeLessThan(yd(1));
 });
 
+describe('what matters is unusual', () => {
+  const swings = inTurn(twelve);
+  test.each([
+    [50, true],
+    [0.1, true],
+    [15, false],
+    [5, false],
+  ])('%d yards: %s', (matters, said) => {
+    expect(pairIn(swings, { matters: { carry: yd(matters) } }).overlays.includes('matters-unusual')).toBe(
+      said,
+    );
+  });
+});
+
 describe('readings missing unevenly', () => {
   // of twenty shots each, readings missing for so many with a and with b
   const missing = (a: number, b: number, shotsEach = 20): PairFindings => {

@@ -114,3 +114,12 @@ describe('luck yardstick', () => {
     expectClose(near.upTo, equal.upTo, 1e-8);
   });
 });
+
+test('a gap of thousands of standard deviations is found for sure, and at once', () => {
+  const started = performance.now();
+  for (const by of [undefined, { kind: 'visits', shotsAVisit: 3 } as const])
+    for (const gap of [1e3, 1e5, 1e9])
+      expect(power(gap, { n: 12, k: 2, level: 0.95, ...(by && { by }) })).toBe(1);
+  // Worked out in full the last takes hours.
+  expect(performance.now() - started).toBeLessThan(5_000);
+});

@@ -19,6 +19,7 @@ export const overlay = words('something that must be said beside an answer', {
   'rests-on-one-shot': 'without one shot far from the others nothing is seen',
   'depends-on-left-out': 'the answer is another one with the left-out shots counted',
   'uneven-readings': 'readings are missing more often for one than for the other',
+  'matters-unusual': "what counts as enough to matter is under a third or over three times the trade's value",
   'near-device': 'no larger for sure than the stated accuracy of the monitor',
   'modelled-reading': 'the reading is calculated or estimated, not measured',
   leans: 'most of the other ways to work it out disagree',

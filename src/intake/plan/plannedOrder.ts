@@ -61,11 +61,15 @@ function isKnownFor(
   contenders: readonly string[],
 ): boolean {
   const sequence = shots.map(({ contender }) => contender);
-  const found = orderClass(
-    sequence,
-    shots.map(({ round }) => round),
-  );
-  if (turns.kind === 'rotation') return found.kind === 'rotation' && found.order === 'changed';
+  if (turns.kind === 'rotation') {
+    const found = orderClass(
+      sequence,
+      shots.map(({ round }) => round),
+    );
+    return found.kind === 'rotation' && found.order === 'changed';
+  }
+  // Without the sheet too, by runs alone, visits enough must be seen.
+  const found = orderClass(sequence);
   if (found.kind !== 'mini-blocks' || found.fewestVisits < fewestVisits) return false;
   return contenders.every((a, index) =>
     contenders.slice(index + 1).every((b) => lever(sequence, a, b) < longestLever),

@@ -4,7 +4,7 @@ import type { VerdictId } from '../../findings/verdict.ts';
 import { printSize, stepOf, type Printing } from '../printSteps.ts';
 import { formatStep, printStated } from '../numbers.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
-import type { CalculatedHow, Caution, PairAnswer } from '../statement.ts';
+import type { CalculatedHow, Caution, CautionFacts, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, countWord, listed } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
@@ -34,7 +34,9 @@ export function sayCaution(caution: Caution, telling: Telling): string {
     case 'depends-on-left-out':
       return leftOut(whose, facts.leftOut, facts.whole, about.metric);
     case 'uneven-readings':
-      return `Readings of ${name} are missing more often for some of ${things} than for others, which could move their averages.`;
+      return uneven(facts.of, things, name, pairs, telling);
+    case 'matters-unusual':
+      return unusualMatters(facts, about.metric, telling);
     case 'golfers-apart':
       return `The golfers differ: ${difference} is not under what matters for each of them, so their average tells of nobody in particular.`;
     case 'visits-alike':
@@ -85,6 +87,42 @@ function driftWords(
       : ' Golfers who warmed up or tired could hide or make a difference.';
   }
   return ` A steady drift of about ${size(drift)} from the first shot to the last would alone make ${pairs.length === 1 ? 'the difference' : 'the smallest difference seen'}.`;
+}
+
+/** Of whom more readings are missing; two are told by name, several among all they are beside. */
+function uneven(
+  of: readonly string[],
+  things: string,
+  name: string,
+  pairs: readonly PairAnswer[],
+  telling: Telling,
+): string {
+  const [first] = pairs;
+  const than =
+    pairs.length === 1 && first !== undefined
+      ? `than for ${telling.the(of.includes(first.ahead) ? first.behind : first.ahead)}`
+      : `than for others of ${things}`;
+  const average = of.length === 1 ? 'its average' : 'their averages';
+  return `Readings of ${name} are missing more often for ${namesOf(of, telling)} ${than}, which could move ${average}.`;
+}
+
+/** How far what counts as enough is from what is usual, who set it, and whether that was before the session. */
+function unusualMatters(
+  {
+    matters,
+    from,
+    onRecord,
+  }: Pick<Extract<CautionFacts, { readonly overlay: 'matters-unusual' }>, 'matters' | 'from' | 'onRecord'>,
+  metric: MetricId,
+  { system }: Telling,
+): string {
+  const inWords = (si: number): string =>
+    withUnit(printStated(toReader(si, metric, system)), unitFor(metric, system));
+  const who = from === 'shop' ? 'We set it for all our tests' : 'We set it for this test';
+  const when = onRecord
+    ? 'a record from before the session holds it'
+    : 'no record shows that it was set before the session';
+  return `A ${metrics[metric].name} difference counts as enough to matter here from ${inWords(matters)}, where ${inWords(metrics[metric].matters)} is usual. ${who}; ${when}.`;
 }
 
 function leftOut(whose: string, shots: number, whole: VerdictId | null, metric: MetricId): string {

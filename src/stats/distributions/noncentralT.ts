@@ -2,6 +2,9 @@ import { requirePositive, StatisticsError } from '../statisticsError.ts';
 import { normalUpper } from './normal.ts';
 import { sumOverChi } from './sumOverChi.ts';
 
+/** No normal deviate lies farther out: the chance is 0 to the last digit. */
+const farOut = 40;
+
 /**
  * P(T > t) of the noncentral t: (Z + delta) / S with S the root of chi-square(df) / df. Computed as the average
  * of P(Z > t s - delta) over s (definition in Johnson, Kotz & Balakrishnan, *Continuous Univariate
@@ -17,6 +20,9 @@ export function noncentralTUpper(t: number, df: number, delta: number): number {
   }
   if (t < 0) return 1 - noncentralTUpper(-t, df, -delta);
   if (df === Infinity) return normalUpper(t - delta);
+  // Z beyond 40, and S beyond 50 with one degree of freedom or more, are rarer than any number can say.
+  if (delta < -farOut) return 0;
+  if (df >= 1 && delta - farOut > 50 * t) return 1;
   let sum = 0;
   const step = sumOverChi(df, df + (delta * delta) / 2, Math.log(peak(t, df, delta)), (s, logDensity) => {
     const term = Math.exp(logDensity) * normalUpper(t * s - delta);

@@ -23,6 +23,8 @@ export function sayCautionInBrief({ facts, about }: Caution, telling: Telling): 
       return `Counting ${facts.leftOut === 1 ? 'the one shot' : facts.leftOut === 0 ? 'the shots' : `the ${counted(facts.leftOut, 'shot')}`} left out, ${wholeInBrief(facts.whole)}.`;
     case 'uneven-readings':
       return `Readings of ${name} are missing unevenly.`;
+    case 'matters-unusual':
+      return `What counts as enough to matter in ${name} is unusual here.`;
     case 'golfers-apart':
       return 'The golfers differ.';
     case 'visits-alike':

@@ -35,7 +35,11 @@ const cautionsIn = ({
     'The number was calculated, not measured.',
     `The answer says so. A calculated distance heads a page only from ${distance(5)} up, or with those words.`,
   ],
-  'uneven-readings': ['Readings are missing more often for one than for the other.', besideAnswer],
+  'uneven-readings': ['Readings are missing more often for one than for the other.', noClaim],
+  'matters-unusual': [
+    'M is under a third of our usual value, or over three times as much.',
+    `${besideAnswer} It says who set M, and whether that was before the session.`,
+  ],
   'found-too-big': [
     'The test was too short to find M half of the time.',
     'The page says that such tests tend to overstate the differences they find.',
