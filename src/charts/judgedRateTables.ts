@@ -84,7 +84,7 @@ function halfTheOtherWay(system: UnitSystem): RateTable {
         `Drift (${unitWord(carryUnit(system))})`,
         'How golfers differ in it (sd)',
         'With a false difference',
-        'Judged at all as to the cause',
+        'Cause not left open',
       ],
       rows: judged.counterbalanced.map(({ drift, ownDrift, falseGaps, credited }) => [
         distanceOf(drift, system),
