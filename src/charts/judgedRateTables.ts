@@ -84,7 +84,7 @@ function halfTheOtherWay(system: UnitSystem): RateTable {
         `Drift (${unitWord(carryUnit(system))})`,
         'How golfers differ in it (sd)',
         'With a false difference',
-        'Judged at all as to the cause',
+        'Cause not left open',
       ],
       rows: judged.counterbalanced.map(({ drift, ownDrift, falseGaps, credited }) => [
         distanceOf(drift, system),
@@ -154,8 +154,8 @@ function besides(): RateTable {
       caption: 'Equal clubs, measures besides the main one: how many show a difference',
       head: [
         'Measures looked at',
-        'Told to show one by chance',
-        'Show one, on average',
+        'By chance, as the page tells',
+        'Found, on average',
         'Tests in 100 with any',
       ],
       rows: judged.exploratory.map(({ measures, showing, anyOfSession }) => [

@@ -76,7 +76,6 @@ export const findingsSchema = z
 export type Findings = Frozen<z.output<typeof findingsSchema>>;
 
 export type Interval = readonly [lower: number, upper: number];
-export type ContenderCount = Findings['contenders'][number];
 export type OrderKind = z.output<typeof order>;
 export type PlanStanding = z.output<typeof plan>;
 export type Design = Frozen<z.output<typeof design>>;
@@ -111,4 +110,3 @@ export type ClaimedSpread = Frozen<z.output<typeof claimedSpread>>;
 export type FairnessCheck = Frozen<z.output<typeof fairnessCheck>>;
 export type FairnessId = FairnessCheck['id'];
 export type PairYards = Frozen<z.output<typeof pairYards>>;
-export type ProblemSummary = Findings['problems'][number];

@@ -21,7 +21,7 @@ export function samplesOf(session: Session, metric: MetricId, choice: Choice = {
 }
 
 /** The samples of anything that can be read off a shot. */
-export function samplesBy(
+function samplesBy(
   session: Session,
   reading: (shot: Shot) => number | null,
   { hitter }: Choice = {},

@@ -67,7 +67,7 @@ export function leaveOneOutRange(
  *
  * @param values three or more
  */
-export function momentsWithoutEach(values: readonly number[]): readonly Moments[] {
+function momentsWithoutEach(values: readonly number[]): readonly Moments[] {
   requireAtLeast('momentsWithoutEach', 'values', values.length, 3);
   const before = partsUpTo(values);
   const after = partsUpTo(values.toReversed());

@@ -214,8 +214,7 @@ const faults: readonly Fault[] = [
     `apart.some((places) => places < 0) &&
     apart.some((places) => places > 0)`,
     'true',
-    'findings/severalGolfers',
-    'findings/credit',
+    'findings/lever',
   ),
   fault(
     'findings/straighter.ts',

@@ -91,9 +91,9 @@ describe('among the demo reports', () => {
 });
 
 test('the lists above are those of the published shape, and the charts those that reports have', () => {
-  expect([...Object.keys(overlays), 'golfers-apart', 'uneven-readings'].toSorted()).toEqual(
-    findingsSchema.shape.caveats.element.options.toSorted(),
-  );
+  expect(
+    [...Object.keys(overlays), 'golfers-apart', 'uneven-readings', 'matters-unusual'].toSorted(),
+  ).toEqual(findingsSchema.shape.caveats.element.options.toSorted());
   const charts = reports.flatMap((report) => report.figures.map(({ chart }) => chart));
   expect([...new Set(charts)].toSorted()).toEqual(Object.keys(chartQuestions).toSorted());
 });

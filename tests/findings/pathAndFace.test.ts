@@ -39,8 +39,11 @@ describe('path and face are priced in carry and to the side', () => {
     expect(faceOf(0, 0.01).pair?.answer).toBe('same');
   });
 
-  test('one known to some degrees only cannot be told', () => {
-    expect(faceOf(0.6, 0.5).pair?.answer).toBe('cannot-tell');
+  test('one known to some degrees only cannot be told: that 0 is among them does not make it the same', () => {
+    const { pair } = faceOf(0.6, 0.5);
+    const includesZero = (ci?: readonly number[]): boolean => (ci?.[0] ?? 1) < 0 && (ci?.[1] ?? -1) > 0;
+    expect([includesZero(pair?.ci), includesZero(pair?.across?.ci)]).toEqual([true, true]);
+    expect(pair?.answer).toBe('cannot-tell');
   });
 
   test.each([

@@ -1,14 +1,4 @@
-import { gammaCdf, gammaQuantile, gammaUpper, gammaUpperQuantile } from './gamma.ts';
-
-/** P(X <= x), chi-square with `df` degrees of freedom. */
-export function chiSquareCdf(x: number, df: number): number {
-  return gammaCdf(x / 2, df / 2);
-}
-
-/** P(X > x), relative accuracy kept in the far tail. */
-export function chiSquareUpper(x: number, df: number): number {
-  return gammaUpper(x / 2, df / 2);
-}
+import { gammaQuantile, gammaUpperQuantile } from './gamma.ts';
 
 /** x with P(X <= x) = p. */
 export function chiSquareQuantile(p: number, df: number): number {

@@ -32,11 +32,6 @@ export function noncentralTUpper(t: number, df: number, delta: number): number {
   return Math.min(1, sum * step);
 }
 
-/** P(T <= t). */
-export function noncentralTCdf(t: number, df: number, delta: number): number {
-  return noncentralTUpper(-t, df, -delta);
-}
-
 /** Where s^df exp(-df s^2 / 2) P(Z > t s - delta) is about largest. */
 function peak(t: number, df: number, delta: number): number {
   if (t <= delta) return 1;

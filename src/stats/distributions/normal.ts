@@ -7,11 +7,6 @@ export function normalDensity(z: number): number {
   return Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
 }
 
-/** P(Z <= z), standard normal. */
-export function normalCdf(z: number): number {
-  return 0.5 * erfc(-z * Math.SQRT1_2);
-}
-
 /** P(Z > z), relative accuracy kept in the far tail. */
 export function normalUpper(z: number): number {
   return 0.5 * erfc(z * Math.SQRT1_2);

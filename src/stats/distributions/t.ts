@@ -3,12 +3,7 @@ import { betaQuantile, betaUpperQuantile } from './beta.ts';
 import { fUpper } from './f.ts';
 import { normalQuantile, normalUpper } from './normal.ts';
 
-/** P(T <= t), Student's t with `df` degrees of freedom (any positive number, infinity gives the normal). */
-export function tCdf(t: number, df: number): number {
-  return tUpper(-t, df);
-}
-
-/** P(T > t), relative accuracy kept in the far tail. */
+/** P(T > t), Student's t with `df` degrees of freedom (any positive number, infinity gives the normal), relative accuracy kept in the far tail. */
 export function tUpper(t: number, df: number): number {
   requirePositive('tUpper', 'df', df);
   if (Number.isNaN(t)) throw new StatisticsError('bad-argument', 'tUpper', 't is not a number');
