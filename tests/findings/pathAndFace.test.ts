@@ -39,6 +39,13 @@ describe('path and face are priced in carry and to the side', () => {
     expect(faceOf(0, 0.01).pair?.answer).toBe('same');
   });
 
+  test('which way it is open changes nothing of what is concluded', () => {
+    const opens = [0.1, 0.3, 0.5, 0.7, 0.9, 1.2];
+    const answers = opens.map((open) => faceOf(open, 0.1).pair?.answer);
+    expect(opens.map((open) => faceOf(-open, 0.1).pair?.answer)).toEqual(answers);
+    expect(new Set(answers)).toEqual(new Set(['cannot-tell', 'different']));
+  });
+
   test('one known to some degrees only cannot be told: that 0 is among them does not make it the same', () => {
     const { pair } = faceOf(0.6, 0.5);
     const includesZero = (ci?: readonly number[]): boolean => (ci?.[0] ?? 1) < 0 && (ci?.[1] ?? -1) > 0;
