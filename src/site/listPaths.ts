@@ -6,13 +6,13 @@ import { reportKinds, type ReportKind } from './reportKinds.ts';
 import { listPages, type ListPage } from './reportLists.ts';
 import { shownReports } from './siteContent.ts';
 
-/** What a page of a list is made of. */
-export interface ListProps {
+/** What a page of a list is made of; a type, since the framework takes no interface for props. */
+export type ListProps = {
   readonly list: ListPage;
   readonly kinds: readonly ReportKind[];
   readonly all: readonly Report[];
   readonly publisher: string;
-}
+};
 
 export interface ListRoute extends PageKey {
   readonly props: ListProps;
