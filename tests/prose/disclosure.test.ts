@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { disclosure } from '../../src/prose/disclosure.ts';
+import { disclosure, recorded } from '../../src/prose/disclosure.ts';
 import { dateInWords } from '../../src/prose/date.ts';
 import { usualInterest } from '../../src/prose/english/usualInterest.ts';
 import { readShop } from '../../src/intake/authored/readShop.ts';
@@ -101,5 +101,19 @@ describe('the interest of every report, as shop.yaml has it', () => {
       'Of commission, sponsorship and gifts we state: “none known”.',
       'Before publication our reports are usually seen by the customer.',
     ]);
+  });
+});
+
+test('what is missing from several of them is told of them together', () => {
+  const without = (title: string, ...labels: string[]) => ({
+    title,
+    items: [...labels.map((label) => ({ label, value: null })), { label: 'Loft', value: '9°' }],
+  });
+  expect(
+    recorded([without('Alder', 'Specimen'), without('Birch', 'Specimen'), without('Place', 'Wind', 'Tee')]),
+  ).toEqual({
+    answered: 3,
+    all: 7,
+    missing: ['Alder and Birch: specimen', 'Place: wind, tee'],
   });
 });
