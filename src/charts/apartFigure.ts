@@ -29,7 +29,11 @@ export function apartFigure(metric: MetricFindings, telling: Telling): Figure {
     ...words,
     finding: sayAnswerFinding(answerOf(metric, findings), telling),
     description: [...new Set(rows.map(({ told }) => told))].join(' '),
-    table: { caption: tableCaption, head: tableHead, rows: rows.map(({ cells }) => cells) },
+    table: {
+      caption: tableCaption,
+      head: tableHead,
+      rows: metric.pairs.flatMap((pair) => rows.filter((row) => row.pair === pair).map(({ cells }) => cells)),
+    },
     pairs: rows.filter(({ pair }) => drawn.includes(pair)).map((row) => row.drawn),
     recorded: rows.length,
     ...band,

@@ -8,6 +8,7 @@ import {
   leftOutWord,
   shotsWords,
   shotTableWords,
+  stripInWords,
   stripNumbers,
 } from '../prose/english/charts/shots.ts';
 import { averageLimits, printAverage, printingOf, printReading, printSize } from '../prose/printSteps.ts';
@@ -50,7 +51,11 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
       telling,
     ),
     found: drawnWords(session),
-    description: strips.map(({ contender, numbers }) => sentence(`${contender.label}: ${numbers}`)).join(' '),
+    description: strips
+      .map(({ contender, numbers, average }) =>
+        sentence(stripInWords(contender.label, numbers, average?.text ?? null)),
+      )
+      .join(' '),
     table: {
       ...table,
       rows: [

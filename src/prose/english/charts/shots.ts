@@ -55,6 +55,10 @@ export const golferStrip = (name: string, golfer: string): string => `${name}, $
 export const averageWords = (average: string, [lower, upper]: readonly [string, string]): string =>
   `${average}, likely ${lower} to ${upper}`;
 
+/** A strip in a description: "Heron: 12 shots, 225 to 245 yards, average 237, likely 234 to 240". */
+export const stripInWords = (name: string, numbers: string, average: string | null): string =>
+  `${name}: ${numbers}${average === null ? '' : `, average ${average}`}`;
+
 /** Beside a strip's name: "12 shots, 225 to 245 yards". */
 export function stripNumbers(
   shots: number,
