@@ -3,6 +3,7 @@ import { kitOf } from '../../../src/kit/kitOf.ts';
 import type { Report } from '../../../src/kit/report.ts';
 import type { DrawnFigure } from '../../../src/charts/figure.ts';
 import { noBrand, type Logo } from '../../../src/site/brand/brand.ts';
+import { chartMark } from '../../../src/prose/narrativeParts.ts';
 import type { ComponentExamples } from '../example.ts';
 
 const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
@@ -96,7 +97,13 @@ export const corrections: ComponentExamples = {
   examples: (report) => [
     {
       name: 'a correction with old and new, a reply whole, an address',
-      props: { front: report('two-heads').source.front, contact: 'corrections@example.test', moved: [] },
+      props: {
+        front: report('two-heads').source.front,
+        contact: 'corrections@example.test',
+        slug: 'two-heads',
+        versions: [],
+        moved: [],
+      },
       shows: ['It said: 9 degrees. It now says: 10.5 degrees.', 'another shaft &amp; say so', 'mailto:'],
     },
     {
@@ -104,11 +111,51 @@ export const corrections: ComponentExamples = {
       props: {
         front: report('five-heads').source.front,
         contact: null,
+        slug: 'five-heads',
+        versions: [],
         moved: [{ since: '2026-04-05', then: 'Alder and Birch: no gap that matters.', now: null }],
       },
       shows: ['is not recorded', '5 April 2026', 'we ask this no more.'],
     },
   ],
+};
+
+export const citeThis: ComponentExamples = {
+  component: 'CiteThis',
+  examples: (report) => [
+    {
+      name: 'a report that was corrected',
+      props: { report: report('two-heads') },
+      shows: [
+        'Cite this report.',
+        ': Two driver heads, one shaft. Hit 2 March 2026',
+        'Version 1.0.1, corrected ',
+      ],
+      hides: ['undefined', 'null'],
+    },
+  ],
+};
+
+export const narrative: ComponentExamples = {
+  component: 'Narrative',
+  examples: (report) => {
+    const one = report('two-heads');
+    const narrativeHtml = `<p>Before.</p>${chartMark('shots')}<p>After.</p>`;
+    const placed = { ...one, narrativeHtml };
+    const [own, other] = toldTwice(one);
+    const told = [
+      { ...own, narrativeHtml },
+      { ...other, narrativeHtml },
+    ];
+    return [
+      {
+        name: 'a chart between two paragraphs',
+        props: { report: placed, told },
+        shows: ['<p>Before.</p>', '<div id="shots">', 'role="img"', '<p>After.</p>'],
+        hides: ['<!--chart'],
+      },
+    ];
+  },
 };
 
 export const kitItem: ComponentExamples = {
