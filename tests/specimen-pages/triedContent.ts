@@ -3,6 +3,7 @@ import { dirname, join } from 'node:path';
 import { encodePng } from '../../src/kit/encodePng.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { flown } from '../demo/flown.ts';
+import { inventedColours, inventedLogo } from './inventedLogo.ts';
 import { normal, shuffled, uniform } from '../demo/random.ts';
 
 /** Names as long as they may be: 16 characters each. */
@@ -241,11 +242,6 @@ function shots(one: Tried): string {
   return `${[heading, ...rows.map((row) => row.join(','))].join('\n')}\n`;
 }
 
-/** A sign of nobody's: a workbench with a lamp over it. */
-const inventedLogo = (colour: string): string =>
-  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120 48"><style>.b{fill:${colour}}</style>` +
-  '<path class="b" d="M4 34h112v6H4zM12 40h6v8h-6zM102 40h6v8h-6zM46 26a14 14 0 0 1 28 0zM58 0h4v13h-4z"/></svg>';
-
 /** A picture of nothing. */
 function inventedPicture(width: number, height: number): Uint8Array {
   const rgba = new Uint8Array(4 * width * height);
@@ -277,8 +273,8 @@ export function writeTriedContent(root: string): void {
       '',
     ].join('\n'),
   );
-  write('logo.svg', inventedLogo('#8a4b08'));
-  write('logo dark.svg', inventedLogo('#e0a860'));
+  write('logo.svg', inventedLogo(inventedColours.light));
+  write('logo dark.svg', inventedLogo(inventedColours.dark));
   write('reports/two-names/panel.png', inventedPicture(1200, 500));
   for (const one of tried) {
     write(`reports/${one.slug}/report.md`, front(one));

@@ -4,6 +4,9 @@ import type { Report } from '../../../src/kit/report.ts';
 import type { DrawnFigure } from '../../../src/charts/figure.ts';
 import { noBrand, type Logo } from '../../../src/site/brand/brand.ts';
 import { chartMark } from '../../../src/prose/narrativeParts.ts';
+import { cleanLogo } from '../../../src/site/brand/cleanLogo.ts';
+import { sha256 } from '../../../src/site/contentFiles.ts';
+import { inventedColours, inventedLogo } from '../inventedLogo.ts';
 import type { ComponentExamples } from '../example.ts';
 
 const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
@@ -197,7 +200,15 @@ export const unitsSwitch: ComponentExamples = {
   ],
 };
 
-const logo: Logo = { name: '0123456789ab.svg', width: 90, height: 36, content: { kind: 'svg', svg: '' } };
+/** A logo that the specimen site has. */
+function logoIn(colour: string): Logo {
+  const svg = cleanLogo(inventedLogo(colour))?.svg ?? '';
+  const name = `${sha256(new TextEncoder().encode(svg)).slice(0, 12)}.svg`;
+  return { name, width: 90, height: 36, content: { kind: 'svg', svg } };
+}
+
+const logo = logoIn(inventedColours.light);
+const logoDark = logoIn(inventedColours.dark);
 
 export const brand: ComponentExamples = {
   component: 'Brand',
@@ -211,13 +222,13 @@ export const brand: ComponentExamples = {
     {
       name: 'a logo for each ground',
       props: {
-        brand: { ...noBrand, logo, logoDark: { ...logo, name: 'ba9876543210.png' } },
+        brand: { ...noBrand, logo, logoDark },
         shop: 'Ash & Sons',
       },
       shows: [
-        'srcset="/brand/ba9876543210.png"',
+        `srcset="/brand/${logoDark.name}"`,
         'media="screen and (prefers-color-scheme: dark)"',
-        'src="/brand/0123456789ab.svg" alt="Ash &amp; Sons" width="90" height="36"',
+        `src="/brand/${logo.name}" alt="Ash &amp; Sons" width="90" height="36"`,
       ],
     },
   ],
