@@ -78,7 +78,8 @@ export const bandLabel = (
   return {
     height: split.length * lineHeight,
     labels: split.map((line, index) => {
-      const half = textWidth(line, small.size, small.weight) / 2;
+      // Where letters reach beyond their width, none is cut off at the edge.
+      const half = textWidth(line, small.size, small.weight) / 2 + 2;
       const x = Math.min(Math.max(middle, half), width - half);
       return label(small, 'middle', x, top + 15 + index * lineHeight, line);
     }),

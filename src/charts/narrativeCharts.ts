@@ -2,7 +2,7 @@ import type { Findings } from '../findings/findings.ts';
 import { primaryMetrics } from '../prose/answers.ts';
 import type { NarrativeCharts } from '../prose/narrativeValues.ts';
 import { figureHead } from './figure.ts';
-import { figureTraits, reportCharts } from './figureTraits.ts';
+import { figureTraits, pageOf, reportCharts } from './figureTraits.ts';
 
 /**
  * The charts that the narrative of a report may name, by the ids of their figures: those of the report and of its first
@@ -17,7 +17,11 @@ export function narrativeCharts(findings: Findings): NarrativeCharts {
   return Object.fromEntries(
     heads.map(({ id, chart, question }) => [
       id,
-      { title: question, address: `#${id}`, mayMove: chart !== 'apart' },
+      {
+        title: question,
+        address: pageOf(chart) === 'details' ? `details/#${id}` : `#${id}`,
+        mayMove: chart !== 'apart',
+      },
     ]),
   );
 }

@@ -43,8 +43,9 @@ function linksWithin(page: string, report: string, details: string): readonly Ed
   const within = (path: string): string | null => {
     if (path === report) return '#main';
     if (path === details) return '#details';
-    const [, fragment] = [report, details].flatMap((address) =>
-      path.startsWith(`${address}#`) ? [address, path.slice(address.length)] : [],
+    // A narrative names the details as they lie beside its page.
+    const [fragment] = [report, details, 'details/'].flatMap((address) =>
+      path.startsWith(`${address}#`) ? [path.slice(address.length)] : [],
     );
     return fragment ?? null;
   };

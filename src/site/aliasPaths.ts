@@ -13,7 +13,13 @@ export interface AliasPath extends PageKey {
 /** Pages of a report that others link to, print or frame, from its own address on. */
 function pagesOf(report: Report): readonly string[] {
   if (report.source.front.status === 'withdrawn') return [''];
-  return ['', 'kit/', 'sheet/', ...kitOf(report).offered.map(({ figure }) => `embed/${figure.id}/`)];
+  return [
+    '',
+    'details/',
+    'kit/',
+    'sheet/',
+    ...kitOf(report).offered.map(({ figure }) => `embed/${figure.id}/`),
+  ];
 }
 
 /** Every older address of every report that is shown. */

@@ -63,7 +63,10 @@ function writeOneFileEditions({ folder, base, origin, code }: Site): void {
     const address = `${base}reports/${slug}/`;
     const html = joinedPages(
       { html: readFileSync(page, 'utf8'), address },
-      { html: readFileSync(join(reports, slug, 'details/index.html'), 'utf8'), address: `${address}details/` },
+      {
+        html: readFileSync(join(reports, slug, 'details/index.html'), 'utf8'),
+        address: `${address}details/`,
+      },
     );
     const make = (): string => oneFile(html, own, origin);
     const edition =

@@ -5,7 +5,7 @@ const report = {
   address: '/golf/reports/x/',
   html:
     '<!doctype html><html><head><title>X</title></head><body><main id="main"><p id="a">One</p>' +
-    '<a href="/golf/reports/x/details/#order">Order</a> <a href="/golf/reports/x/details/">All</a> ' +
+    '<a href="details/#order">Order</a> <a href="/golf/reports/x/details/#order">Order</a> <a href="/golf/reports/x/details/">All</a> ' +
     '<a href="/golf/reports/y/">Another</a></main><footer>End</footer></body></html>',
 };
 const details = (inner: string) => ({
@@ -22,7 +22,7 @@ test('details stand at the end of the report, and links between the two lead wit
   );
   expect(joined).toBe(
     '<!doctype html><html><head><title>X</title></head><body><main id="main"><p id="a">One</p>' +
-      '<a href="#order">Order</a> <a href="#details">All</a> <a href="/golf/reports/y/">Another</a>' +
+      '<a href="#order">Order</a> <a href="#order">Order</a> <a href="#details">All</a> <a href="/golf/reports/y/">Another</a>' +
       '<section id="details" aria-labelledby="details-heading"><h2 id="details-heading">The details</h2>' +
       '<div data-details><h2 id="order">Order</h2><a href="#a">Back</a> <a href="#main">Top</a></div></section>' +
       '</main><footer>End</footer></body></html>',
