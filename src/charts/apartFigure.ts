@@ -1,6 +1,6 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
-import { sayPairInFull, sayShort } from '../prose/english/answers.ts';
+import { sayBesideBar, sayPairInFull } from '../prose/english/answers.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
 import { sayAnswerFinding } from '../prose/english/charts/finding.ts';
 import { gapFoot, keyWords, namedEnds, pairName } from '../prose/english/charts/gaps.ts';
@@ -53,7 +53,7 @@ function pairRow(
   const { a, b } = turned;
   const made = pairAnswer(pair, metric, telling.findings.design);
   const told = sayPairInFull(made, telling);
-  const answer = made.status === 'not-judged' ? told : sayShort(made);
+  const answer = made.status === 'not-judged' ? told : sayBesideBar(made);
   const heading = `${a.label} and ${b.label}`;
   if (pair.estimate === null || pair.ci === null || pair.p === null) {
     return {

@@ -35,6 +35,12 @@ export function sayShort({ status, firstLook }: Pick<PairAnswer, 'status' | 'fir
   return `${statusWords[status]}${firstLook && status === 'clear' ? ', first look' : ''}`;
 }
 
+/** The same beside a bar that is drawn shot by shot: what else was counted, where that decides. */
+export function sayBesideBar(answer: PairAnswer): string {
+  const bySpells = answer.status === 'cannot-tell' && answer.spellsAlike;
+  return bySpells ? `${sayShort(answer)}, each spell counted as one` : sayShort(answer);
+}
+
 /** Best estimate and likely range of a pair: "about 12 yards, likely 9 to 15"; empty where it was not judged. */
 export function sayNumbers(answer: PairAnswer, telling: Telling): string {
   return numbersOf(answer, printingFor(answer.about.metric, telling), telling);

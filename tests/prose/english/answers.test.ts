@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sayNumbers, sayPair, sayShort } from '../../../src/prose/english/answers.ts';
+import { sayBesideBar, sayNumbers, sayPair, sayShort } from '../../../src/prose/english/answers.ts';
 import { answerOfPair, tellingOf, type TypedAnswer } from './told.ts';
 
 const names = { a: 'Heron', b: 'Wren', c: 'Plover' };
@@ -186,5 +186,14 @@ describe('numbers of a row', () => {
   test('the status, with what weakens it', () => {
     expect(sayShort({ status: 'clear', firstLook: true })).toBe('Clear difference, first look');
     expect(sayShort({ status: 'cannot-tell', firstLook: true })).toBe('Cannot tell');
+  });
+
+  test('beside a bar that is drawn shot by shot, what was counted where that decides', () => {
+    const d = [5, 0.5, 9.5] as const;
+    expect(sayBesideBar(answerOfPair({ status: 'cannot-tell', d, spellsAlike: true }))).toBe(
+      'Cannot tell, each spell counted as one',
+    );
+    expect(sayBesideBar(answerOfPair({ status: 'cannot-tell', d }))).toBe('Cannot tell');
+    expect(sayBesideBar(answerOfPair({ d, spellsAlike: true }))).toBe('Clear difference');
   });
 });
