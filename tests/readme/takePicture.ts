@@ -4,11 +4,11 @@ import { serveFolder } from '../../src/commands/staticServer.ts';
 import { launch } from '../site/browser.ts';
 import { builtSite } from '../site/builtSite.ts';
 
-/** `npm run picture`: the first screens of a demo report, down to its first chart, for the README. */
+/** `npm run picture`: the first screen of a demo report, answer and chart beside each other, for the README. */
 const project = resolve(import.meta.dirname, '../..');
 const report = 'three-balls-one-iron';
 const file = join(project, '.github/report.webp');
-const width = 880;
+const width = 1280;
 
 mkdirSync(join(project, '.cache'), { recursive: true });
 const folder = mkdtempSync(join(project, '.cache/picture-'));
@@ -24,9 +24,9 @@ async function picture(site: string): Promise<Uint8Array> {
   const browser = await launch();
   try {
     const page = await browser.newPage();
-    await page.setViewport({ width, height: 1400, deviceScaleFactor: 1.5 });
+    await page.setViewport({ width, height: 1400, deviceScaleFactor: 1.25 });
     await page.goto(`${server.origin}/reports/${report}/`, { waitUntil: 'networkidle0' });
-    const height = await page.$eval('figure svg.chart', (chart) => chart.getBoundingClientRect().bottom);
+    const height = await page.$eval('.first', (first) => first.getBoundingClientRect().bottom);
     return await page.screenshot({
       type: 'webp',
       quality: 75,
