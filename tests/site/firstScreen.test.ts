@@ -73,3 +73,34 @@ describe.each(reportPages)('$name', ({ address }) => {
     await page.close();
   });
 });
+
+describe('what only a phone folds', () => {
+  const [{ address } = { address: '' }] = reportPages;
+  const looked = async (width: number, script: boolean) => {
+    const page = await openPage(browser, address, { width, script });
+    const folds = await page.$$eval('details.phone-fold', (all) =>
+      all.map((fold) => ({
+        open: (fold as HTMLDetailsElement).open,
+        reachable: (fold.querySelector('summary') as HTMLElement).tabIndex >= 0,
+        shows: [...fold.children].slice(1).some((child) => child.getBoundingClientRect().height > 20),
+      })),
+    );
+    await page.close();
+    return folds;
+  };
+
+  test('is closed there and can be opened by keyboard', async () => {
+    const folds = await looked(390, true);
+    expect(folds.length).toBeGreaterThan(1);
+    for (const fold of folds) expect(fold).toEqual({ open: false, reachable: true, shows: false });
+  });
+
+  test('is whole on wider screens, and its heading is nothing to press', async () => {
+    for (const fold of await looked(1280, true))
+      expect(fold).toEqual({ open: true, reachable: false, shows: true });
+  });
+
+  test('is whole on wider screens without script too', async () => {
+    for (const fold of await looked(1280, false)) expect(fold.shows).toBe(true);
+  });
+});

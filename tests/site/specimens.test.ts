@@ -22,10 +22,13 @@ describe.each(examples)('$component: $name', ({ component, number, shows, hides 
 /** These have examples in what holds them, or stand in no page by themselves. */
 const elsewhere: Readonly<Record<string, string>> = {
   BrandSheet: 'tests/commands/brand.test.ts',
+  Canonical: 'tests/site/kitFeeds.test.ts: every absolute address leads to a page',
+  Cautions: 'the page of details, tests/cases',
   Chart: 'the examples of FigureBody',
   ChangesOfPairs: 'the examples of AllChecks',
   CopyButtons: 'tests of the kit',
   DraftState: 'tests of dev: built sites never hold it',
+  EarlierVersion: 'tests/commands/versions.test.ts',
   FirstUse: 'tests/pages/firstUse.test.ts',
   FontPreloads: 'tests/site/built.test.ts',
   Formulas: 'the method page, tests/pages/formulas.test.ts',
@@ -34,6 +37,9 @@ const elsewhere: Readonly<Record<string, string>> = {
   MethodBlock: 'the method page',
   PageLinks: 'tests/site/lists.test.ts',
   InBothUnits: 'the examples of Answer and FigureBody',
+  PageShare: 'the heads of all pages, tests/cases',
+  PhoneFold: 'the examples of OtherReasons, tests/site/firstScreen.test.ts',
+  Places: 'every page',
   ProblemList: 'tests of dev: built sites never hold it',
   ReportHead: 'tests of the kit',
   ReportList: 'the front page, tests/site/frontPage.test.ts',

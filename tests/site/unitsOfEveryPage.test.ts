@@ -18,6 +18,7 @@ const kinds: readonly (readonly [kind: string, file: RegExp])[] = [
   ['front page', /^index\.html$/],
   ['list of a kind', /^kinds\//],
   ['report', /^reports\/[^/]+\/index\.html$/],
+  ['details', /\/details\/index\.html$/],
   ['kit', /\/kit\/index\.html$/],
   ['sheet', /\/sheet\/index\.html$/],
   ['embedded chart', /\/embed\/[^/]+\/index\.html$/],
@@ -62,7 +63,7 @@ test('every kind of page that prints such numbers has some in both systems', () 
   expect([...new Set(everyPage.map(kindOf))].sort()).toEqual(kinds.map(([kind]) => kind).sort());
   expect([...new Set(pages.filter(twice).map(kindOf))].sort()).toEqual(
     [
-      ...['contender', 'embedded chart', 'front page', 'kit', 'list of a kind', 'method'],
+      ...['contender', 'details', 'embedded chart', 'front page', 'kit', 'list of a kind', 'method'],
       ...['pair', 'report', 'sheet'],
     ].sort(),
   );
