@@ -75,11 +75,11 @@ function halfTheOtherWay(system: UnitSystem): RateTable {
   const { gap, found, creditedOfFound } = judged.shuffled;
   return {
     words:
-      'Eight golfers who hit all shots with one club before the next, half of them the other way round. ' +
+      'Eight golfers who hit all shots with one club before the next, half of them in the opposite order. ' +
       `Where they hit in a shuffled order instead, a true difference of ${statedDistance(gap, system)} is seen in ` +
       `${percent(found)} of 100 tests, and put down to the club in ${percent(creditedOfFound)} of 100 of those.`,
     table: {
-      caption: 'Eight golfers, equal clubs, half of them the other way round: tests in 100',
+      caption: 'Eight golfers, equal clubs, half of them in the opposite order: tests in 100',
       head: [
         `Drift (${unitWord(carryUnit(system))})`,
         'How golfers differ in it (sd)',

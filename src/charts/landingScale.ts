@@ -24,7 +24,7 @@ export interface LandingScale {
 const columnGap = 20;
 /** Room round the outermost marks, px. */
 const margin = 8;
-const tallest: Readonly<Record<Variant, number>> = { wide: 300, narrow: 120 };
+const tallest: Readonly<Record<Variant, number>> = { wide: 300, narrow: 190 };
 const lowest = 70;
 /** Least room between two numbers of the scale, px. */
 const lineHeight = 19;

@@ -48,6 +48,7 @@ export function shotsFigure(metric: MetricFindings, session: Session, telling: T
         recorded: session.shots.length,
         leftOut: session.shots.filter(({ excluded }) => excluded !== null).length,
       },
+      metric.id,
       telling,
     ),
     found: drawnWords(session),

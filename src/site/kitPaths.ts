@@ -54,7 +54,7 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
 }
 
 export interface PicturePath extends PageKey {
-  readonly params: { readonly slug: string; readonly file: string };
+  readonly params: { readonly slug: string; readonly name: string };
   readonly props: {
     readonly report: Report;
     readonly picture: PictureToShow;
@@ -63,16 +63,24 @@ export interface PicturePath extends PageKey {
 }
 
 /** Paths of every edition of every picture that a narrative shows; the same picture under two names is there once. */
-export function picturePaths({ dev }: { readonly dev: boolean }): PicturePath[] {
+export function picturePaths({
+  dev,
+  format,
+}: {
+  readonly dev: boolean;
+  readonly format: PictureEdition['format'];
+}): PicturePath[] {
   return givingReports({ dev }).flatMap((report) => {
     const shown = report.source.pictures.filter((picture) => picture.kind === 'shown');
     return [...new Map(shown.map((picture) => [picture.name, picture])).values()].flatMap((picture) => {
       const { webp, behind } = pictureEditions(picture);
-      return [...webp, behind].map((edition) => ({
-        params: { slug: report.source.slug, file: edition.file },
-        props: { report, picture, edition },
-        ...pageKey([report]),
-      }));
+      return [...webp, behind]
+        .filter((edition) => edition.format === format)
+        .map((edition) => ({
+          params: { slug: report.source.slug, name: edition.file.slice(0, -`.${format}`.length) },
+          props: { report, picture, edition },
+          ...pageKey([report]),
+        }));
     });
   });
 }

@@ -210,12 +210,17 @@ test('all the shots: how many, of how many golfers, and how many do not count', 
     ...telling,
     findings: { ...findings, design: { ...findings.design, hitters: 8 } },
   };
-  expect(shotsFinding({ drawn: 36, recorded: 36, leftOut: 0 }, telling)).toBe('All 36 shots');
-  expect(shotsFinding({ drawn: 144, recorded: 144, leftOut: 0 }, several)).toBe(
+  expect(shotsFinding({ drawn: 36, recorded: 36, leftOut: 0 }, 'carry', telling)).toBe('All 36 shots');
+  expect(shotsFinding({ drawn: 144, recorded: 144, leftOut: 0 }, 'carry', several)).toBe(
     'All 144 shots of eight golfers',
   );
-  expect(shotsFinding({ drawn: 34, recorded: 36, leftOut: 2 }, telling)).toBe(
+  expect(shotsFinding({ drawn: 34, recorded: 36, leftOut: 2 }, 'carry', telling)).toBe(
     '34 of 36 shots, two of them left out of the averages',
+  );
+  const main = findings.metrics.find(({ role }) => role === 'primary');
+  const both = { ...findings, metrics: [...findings.metrics, ...(main === undefined ? [] : [main])] };
+  expect(shotsFinding({ drawn: 36, recorded: 36, leftOut: 0 }, 'smash', { ...telling, findings: both })).toBe(
+    'All 36 shots: smash factor',
   );
 });
 

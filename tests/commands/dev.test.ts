@@ -89,8 +89,8 @@ describe('dev', () => {
     const address =
       /<img src="(pictures\/[^"]+)" alt="Two heads" width="40" height="30"/.exec(text)?.[1] ?? '';
     const response = await fetch(`${site}reports/sound/${address}`);
-    expect([response.status, response.headers.get('content-type')]).toEqual([200, 'image/webp']);
-    expect(await sharp(await response.arrayBuffer()).metadata()).toMatchObject({ format: 'webp', width: 40 });
+    expect([response.status, response.headers.get('content-type')]).toEqual([200, 'image/png']);
+    expect(await sharp(await response.arrayBuffer()).metadata()).toMatchObject({ format: 'png', width: 40 });
   });
 
   test('works a report out once for all its pages, and anew when it has changed', async () => {

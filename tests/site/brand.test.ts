@@ -35,7 +35,9 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (theme) => {
       expect(logo.src).toMatch(/^\/brand\/[0-9a-f]{12}\.svg$/);
       const target = await page.$eval('.brand', (link) => link.getBoundingClientRect().height);
       expect(target).toBeGreaterThanOrEqual(44);
-      expect(await colourOf(page, 'footer a:not(:visited)', 'color')).toBe(accents[theme]);
+      expect(await colourOf(page, 'footer a:not(:visited):not([aria-current])', 'color')).toBe(
+        accents[theme],
+      );
       await page.focus('.brand');
       await page.keyboard.press('Tab');
       await page.keyboard.down('Shift');

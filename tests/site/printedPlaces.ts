@@ -44,17 +44,20 @@ export async function printedFigures(page: Page, format: PaperFormat): Promise<r
       const caption = figure.querySelector('figcaption');
       const texts = [...(caption?.querySelectorAll('p') ?? [])].filter(shown);
       const last = texts.at(-1)?.lastChild;
-      if (heading === undefined || drawing === undefined || caption === null || !(last instanceof Text))
+      if (heading === undefined || drawing === undefined || caption === null)
         throw new Error(`Figure ${at + 1} lacks a question, a drawing or a caption.`);
+      mark(heading, `printed-${at}-heading`);
+      mark(drawing, `printed-${at}-drawing`);
+      const question = heading.textContent.trim();
+      // A chart that says all of it has no words below.
+      if (!(last instanceof Text)) return { question, captioned: false };
       const words = last.data.trimEnd();
       const end = document.createElement('span');
       last.splitText(words.lastIndexOf(' ') + 1).before(end);
       if (end.nextSibling !== null) end.append(end.nextSibling);
-      mark(heading, `printed-${at}-heading`);
-      mark(drawing, `printed-${at}-drawing`);
       mark(caption, `printed-${at}-begins`);
       mark(end, `printed-${at}-ends`);
-      return heading.textContent.trim();
+      return { question, captioned: true };
     });
     document.body.append(list);
     return found;
@@ -67,12 +70,12 @@ export async function printedFigures(page: Page, format: PaperFormat): Promise<r
     if (sheet < 0) throw new Error(`The PDF does not say where ${name} is.`);
     return sheet;
   };
-  return questions.map((question, at) => ({
+  return questions.map(({ question, captioned }, at) => ({
     question,
     heading: sheetOf(`printed-${at}-heading`),
     drawing: sheetOf(`printed-${at}-drawing`),
-    captionBegins: sheetOf(`printed-${at}-begins`),
-    captionEnds: sheetOf(`printed-${at}-ends`),
+    captionBegins: sheetOf(`printed-${at}-${captioned ? 'begins' : 'drawing'}`),
+    captionEnds: sheetOf(`printed-${at}-${captioned ? 'ends' : 'drawing'}`),
   }));
 }
 

@@ -87,16 +87,19 @@ export function shotsFinding(
     recorded,
     leftOut,
   }: { readonly drawn: number; readonly recorded: number; readonly leftOut: number },
+  metric: MetricId,
   { findings }: Telling,
 ): string {
   const { hitters } = findings.design;
+  const several = findings.metrics.filter(({ role }) => role === 'primary').length > 1;
   const shots =
     drawn === recorded
       ? `All ${formatNumber(recorded, 0)} shots`
       : `${formatNumber(drawn, 0)} of ${formatNumber(recorded, 0)} shots`;
   const golfers = hitters > 1 ? ` of ${countWord(hitters)} golfers` : '';
   const without = leftOut === 0 ? '' : `, ${countWord(leftOut)} of them left out of the averages`;
-  return `${shots}${golfers}${without}`;
+  const measure = several ? `: ${metrics[metric].name}` : '';
+  return `${shots}${golfers}${without}${measure}`;
 }
 
 /** "Accuracy: no clear difference", or who finished nearer the line. */
