@@ -232,7 +232,9 @@ const runningText = (main: string): string =>
 test('abbreviations are written out where they are first met', () => {
   const main = (page: string): string => page.slice(page.indexOf('<main'), page.indexOf('</main>'));
   const withRpm = allPages
-    .filter(({ file }) => /^(reports\/[^/]+(\/details)?|pairs\/[^/]+|contenders\/[^/]+)\/index\.html$/.test(file))
+    .filter(({ file }) =>
+      /^(reports\/[^/]+(\/details)?|pairs\/[^/]+|contenders\/[^/]+)\/index\.html$/.test(file),
+    )
     .map(({ folder, file }) => main(readFileSync(join(folder, file), 'utf8')))
     .filter((words) => /\brpm\b/.test(runningText(words)));
   expect(withRpm.length).toBeGreaterThan(1);

@@ -78,7 +78,7 @@ describe.each(oneOfEachKind)('$name by keyboard alone', ({ address }) => {
     const page = await openPage(browser, address, { width: 390, height: 700 });
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('main');
+    await page.waitForFunction(() => document.activeElement?.id === 'main', { timeout: 5000 });
     await page.keyboard.press('Tab');
     // A page without a link in its text goes on below it.
     const before = await page.evaluate(

@@ -27,7 +27,7 @@ async function visit(file: string, width = 768): Promise<Page> {
 }
 
 const words = {
-  yards: /\b(yards?|yds?|mph|miles|feet|foot|ft)\b/gi,
+  yards: /(?<!\d-)\b(yards?|yds?|mph|miles|feet|foot|ft)\b/gi,
   metres: /(?<!\d )\b(metres?|km\/h|kilometres)\b|\(m\)/gi,
 } as const;
 
