@@ -1,6 +1,7 @@
 import type { Front } from '../../../intake/authored/front.ts';
 import type { Source } from '../../../intake/authored/source.ts';
 import { dateInWords } from '../../date.ts';
+import { countWord } from '../../words.ts';
 import { sentence } from '../../words.ts';
 
 type Standing = Pick<Front, 'inventedData' | 'status' | 'corrections'>;
@@ -29,6 +30,15 @@ export function standingWords(source: Dated): string {
 /** The stamp alone: "Invented data."; empty where nobody calls them so. */
 export function stampWords({ inventedData }: Pick<Standing, 'inventedData'>): string {
   return inventedData ? 'Invented data.' : '';
+}
+
+/** What a list says first of reports whose shots are made up; null where none is. */
+export function inventedInList(fronts: readonly Pick<Standing, 'inventedData'>[]): string | null {
+  const invented = fronts.filter(({ inventedData }) => inventedData).length;
+  if (invented === 0) return null;
+  return invented === fronts.length
+    ? 'Every shot in these reports is made up.'
+    : `In ${countWord(invented)} of these ${countWord(fronts.length)} reports the shots are made up; each says so.`;
 }
 
 /** The same without the stamp, for places that have it by itself. */
