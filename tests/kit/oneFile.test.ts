@@ -46,12 +46,12 @@ test('one file with more drawings than it may hold: the largest once, as for pho
     );
   const fits = of(20_000, 60_000);
   expect(fits).not.toContain('alone"');
-  const twice = of(20_000, 150_000, 30_000);
+  const twice = of(20_000, 275_000, 30_000);
   expect(Buffer.byteLength(twice)).toBeLessThan(oneFileLimit);
   expect(twice).toMatch(/F1<div class="chart-narrow alone"><svg>m+<\/svg><\/div><\/figure>/);
   expect(twice).toContain('.figure .chart-narrow.alone{display:block}');
   expect(twice.match(/class="chart-wide"/g)).toHaveLength(2);
-  const huge = of(20_000, 250_000, 200_000, 90_000);
+  const huge = of(20_000, 400_000, 300_000, 90_000);
   expect(Buffer.byteLength(huge)).toBeLessThan(oneFileLimit);
   expect(huge).toContain('F1<p>The drawing of so many shots is too large for one file.');
   expect(huge).toMatch(/F2<div class="chart-narrow alone">/);
@@ -115,7 +115,7 @@ test('one file holds its pictures, and its policy allows no others', () => {
 });
 
 test('pictures that would make one file too large give way to their words, the largest first', () => {
-  const sizes: Readonly<Record<string, number>> = { 'pictures/a.webp': 180_000, 'pictures/b.webp': 150_000 };
+  const sizes: Readonly<Record<string, number>> = { 'pictures/a.webp': 280_000, 'pictures/b.webp': 200_000 };
   const file = oneFile(
     withPictures,
     { ...files(30), bytes: (address) => new Uint8Array(sizes[address] ?? 30) },

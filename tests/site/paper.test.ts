@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
 import { printedFigures, type PrintedFigure } from './printedPlaces.ts';
-import { pooledPages, reportPages } from './sites.ts';
+import { demoPages, pooledPages, reportPages } from './sites.ts';
 
 let browser: Browser;
 
@@ -54,7 +54,12 @@ const parted = (figures: readonly PrintedFigure[]): readonly PrintedFigure[] =>
       new Set([heading, drawing, captionBegins, captionEnds]).size > 1,
   );
 
-const withFigures = [...reportPages, ...pooledPages.filter(({ file }) => file.startsWith('pairs/'))];
+const details = demoPages.filter(({ file }) => file.endsWith('/details/index.html'));
+const withFigures = [
+  ...reportPages,
+  ...details,
+  ...pooledPages.filter(({ file }) => file.startsWith('pairs/')),
+];
 
 async function printed(
   address: string,
@@ -87,7 +92,7 @@ describe.each(sheets)('in a PDF on %s', (sheet) => {
       figure: 'figure { break-inside: auto !important }',
       heading: 'h2, h3, summary { break-after: auto !important }',
     };
-    for (const { address } of reportPages) {
+    for (const { address } of [...details, ...reportPages]) {
       if ((apart['figure'] ?? 0) > 0 && (apart['heading'] ?? 0) > 0) break;
       apart['figure'] = (apart['figure'] ?? 0) + parted(await printed(address, sheet, rules.figure)).length;
       apart['heading'] =
