@@ -55,11 +55,7 @@ const parted = (figures: readonly PrintedFigure[]): readonly PrintedFigure[] =>
   );
 
 const details = demoPages.filter(({ file }) => file.endsWith('/details/index.html'));
-const withFigures = [
-  ...reportPages,
-  ...details,
-  ...pooledPages.filter(({ file }) => file.startsWith('pairs/')),
-];
+const withFigures = [...reportPages, ...pooledPages.filter(({ file }) => file.startsWith('pairs/'))];
 
 async function printed(
   address: string,
