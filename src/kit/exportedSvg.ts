@@ -89,6 +89,3 @@ export function exportedHeight(report: Report, figure: DrawnFigure, version: str
   heights.set(figure, known);
   return known;
 }
-
-/** Height in px of its raster. */
-export const rasterHeight = (height: number): number => Math.ceil((height * rasterWidth) / exportWidth);
