@@ -3,6 +3,7 @@ import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
 import { brandAnswers, type BrandAnswers } from './brand.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
+import { exportAnswers, type ExportChoice } from './exports.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
 import { licence, type Licence } from './licence.ts';
 import { matters } from './primary.ts';
@@ -28,6 +29,7 @@ export interface Shop {
   readonly interests: InterestAnswers;
   readonly brand: BrandAnswers;
   readonly reuse: Reuse;
+  readonly exports: readonly ExportChoice[];
   readonly defaults: ShopDefaults;
   /** Whether what the linter of the narrative finds stops the build. */
   readonly strict: boolean;
@@ -69,6 +71,7 @@ export interface ShopAnswers {
   readonly brand?: BrandAnswers;
   readonly interests?: InterestAnswers;
   readonly reuse?: Reuse;
+  readonly exports?: readonly ExportChoice[];
   readonly defaults?: Omit<Conditions, 'temperature' | 'wind' | 'humidity' | 'target'> & {
     readonly units?: 'yards' | 'metres';
     readonly locale?: string;
@@ -92,6 +95,7 @@ export const shopAnswers: Schema<ShopAnswers> = strict({
   })
     .describe('on what terms others may use charts and data')
     .exactOptional(),
+  exports: exportAnswers.exactOptional(),
   defaults: strict({
     units: oneOf(['yards', 'metres'])
       .describe('the units that a page shows first; `yards` if left out')
@@ -122,6 +126,7 @@ export function completeShop(answers: ShopAnswers): Shop {
     brand: answers.brand ?? {},
     interests: answers.interests ?? {},
     reuse: answers.reuse ?? {},
+    exports: answers.exports ?? [],
     defaults: { units, locale, matters: gaps, conditions },
     strict: answers.strict ?? false,
   };
