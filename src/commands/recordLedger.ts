@@ -7,11 +7,12 @@ import { composedNames } from '../site/composedNames.ts';
 import { visible } from '../problems/visible.ts';
 import { emptyLedger, type Ledger } from '../intake/ledger.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
-import { dropPlan, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
+import { dropFrom, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
 import { makeReport } from '../site/makeReport.ts';
 import { recordAll } from '../site/recordAll.ts';
 import { readContent } from '../site/contentList.ts';
 import type { Terminal } from './terminal.ts';
+import { fillPublished } from './fillPublished.ts';
 import { keepVersions } from './keepVersions.ts';
 import { withContentLock } from './writing/contentLock.ts';
 import { realDisk, type Disk } from './writing/disk.ts';
@@ -37,6 +38,8 @@ interface NextLedger {
   readonly refused: readonly Problem[];
   /** Keeps versions that corrections have replaced, and tells of it. */
   readonly keep: () => readonly string[];
+  /** Reports into which the day of publication is written. */
+  readonly undated: readonly string[];
 }
 
 /**
@@ -61,7 +64,11 @@ export function recordLedger(request: RecordRequest): boolean {
       // First, as the ledger then says that there is nothing left to keep.
       const kept = recorded.keep();
       write(contentDir, recorded.next, disk);
-      const lines = [...recorded.lines, ...kept];
+      const filled = fillPublished(openContentFolder(contentDir), recorded.undated, {
+        today: request.today,
+        disk,
+      });
+      const lines = [...recorded.lines, ...filled, ...kept];
       for (const line of lines.length > 0 ? lines : ['Nothing new to record.']) terminal.write(`${line}\n`);
       return recorded.refused.length === 0 || refuse(recorded.refused, terminal);
     });
@@ -109,13 +116,17 @@ const entriesOf = (slug: string, { plans, reports }: Ledger): string =>
   JSON.stringify([plans, reports].map((entries) => entries.filter((entry) => entry.slug === slug)));
 
 function dropping(
-  { today, terminal }: RecordRequest,
+  { contentDir, today, terminal }: RecordRequest,
   { slug, reason }: { readonly slug: string; readonly reason: string },
 ): (ledger: Ledger) => NextLedger | null {
+  const folders = openContentFolder(contentDir).folders('reports');
   return (ledger) => {
-    const next = dropPlan(ledger, { slug, reason, date: today });
-    if (next !== null) return { next, lines: [`${slug}: dropped, ${reason}`], refused: [], keep: () => [] };
-    terminal.writeError(`${slug} is not an open plan of the ledger, so it cannot be dropped.\n`);
+    const next = dropFrom(ledger, { slug, reason, date: today }, folders);
+    if (next !== null)
+      return { next, lines: [`${slug}: dropped, ${reason}`], refused: [], keep: () => [], undated: [] };
+    terminal.writeError(
+      `${slug} is neither an open plan of the ledger nor a published report whose folder is gone, so it cannot be dropped.\n`,
+    );
     return null;
   };
 }

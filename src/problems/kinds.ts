@@ -59,6 +59,9 @@ export const problemKinds = {
     title: 'The same session file stands under other golfers in another report',
   },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
+  'replacement-missing': { severity: 'error', title: 'The report that replaces this one is not there' },
+  'day-ahead': { severity: 'warning', title: 'A day that has not come yet' },
+  'published-before-hit': { severity: 'warning', title: 'Published before it was hit' },
   'alias-taken': { severity: 'error', title: 'An older address of a report is not its own' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
@@ -94,10 +97,12 @@ export const problemKinds = {
   'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
   // The ledger
   'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
+  'published-report-gone': { severity: 'error', title: 'A published report is gone' },
   'changed-without-correction': {
     severity: 'warning',
     title: 'A published report was changed without a correction',
   },
+  'narrative-changed': { severity: 'warning', title: 'The narrative of a published report was changed' },
   'version-not-kept': {
     severity: 'warning',
     title: 'The version before a correction is not kept yet',

@@ -1,5 +1,5 @@
 import type { Problem } from '../problems/problem.ts';
-import { aliasProblems } from './aliasProblems.ts';
+import { acrossReports } from './acrossReports.ts';
 import { composedNames } from './composedNames.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
@@ -15,8 +15,12 @@ export interface CheckedSite {
   readonly waiting: readonly string[];
 }
 
-/** Finds the problems that a build would, without drawing anything; `only` keeps to some reports. */
-export function checkedSite(root: string, only: readonly string[] = []): CheckedSite {
+/** Finds the problems that a build would, without drawing anything; `only` keeps to some reports, `today` is ISO 8601. */
+export function checkedSite(
+  root: string,
+  only: readonly string[] = [],
+  today: string | null = null,
+): CheckedSite {
   const folder = composedNames(openContentFolder(root));
   const content = readContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
@@ -26,9 +30,9 @@ export function checkedSite(root: string, only: readonly string[] = []): Checked
       ...content.problems,
       ...ledgerProblems,
       ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
-      ...aliasProblems(
+      ...acrossReports(
         content.reports.flatMap(({ source }) => (source === null ? [] : [source])),
-        content.reports.map(({ slug }) => slug),
+        { folders: content.folders, ledger: only.length === 0 ? ledger : null, today },
       ),
     ],
     waiting: content.waiting,

@@ -12,6 +12,8 @@ import { readWritten, type WrittenReport } from './writtenReport.ts';
 export interface Content {
   readonly shop: Shop | null;
   readonly reports: readonly WrittenReport[];
+  /** Names of all folders of reports, also where only some are looked at. */
+  readonly folders: readonly string[];
   /** Problems of what the reports share. */
   readonly problems: readonly Problem[];
   /** Files in the inbox that wait to become drafts. */
@@ -59,6 +61,7 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
     shared,
     brand,
     slugs,
+    folders: there,
     problems: [...problems, ...unreadable, ...missing, ...sameAddress(there), ...misplaced, ...empty],
     waiting: waitingFiles(folder),
   };

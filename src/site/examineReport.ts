@@ -24,7 +24,7 @@ import { narrativeTooLong, renderNarrative, type NarrativeSource } from '../pros
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
-import { changedWithoutCorrection, planStanding } from './ledger.ts';
+import { changedWithoutCorrection, narrativeChanged, planStanding } from './ledger.ts';
 import { versionNotKept } from './keptVersions.ts';
 import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
@@ -73,6 +73,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     ...narrative.problems,
     ...said,
     ...changedWithoutCorrection(source, own),
+    ...narrativeChanged(source, own),
     ...versionNotKept(source, own),
   ];
   if (hasErrors(all)) return { examined: null, problems: all };

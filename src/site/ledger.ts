@@ -73,6 +73,11 @@ export function contentHashes({
   };
 }
 
+/** The narrative as written, but for blanks: another spacing says nothing else. */
+export function narrativeHash({ body }: Pick<Source, 'body'>): string {
+  return hashOf(body.text.trim().replace(/\s+/g, ' '));
+}
+
 /** What a one-file edition bears, so that it is known which version it is of: all that a record holds it to. */
 export function editionStamp({
   typed,
@@ -118,12 +123,40 @@ export function changedWithoutCorrection(source: Source, ledger: Ledger | null):
   ];
 }
 
-/** The ledger with a plan dropped; null where it holds no such plan, or the test was published or dropped before. */
-export function dropPlan(ledger: Ledger, dropped: DroppedPlan): Ledger | null {
+/** Warns of a narrative that is not the one on record: a sentence may say something else of the same shots. */
+export function narrativeChanged(source: Source, ledger: Ledger | null): readonly Problem[] {
+  const { slug, front, placeOf, body } = source;
+  const record = latestRecord(slug, ledger);
+  if (record === null || record.narrative === null || front.status !== 'published') return [];
+  if (record.narrative === narrativeHash(source) || front.corrections.length > record.corrections) return [];
+  const { file } = placeOf([]);
+  return [
+    makeProblem(
+      'narrative-changed',
+      { file, line: body.firstLine, column: 1 },
+      {
+        expected: `the narrative that was put on record on ${record.date}`,
+        found: 'another one',
+        cure:
+          'If it says something else now, add an entry to "corrections" with date, what, was and now. Then, or if only ' +
+          'the wording was mended, run "npm run record".',
+      },
+    ),
+  ];
+}
+
+/**
+ * The ledger with a planned test dropped, or a published report whose folder is gone; null where it holds no such, or
+ * the report stands, or it was dropped before.
+ *
+ * @param folders names of all folders of reports
+ */
+export function dropFrom(ledger: Ledger, dropped: DroppedPlan, folders: readonly string[]): Ledger | null {
   const { slug } = dropped;
-  const known = ledger.plans.some((plan) => plan.slug === slug);
-  const closed = [...ledger.reports, ...ledger.dropped].some((own) => own.slug === slug);
-  return known && !closed ? { ...ledger, dropped: [...ledger.dropped, dropped] } : null;
+  const published = ledger.reports.some((own) => own.slug === slug);
+  const known = published ? !folders.includes(slug) : ledger.plans.some((plan) => plan.slug === slug);
+  const before = ledger.dropped.some((own) => own.slug === slug);
+  return known && !before ? { ...ledger, dropped: [...ledger.dropped, dropped] } : null;
 }
 
 /** The text of the file; an entry a few lines, so that a change shows as such in version control. */

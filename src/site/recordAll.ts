@@ -1,7 +1,7 @@
 import type { Ledger, RecordedPlan, ReportRecord } from '../intake/ledger.ts';
 import type { Problem } from '../problems/problem.ts';
 import { answersOf } from '../prose/movedAnswers.ts';
-import { changesSince, contentHashes, latestRecord, planHash } from './ledger.ts';
+import { changesSince, contentHashes, latestRecord, narrativeHash, planHash } from './ledger.ts';
 import type { MadeReport } from './makeReport.ts';
 import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
@@ -14,6 +14,8 @@ interface Recordable extends MadeReport {
 interface Recorded {
   readonly next: Ledger;
   readonly lines: readonly string[];
+  /** Reports that are on record for the first time and do not say on which day they were published. */
+  readonly undated: readonly string[];
   readonly refused: readonly Problem[];
 }
 
@@ -43,6 +45,9 @@ export function recordAll(before: Ledger, reports: readonly Recordable[], today:
       ...plans.map(({ slug }) => `${slug}: plan recorded`),
       ...records.map(({ slug, says }) => `${slug}: ${says}`),
     ],
+    undated: records
+      .filter(({ says, dated }) => says === 'published report recorded' && !dated)
+      .map(({ slug }) => slug),
     refused: reports.flatMap(({ problems }) =>
       problems.filter(({ kind }) => kind === 'changed-without-correction' || kind === 'file-unreadable'),
     ),
@@ -62,8 +67,14 @@ function newPlan(ledger: Ledger, { slug, source }: WrittenReport, today: string)
 
 interface NewRecord {
   readonly slug: string;
-  readonly says: 'published report recorded' | 'correction recorded' | 'recorded again, as typed';
+  readonly says:
+    | 'published report recorded'
+    | 'correction recorded'
+    | 'recorded again, as typed'
+    | 'narrative recorded again';
   readonly record: ReportRecord;
+  /** Whether it says on which day it was published. */
+  readonly dated: boolean;
 }
 
 function newRecord(ledger: Ledger, { report, problems }: Recordable, today: string): NewRecord[] {
@@ -74,13 +85,19 @@ function newRecord(ledger: Ledger, { report, problems }: Recordable, today: stri
   const latest = latestRecord(slug, ledger);
   const corrections = front.corrections.length;
   const known = latest !== null && latest.typed !== null;
-  if (known && changesSince(source, latest).length === 0 && corrections === latest.corrections) return [];
-  const record = { date: today, ...contentHashes(source), corrections, answers: answersOf(telling) };
+  const narrative = narrativeHash(source);
+  const same = known && changesSince(source, latest).length === 0 && corrections === latest.corrections;
+  if (same && narrative === latest.narrative) return [];
+  const { typed, data } = contentHashes(source);
+  // In the order in which a ledger is read: the same content is the same bytes.
+  const record = { date: today, typed, narrative, data, corrections, answers: answersOf(telling) };
   const says =
     latest === null
       ? 'published report recorded'
       : corrections > latest.corrections
         ? 'correction recorded'
-        : 'recorded again, as typed';
-  return [{ slug, says, record }];
+        : same
+          ? 'narrative recorded again'
+          : 'recorded again, as typed';
+  return [{ slug, says, record, dated: front.published !== null }];
 }

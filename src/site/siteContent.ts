@@ -3,9 +3,8 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
-import { aliasProblems } from './aliasProblems.ts';
+import { acrossReports } from './acrossReports.ts';
 import { openContent, type Cached } from './openContent.ts';
-import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -35,11 +34,13 @@ export interface SiteContent {
  * Reads and analyses a content folder; `only` keeps to some reports.
  *
  * @param cached where reports are taken from that were worked out before
+ * @param today ISO 8601; null where no clock is asked
  */
 export function loadSite(
   root: string,
   only: readonly string[] = [],
   cached: Cached | null = null,
+  today: string | null = null,
 ): SiteContent {
   const content = openContent(root, only, cached);
   const made = content.slugs.map(content.load);
@@ -56,10 +57,9 @@ export function loadSite(
     problems: [
       ...content.problems,
       ...made.flatMap(({ problems }) => problems),
-      ...sameSessions(reports.map(({ source }) => source)),
-      ...aliasProblems(
+      ...acrossReports(
         reports.map(({ source }) => source),
-        content.slugs,
+        { folders: content.folders, ledger: only.length === 0 ? content.ledger : null, today },
       ),
     ],
     waiting: content.waiting,
