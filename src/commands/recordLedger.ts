@@ -23,6 +23,8 @@ interface RecordRequest {
   readonly contentDir: string;
   /** The day of the record, ISO 8601. */
   readonly today: string;
+  /** Hour and minute where the shop is, "14:05"; plans are then on record with it. */
+  readonly time?: string;
   readonly terminal: Terminal;
   /** The built site, from which versions are kept that a correction replaces. */
   readonly outDir?: string;
@@ -90,7 +92,7 @@ function soundLedger(contentDir: string, terminal: Terminal): Ledger | null {
 
 /** Reports are worked out against the ledger of before, and again where it says something else of them by now. */
 function recording(
-  { contentDir, today, outDir, disk = realDisk }: RecordRequest,
+  { contentDir, today, time, outDir, disk = realDisk }: RecordRequest,
   before: Ledger,
 ): (ledger: Ledger) => NextLedger | null {
   const content = readContent(composedNames(openContentFolder(contentDir)));
@@ -103,7 +105,7 @@ function recording(
           ? own
           : { written: own.written, ...makeReport(own.written, ledger) },
       ),
-      today,
+      { today, ...(time === undefined ? {} : { time }) },
     );
     const sources = made.flatMap(({ report }) => (report === null ? [] : [report.source]));
     const keep = (): readonly string[] =>

@@ -7,6 +7,8 @@ import { isRealDate } from './authored/answers.ts';
 export interface RecordedPlan {
   readonly slug: string;
   readonly date: string;
+  /** Hour and minute where the shop is, "14:05"; none in a record of an earlier version. */
+  readonly time?: string;
   readonly hash: string;
 }
 
@@ -62,6 +64,7 @@ export interface Ledger {
 export const emptyLedger: Ledger = { version: 3, plans: [], dropped: [], reports: [] };
 
 const date = z.string().refine(isRealDate, 'a date as year-month-day');
+const time = z.string().regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/, 'an hour and minutes');
 const text = z.string().min(1, 'a text');
 const hash = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits');
 
@@ -82,7 +85,7 @@ const recordShape = {
 };
 
 const ledgerOf = <R extends z.ZodType<ReportRecord>>(record: R) => ({
-  plans: z.array(z.strictObject({ slug: text, date, hash })),
+  plans: z.array(z.strictObject({ slug: text, date, time: time.exactOptional(), hash })),
   dropped: z.array(z.strictObject({ slug: text, date, reason: text })),
   reports: z.array(z.strictObject({ slug: text, records: z.array(record) })),
 });

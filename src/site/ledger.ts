@@ -1,7 +1,6 @@
 import type { Front } from '../intake/authored/front.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { readLedger, type DroppedPlan, type Ledger, type ReportRecord } from '../intake/ledger.ts';
-import type { PlanStanding } from '../findings/findings.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
@@ -46,20 +45,6 @@ export function planHash({
 }: Pick<Front, 'plan' | 'primary' | 'matters'>): string | null {
   if (plan === null) return null;
   return hashOf({ plan, primary, matters: primary.map((metric) => matters[metric]?.value ?? null) });
-}
-
-/** When the plan of a report was written, as far as the ledger shows. A plan of the day itself is not one before. */
-export function planStanding(
-  { slug, front }: Pick<Source, 'slug' | 'front'>,
-  ledger: Ledger | null,
-): PlanStanding {
-  const before = ledger?.plans.filter((entry) => entry.slug === slug && entry.date < front.date) ?? [];
-  const hash = planHash(front);
-  if (hash !== null && before.some((entry) => entry.hash === hash)) return 'on-record';
-  if (before.length > 0) return 'changed';
-  const stated = front.plan?.date;
-  if (stated === undefined) return 'not-said';
-  return stated < front.date ? 'stated' : 'afterwards';
 }
 
 /** What a published report is held to: its answers as typed, to every question but corrections and replies. */

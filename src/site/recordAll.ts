@@ -10,6 +10,12 @@ interface Recordable extends MadeReport {
   readonly written: WrittenReport;
 }
 
+/** When something is put on record, where the shop is: a day (ISO 8601), and hour and minute where a clock was asked. */
+export interface Moment {
+  readonly today: string;
+  readonly time?: string;
+}
+
 /** The ledger after today's records, what was added in words, and what may not be recorded as it stands. */
 interface Recorded {
   readonly next: Ledger;
@@ -23,10 +29,11 @@ interface Recorded {
  * Adds the plan of every report that has one, and every published report that is new or was corrected. A published
  * report that was changed without a correction is refused: recording it would make the change disappear.
  */
-export function recordAll(before: Ledger, reports: readonly Recordable[], today: string): Recorded {
+export function recordAll(before: Ledger, reports: readonly Recordable[], now: Moment): Recorded {
+  const { today } = now;
   const sources = reports.flatMap(({ written: { source } }) => (source === null ? [] : [source]));
   const ledger = underPresentNames(sources, before);
-  const plans = reports.flatMap(({ written }) => newPlan(ledger, written, today));
+  const plans = reports.flatMap(({ written }) => newPlan(ledger, written, now));
   const records = reports.flatMap((made) => newRecord(ledger, made, today));
   const slugs = [...new Set([...ledger.reports.map(({ slug }) => slug), ...records.map(({ slug }) => slug)])];
   return {
@@ -58,11 +65,11 @@ export function recordAll(before: Ledger, reports: readonly Recordable[], today:
  * A plan needs no shots yet, only front matter that can be read; an unchanged plan keeps its first day. What is put
  * on record after the session was no plan: only tests that turned out well would be found there.
  */
-function newPlan(ledger: Ledger, { slug, source }: WrittenReport, today: string): RecordedPlan[] {
+function newPlan(ledger: Ledger, { slug, source }: WrittenReport, { today, time }: Moment): RecordedPlan[] {
   const hash = source === null ? null : planHash(source.front);
   if (source === null || hash === null || source.front.date < today) return [];
   if (ledger.plans.some((plan) => plan.slug === slug && plan.hash === hash)) return [];
-  return [{ slug, date: today, hash }];
+  return [{ slug, date: today, ...(time === undefined ? {} : { time }), hash }];
 }
 
 interface NewRecord {

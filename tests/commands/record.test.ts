@@ -34,6 +34,7 @@ function write(
 function record(
   today: string,
   drop?: { slug: string; reason: string },
+  time?: string,
 ): { done: boolean; said: string; wrong: string } {
   let said = '';
   let wrong = '';
@@ -47,6 +48,7 @@ function record(
       width: 100,
     },
     ...(drop === undefined ? {} : { drop }),
+    ...(time === undefined ? {} : { time }),
   });
   return { done, said, wrong };
 }
@@ -76,6 +78,35 @@ describe('putting plans and reports on record', () => {
     expect(record('2026-04-12').said).toBe('heads: published report recorded\n');
     expect(ledger().plans).toEqual([]);
     expect(loadSite(folder).reports[0]?.findings.design.plan).toBe('stated');
+  });
+
+  test.each([
+    ['10:40', '2026-04-11T10:41:07', 'on-record-that-day'],
+    ['10:40', '10:41', 'on-record-that-day'],
+    ['10:41', '2026-04-11T10:41:07', 'stated'],
+    ['10:40', '2026-04-11T10:41:07Z', 'stated'],
+    ['10:40', '2026-04-12T10:41:07', 'stated'],
+    [null, '2026-04-11T10:41:07', 'stated'],
+    ['10:40', null, 'stated'],
+  ])('a plan put on record that day at %s, the first shot at %s: %s', (recorded, first, standing) => {
+    const [head = '', ...rows] = csvOf(threeHeads ?? {})
+      .trimEnd()
+      .split('\n');
+    const timed = [
+      `${head},Time`,
+      ...rows.map(
+        (row, at) => `${row},${first === null ? '' : at === 0 ? first : first.replace('10:41', '11:02')}`,
+      ),
+    ];
+    write('heads', { date: '2026-04-11', plan }, first === null ? null : `${timed.join('\n')}\n`);
+    if (first === null) write('heads', { date: '2026-04-11', plan });
+    record('2026-04-11', undefined, recorded ?? undefined);
+    expect(ledger().plans.map(({ date, time }) => [date, time ?? null])).toEqual([['2026-04-11', recorded]]);
+    const [report] = loadSite(folder).reports;
+    expect(report?.findings.design).toMatchObject({
+      plan: standing,
+      plannedInAdvance: standing === 'on-record-that-day',
+    });
   });
 
   test('a plan changed after it was put on record is another plan', () => {

@@ -62,6 +62,9 @@ describe('what became of the tests that were planned', () => {
 test('when a plan was written', () => {
   const day = '2026-04-10';
   expect(plannedInWords('on-record', day)).toBe('yes: the plan was on record before the session');
+  expect(plannedInWords('on-record-that-day', day)).toBe(
+    'yes: the plan was on record on the day, before the first shot',
+  );
   expect(plannedInWords('stated', day)).toBe(
     'stated, not verified: the shop says 10 April 2026; no dated record exists',
   );
