@@ -4,8 +4,9 @@ import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
 import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { metricsIn, answerOfFigure } from './figureAnswer.ts';
-import { answerForms, shownBy } from './figureSentences.ts';
-import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
+import { figureFound, foundForms, furtherParts } from './figureFound.ts';
+import { answerForms } from './figureSentences.ts';
+import { always, fitParts, within, type Part } from './fitParts.ts';
 import type { Report } from './report.ts';
 import { said, textOf, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
@@ -45,13 +46,12 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
   // Where all pairs are drawn, their description is the answer.
   const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
   if (within(longest)(whole)) return whole;
-  const found = answer === null ? figure.found : [];
+  const found = figureFound(report, figure);
   return fitParts(
     [
       ...opening,
       answered,
-      ...found.map((text, at) => withRoom(4 + at, said('chart', text, figure.about))),
-      withRoom(4, shownBy(figure)),
+      ...(found === null ? [] : [foundForms(found, figure, 2), ...furtherParts(found, figure, 4)]),
       always(said('chart', sayMoreInReport)),
     ],
     within(longest),

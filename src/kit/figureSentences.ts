@@ -3,18 +3,12 @@ import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
-import {
-  sayAnswerCounted,
-  sayAnswerFirst,
-  sayAnswerInBrief,
-  testedInBrief,
-} from '../prose/english/answersInBrief.ts';
+import { sayAnswerCounted, sayAnswerFirst, sayAnswerInBrief } from '../prose/english/answersInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
 import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';
 import type { Caution } from '../prose/statement.ts';
 import type { Telling } from '../prose/telling.ts';
-import { capitalised } from '../prose/words.ts';
 import { metricsIn, type FigureAnswer } from './figureAnswer.ts';
 import type { Form } from './fitParts.ts';
 import type { Report } from './report.ts';
@@ -69,12 +63,17 @@ export function cautionForms(
     weight,
     said: said('caution', text, caution.about),
   });
-  const decides = sayWhatDecides(caution);
+  const what = sayWhatDecides(caution);
   return [
-    ...(decides === null ? [] : [form(brief, decides)]),
-    form(decides === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
+    ...(what === null ? [] : [form(brief, what)]),
+    form(what === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
     ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
   ];
+}
+
+/** Whether the answer itself would be another one without what a caution is about. */
+export function decides({ facts: { overlay } }: Caution): boolean {
+  return overlay === 'depends-on-left-out' || overlay === 'rests-on-one-shot';
 }
 
 /** What a chart shows besides the answer that it is about. */
@@ -85,28 +84,6 @@ export function shownBy({ shows, about }: DrawnFigure): readonly Said[] {
 /** "Carry of every shot with Heron, Plover and Wren.": what a chart is of. */
 export function subjectOf({ subject, about }: DrawnFigure): readonly Said[] {
   return said('chart', `${subject}.`, about);
-}
-
-/**
- * What a chart without an answer is of and what was found, in its forms: what was tested and asked, the first that was
- * found, with what the chart is of, and with whatever else was found.
- */
-export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form[] {
-  const { question, subject, shows, found, about } = figure;
-  const tested = said('chart', `${capitalised(testedInBrief(telling))}.`, about);
-  const of = said('chart', `${subject}.`, about);
-  const [first, ...further] = found.flatMap((text) => said('chart', text, about));
-  const seen = shows === undefined ? (first === undefined ? [] : [first]) : said('chart', shows, about);
-  const asked = said('chart', question.endsWith('?') ? question : `${question}.`, about);
-  return [
-    { weight: 0, said: [...tested, ...asked] },
-    { weight: 0.5, said: [...tested, ...of] },
-    { weight: 1, said: [...tested, ...seen] },
-    ...(first === undefined ? [] : [first, ...further]).map((_, at, all) => ({
-      weight: at === 0 ? 1.5 : 3.5 + at / 10,
-      said: [...tested, ...of, ...all.slice(0, at + 1)],
-    })),
-  ];
 }
 
 /** How the readings that the chart shows came about; of a model's chart, that it is one. */

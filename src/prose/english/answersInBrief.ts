@@ -72,7 +72,7 @@ export function sayAnswerFirst(
       !creditsOne.includes(status) && credited.some((one) => one.ahead === ahead || one.ahead === behind),
   );
   if (told.length === 0 || equalled) return null;
-  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; rest: ${statusesOf(others)}.`;
+  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; the other ${others.length === 1 ? 'pair' : counted(others.length, 'pair')}: ${statusesOf(others)}.`;
 }
 
 /** Answers that say who is ahead. */
@@ -134,9 +134,10 @@ function statusInText(status: PairAnswer['status']): string {
 export function headOf(
   { about: { metric }, calculatedBy }: AnswerBlock,
   { findings, nouns }: Telling,
+  average: '' | 'average ' = '',
 ): string {
   const { name } = metrics[metric];
-  const measured = capitalised(calculatedBy === 'monitor' ? `calculated ${name}` : name);
+  const measured = capitalised(`${average}${calculatedBy === 'monitor' ? 'calculated ' : ''}${name}`);
   const by = calculatedBy === 'flight-model' ? ' by our own flight model' : '';
   return `${measured} of ${nouns}${by}, ${counted(findings.design.hitters, 'golfer')}`;
 }
@@ -188,7 +189,7 @@ function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMe
       const size =
         form !== 'sized' || difference === null
           ? 'by too little to matter'
-          : `by about ${inUnit(printSize(difference.estimate, printing), printing)}, too little to matter`;
+          : `by about ${inShortUnit(printSize(difference.estimate, printing), printing)}, too little to matter`;
       return `${telling.the(ahead)} ${past} ${size}`;
     }
     case 'level':
@@ -216,12 +217,13 @@ function surely(status: PairAnswer['status'], form: BriefForm): string {
 }
 
 /** "past" of distances, "steeper than" of everything else. */
-function pastWord(metric: MetricId, by: PairAnswer['by']): string {
+export function pastWord(metric: MetricId, by: PairAnswer['by']): string {
   if ((metric === 'carry' || metric === 'total') && by === 'more') return 'past';
   return `${comparisonOf(metric).axis[by]} than`;
 }
 
-function inUnit(printed: string, { unit }: Printing): string {
+/** "8 yd", "5°": a printed number with its sign of unit. */
+export function inShortUnit(printed: string, { unit }: Printing): string {
   const sign = shortUnit(unit);
   return sign === '' || sign === '°' ? `${printed}${sign}` : `${printed} ${sign}`;
 }
@@ -242,7 +244,7 @@ function rangeOf(answers: readonly PairAnswer[], printing: Printing): string {
   const told = answers.flatMap(({ difference }) => (difference === null ? [] : [difference.ci]));
   const ci = [Math.min(...told.map(([low]) => low)), Math.max(...told.map(([, high]) => high))] as const;
   const { lower, upper } = printLimits(ci, printing);
-  const most = upper.kind === 'almost-nothing' ? limitWords(upper) : inUnit(limitWords(upper), printing);
+  const most = upper.kind === 'almost-nothing' ? limitWords(upper) : inShortUnit(limitWords(upper), printing);
   return lower.kind === 'almost-nothing' ? `up to ${most}` : `${limitWords(lower)} to ${most}`;
 }
 

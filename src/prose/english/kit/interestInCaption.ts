@@ -1,0 +1,50 @@
+import type { InterestStatement } from '../../interestStatements.ts';
+import { listed, sentence } from '../../words.ts';
+import { told, type InterestTelling } from '../interest.ts';
+import { interestInFewWords } from '../interestInFewWords.ts';
+
+/**
+ * One statement of interest for a place of a line or two, the shortest form first: each is as exact as it is long, and
+ * what it has no room for it does not say.
+ */
+export function sayInterestBriefly(
+  statement: InterestStatement,
+  telling: InterestTelling,
+): readonly string[] {
+  const whole = interestInFewWords([statement], telling).join(' ');
+  return [...shorter(statement, telling).filter((words) => words.length < whole.length), whole];
+}
+
+function shorter(statement: InterestStatement, telling: InterestTelling): readonly string[] {
+  switch (statement.kind) {
+    case 'payment': {
+      const { payment } = statement;
+      if (payment.kind === 'in-words') return ['The report states who paid.'];
+      if (payment.kind === 'others') return ['Not paid for by the shop.'];
+      if (payment.kind === 'shop' || payment.by === null) return ['Not paid for by the shop alone.'];
+      const share = payment.share === null ? '' : `, ${payment.share}`;
+      return ['Not paid for by the shop alone.', `Co-paid by ${told(payment.by, telling)}${share}.`];
+    }
+    case 'gifts':
+      return statement.gifts.kind === 'in-words'
+        ? ['The report states commission and gifts.']
+        : ['The shop took commission or gifts.'];
+    case 'supply': {
+      const { supply, contenders } = statement;
+      if (supply.kind !== 'lent' && supply.kind !== 'given') return [];
+      const names = listed(contenders.map(telling.nameOf));
+      const lent = sentence(`${names} ${supply.kind}`);
+      return supply.by === null
+        ? [lent]
+        : [lent, sentence(`${names} ${supply.kind} by ${told(supply.by, telling)}`)];
+    }
+    case 'seen':
+      return ['Seen outside the shop before publication.'];
+    case 'own-words':
+    case 'sells':
+      return [];
+  }
+}
+
+/** Who states an interest where nobody is there to say "we": "Example Golf Workshop on its interest:". */
+export const interestOpening = (shop: string): string => `${shop} on its interest:`;
