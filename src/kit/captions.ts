@@ -86,20 +86,25 @@ function shortParts(facts: Facts): readonly Part[] {
       : answer === null
         ? []
         : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
-    cautionForms(found?.tellsAnswer === false ? null : caution, telling, { brief: weight, whole: null }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: weight, whole: null }),
     interestForms(interest, 3),
     always(said('stamp', standingInBrief(source.front))),
   ];
 }
+
+/** Whether the chart tells no answer itself, so that a caution about it would hang in the air without one. */
+const isToldWithAnswer = ({ answer, found }: Facts): boolean =>
+  answer !== null && found?.tellsAnswer === false;
 
 const weighs = ({ facts: { overlay } }: Caution): boolean => weighsOnAnswer.includes(overlay);
 
 function middleParts(facts: Facts): readonly Part[] {
   const { report, answer, interest } = facts;
   const { telling } = report;
+  const caution = cautionOf(facts);
   return [
-    ...toldParts(facts, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
-    cautionForms(cautionOf(facts), telling, { brief: 2, whole: 8 }),
+    ...toldParts(facts, caution, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: 2, whole: 8 }),
     [...interestForms(interest, 3), { weight: 5, said: interest.inFewWords }],
     whoPart(report, answer, 7),
     withRoom(9, readingOf(report, facts.figure)),
@@ -112,10 +117,10 @@ function longParts(facts: Facts): readonly Part[] {
   const { report, answer, interest } = facts;
   const { telling } = report;
   const caution = cautionOf(facts);
-  const others = answer?.cautions.filter((one) => one !== caution) ?? [];
+  const others = isToldWithAnswer(facts) ? [] : (answer?.cautions.filter((one) => one !== caution) ?? []);
   return [
-    ...toldParts(facts, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
-    cautionForms(caution, telling, { brief: 2, whole: 5 }),
+    ...toldParts(facts, caution, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: 2, whole: 5 }),
     ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
     [
       ...interestForms(interest, 2.8),
@@ -129,21 +134,28 @@ function longParts(facts: Facts): readonly Part[] {
   ];
 }
 
-/** The gravest caution that the chart's answer does not say itself; of averages side by side, that of their order. */
+/** The caution under which the chart's answer would be another one, else the gravest that it does not say itself; of averages side by side, that of their order. */
 function cautionOf({ report, figure, answer }: Pick<Facts, 'report' | 'figure' | 'answer'>): Caution | null {
-  return answer === null ? orderCaution(report, figure) : answer.beside;
+  return answer === null ? orderCaution(report, figure) : (answer.cautions.find(decides) ?? answer.beside);
 }
 
 /** What the chart found and, where that is not all of it, the answer that it is about. */
-function toldParts({ report, figure, answer, found }: Facts, weights: AnswerWeights): readonly Part[] {
+function toldParts(
+  { report, figure, answer, found }: Facts,
+  caution: Caution | null,
+  weights: AnswerWeights,
+): readonly Part[] {
   const { telling } = report;
   const whole = answer === null ? [] : answerForms(answer, telling, weights);
   if (found === null) return [whole];
   const beside = whole.filter(({ weight }) => weight >= (found.tellsAnswer ? weights.sized : weights.bare));
+  // What weighs on an answer is told with it or not at all.
+  const weighing = found.tellsAnswer
+    ? []
+    : (cautionForms(caution, telling, { brief: 0, whole: null }).at(-1)?.said ?? []);
   return [
     foundForms(found, figure, 1),
-    // What may be left out has no form that is always there.
-    beside.map((form) => ({ ...form, weight: form.weight + 1.2 })),
+    beside.map(({ weight, said: words }) => ({ weight: weight + 1.2, said: [...words, ...weighing] })),
     ...furtherParts(found, figure, 6.5),
   ];
 }

@@ -9,7 +9,7 @@ import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
 import { answerOfFigure } from './figureAnswer.ts';
 import { figureFound } from './figureFound.ts';
 import { figureInterest } from './figureInterest.ts';
-import { cautionForms, orderCaution, readingOf } from './figureSentences.ts';
+import { cautionForms, decides, orderCaution, readingOf } from './figureSentences.ts';
 import { always, fitParts, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
@@ -70,7 +70,8 @@ function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const interest = figureInterest(report, figure, answer);
   const found = figureFound(report, figure);
   const tellsAnswer = found === null || found.tellsAnswer || figureTraits[figure.chart].answering;
-  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  const caution =
+    answer === null ? orderCaution(report, figure) : (answer.cautions.find(decides) ?? answer.beside);
   const counts = countsIn(report, answer?.metric ?? null);
   const day = dateInWords(source.front.date, source.locale);
   return [

@@ -1,7 +1,7 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import { spreadOf } from '../prose/spread.ts';
 import { yardsPart } from '../prose/yardsSplit.ts';
-import { yardsFinding } from '../prose/english/charts/finding.ts';
 import { afterTested, type ChartFinding } from '../prose/english/kit/found/chartFinding.ts';
 import { deliveryFound } from '../prose/english/kit/found/delivery.ts';
 import { landingFound } from '../prose/english/kit/found/landing.ts';
@@ -13,8 +13,8 @@ import {
   luckFound,
 } from '../prose/english/kit/found/pairCharts.ts';
 import { shotsFound } from '../prose/english/kit/found/shots.ts';
-import { printingFor } from '../prose/telling.ts';
-import { modelPrinting } from '../prose/unjudgedPrinting.ts';
+import { spreadFound } from '../prose/english/kit/found/spread.ts';
+import { yardsFound } from '../prose/english/kit/found/yards.ts';
 import { answerOfFigure, type FigureAnswer } from './figureAnswer.ts';
 import type { Form } from './fitParts.ts';
 import type { Report } from './report.ts';
@@ -38,7 +38,9 @@ export function figureFound(report: Report, figure: DrawnFigure): FigureFound | 
     case 'apart':
       return answer === null ? plain : null;
     case 'shots':
-      return answer === null ? plain : withIt(shotsFound(answer.block, answer.metric, telling));
+      return answer === null
+        ? plain
+        : withIt(shotsFound(answer.block, answer.answers, answer.metric, telling));
     case 'order':
       return answer === null ? plain : without(orderFound(answer.metric, telling));
     case 'landing':
@@ -49,15 +51,24 @@ export function figureFound(report: Report, figure: DrawnFigure): FigureFound | 
     case 'hitters':
       return answer === null ? plain : withIt(ofPair(answer, figure, report));
     case 'yards':
-      return answer === null ? plain : without(ofYards(answer, figure, report));
+      return answer === null ? plain : withIt(ofYards(answer, figure, report));
     case 'with-and-without':
       return answer === null ? plain : withIt(ofLeftOut(answer, report));
     case 'spread':
+      return without(
+        spreadFound(
+          findings.metrics.filter(isOfPlace).map((metric) => spreadOf(metric, findings)),
+          telling,
+        ),
+      );
     case 'launch-and-spin':
     case 'meetings':
       return plain;
   }
 }
+
+/** The measures whose scatter a chart shows. */
+const isOfPlace = ({ id }: MetricFindings): boolean => id === 'carry' || id === 'side';
 
 /** Forms of what was found, the shortest always there, the others from this weight on. */
 export function foundForms({ forms }: ChartFinding, { about }: DrawnFigure, weight: number): readonly Form[] {
@@ -93,36 +104,40 @@ function pairOf(metric: MetricFindings, { about }: DrawnFigure): PairFindings | 
   return about.of === 'pair' ? metric.pairs.find(({ a, b }) => a === about.a && b === about.b) : undefined;
 }
 
-/** By the model, and where there is room that the carry that it splits was calculated too. */
+/** What a flight model makes of the difference that the chart is about. */
 function ofYards(
   { block, answers: [answer] }: FigureAnswer,
   figure: DrawnFigure,
   { telling, findings: { yards } }: Report,
 ): ChartFinding {
-  const whole = headingFound(block, figure.finding, telling);
   const account = yards.find(({ a, b }) => a === answer?.about.a && b === answer.about.b)?.attribution;
-  if (account?.state !== 'attributed' || answer === undefined) return whole;
+  if (account?.state !== 'attributed' || answer === undefined)
+    return headingFound(block, figure.finding, telling);
   const flip = account.gap.value >= 0 ? 1 : -1;
-  const [ahead, behind] = flip === 1 ? [answer.about.a, answer.about.b] : [answer.about.b, answer.about.a];
-  const short = yardsFinding(
-    [...account.parts, null].map((part) => yardsPart(part?.id ?? null, part ?? account.unexplained, flip)),
-    flip * account.gap.value,
-    [telling.the(ahead), telling.the(behind)],
-    false,
-    modelPrinting(printingFor('carry', telling)),
+  const { a, b } = answer.about;
+  return yardsFound(
+    block,
+    answer,
+    {
+      gap: flip * account.gap.value,
+      parts: [...account.parts, null].map((part) =>
+        yardsPart(part?.id ?? null, part ?? account.unexplained, flip),
+      ),
+      ...(flip === 1 ? { ahead: a, behind: b } : { ahead: b, behind: a }),
+    },
+    figure.finding,
     telling,
   );
-  const forms = [...headingFound(block, short, telling).forms, ...whole.forms];
-  return { forms: [...new Set(forms)], further: figure.found };
 }
 
 function ofLeftOut(
-  { block, metric }: FigureAnswer,
+  { block, answers, metric }: FigureAnswer,
   { telling, findings: { contenders } }: Report,
 ): ChartFinding {
   const leftOut = contenders.reduce((sum, { excluded }) => sum + excluded, 0);
   return leftOutFound(
     block,
+    answers,
     metric.pairs.filter(({ withLeftOut }) => withLeftOut !== null),
     leftOut,
     telling,

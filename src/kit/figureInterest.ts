@@ -1,8 +1,14 @@
 import type { DrawnFigure } from '../charts/figure.ts';
+import { primaryMetrics } from '../prose/answers.ts';
 import { interestTold } from '../prose/english/interest.ts';
 import { interestInFewWords } from '../prose/english/interestInFewWords.ts';
-import { interestOpening, sayInterestBriefly } from '../prose/english/kit/interestInCaption.ts';
+import {
+  interestOpening,
+  sayInterestBriefly,
+  type BriefTelling,
+} from '../prose/english/kit/interestInCaption.ts';
 import { bearingOn, interestsOf, shortNames, type InterestStatement } from '../prose/interestStatements.ts';
+import { pairAnswers } from '../prose/pairAnswer.ts';
 import type { Form } from './fitParts.ts';
 import { comparedIn, type FigureAnswer } from './figureAnswer.ts';
 import { weighs } from './interestInShort.ts';
@@ -40,19 +46,26 @@ export function figureInterest(
   answer: FigureAnswer | null,
 ): FigureInterest {
   const { front, shop } = report.source;
+  const { telling } = report;
   const all = interestsOf(front);
   const bearing = bearingOn(all.filter(weighs), comparedIn(report, answer));
-  const ahead = (answer?.answers ?? []).flatMap((one) =>
+  const [main] = primaryMetrics(report.findings);
+  const answers = answer?.answers ?? (main === undefined ? [] : pairAnswers(main, report.findings.design));
+  const ahead = answers.flatMap((one) =>
     withSomebodyAhead.includes(one.status) && !one.alike ? [one.ahead] : [],
   );
   const [gravest] = bearing.toSorted(
     (x, y) => nearness(x, ahead, front.contenders.length) - nearness(y, ahead, front.contenders.length),
   );
-  const brief = { speaker: { shop: 'The shop' }, nameOf: shortNames(front.contenders) };
+  const brief = {
+    speaker: { shop: 'The shop' },
+    nameOf: shortNames(front.contenders),
+    nouns: [telling.noun, telling.nouns] as const,
+  };
   const tell = (text: string): readonly Said[] => said('interest', text);
   return {
     one: oneIn(gravest, bearing, brief).map(tell),
-    isFromOutside: gravest !== undefined && isOutside(gravest),
+    isFromOutside: gravest !== undefined && weighsOn(gravest, ahead),
     inFewWords: interestInFewWords(bearing, brief).flatMap(tell),
     whole: spokenBy(
       shop?.name ?? 'The publisher',
@@ -65,7 +78,7 @@ export function figureInterest(
 function oneIn(
   gravest: InterestStatement | undefined,
   bearing: readonly InterestStatement[],
-  telling: Parameters<typeof sayInterestBriefly>[1],
+  telling: BriefTelling,
 ): readonly string[] {
   if (gravest === undefined) return [];
   return gravest.kind === 'sells'
@@ -88,6 +101,13 @@ function nearness(statement: InterestStatement, ahead: readonly string[], all: n
 
 function isOutside({ kind, outside }: InterestStatement): boolean {
   return outside && (kind === 'payment' || kind === 'gifts' || kind === 'supply');
+}
+
+/** Whether it is money or a gift, or a thing from outside that came out ahead. */
+function weighsOn(statement: InterestStatement, ahead: readonly string[]): boolean {
+  const { kind, contenders } = statement;
+  if (!isOutside(statement)) return false;
+  return kind !== 'supply' || contenders.some((id) => ahead.includes(id));
 }
 
 /** The sentences of the page that tell any of the statements that are wanted. */

@@ -3,7 +3,12 @@ import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
-import { sayAnswerCounted, sayAnswerFirst, sayAnswerInBrief } from '../prose/english/answersInBrief.ts';
+import {
+  sayAnswerCounted,
+  sayAnswerFirst,
+  sayAnswerInBrief,
+  sayLeadersAlone,
+} from '../prose/english/answersInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
 import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';
@@ -23,7 +28,7 @@ export interface AnswerWeights {
 }
 
 /**
- * An answer in its forms: pairs counted; the first statement; all in brief, without and with why not or how surely and
+ * An answer in its forms: pairs counted; those ahead alone; those ahead alone; the first statement; all in brief, without and with why not or how surely and
  * with sizes; as its page tells it.
  */
 export function answerForms(
@@ -34,7 +39,11 @@ export function answerForms(
   const { about } = block;
   const form = (weight: number, text: string): Form => ({ weight, said: said('answer', text, about) });
   return [
-    form(0, sayAnswerCounted(block, answers, telling)),
+    form(0, `${headOf(block, telling)}: ${toldApartOf(answers)}.`),
+    form(bare / 200, sayAnswerCounted(block, answers, telling)),
+    form(bare / 100, sayLeadersAlone(block, answers, telling, 'short') ?? ''),
+    form(bare / 8, sayLeadersAlone(block, answers, telling, 'whole') ?? ''),
+    form(bare / 6, sayAnswerInBrief(block, telling, 'bare', 'short')),
     form(bare / 4, sayAnswerFirst(block, answers, telling, 'bare') ?? ''),
     form(bare / 2, sayAnswerFirst(block, answers, telling, 'unsized') ?? ''),
     form(bare, sayAnswerInBrief(block, telling, 'bare')),
@@ -65,8 +74,8 @@ export function cautionForms(
   });
   const what = sayWhatDecides(caution);
   return [
-    ...(what === null ? [] : [form(brief, what)]),
-    form(what === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
+    ...what.map((text, at) => form(brief + at / 20, text)),
+    form(what.length === 0 ? brief : brief + 2, sayCautionInBrief(caution, telling)),
     ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
   ];
 }

@@ -80,7 +80,7 @@ function cautionsOn(report: Report, figure: DrawnFigure): readonly string[] {
     .flatMap((caution) => [
       sayCaution(caution, report.telling),
       sayCautionInBrief(caution, report.telling),
-      sayWhatDecides(caution) ?? '',
+      ...sayWhatDecides(caution),
     ]);
 }
 

@@ -22,7 +22,7 @@ export function sayCautionInBrief(caution: Caution, telling: Telling): string {
     case 'order-few-visits':
       return 'Hit in only a few spells each.';
     case 'depends-on-left-out':
-      return `Counting ${facts.leftOut === 1 ? 'the one shot' : facts.leftOut === 0 ? 'the shots' : `the ${counted(facts.leftOut, 'shot')}`} left out, ${wholeInBrief(facts.whole)}.`;
+      return `Counting ${facts.leftOut === 1 ? 'the one shot' : facts.leftOut === 0 ? 'the shots' : `the ${counted(facts.leftOut, 'shot')}`} left out, ${wholeInBrief(facts.whole, pairOrWhich(caution, telling))}.`;
     case 'uneven-readings':
       return `Readings of ${name} are missing unevenly.`;
     case 'matters-unusual':
@@ -63,15 +63,16 @@ function between(pairs: readonly PairAnswer[], telling: Telling): string {
     : `between ${telling.the(first.ahead)} and ${telling.the(first.behind)}`;
 }
 
-/** The shortest form of a caution under which the answer would be another one; null of any other. */
-export function sayWhatDecides({ facts }: Caution): string | null {
-  if (facts.overlay === 'rests-on-one-shot') return 'One stray shot decides.';
-  if (facts.overlay !== 'depends-on-left-out') return null;
-  if (facts.leftOut === 0) return 'Left-out shots decide.';
-  return `${capitalised(countWord(facts.leftOut))} left-out ${facts.leftOut === 1 ? 'shot decides' : 'shots decide'}.`;
+/** The shortest forms of a caution under which the answer would be another one, shortest first; none of any other. */
+export function sayWhatDecides({ facts }: Caution): readonly string[] {
+  if (facts.overlay === 'rests-on-one-shot') return ['One shot decides.', 'One stray shot decides.'];
+  if (facts.overlay !== 'depends-on-left-out') return [];
+  if (facts.leftOut === 0) return ['Left-out shots decide.'];
+  const whole = `${capitalised(countWord(facts.leftOut))} left-out ${facts.leftOut === 1 ? 'shot decides' : 'shots decide'}.`;
+  return facts.leftOut === 1 ? ['One shot decides.', whole] : [whole];
 }
 
-function wholeInBrief(whole: VerdictId | null): string {
+function wholeInBrief(whole: VerdictId | null, whom: string): string {
   switch (whole) {
     case 'clear':
       return 'the difference is clear';
@@ -82,7 +83,7 @@ function wholeInBrief(whole: VerdictId | null): string {
     case 'level':
       return 'no difference matters';
     case 'too-close':
-      return 'we cannot tell';
+      return `we cannot tell ${whom}`;
     case 'not-judged':
     case null:
       return 'the answer is another one';

@@ -1,29 +1,29 @@
 import type { InterestStatement } from '../../interestStatements.ts';
-import { listed, sentence } from '../../words.ts';
+import { countWord, listed, sentence } from '../../words.ts';
 import { told, type InterestTelling } from '../interest.ts';
 import { interestInFewWords } from '../interestInFewWords.ts';
+
+/** Who tells, and what was varied, for one and for several. */
+export type BriefTelling = InterestTelling & { readonly nouns: readonly [one: string, several: string] };
 
 /**
  * One statement of interest for a place of a line or two, the shortest form first: each is as exact as it is long, and
  * what it has no room for it does not say.
  */
-export function sayInterestBriefly(
-  statement: InterestStatement,
-  telling: InterestTelling,
-): readonly string[] {
+export function sayInterestBriefly(statement: InterestStatement, telling: BriefTelling): readonly string[] {
   const whole = interestInFewWords([statement], telling).join(' ');
   return [...shorter(statement, telling).filter((words) => words.length < whole.length), whole];
 }
 
-function shorter(statement: InterestStatement, telling: InterestTelling): readonly string[] {
+function shorter(statement: InterestStatement, telling: BriefTelling): readonly string[] {
   switch (statement.kind) {
     case 'payment': {
       const { payment } = statement;
       if (payment.kind === 'in-words') return ['The report states who paid.'];
-      if (payment.kind === 'others') return ['Not paid for by the shop.'];
-      if (payment.kind === 'shop' || payment.by === null) return ['Not paid for by the shop alone.'];
+      if (payment.kind === 'others') return ['Not paid by the shop.'];
+      if (payment.kind === 'shop' || payment.by === null) return ['Not paid by the shop alone.'];
       const share = payment.share === null ? '' : `, ${payment.share}`;
-      return ['Not paid for by the shop alone.', `Co-paid by ${told(payment.by, telling)}${share}.`];
+      return ['Not paid by the shop alone.', `Co-paid by ${told(payment.by, telling)}${share}.`];
     }
     case 'gifts':
       return statement.gifts.kind === 'in-words'
@@ -33,10 +33,17 @@ function shorter(statement: InterestStatement, telling: InterestTelling): readon
       const { supply, contenders } = statement;
       if (supply.kind !== 'lent' && supply.kind !== 'given') return [];
       const names = listed(contenders.map(telling.nameOf));
+      const [one, several] = telling.nouns;
+      const count = contenders.length;
+      const few = sentence(`${countWord(count)} ${count === 1 ? one : several} ${supply.kind}`);
       const lent = sentence(`${names} ${supply.kind}`);
       return supply.by === null
-        ? [lent]
-        : [lent, sentence(`${names} ${supply.kind} by ${told(supply.by, telling)}`)];
+        ? [few, lent]
+        : [
+            few,
+            lent,
+            sentence(`${told(supply.by, telling)} ${supply.kind === 'lent' ? 'lent' : 'gave'} ${names}`),
+          ];
     }
     case 'seen':
       return ['Seen outside the shop before publication.'];

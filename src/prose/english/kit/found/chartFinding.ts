@@ -1,5 +1,5 @@
 import type { Telling } from '../../../telling.ts';
-import { capitalised, countWord } from '../../../words.ts';
+import { capitalised, counted, countWord } from '../../../words.ts';
 import { testedInBrief } from '../../answersInBrief.ts';
 import { namesOf } from '../../names.ts';
 
@@ -17,8 +17,11 @@ const mostNamed = 3;
 /** "Heron, Plover or Wren", "any of the six heads". */
 export function anyOf(ids: readonly string[], telling: Telling, joiner: 'and' | 'or' = 'or'): string {
   if (ids.length <= mostNamed) return namesOf(ids, telling, joiner);
-  return `${joiner === 'or' ? 'any of' : 'all'} the ${countWord(ids.length)} ${telling.nouns}`;
+  return `${joiner === 'or' ? 'any of' : 'all of'} the ${countWord(ids.length)} ${telling.nouns}`;
 }
+
+/** "the three heads": of names that are long. */
+export const theseMany = (count: number, { nouns }: Telling): string => `the ${countWord(count)} ${nouns}`;
 
 /** What was varied and how many golfers hit, then a heading that is a whole clause: "Balls, one golfer. No clear ...". */
 export const afterTested = (telling: Telling, heading: string): string =>
@@ -27,6 +30,10 @@ export const afterTested = (telling: Telling, heading: string): string =>
 /** The same in one sentence, of a clause that begins small. */
 export const inTest = (telling: Telling, clause: string): string =>
   `${capitalised(testedInBrief(telling))}: ${clause}.`;
+
+/** The same with the golfers alone before it, for a clause that says what was varied by its names. */
+export const byGolfers = ({ findings: { design } }: Telling, clause: string): string =>
+  `${capitalised(counted(design.hitters, 'golfer'))}: ${clause}.`;
 
 /** Clauses one after the other: "rose with Heron; no clear trend with Wren". */
 export const clauses = (parts: readonly string[]): string => parts.filter((words) => words !== '').join('; ');

@@ -4,7 +4,7 @@ import { swingRow, swingSummary, swingUnmeasured, type SwingRow } from '../../..
 import type { Telling } from '../../../telling.ts';
 import { listed } from '../../../words.ts';
 import { saySwingSummary, saySwingUnmeasured, swingAnswerClause, swingClause } from '../../swing.ts';
-import { anyOf, inTest, type ChartFinding } from './chartFinding.ts';
+import { anyOf, byGolfers, inTest, theseMany, type ChartFinding } from './chartFinding.ts';
 
 /** What of the swing differed most between which two, and what that could be worth; or that it did not, or is not known. */
 export function deliveryFound(swing: SwingFindings, telling: Telling): ChartFinding {
@@ -16,28 +16,32 @@ export function deliveryFound(swing: SwingFindings, telling: Telling): ChartFind
     return {
       forms: [
         inTest(telling, swingAnswerClause(largest, telling)),
-        inTest(telling, swingClause(largest, telling)),
+        inTest(
+          telling,
+          largest.worth === null
+            ? swingClause(largest, telling)
+            : `${swingClause(largest, telling)} in ${metrics[swing.metric].name}, as calculated`,
+        ),
       ],
-      further: [
-        ...(largest.worth === null
-          ? []
-          : [
-              `What that is worth in ${metrics[swing.metric].name} was calculated, by a flight model or a rule of thumb.`,
-            ]),
-        saySwingSummary(summary, telling),
-        unmeasured,
-      ].filter((words) => words !== ''),
+      further: [saySwingSummary(summary, telling), unmeasured].filter((words) => words !== ''),
     };
-  const names = anyOf([...new Set(rows.flatMap(({ a, b }) => [a, b]))], telling, 'and');
-  const measures = listed(swing.measures.map(({ id }) => metrics[id].name));
-  const told =
+  const ids = [...new Set(rows.flatMap(({ a, b }) => [a, b]))];
+  const names = anyOf(ids, telling, 'and');
+  const inBrackets =
+    swing.measures.length === 0 ? '' : ` (${listed(swing.measures.map(({ id }) => metrics[id].name))})`;
+  const told = (whom: string): string =>
     summary.kind === 'swing-too-few'
       ? 'there are too few readings of the swing to compare it'
       : summary.kind === 'swing-same'
-        ? `the swing was the same with ${names}, as far as we measured it (${measures})`
-        : `we cannot tell whether the swing was the same with ${names} (${measures})`;
+        ? `the swing was the same with ${whom}, as far as we measured it`
+        : `we cannot tell whether the swing was the same with ${whom}`;
   return {
-    forms: [inTest(telling, told)],
+    forms: [
+      byGolfers(telling, told(theseMany(ids.length, telling))),
+      byGolfers(telling, told(names)),
+      byGolfers(telling, `${told(names)}${inBrackets}`),
+      inTest(telling, `${told(names)}${inBrackets}`),
+    ],
     further: unmeasured === '' ? [] : [unmeasured],
   };
 }

@@ -4,8 +4,14 @@ import { printDifference, printSize } from '../../../printSteps.ts';
 import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { countWord } from '../../../words.ts';
-import { sayShort } from '../../answers.ts';
-import { headOf, inShortUnit, pastWord, toldInBrief } from '../../answersInBrief.ts';
+import {
+  headOf,
+  inShortUnit,
+  pastWord,
+  statusAfter,
+  toldApartOf,
+  toldInBrief,
+} from '../../answersInBrief.ts';
 import { sayChance } from '../../reach.ts';
 import { afterTested, type ChartFinding } from './chartFinding.ts';
 
@@ -28,15 +34,23 @@ export function luckFound(
   const whole = afterTested(telling, heading);
   if (answer.difference === null || metric.luck === null || chance === null)
     return { forms: [whole], further: [] };
-  const seen = inShortUnit(printDifference(answer.difference.estimate, printing), printing);
+  const printed = printDifference(answer.difference.estimate, printing);
+  const isLevel = Number(printed) === 0;
+  const seen = inShortUnit(printed, printing);
+  const status = `${statusAfter(answer.status)}${answer.firstLook && answer.status === 'clear' ? ' on a first look' : ''}`;
   const [one, other] = [telling.the(answer.ahead), telling.the(answer.behind)];
   const apart = ahead.includes(answer.status)
     ? `${one} ${seen} ${pastWord(metric.id, answer.by)} ${other}`
-    : `${one} and ${other} ${seen} apart`;
+    : `${one} and ${other} ${isLevel ? 'level' : `${seen} apart`}`;
   const byChance = printSize(metric.luck.average, printing);
   return {
     forms: [
-      `${headOf(block, telling)}: ${apart}, by chance typically ${byChance}; ${small(sayShort(answer))}.`,
+      `${headOf(block, telling, { form: 'short' })}: ${isLevel ? 'level' : `${seen} apart`}, by chance ${byChance}, ${status}.`,
+      ...(answer.status === 'clear'
+        ? [`${headOf(block, telling, { form: 'short' })}: ${apart}, by chance ${byChance}.`]
+        : []),
+      `${headOf(block, telling, { form: 'short' })}: ${apart}, by chance ${byChance}, ${status}.`,
+      `${headOf(block, telling)}: ${apart}, by chance typically ${byChance}; ${status}.`,
       whole,
     ],
     further: [sayChance(chance, telling)],
@@ -55,13 +69,18 @@ export function golfersFound(
   const own = byHitter.flatMap(({ estimate }) => (estimate === null ? [] : [flip * estimate]));
   const count = own.filter((difference) => difference > 0).length;
   const whom =
-    count === own.length ? `all ${countWord(count)}` : `${countWord(count)} of ${countWord(own.length)}`;
+    count === own.length
+      ? count === 2
+        ? 'both'
+        : `all ${countWord(count)}`
+      : `${countWord(count)} of ${countWord(own.length)}`;
   const past = `${telling.the(answer.ahead)} ${pastWord(answer.about.metric, answer.by)} ${telling.the(answer.behind)}`;
   const status = ['clear', 'size-uncertain'].includes(answer.status)
     ? ''
-    : `; over all ${small(sayShort(answer))}`;
+    : `; over all ${statusAfter(answer.status)}`;
   return {
     forms: [
+      `${headOf(block, telling, { form: 'short' })}: on average ${past} for ${whom}${['clear', 'size-uncertain'].includes(answer.status) ? '' : `, ${statusAfter(answer.status)}`}.`,
       `${headOf(block, telling)}: on average ${past} for ${whom}${status}.`,
       afterTested(telling, heading),
     ],
@@ -72,6 +91,7 @@ export function golfersFound(
 /** Whether the answer is another one with every shot counted. */
 export function leftOutFound(
   block: AnswerBlock,
+  answers: readonly PairAnswer[],
   pairs: readonly PairFindings[],
   leftOut: number,
   telling: Telling,
@@ -79,16 +99,25 @@ export function leftOutFound(
   const changed = pairs.filter(({ overlays }) => overlays.includes('depends-on-left-out'));
   const shots = leftOut === 1 ? 'the left-out shot' : `the ${countWord(leftOut)} left-out shots`;
   const bare = toldInBrief(block, telling, 'bare');
+  const short = headOf(block, telling, { form: 'short' });
+  const many = toldApartOf(answers);
   const whom =
     pairs.length === 1
       ? ''
       : ` for ${changed.map(({ a, b }) => `${telling.the(a)} and ${telling.the(b)}`).join(', ')}`;
   return {
-    forms: [
+    forms:
       changed.length === 0
-        ? `${headOf(block, telling)}: ${bare}, with ${shots} counted as without.`
-        : `${headOf(block, telling)}: ${bare}; with ${shots} counted another answer${whom}.`,
-    ],
+        ? [
+            `${short}: ${many}; the same with ${shots}.`,
+            `${short}: ${bare}; the same with ${shots}.`,
+            `${headOf(block, telling)}: ${bare}; the same with ${shots} counted.`,
+          ]
+        : [
+            `${short}: ${many}; not so with ${shots}.`,
+            `${short}: ${bare}; not so with ${shots}${whom}.`,
+            `${headOf(block, telling)}: ${bare}; not so with ${shots} counted${whom}.`,
+          ],
     further: [],
   };
 }
@@ -98,5 +127,3 @@ export const headingFound = (block: AnswerBlock, heading: string, telling: Telli
   forms: [`${headOf(block, telling)}. ${heading}.`],
   further: [],
 });
-
-const small = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

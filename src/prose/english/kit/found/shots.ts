@@ -1,25 +1,35 @@
 import type { MetricFindings } from '../../../../findings/findings.ts';
 import { averageLimits, printAverage } from '../../../printSteps.ts';
 import { withUnit } from '../../../readerUnits.ts';
-import type { AnswerBlock } from '../../../statement.ts';
+import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { capitalised, counted } from '../../../words.ts';
-import { headOf, inShortUnit, toldInBrief } from '../../answersInBrief.ts';
+import { headOf, inShortUnit, leadersToldAlone, toldApartOf, toldInBrief } from '../../answersInBrief.ts';
 import type { ChartFinding } from './chartFinding.ts';
 
 /**
  * The averages side by side, and in the same breath the answer: "Average carry of balls, one golfer: Heron 172 yd, Plover
  * 167, Wren 161; Heron past Plover, and both past Wren."
  */
-export function shotsFound(block: AnswerBlock, metric: MetricFindings, telling: Telling): ChartFinding {
+export function shotsFound(
+  block: AnswerBlock,
+  answers: readonly PairAnswer[],
+  metric: MetricFindings,
+  telling: Telling,
+): ChartFinding {
   const averages = averagesInBrief(metric, telling);
   const head = headOf(block, telling);
   const shots = metric.byContender.reduce((sum, { n }) => sum + n, 0);
+  const brief = `${headOf(block, telling, { form: 'short' })}, ${counted(shots, 'shot')}`;
+  const leaders = leadersToldAlone(block, answers, telling);
   const bare = toldInBrief(block, telling, 'bare');
   const told = (answer: string): readonly string[] =>
     averages === '' ? [] : [`${averageHead(block, telling)}: ${averages}; ${answer}.`];
   return {
     forms: [
+      `${brief}: ${toldApartOf(answers)}.`,
+      ...(leaders === null ? [] : [`${brief}: ${leaders}.`]),
+      `${brief}: ${bare}.`,
       `${head}, ${counted(shots, 'shot')}: ${bare}.`,
       ...told(bare),
       ...told(toldInBrief(block, telling, 'unsized')),
@@ -29,7 +39,8 @@ export function shotsFound(block: AnswerBlock, metric: MetricFindings, telling: 
 }
 
 /** "Average carry of balls, one golfer" */
-const averageHead = (block: AnswerBlock, telling: Telling): string => headOf(block, telling, 'average ');
+const averageHead = (block: AnswerBlock, telling: Telling): string =>
+  headOf(block, telling, { average: 'average ' });
 
 /** "Heron 172 yd, Plover 167, Wren 161"; empty where a thing has no reading. */
 function averagesInBrief(metric: MetricFindings, telling: Telling): string {
