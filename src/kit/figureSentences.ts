@@ -4,6 +4,8 @@ import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
 import {
+  headOf,
+  toldApartOf,
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
