@@ -40,13 +40,17 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
     always(said('who', `${golfersAndShots(telling, counts)}.`)),
     always(said('stamp', standingWords(source))),
   ];
+  const found = figureFound(report, figure);
   const answered: Part =
-    answer === null ? [] : answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 });
+    answer !== null
+      ? answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 })
+      : found === null
+        ? []
+        : foundForms(found, figure, 1);
   const described = always(said('chart', figure.description, figure.about));
   // Where all pairs are drawn, their description is the answer.
   const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
   if (within(longest)(whole)) return whole;
-  const found = figureFound(report, figure);
   return fitParts(
     [
       ...opening,

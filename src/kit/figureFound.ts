@@ -73,7 +73,8 @@ const isOfPlace = ({ id }: MetricFindings): boolean => id === 'carry' || id === 
 /** Forms of what was found, the shortest always there, the others from this weight on. */
 export function foundForms({ forms }: ChartFinding, { about }: DrawnFigure, weight: number): readonly Form[] {
   return forms.map((text, at) => ({
-    weight: at === 0 ? 0 : weight + at / 10,
+    // The second names whom the first only counts.
+    weight: at === 0 ? 0 : at === 1 ? weight / 200 : weight + at / 10,
     said: said('chart', text, about),
   }));
 }

@@ -133,7 +133,7 @@ function spokenBy(shop: string, [first, ...rest]: readonly string[]): readonly s
 /** The forms of the gravest interest in a caption: from outside always there, else from this weight on. */
 export function interestForms({ one, isFromOutside }: FigureInterest, weight: number): readonly Form[] {
   return one.map((text, at) => ({
-    weight: isFromOutside && at === 0 ? 0 : isFromOutside ? at / 10 : weight + at / 10,
+    weight: isFromOutside ? (at < 3 ? at / 100 : weight) : weight + at / 10,
     said: text,
   }));
 }

@@ -1,5 +1,5 @@
 import type { InterestStatement } from '../../interestStatements.ts';
-import { countWord, listed, sentence } from '../../words.ts';
+import { capitalised, countWord, listed, sentence } from '../../words.ts';
 import { told, type InterestTelling } from '../interest.ts';
 import { interestInFewWords } from '../interestInFewWords.ts';
 
@@ -23,7 +23,12 @@ function shorter(statement: InterestStatement, telling: BriefTelling): readonly 
       if (payment.kind === 'others') return ['Not paid by the shop.'];
       if (payment.kind === 'shop' || payment.by === null) return ['Not paid by the shop alone.'];
       const share = payment.share === null ? '' : `, ${payment.share}`;
-      return ['Not paid by the shop alone.', `Co-paid by ${told(payment.by, telling)}${share}.`];
+      const by = capitalised(told(payment.by, telling));
+      return [
+        'Not paid by the shop alone.',
+        `${by} co-paid.`,
+        ...(share === '' ? [] : [`${by} co-paid${share}.`]),
+      ];
     }
     case 'gifts':
       return statement.gifts.kind === 'in-words'

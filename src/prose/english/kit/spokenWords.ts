@@ -1,0 +1,41 @@
+import { metrics } from '../../../trade/metrics.ts';
+import type { Front } from '../../../intake/authored/front.ts';
+import type { AnswerBlock } from '../../statement.ts';
+import type { Telling } from '../../telling.ts';
+import { capitalised, counted, countRange, sentence } from '../../words.ts';
+import { toldInBrief, type BriefForm } from '../answersInBrief.ts';
+
+/** "One golfer hit 12 shots with each of three balls.": how a script opens. */
+export function openingAloud({ findings, nouns }: Telling, counts: readonly number[]): string {
+  const [least, most] = [Math.min(...counts), Math.max(...counts)];
+  const shots = least === most ? counted(most, 'shot') : `${countRange(least, most)} shots`;
+  const golfers = counted(findings.design.hitters, 'golfer');
+  return `${capitalised(golfers)} hit ${shots} with each of ${counted(counts.length, nouns, nouns)}.`;
+}
+
+/** The same without the shots: "One golfer hit three balls." */
+export const openingInABreath = ({ findings, nouns }: Telling, compared: number): string =>
+  `${capitalised(counted(findings.design.hitters, 'golfer'))} hit ${counted(compared, nouns, nouns)}.`;
+
+/** An answer in a breath, after its measure: "On carry: Heron past Plover, and both past Wren." */
+export const answerInABreath = (block: AnswerBlock, telling: Telling, form: BriefForm): string =>
+  sentence(`on ${metrics[block.about.metric].name}: ${toldInBrief(block, telling, form)}`);
+
+/** What marks a report, as it is said: "These shots are made up. The report has been corrected since." */
+export function standingAloud({
+  inventedData,
+  status,
+  corrections,
+}: Pick<Front, 'inventedData' | 'status' | 'corrections'>): string {
+  return [
+    inventedData ? 'These shots are made up.' : '',
+    status === 'superseded' ? 'A newer report replaces this one.' : '',
+    corrections.length > 0 ? 'The report has been corrected.' : '',
+    status === 'draft' ? 'The report is a draft.' : '',
+  ]
+    .filter((words) => words !== '')
+    .join(' ');
+}
+
+/** Where there is more, at the end. */
+export const moreAloud = (publisher: string): string => `Every shot stands in the report of ${publisher}.`;
