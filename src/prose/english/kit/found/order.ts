@@ -59,7 +59,7 @@ export function orderFound(metric: MetricFindings, telling: Telling): ChartFindi
       clear.length > 0
         ? clear.map((trend) => `${trendWords(metric, trend, printingFor(metric.id, telling), telling)}.`)
         : over === 'unclear'
-          ? [`Seeing no drift in ${name} does not prove there was none.`]
+          ? [`A drift in ${name} may have gone unseen.`]
           : [],
   };
 }

@@ -109,12 +109,12 @@ export function leftOutFound(
     forms:
       changed.length === 0
         ? [
-            `${short}: ${many}; the same with ${shots}.`,
+            `${short}: ${many}; the same with left-out shots.`,
             `${short}: ${bare}; the same with ${shots}.`,
             `${headOf(block, telling)}: ${bare}; the same with ${shots} counted.`,
           ]
         : [
-            `${short}: ${many}; not so with ${shots}.`,
+            `${short}: ${many}; not so with left-out shots.`,
             `${short}: ${bare}; not so with ${shots}${whom}.`,
             `${headOf(block, telling)}: ${bare}; not so with ${shots} counted${whom}.`,
           ],
