@@ -10,11 +10,13 @@ import {
   moreAloud,
   openingAloud,
   openingInABreath,
+  pairsInABreath,
   standingAloud,
 } from '../prose/english/kit/spokenWords.ts';
 import { sayWhoHit } from '../prose/english/whoHit.ts';
 import { interestSentences } from '../prose/interest.ts';
 import { interestsOf, shortNames } from '../prose/interestStatements.ts';
+import { pairAnswers } from '../prose/pairAnswer.ts';
 import { whoHit } from '../prose/whoHit.ts';
 import { decides, cautionForms } from './figureSentences.ts';
 import { always, fitParts, withRoom, type Form, type Part } from './fitParts.ts';
@@ -114,7 +116,8 @@ function answerPart(
   });
   const [first = '', ...rest] = sayAnswer(block, telling);
   return [
-    tell(0, [answerInABreath(block, telling, 'bare')]),
+    tell(0, [pairsInABreath(metric.id, pairAnswers(metric, findings.design))]),
+    tell(0.05, [answerInABreath(block, telling, 'bare')]),
     tell(weights[0] / 2, [answerInABreath(block, telling, 'sized')]),
     // One sentence may leave somebody out who is as good as the one ahead.
     ...(rest.length === 0 ? [tell(weights[0], [first])] : []),
@@ -126,7 +129,11 @@ function answerPart(
 function answerAlonePart(metric: MetricFindings, { telling, findings }: Report): Part {
   const block = answerOf(metric, findings);
   return [
-    { weight: 0, said: said('answer', answerInABreath(block, telling, 'bare'), block.about) },
+    {
+      weight: 0,
+      said: said('answer', pairsInABreath(metric.id, pairAnswers(metric, findings.design)), block.about),
+    },
+    { weight: 0.05, said: said('answer', answerInABreath(block, telling, 'bare'), block.about) },
     {
       weight: 2,
       said: sayAnswerAlone(block, telling).flatMap((text) => said('answer', text, block.about)),

@@ -20,7 +20,7 @@ import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { findingInRow } from '../../src/prose/english/findingInRow.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../../src/prose/english/kit/cautionsInBrief.ts';
 import { numberAloud, readAloud } from '../../src/prose/english/kit/spokenMarks.ts';
-import { answerInABreath } from '../../src/prose/english/kit/spokenWords.ts';
+import { answerInABreath, pairsInABreath } from '../../src/prose/english/kit/spokenWords.ts';
 import { toldAnswers } from '../../src/prose/english/toldAnswer.ts';
 import { escapeXml } from '../../src/prose/escapeXml.ts';
 import { interestSentences } from '../../src/prose/interest.ts';
@@ -47,6 +47,7 @@ function answersOf({ findings, telling }: Report, id: MetricId): readonly string
       sentence(toldInBrief(block, telling, form)),
     ]),
     sentence(toldCounted(pairAnswers(metric, findings.design))),
+    pairsInABreath(id, pairAnswers(metric, findings.design)),
   ];
 }
 

@@ -1,9 +1,9 @@
-import { metrics } from '../../../trade/metrics.ts';
+import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import type { Front } from '../../../intake/authored/front.ts';
-import type { AnswerBlock } from '../../statement.ts';
+import type { AnswerBlock, PairAnswer } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, countRange, sentence } from '../../words.ts';
-import { toldInBrief, type BriefForm } from '../answersInBrief.ts';
+import { toldApartOf, toldInBrief, type BriefForm } from '../answersInBrief.ts';
 
 /** "One golfer hit 12 shots with each of three balls.": how a script opens. */
 export function openingAloud({ findings, nouns }: Telling, counts: readonly number[]): string {
@@ -20,6 +20,10 @@ export const openingInABreath = ({ findings, nouns }: Telling, compared: number)
 /** An answer in a breath, after its measure: "On carry: Heron past Plover, and both past Wren." */
 export const answerInABreath = (block: AnswerBlock, telling: Telling, form: BriefForm): string =>
   sentence(`on ${metrics[block.about.metric].name}: ${toldInBrief(block, telling, form)}`);
+
+/** The same of many with long names: "On carry: five of 10 pairs told apart." */
+export const pairsInABreath = (metric: MetricId, answers: readonly PairAnswer[]): string =>
+  sentence(`on ${metrics[metric].name}: ${toldApartOf(answers)}`);
 
 /** What marks a report, as it is said: "These shots are made up. The report has been corrected since." */
 export function standingAloud({
