@@ -1,5 +1,6 @@
 import type { Shop } from '../intake/authored/shop.ts';
 import { feedWords } from '../prose/english/kit/feedWords.ts';
+import { inventedInList } from '../prose/english/kit/standing.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { languageOf } from './language.ts';
 import { graphOf, publisherNode, type Node } from './linkedData.ts';
@@ -22,6 +23,7 @@ export function frontPageData({ publisher, shop, heading, description, reports }
   const home = absolute('/');
   const organization = publisherNode(publisher, shop);
   const site = `${home}#site`;
+  const invented = inventedInList(reports.map(({ source }) => source.front));
   return graphOf([
     {
       '@type': 'WebSite',
@@ -38,6 +40,7 @@ export function frontPageData({ publisher, shop, heading, description, reports }
       url: home,
       name: heading,
       description,
+      ...(invented === null ? {} : { abstract: invented }),
       isPartOf: { '@id': site },
       mainEntity: {
         '@type': 'ItemList',

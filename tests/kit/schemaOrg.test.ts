@@ -119,6 +119,7 @@ test('nothing that a search engine needs of pictures, trails, lists and publishe
 
 test('the front page names what it lists in its order, and what became of it', () => {
   const [, , page] = fronts.slice(2).flatMap(nodesOf);
+  expect(page?.['abstract']).toBe('Every shot in these reports is made up.');
   const list = page?.['mainEntity'] as Node;
   expect(list['numberOfItems']).toBe(7);
   expect(nodesIn(list['itemListElement']).slice(0, 2)).toEqual([
