@@ -57,5 +57,5 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
 /** Whether a built page asks searches to pass it over. */
 function isUnlisted(folder: URL, path: string): boolean {
   const page = readFileSync(join(fileURLToPath(folder), path, 'index.html'), 'utf8');
-  return page.slice(0, page.indexOf('</head>')).includes('<meta name="robots" content="noindex">');
+  return /<meta name="robots" content="[^"]*\bnoindex\b/.test(page.slice(0, page.indexOf('</head>')));
 }

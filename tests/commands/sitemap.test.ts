@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { DOMParser } from 'linkedom';
+import { DOMParser, parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
 import { manyReports } from '../kit/manyReports.ts';
 import { wrongInXml } from '../kit/xmlLint.ts';
@@ -36,9 +36,15 @@ test('the sitemap names every page that searches should find, and those only, wi
   const broken = map.replace(/<lastmod>[^<]*/, '<lastmod>in June');
   expect((await wrongInXml(broken, { schema: protocol, kind: 'schema' })).join()).toMatch(/lastmod/);
   const pages = htmlFiles(folders.out)
-    .filter((file) => file !== '404.html' && !file.includes('/embed/'))
+    .filter((file) => {
+      const { document } = parseHTML(readFileSync(join(folders.out, file), 'utf8'));
+      return (
+        file !== '404.html' && document.querySelector('meta[name="robots"][content*="noindex"]') === null
+      );
+    })
     .map((file) => root + file.replace(/index\.html$/, ''));
   expect(found.map(([address]) => address).toSorted()).toEqual(pages.toSorted());
+  expect(pages.filter((page) => page.includes('/embed/'))).toEqual([]);
   expect(Object.fromEntries(found)).toMatchObject({
     [root]: '2026-06-25',
     [`${root}about/`]: null,
