@@ -46,6 +46,7 @@ export interface EmailParts {
   readonly question: string;
   /** "Invented data. Corrected 2 April 2026."; empty for most. */
   readonly standing: string;
+  readonly day: string;
   /** Of each main measure, with what to keep in mind. */
   readonly answers: readonly (EmailAnswer & { readonly cautions: readonly string[] })[];
   readonly interest: MailFact;
@@ -69,6 +70,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   const measures = primaryMetrics(findings);
   const beside = measures.map((metric) => cautionsBesideAnswer(metric, report, shown));
   const elsewhere = shown.filter(({ about }) => measures.every(({ id }) => id !== about.metric));
+  const told = [...beside.flat(), ...elsewhere];
   const say = (caution: Caution): string => sayCaution(caution, telling);
   return {
     preheader: [standingInBrief(front), `${findingTitle(report)}.`].filter((words) => words !== '').join(' '),
@@ -76,6 +78,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
     title: front.title,
     question: front.question,
     standing: standingWords(source),
+    day: mailWords.day(source),
     answers: measures.map((metric, at) => ({
       ...emailAnswer(metric, telling),
       cautions: (beside[at] ?? []).map(say),
@@ -84,10 +87,10 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
     picture:
       figure === null ? null : pictureOf(report, figure, absolute(`/reports/${slug}/charts/`), version),
     besidePicture: elsewhere.map(say),
-    figures: emailFigures(report),
+    figures: emailFigures(report, told),
     facts: [
       { label: mailWords.whom, words: sayWhoHit(whoHit(source, findings), telling.system).join(' ') },
-      { label: mailWords.how, words: howHit(report, figure, [...beside.flat(), ...elsewhere]) },
+      ...readingsFact(report, figure, told),
       ...sureFact(report),
     ],
     report: absolute(`/reports/${slug}/`),
@@ -114,20 +117,20 @@ function sureFact({ findings }: Report): readonly MailFact[] {
   return [{ label: mailWords.sure, words: `${term} ${meaning}` }];
 }
 
-/** Day, shots left out, and how the readings came about where no caution or answer says so. */
-function howHit(report: Report, figure: DrawnFigure | null, told: readonly Caution[]): string {
-  const { source, findings } = report;
+/** How many shots were left out, and how the readings came about where no caution or answer says so. */
+function readingsFact(
+  { source, findings }: Report,
+  figure: DrawnFigure | null,
+  told: readonly Caution[],
+): readonly MailFact[] {
   const shown = figure === null ? [] : metricsIn(findings, figure);
   const untold = [...new Set([...primaryMetrics(findings), ...shown])].filter(
     (metric) =>
       answerOf(metric, findings).calculatedBy === null &&
       !told.some(({ facts, about }) => facts.overlay === 'modelled-reading' && about.metric === metric.id),
   );
-  return [
-    mailWords.day(source),
-    leftOutWords(findings),
-    readingWords(untold, (id) => isReadingStated(source.front, id)),
-  ]
-    .filter((words) => words !== '')
+  const words = [leftOutWords(findings), readingWords(untold, (id) => isReadingStated(source.front, id))]
+    .filter((some) => some !== '')
     .join(' ');
+  return words === '' ? [] : [{ label: mailWords.readings, words }];
 }

@@ -50,15 +50,15 @@ export function topRow(edition: Edition, { publisher, report }: EmailParts): str
   );
 }
 
-/** The title as a link to the report, the question and how the report stands. */
-export function titleRows(edition: Edition, { title, question, standing, report }: EmailParts): string {
+/** The title as a link to the report, the question, how the report stands and its day. */
+export function titleRows(edition: Edition, { title, question, standing, day, report }: EmailParts): string {
   const heading =
     `<h1${painted(edition, ['ink'], `margin:0;${textStyles.title}`)}>` +
     `<a href="${escapeXml(report)}"${painted(edition, ['ink'], 'text-decoration:none;')}>${escapeXml(title)}</a></h1>`;
   return (
     row(heading, `0 ${side} 8px ${side}`) +
     paragraph(edition, escapeXml(question)) +
-    (standing === '' ? '' : paragraph(edition, `<b>${escapeXml(standing)}</b>`))
+    paragraph(edition, `${standing === '' ? '' : `<b>${escapeXml(standing)}</b> `}${escapeXml(day)}`)
   );
 }
 

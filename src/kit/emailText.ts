@@ -13,7 +13,7 @@ export function emailText(parts: EmailParts): string {
     parts.publisher,
     parts.title,
     parts.question,
-    parts.standing,
+    `${parts.standing} ${parts.day}`.trim(),
     ...answers.flatMap(({ heading, words, cautions }) => [heading, words, ...keepInMind(cautions)]),
     fact(parts.interest),
     ...keepInMind(besidePicture),

@@ -3,10 +3,13 @@ import { metrics } from '../../../trade/metrics.ts';
 import { dateInWords } from '../../date.ts';
 import { formatNumber } from '../../numbers.ts';
 import type { PairAnswer } from '../../statement.ts';
+import type { Chance } from '../../reach.ts';
 import { printingFor, type Telling } from '../../telling.ts';
+import { capitalised, countWord } from '../../words.ts';
 import { comparisonOf } from '../comparisons.ts';
 import { orderInWords } from '../order.ts';
 import { atLeastWords, mattersWords } from '../ranges.ts';
+import { sizeWords, wholeThings } from '../reach.ts';
 
 /** A number that a mail shows large, and what it is of. */
 export interface MailFigure {
@@ -21,7 +24,7 @@ export const mailWords = {
   caution: 'Keep in mind',
   sure: 'How sure',
   whom: 'Who hit',
-  how: 'How',
+  readings: 'Shots and readings',
   ownSite: 'Our own site',
   wholeReport: 'Read the whole report',
   notAFitting: 'A comparison is not a fitting; try clubs with a qualified fitter.',
@@ -53,9 +56,22 @@ export function reachFigure(
   telling: Telling,
 ): MailFigure {
   return {
-    value: atLeastWords(least, printingFor(metric, telling)),
+    value: capitalised(atLeastWords(least, printingFor(metric, telling))),
     label: `a real difference in ${metrics[metric].name} of this size would be found four times in five`,
   };
+}
+
+/** "2 yards", how far apart identical things come out by chance. */
+export function chanceFigure({ metric, things, average }: Chance, telling: Telling): MailFigure {
+  return {
+    value: sizeWords(average, printingFor(metric, telling)),
+    label: `how far apart in ${metrics[metric].name} ${countWord(things)} identical ${wholeThings(telling)} typically come out by chance alone`,
+  };
+}
+
+/** "2", golfers. */
+export function golfersFigure({ findings: { design } }: Telling): MailFigure {
+  return { value: formatNumber(design.hitters, 0), label: design.hitters === 1 ? 'golfer' : 'golfers' };
 }
 
 /** "12", shots with each ball; `counts` are the counted shots with each. */
