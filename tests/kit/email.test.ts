@@ -22,6 +22,7 @@ import { metrics } from '../../src/trade/metrics.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
 import { oddOnes, reports } from './content.ts';
+import { asWordProcessor, wordsOf } from './mailEngines.ts';
 
 const caseReports = readdirSync(resolve('tests/cases'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
@@ -38,29 +39,6 @@ const all: readonly Report[] = [
 const absolute = (path: string): string => `https://golf.example${path}`;
 const partsOf = (report: Report): EmailParts => emailParts(report, absolute, '1.0.0');
 const counted = (text: string): number => text.split(/\s+/).length;
-
-/** What is read of HTML: its text, without what only word-processor engines are given. */
-function wordsOf(html: string): string {
-  return html
-    .replaceAll(/<!--\[if (?:gte )?mso[^\]]*\]>[\s\S]*?<!\[endif\]-->/g, '')
-    .replaceAll(/<style>[\s\S]*?<\/style>|<title>[\s\S]*?<\/title>/g, '')
-    .replaceAll(/<!--[\s\S]*?-->/g, '')
-    .replaceAll(/<[^>]*>/g, ' ')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&quot;', '"')
-    .replaceAll(/&#(?:39|x27);|&apos;/g, "'")
-    .replaceAll('&nbsp;', ' ')
-    .replaceAll('&amp;', '&')
-    .replaceAll(/\s+/g, ' ');
-}
-
-/** The same HTML as an engine takes it that knows `mso` conditions: what they hold is markup, what excludes it is none. */
-function asWordProcessor(html: string): string {
-  return html
-    .replaceAll(/<!--\[if !mso\]><!-->[\s\S]*?<!--<!\[endif\]-->/g, '')
-    .replaceAll(/<!--\[if (?:gte )?mso[^\]]*\]>([\s\S]*?)<!\[endif\]-->/g, '$1');
-}
 
 /** Sentences of four words or more, paragraph by paragraph: a heading has no full stop. */
 const sentencesOf = (text: string): readonly string[] =>
