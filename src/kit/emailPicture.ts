@@ -10,7 +10,7 @@ export const mailWidth = 600;
 const border = 1;
 const widest = mailWidth - 2 * border;
 
-/** Width at which the phone form is drawn to be read, px. */
+/** Width of the panel at which the phone form is drawn to be read, px. */
 const phoneWidth = 360;
 
 // Letters of an alternative text stand on the picture's own light ground in every theme.
@@ -34,12 +34,12 @@ function linked({ address, alt, link, width }: Image, css: string, more = ''): s
 }
 
 /** A panel that stays light in a dark theme, as the picture does, and is seen to mean it. */
-function panel(inside: string, width: string): string {
+function panel(inside: string, width: number): string {
   const style = `padding:0;background-color:${paper};border:${border}px solid ${palette.rule.light};`;
   return row(
     layoutTable(
       `<tr><td bgcolor="${paper}" style="${style}">${inside}</td></tr>`,
-      ` width="${width}" style="width:100%;max-width:${width}px;"`,
+      ` width="${width}" align="center" style="width:100%;max-width:${width}px;"`,
     ),
     '0 0 4px 0',
   );
@@ -60,14 +60,14 @@ export function pictureRow({ wide, phone, alt, tall }: EmailPicture, link: strin
   return panel(
     `<!--[if mso]>${linked({ ...image, address: wide }, 'border:0;', ` height="${Math.round(tall * widest)}"`)}<![endif]-->` +
       `<!--[if !mso]><!--><div class="${wideClass}">${linked({ ...image, address: wide }, responsive)}</div>` +
-      `<div class="${phoneClass}" style="${hidden}">${linked({ ...image, address: phone, width: phoneWidth }, responsive)}</div><!--<![endif]-->`,
-    String(mailWidth),
+      `<div class="${phoneClass}" style="${hidden}">${linked({ ...image, address: phone, width: phoneWidth - 2 * border }, responsive)}</div><!--<![endif]-->`,
+    mailWidth,
   );
 }
 
 /** The picture where no style element goes with it: the phone form, which can be read on both a narrow and a wide screen. */
 export function pictureAlone({ phone, alt }: EmailPicture, link: string): string {
-  return panel(linked({ address: phone, alt, link, width: phoneWidth }, responsive), String(phoneWidth));
+  return panel(linked({ address: phone, alt, link, width: phoneWidth - 2 * border }, responsive), phoneWidth);
 }
 
 export const pictureOfEdition: Readonly<Record<Edition, (picture: EmailPicture, link: string) => string>> = {

@@ -186,7 +186,7 @@ describe.each([...mails, ...blocks])('%s', (_name, place) => {
       expect(address.startsWith(place.site), address).toBe(true);
     for (const [image] of mail.matchAll(/<img[^>]*>/g)) {
       expect(image).toMatch(/\salt="[^"]{30,200}"/);
-      expect(image).toMatch(/\swidth="(?:598|360)"/);
+      expect(image).toMatch(/\swidth="(?:598|358)"/);
     }
     for (const [table] of mail.matchAll(/<table[^>]*>(?!<caption)/g))
       expect(table).toContain('role="presentation"');
