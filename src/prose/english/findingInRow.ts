@@ -19,7 +19,11 @@ type Of<K extends AnswerStatement['kind']> = Extract<AnswerStatement, { readonly
  */
 export function findingInRow(telling: Telling): string {
   const [metric] = primaryMetrics(telling.findings);
-  if (metric === undefined) return 'Nothing was judged.';
+  return metric === undefined ? 'Nothing was judged.' : findingOf(metric, telling);
+}
+
+/** The same of any main measure. */
+export function findingOf(metric: MetricFindings, telling: Telling): string {
   const { statements, calculatedBy } = answerOf(metric, telling.findings);
   const unjudged = statements.filter(
     (one): one is Of<'one'> => one.kind === 'one' && one.answer.status === 'not-judged',
