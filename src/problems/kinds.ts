@@ -76,6 +76,8 @@ export const problemKinds = {
   },
   'picture-too-large': { severity: 'error', title: 'A picture is too large' },
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
+  'number-differs': { severity: 'warning', title: 'A number that is not what the shots give' },
+  'advice-given': { severity: 'warning', title: 'Advice what to buy or to choose' },
   'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots bear' },
   'comparative-contradicted': { severity: 'error', title: 'The shots contradict a comparison' },
   'number-unmatched': { severity: 'warning', title: 'A number that stands in no finding and no answer' },
