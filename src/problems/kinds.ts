@@ -143,6 +143,7 @@ export const problemKinds = {
   'delimiter-changes': { severity: 'warning', title: 'The delimiter changes in the file' },
   'heading-ambiguous': { severity: 'error', title: 'A heading could mean two things' },
   'duplicate-column': { severity: 'error', title: 'Two columns say the same thing differently' },
+  'column-not-used': { severity: 'warning', title: 'A column that looks like a metric is not used' },
   'override-matches-nothing': { severity: 'error', title: 'A column named in the report is not in the file' },
   'too-few-cells': { severity: 'error', title: 'A row is too short' },
   'too-many-cells': { severity: 'error', title: 'A row is too long' },
