@@ -15,6 +15,8 @@ export const problemKinds = {
   'folder-name': { severity: 'error', title: 'The name of the folder cannot be an address' },
   'folder-is-link': { severity: 'error', title: 'A folder or a file of the content is a link' },
   'file-outside-report': { severity: 'warning', title: 'A file lies beside the folders of the reports' },
+  'inbox-not-csv': { severity: 'warning', title: 'A file in the inbox is no CSV' },
+  'session-twice': { severity: 'warning', title: 'The same session file stands in two reports' },
   'file-unreadable': { severity: 'error', title: 'A file cannot be read' },
   'folder-unreadable': { severity: 'error', title: 'A folder cannot be read' },
   'not-utf-8': { severity: 'warning', title: 'The text is not UTF-8' },
@@ -49,6 +51,7 @@ export const problemKinds = {
   },
   'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
+  'file-named-like-person': { severity: 'error', title: 'A file is named like a person' },
   'hitter-named': { severity: 'error', title: 'A hitter is named' },
   'hands-differ': {
     severity: 'warning',

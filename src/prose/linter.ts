@@ -19,6 +19,7 @@ import {
   writtenNumbers,
   type KnownValue,
 } from './linterNumbers.ts';
+import { markupProblems } from './linterMarkup.ts';
 import { numbersInTables } from './linterTables.ts';
 import { unshownEquality } from './linterEqualities.ts';
 import { placesIn, sentencesOf, type ProseSentence } from './linterText.ts';
@@ -46,9 +47,10 @@ export function lintNarrative(source: NarrativeSource, context: LinterContext): 
   const placeAt = placesIn(source.text, source.firstLine);
   const known = knownValues(context);
   return [
-    ...sentencesOf(source.text).flatMap((sentence) =>
-      lint(sentence, (offset) => ({ file: source.file, ...placeAt(sentence.start + offset) })),
-    ),
+    ...sentencesOf(source.text).flatMap((sentence) => {
+      const placeIn = (offset: number): Place => ({ file: source.file, ...placeAt(sentence.start + offset) });
+      return [...lint(sentence, placeIn), ...markupProblems(sentence, placeIn)];
+    }),
     ...numbersInTables(source.text)
       .filter(({ number }) => !isKnown(number, known))
       .map(({ at, heading, cell }) =>

@@ -5,6 +5,7 @@ import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
 import { ledgerOf } from './ledger.ts';
 import { readContent } from './contentList.ts';
+import { sameSessions } from './sameSessions.ts';
 
 /** What is wrong with a content folder. */
 export interface CheckedSite {
@@ -20,14 +21,16 @@ export function checkedSite(root: string, only: readonly string[] = []): Checked
   const folder = composedNames(openContentFolder(root));
   const content = readContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
+  const sources = content.reports.flatMap(({ source }) => (source === null ? [] : [source]));
   return {
     reports: content.reports.length,
     problems: [
       ...content.problems,
       ...ledgerProblems,
       ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
+      ...sameSessions(sources),
       ...aliasProblems(
-        content.reports.flatMap(({ source }) => (source === null ? [] : [source])),
+        sources,
         content.reports.map(({ slug }) => slug),
       ),
     ],
