@@ -16,6 +16,7 @@ export const problemKinds = {
   'folder-is-link': { severity: 'error', title: 'A folder or a file of the content is a link' },
   'file-outside-report': { severity: 'warning', title: 'A file lies beside the folders of the reports' },
   'inbox-not-csv': { severity: 'warning', title: 'A file in the inbox is no CSV' },
+  'seen-meets-nothing': { severity: 'warning', title: 'An answered warning is not there any more' },
   'session-twice': { severity: 'warning', title: 'The same session file stands in two reports' },
   'file-unreadable': { severity: 'error', title: 'A file cannot be read' },
   'folder-unreadable': { severity: 'error', title: 'A folder cannot be read' },

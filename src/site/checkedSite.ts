@@ -5,6 +5,7 @@ import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
 import { ledgerOf } from './ledger.ts';
 import { readContent } from './contentList.ts';
+import { withoutSeen } from './seenWarnings.ts';
 import { sameSessions } from './sameSessions.ts';
 
 /** What is wrong with a content folder. */
@@ -24,16 +25,19 @@ export function checkedSite(root: string, only: readonly string[] = []): Checked
   const sources = content.reports.flatMap(({ source }) => (source === null ? [] : [source]));
   return {
     reports: content.reports.length,
-    problems: [
-      ...content.problems,
-      ...ledgerProblems,
-      ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
-      ...sameSessions(sources),
-      ...aliasProblems(
-        sources,
-        content.reports.map(({ slug }) => slug),
-      ),
-    ],
+    problems: withoutSeen(
+      [
+        ...content.problems,
+        ...ledgerProblems,
+        ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
+        ...sameSessions(sources),
+        ...aliasProblems(
+          sources,
+          content.reports.map(({ slug }) => slug),
+        ),
+      ],
+      sources,
+    ),
     waiting: content.waiting,
   };
 }

@@ -5,6 +5,7 @@ import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
 import { aliasProblems } from './aliasProblems.ts';
 import { openContent, type Cached } from './openContent.ts';
+import { withoutSeen } from './seenWarnings.ts';
 import { sameSessions } from './sameSessions.ts';
 import { isShown } from './shown.ts';
 
@@ -53,15 +54,18 @@ export function loadSite(
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
-    problems: [
-      ...content.problems,
-      ...made.flatMap(({ problems }) => problems),
-      ...sameSessions(reports.map(({ source }) => source)),
-      ...aliasProblems(
-        reports.map(({ source }) => source),
-        content.slugs,
-      ),
-    ],
+    problems: withoutSeen(
+      [
+        ...content.problems,
+        ...made.flatMap(({ problems }) => problems),
+        ...sameSessions(reports.map(({ source }) => source)),
+        ...aliasProblems(
+          reports.map(({ source }) => source),
+          content.slugs,
+        ),
+      ],
+      reports.map(({ source }) => source),
+    ),
     waiting: content.waiting,
     ledger: content.ledger,
   };
