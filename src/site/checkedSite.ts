@@ -5,6 +5,7 @@ import { openContentFolder } from './contentFiles.ts';
 import { examineReport } from './examineReport.ts';
 import { ledgerOf } from './ledger.ts';
 import { readContent } from './contentList.ts';
+import { withoutSeen } from './seenWarnings.ts';
 
 /** What is wrong with a content folder. */
 export interface CheckedSite {
@@ -24,17 +25,22 @@ export function checkedSite(
   const folder = composedNames(openContentFolder(root));
   const content = readContent(folder, only);
   const { ledger, problems: ledgerProblems } = ledgerOf(folder);
+  const sources = content.reports.flatMap(({ source }) => (source === null ? [] : [source]));
   return {
     reports: content.reports.length,
-    problems: [
-      ...content.problems,
-      ...ledgerProblems,
-      ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
-      ...acrossReports(
-        content.reports.flatMap(({ source }) => (source === null ? [] : [source])),
-        { folders: content.folders, ledger: only.length === 0 ? ledger : null, today },
-      ),
-    ],
+    problems: withoutSeen(
+      [
+        ...content.problems,
+        ...ledgerProblems,
+        ...content.reports.flatMap((written) => examineReport(written, ledger).problems),
+        ...acrossReports(sources, {
+          folders: content.folders,
+          ledger: only.length === 0 ? ledger : null,
+          today,
+        }),
+      ],
+      sources,
+    ),
     waiting: content.waiting,
   };
 }

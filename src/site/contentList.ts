@@ -5,6 +5,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { Brand } from './brand/brand.ts';
 import { composed } from './composedNames.ts';
 import type { ContentFolder } from './contentFiles.ts';
+import { notForInbox } from './inboxProblems.ts';
 import { readShared } from './sharedFiles.ts';
 import { readWritten, type WrittenReport } from './writtenReport.ts';
 
@@ -53,6 +54,7 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
       ),
     );
   const misplaced = only.length === 0 ? misplacedIn(folder) : [];
+  const strangers = only.length === 0 ? notForInbox(folder) : [];
   const root = folder.troubleWith('');
   // Where the whole cannot be listed, no part of it can.
   const unreadable = root.length > 0 ? root : ['reports', 'contenders', 'inbox'].flatMap(folder.troubleWith);
@@ -62,7 +64,15 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
     brand,
     slugs,
     folders: there,
-    problems: [...problems, ...unreadable, ...missing, ...sameAddress(there), ...misplaced, ...empty],
+    problems: [
+      ...problems,
+      ...unreadable,
+      ...missing,
+      ...sameAddress(there),
+      ...misplaced,
+      ...strangers,
+      ...empty,
+    ],
     waiting: waitingFiles(folder),
   };
 }

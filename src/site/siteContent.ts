@@ -5,6 +5,7 @@ import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
 import { acrossReports } from './acrossReports.ts';
 import { openContent, type Cached } from './openContent.ts';
+import { withoutSeen } from './seenWarnings.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -45,6 +46,7 @@ export function loadSite(
   const content = openContent(root, only, cached);
   const made = content.slugs.map(content.load);
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
+  const sources = reports.map(({ source }) => source);
   const { shop } = content.shared;
   return {
     shop,
@@ -54,14 +56,18 @@ export function loadSite(
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
-    problems: [
-      ...content.problems,
-      ...made.flatMap(({ problems }) => problems),
-      ...acrossReports(
-        reports.map(({ source }) => source),
-        { folders: content.folders, ledger: only.length === 0 ? content.ledger : null, today },
-      ),
-    ],
+    problems: withoutSeen(
+      [
+        ...content.problems,
+        ...made.flatMap(({ problems }) => problems),
+        ...acrossReports(sources, {
+          folders: content.folders,
+          ledger: only.length === 0 ? content.ledger : null,
+          today,
+        }),
+      ],
+      sources,
+    ),
     waiting: content.waiting,
     ledger: content.ledger,
   };

@@ -57,6 +57,8 @@ const used: Readonly<Record<string, string>> = {
   'claims[].allow_unproven': 'lets the claim stand, marked',
   'corrections[].date': 'printed as a day in words',
   'replies[].date': 'printed as a day in words',
+  'seen[].warning': 'keeps a warning quiet, tried in tests/mistakes/seen.test.ts',
+  'seen[].about': 'as above',
   'shop schema': 'checked',
   'shop brand.logo': 'a file that pages show, tried in tests/commands/brand.test.ts',
   'shop brand.logo_dark': 'as above',
