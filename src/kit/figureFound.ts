@@ -42,7 +42,7 @@ export function figureFound(report: Report, figure: DrawnFigure): FigureFound | 
         ? plain
         : withIt(shotsFound(answer.block, answer.answers, answer.metric, telling));
     case 'order':
-      return answer === null ? plain : without(orderFound(answer.metric, telling));
+      return answer === null ? plain : without(orderFound(answer.block, answer.metric, telling));
     case 'landing':
       return findings.landing === null ? plain : without(landingFound(findings.landing, telling));
     case 'delivery':

@@ -178,7 +178,7 @@ describe('a caption speaks of its own chart', () => {
       'Carry of balls, one golfer: the new ball past the range ball by about 1.5 yd, too little to matter. Invented data.',
     );
     expect(short('three-irons-after-work', 'order')).toBe(
-      'Carry shot by shot, one golfer: rose with Teasel and Yarrow. Its distributor lent Yarrow. Invented data. Corrected.',
+      'Carry, one golfer, shot by shot: rose with Teasel and Yarrow. Its distributor lent Yarrow. Invented data. Corrected.',
     );
     expect(short('inch-off-the-driver', 'landing')).toBe(
       'Lengths, one golfer: Short finished nearer the line than Long, seen but not tested for. Invented data.',

@@ -1,21 +1,22 @@
 import type { MetricFindings } from '../../../../findings/findings.ts';
 import { metrics } from '../../../../trade/metrics.ts';
+import type { AnswerBlock } from '../../../statement.ts';
 import type { Telling } from '../../../telling.ts';
-import { capitalised, counted, countWord } from '../../../words.ts';
+import { countWord } from '../../../words.ts';
 import { printingFor } from '../../../telling.ts';
+import { headOf } from '../../answersInBrief.ts';
 import { trendWords } from '../../charts/order.ts';
 import { namesOf } from '../../names.ts';
 import { anyOf, clauses, theseMany, type ChartFinding } from './chartFinding.ts';
 
 type Trend = MetricFindings['trends'][number];
 
-/** Whether readings went up or down as the test went on: "Carry of irons in the order hit, one golfer: rose with Teasel." */
-export function orderFound(metric: MetricFindings, telling: Telling): ChartFinding {
+/** Whether readings went up or down as the test went on: "Carry of irons, one golfer, in the order hit: rose with Teasel." */
+export function orderFound(block: AnswerBlock, metric: MetricFindings, telling: Telling): ChartFinding {
   const { drift, trends } = metric;
   const { name } = metrics[metric.id];
-  const golfers = counted(telling.findings.design.hitters, 'golfer');
-  const head = `${capitalised(name)} of ${telling.nouns} in the order hit, ${golfers}`;
-  const brief = `${capitalised(name)} shot by shot, ${golfers}`;
+  const head = `${headOf(block, telling)}, in the order hit`;
+  const brief = `${headOf(block, telling, { form: 'short' })}, shot by shot`;
   if (trends.length === 0)
     return {
       forms: [
