@@ -129,12 +129,16 @@ type Lint = (
 /** Narratives can hold references, and the answers of the front matter cannot. */
 type Where = 'narrative' | 'front matter';
 
+/** A lone letter or a rule of dashes says nothing. */
+const holdsWords = /\p{L}{2}|\d/u;
+
 function linterFor(context: LinterContext, where: Where): Lint {
   const { telling, front } = context;
   const severity = severityOf(context);
   const words = carefulWords({ interest: hasInterest(front) });
   const known = knownValues(context);
   return (sentence, placeOf, ownSize) => {
+    if (!holdsWords.test(sentence.text)) return [];
     const weighed = ownSize === undefined ? weighedFigures(sentence.text, telling) : [];
     const own = ownSize == null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
     return [

@@ -11,6 +11,8 @@ import type { ShotFileOptions } from './shotFile.ts';
 
 /** Share of the filled cells that must be numbers: a column of words is no metric. */
 const mostlyNumbers = 0.8;
+/** Enough to see what a column holds. */
+const rowsLookedAt = 200;
 const numeral = /^[+\-−]?\d[\d.,\s]*\s*(?:[°º%]|[a-z/]{1,4})?\s*[LR]?$/i;
 /** Words that make another thing of a reading: what was aimed at, what is averaged, where on the face. */
 const ofOther =
@@ -55,7 +57,10 @@ export function reportUnusedColumns(
 }
 
 function holdsNumbers(block: Block, index: number): boolean {
-  const cells = block.rows.map(({ cells: own }) => (own[index] ?? '').trim()).filter((cell) => cell !== '');
+  const cells = block.rows
+    .slice(0, rowsLookedAt)
+    .map(({ cells: own }) => (own[index] ?? '').trim())
+    .filter((cell) => cell !== '');
   return (
     cells.length > 0 && cells.filter((cell) => numeral.test(cell)).length >= mostlyNumbers * cells.length
   );

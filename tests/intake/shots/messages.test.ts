@@ -207,7 +207,7 @@ it('are plain, placed, and say what to do', () => {
     not-a-number (error) line 6, cell 3
       expected: a number, or nothing where there was no reading
       found: fast
-      Correct that cell from the device, or empty it.
+      Leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported.
     unit-missing (error) line 1, cell 2
       expected: carry with a unit: m, yd, ft
       found: Carry
@@ -242,7 +242,7 @@ it('are plain, placed, and say what to do', () => {
     implausible-value (error) line 6, cell 3
       expected: a carry that the ball speed can reach
       found: 15.58 beside 249.6 in Carry (yd)
-      Correct that cell from the device, or delete the row and say so in the report.
+      Leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported.
     zero-as-missing (warning) line 6, cell 3
       expected: ball speed above zero
       found: 0
