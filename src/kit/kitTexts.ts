@@ -26,7 +26,7 @@ export function captionsText(report: Report): string {
 
 function ofChart(report: Report, item: KitItem): readonly string[] {
   const { title, headline, captions, alt } = item;
-  const files = pictureFiles(report, item).flatMap(({ name, endings }) =>
+  const files = pictureFiles(report, item.figure).flatMap(({ name, endings }) =>
     endings.map((ending) => `charts/${name}.${ending}`),
   );
   return [
