@@ -11,9 +11,13 @@ export const frameWidths = [320, 600, 900] as const;
 const sides = 32;
 const above = 16;
 const head = { size: 19, line: 26.03, below: 8, factor: 1.24 };
-const text = { size: 16, line: 23.04 };
-/** The button for the units, or the summary of the numbers. */
+const text = { size: 16, line: 23.04, longest: 640 };
+/** A browser may set a line wider than the widths of its letters say. */
+const slack = 1.03;
+/** The button for the units. */
 const control = 44;
+/** What unfolds the numbers, behind its triangle. */
+const summary = { line: 24.48, padding: 20, triangle: 18 };
 const paragraph = 16;
 const wideFrom = 560;
 const most = 900;
@@ -31,19 +35,26 @@ export function frameHeight(report: Report, figure: DrawnFigure, width: number):
     captionOf(aloneInFrame(figure)),
     notDrawnWords(recorded - drawn, counted, table.rows.length >= recorded),
   ].filter((words) => words !== '');
-  const lines = (words: string): number => wrapText(words, text.size, 400, room).length * text.line;
+  const lines = (words: string): number =>
+    wrapText(words, text.size * slack, 400, Math.min(room, text.longest)).length * text.line;
   const notes = caveats === '' ? 0 : lines(caveats) + paragraph;
   const height =
     above +
-    wrapText(headline, head.size * head.factor, 600, room).length * head.line +
+    wrapText(headline, head.size * head.factor * slack, 600, room).length * head.line +
     head.below +
     drawingHeight(figure, room) +
     captions.reduce((sum, words) => sum + lines(words) + 8, 8) +
-    control +
+    Math.max(
+      control,
+      wrapText(`Numbers: ${figure.numbers}`, text.size * slack, 400, room - summary.triangle).length *
+        summary.line +
+        summary.padding,
+    ) +
     paragraph +
     notes +
     lines(link) +
-    control;
+    control +
+    2;
   return Math.ceil(height);
 }
 
