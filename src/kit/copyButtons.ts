@@ -2,8 +2,8 @@
 const words = { copy: 'Copy', copied: 'Copied.', refused: 'Not copied: select the text instead.' } as const;
 
 /**
- * For a browser: a button after every element marked `data-copy`, whose value says what it copies; for those who hear
- * one button after another, `data-copy-of` says of which chart.
+ * For a browser: a button after every element marked `data-copy`, whose value says what it copies, or in the element
+ * whose id its `data-copy-at` names; for those who hear one button after another, `data-copy-of` says of which chart.
  */
 export function addCopyButtons(page: Document): void {
   const status = page.getElementById('copied');
@@ -27,6 +27,17 @@ export function addCopyButtons(page: Document): void {
         .then(() => say(words.copied))
         .catch(() => say(words.refused));
     });
-    text.after(button);
+    const place = page.getElementById(text.dataset['copyAt'] ?? '');
+    if (place === null) text.after(button);
+    else place.append(shownAs(text, button));
   }
+}
+
+/** A button that stands elsewhere is shown in the units in which its text is. */
+function shownAs(text: HTMLElement, button: HTMLButtonElement): HTMLButtonElement {
+  const copy = text.closest<HTMLElement>('[data-units]');
+  if (copy === null) return button;
+  button.dataset['units'] = copy.dataset['units'];
+  button.hidden = copy.hidden;
+  return button;
 }

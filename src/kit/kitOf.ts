@@ -1,4 +1,4 @@
-import { imageName, type DrawnFigure } from '../charts/figure.ts';
+import { imageName, type DrawnFigure, type Figure } from '../charts/figure.ts';
 import { altText } from './altText.ts';
 import { captions, type Captions } from './captions.ts';
 import { sayRefusal } from '../prose/english/kit/refusals.ts';
@@ -43,24 +43,34 @@ export function kitOf(report: Report): Kit {
 
 function makeKit(report: Report): Kit {
   if (report.source.front.status === 'withdrawn') return { offered: [], notOffered: [] };
-  const notOffered: NotOffered[] = [];
-  const offered: KitItem[] = [];
-  for (const figure of report.figures) {
-    const need = figure.kind === 'absent' ? null : refusal(report, figure);
-    const why =
-      figure.kind === 'absent' ? figure.why : need === null ? null : sayRefusal(need, report.telling);
-    if (why !== null) notOffered.push({ question: figure.question, why });
-    if (why !== null || figure.kind === 'absent') continue;
-    offered.push({
+  return {
+    offered: figuresToOffer(report).map((figure) => ({
       figure,
       title: titleOf(figure, report),
       headline: textOf(wholeHeadline(report, figure)),
       captions: captions(report, figure),
       alt: altText(report, figure),
       table: tableText(figure.table),
-    });
-  }
-  return { offered, notOffered };
+    })),
+    notOffered: report.figures.flatMap((figure) => {
+      const why = whyNot(report, figure);
+      return why === null ? [] : [{ question: figure.question, why }];
+    }),
+  };
+}
+
+/** The charts that may leave the page of a report, or might before it was withdrawn. */
+export function figuresToOffer(report: Report): readonly DrawnFigure[] {
+  return report.figures.flatMap((figure) =>
+    figure.kind === 'drawn' && whyNot(report, figure) === null ? [figure] : [],
+  );
+}
+
+/** Why a chart is not given away, in a sentence; null where it is. */
+function whyNot(report: Report, figure: Figure): string | null {
+  if (figure.kind === 'absent') return figure.why;
+  const need = refusal(report, figure);
+  return need === null ? null : sayRefusal(need, report.telling);
 }
 
 function titleOf(figure: DrawnFigure, { figures }: Report): string {

@@ -1,4 +1,4 @@
-import { kitOf } from '../kit/kitOf.ts';
+import { figuresToOffer } from '../kit/kitOf.ts';
 import type { Report } from '../kit/report.ts';
 import { siteContent } from 'virtual:straightface/site';
 import { pageKey, type PageKey } from './cacheKey.ts';
@@ -12,14 +12,8 @@ export interface AliasPath extends PageKey {
 
 /** Pages of a report that others link to, print or frame, from its own address on. */
 function pagesOf(report: Report): readonly string[] {
-  if (report.source.front.status === 'withdrawn') return [''];
-  return [
-    '',
-    'details/',
-    'kit/',
-    'sheet/',
-    ...kitOf(report).offered.map(({ figure }) => `embed/${figure.id}/`),
-  ];
+  const standing = report.source.front.status === 'withdrawn' ? [] : ['details/', 'sheet/'];
+  return ['', 'kit/', ...standing, ...figuresToOffer(report).map(({ id }) => `embed/${id}/`)];
 }
 
 /** Every older address of every report that is shown. */

@@ -6,9 +6,11 @@ import { joinedPages } from '../kit/joinedPages.ts';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
 import { cachedEdition } from './cachedEdition.ts';
 import { codeHash } from './codeHash.ts';
+import { withFileSizes } from './fileSizes.ts';
 import { cacheFolder } from './folders.ts';
+import { writeKitArchive } from './kitArchives.ts';
 
-/** What can only be made of whole pages: each report in one file. */
+/** What can only be made of whole pages and files: each report in one file, all that its editor's page offers in another. */
 export function finishedSite(): AstroIntegration {
   let origin: string | null = null;
   let base = '/';
@@ -21,8 +23,7 @@ export function finishedSite(): AstroIntegration {
         code = codeHash(fileURLToPath(config.root));
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
-      'astro:build:done': ({ dir }) =>
-        writeOneFileEditions({ folder: fileURLToPath(dir), base, origin, code }),
+      'astro:build:done': ({ dir }) => writeEditions({ folder: fileURLToPath(dir), base, origin, code }),
     },
   };
 }
@@ -35,9 +36,24 @@ interface Site {
   readonly code: string | null;
 }
 
-function writeOneFileEditions({ folder, base, origin, code }: Site): void {
-  const reports = join(folder, 'reports');
+function writeEditions(site: Site): void {
+  const reports = join(site.folder, 'reports');
   if (!existsSync(reports)) return;
+  const files = siteFiles(site);
+  const cache = join(cacheFolder(), 'editions');
+  for (const slug of readdirSync(reports).sort()) {
+    const folder = join(reports, slug);
+    // A withdrawn report gives nothing away, and none of its pages is to live on in a file; nor has an older address any.
+    if (!existsSync(join(folder, 'index.html')) || !existsSync(join(folder, 'findings.json'))) continue;
+    writeOneFileEdition(slug, site, files, cache);
+    writeKitArchive(folder, slug, site.code, cache);
+    const kit = join(folder, 'kit/index.html');
+    writeFileSync(kit, withFileSizes(readFileSync(kit, 'utf8'), folder));
+  }
+}
+
+/** Files of the site by the address that its pages name; each is read once. */
+function siteFiles({ folder, base }: Site): SiteFiles {
   const known = new Map<string, Uint8Array | null>();
   const bytes: SiteFiles['bytes'] = (address) => {
     const found = known.get(address);
@@ -48,33 +64,38 @@ function writeOneFileEditions({ folder, base, origin, code }: Site): void {
     known.set(address, read);
     return read;
   };
-  const files: SiteFiles = {
+  return {
     bytes,
     text: (address) => {
       const found = bytes(address);
       return found === null ? null : new TextDecoder().decode(found);
     },
   };
-  for (const slug of readdirSync(reports).sort()) {
-    const page = join(reports, slug, 'index.html');
-    // A withdrawn report gives nothing away, and none of its pages is to live on in a file; nor has an older address any.
-    if (!existsSync(page) || !existsSync(join(reports, slug, 'findings.json'))) continue;
-    const own: SiteFiles = { ...files, bytes: (address) => bytes(fromPage(address, slug)) };
-    const address = `${base}reports/${slug}/`;
-    const html = joinedPages(
-      { html: readFileSync(page, 'utf8'), address },
-      {
-        html: readFileSync(join(reports, slug, 'details/index.html'), 'utf8'),
-        address: `${address}details/`,
-      },
-    );
-    const make = (): string => oneFile(html, own, origin);
-    const edition =
-      code === null
-        ? make()
-        : cachedEdition(`${origin ?? ''}\n${html}`, code, join(cacheFolder(), 'editions'), make);
-    writeFileSync(join(reports, slug, 'report.html'), edition);
-  }
+}
+
+function writeOneFileEdition(
+  slug: string,
+  { folder, base, origin, code }: Site,
+  files: SiteFiles,
+  cache: string,
+): void {
+  const page = (path: string): string => readFileSync(join(folder, 'reports', slug, path), 'utf8');
+  const own: SiteFiles = { ...files, bytes: (address) => files.bytes(fromPage(address, slug)) };
+  const address = `${base}reports/${slug}/`;
+  const html = joinedPages(
+    { html: page('index.html'), address },
+    { html: page('details/index.html'), address: `${address}details/` },
+  );
+  const edition = cachedEdition(
+    {
+      of: [origin ?? '', html],
+      code,
+      ending: 'html',
+      make: () => new TextEncoder().encode(oneFile(html, own, origin)),
+    },
+    cache,
+  );
+  writeFileSync(join(folder, 'reports', slug, 'report.html'), edition);
 }
 
 /** Pictures are named from the report's own page. */

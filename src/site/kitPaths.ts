@@ -5,13 +5,18 @@ import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { pageKey, type PageKey } from './cacheKey.ts';
 import { siteContent } from 'virtual:straightface/site';
-import { shownReports } from './siteContent.ts';
+import { replacementTitle, shownReports } from './siteContent.ts';
 
 /** Reports that give anything away: all that are shown and not withdrawn. */
 export function givingReports({ dev }: { readonly dev: boolean }): readonly Report[] {
   return shownReports(siteContent({ fresh: dev }), { drafts: dev }).filter(
     ({ source }) => source.front.status !== 'withdrawn',
   );
+}
+
+/** The key of what is made of one report and names the one that has replaced it. */
+function keyOf(report: Report): PageKey {
+  return pageKey([report], replacementTitle(siteContent({ fresh: false }), report) ?? '');
 }
 
 export interface ReportPath extends PageKey {
@@ -24,7 +29,7 @@ export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
   return givingReports({ dev }).map((report) => ({
     params: { slug: report.source.slug },
     props: { report },
-    ...pageKey([report]),
+    ...keyOf(report),
   }));
 }
 
@@ -48,7 +53,7 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
     offered(report).map((item) => ({
       params: { slug: report.source.slug, chart: item.figure.id },
       props: { report, item },
-      ...pageKey([report]),
+      ...keyOf(report),
     })),
   );
 }

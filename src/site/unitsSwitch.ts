@@ -42,14 +42,21 @@ export function addUnitsSwitch(page: Document, place: Element, own: System): voi
     status.textContent = said[system];
     remember(system);
   });
-  show(remembered() ?? own);
+  show(askedFor(page) ?? remembered() ?? own);
 }
+
+/** What the address asks for, as "?units=metres": whoever links to a page or frames it may choose. */
+function askedFor(page: Document): System | null {
+  return systemNamed(new URLSearchParams(page.location.search).get(key));
+}
+
+const systemNamed = (name: string | null): System | null =>
+  name === 'yards' || name === 'metres' ? name : null;
 
 /** What the reader chose last; nothing where the browser keeps no storage for us. */
 function remembered(): System | null {
   try {
-    const kept = localStorage.getItem(key);
-    return kept === 'yards' || kept === 'metres' ? kept : null;
+    return systemNamed(localStorage.getItem(key));
   } catch {
     return null;
   }

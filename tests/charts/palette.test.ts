@@ -5,10 +5,12 @@ import { ciede2000, colourDistance, contrast, hueOf, type Triple, type Vision } 
 
 const css = readFileSync(new URL('../../src/styles/tokens.css', import.meta.url), 'utf8');
 
+const frames = readFileSync(new URL('../../src/styles/frameThemes.css', import.meta.url), 'utf8');
+
 /** The hex custom properties of the `:root` rule that follows `start`. */
-const declared = (start: string): ReadonlyMap<string, string> => {
-  const from = css.indexOf(start);
-  const rule = css.slice(from, css.indexOf('}', from));
+const declared = (start: string, sheet = css): ReadonlyMap<string, string> => {
+  const from = sheet.indexOf(start);
+  const rule = sheet.slice(from, sheet.indexOf('}', from));
   return new Map(
     [...rule.matchAll(/--([a-z0-9-]+): (#[0-9a-f]{6});/g)].map(([, name = '', hex = '']) => [name, hex]),
   );
@@ -37,6 +39,13 @@ describe('tokens.css', () => {
       expect(forced).toMatch(new RegExp(`--${token}: (Canvas|CanvasText|GrayText|LinkText|VisitedText);`));
     }
   });
+});
+
+test('frameThemes.css declares the same colours for either ground', () => {
+  const sameAs = (rule: string, start: string): void =>
+    expect(Object.fromEntries(declared(rule, frames))).toEqual(Object.fromEntries(declared(start)));
+  sameAs("data-theme='light'", 'color-scheme: light dark');
+  sameAs("data-theme='dark'", 'prefers-color-scheme: dark');
 });
 
 describe('contrast, by the WCAG 2.2 formula', () => {

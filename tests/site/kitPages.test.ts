@@ -1,5 +1,8 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import { imageSize } from 'image-size';
+import { parseHTML } from 'linkedom';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { serveFolder } from '../../src/commands/staticServer.ts';
@@ -7,6 +10,7 @@ import { oddBase } from '../kit/oddReports.ts';
 import { sixHeads, sixHeadsSlug } from '../kit/sixHeads.ts';
 import { launch } from './browser.ts';
 import { builtUnder } from './kitFolder.ts';
+import { openPage } from './openPage.ts';
 import { editionFiles, htmlFiles, pathOf } from './pages.ts';
 
 const folder = inject('siteFolder');
@@ -28,11 +32,97 @@ test('every published report has its kit, sheet and one-file edition', () => {
   for (const pages of [kits, sheets, oneFiles]) expect(pages.length).toBe(reports.length);
 });
 
-test.each(kits)('%s opens with the chart to take, terms and credit after it, then the others', (file) => {
-  const headings = [...read(file).matchAll(/<h2 id="([^"]+)"/g)].map((match) => match[1]);
-  expect(headings.slice(0, 2)).toEqual(['first', 'reuse']);
-  expect(headings.length).toBeGreaterThan(3);
-});
+test.each(kits)(
+  '%s says whose it is and how it stands, then shows the pictures, the one to take first at the top',
+  (file) => {
+    const { document } = parseHTML(read(file));
+    const headings = [...document.querySelectorAll('main h2')].map(({ id }) => id);
+    expect(headings[0]).toBe('pictures');
+    expect(headings).toContain('editions');
+    const before = read(file).slice(0, read(file).indexOf('id="pictures"'));
+    for (const part of [
+      'Hit ',
+      'Version 1.0.',
+      'Invented data.',
+      'Our interest.',
+      'Terms',
+      'Credit',
+      'kit.zip',
+    ])
+      expect(before).toContain(part);
+    const items = [...document.querySelectorAll('.kit-item')];
+    expect(items.length).toBeGreaterThan(3);
+    expect(plain(items[0]?.querySelector('.question')?.textContent)).toContain(
+      'The one to take first. How far apart?',
+    );
+    for (const [at, item] of items.entries()) {
+      expect(item.querySelector('h3')?.textContent?.trim()).toMatch(/[.!?]$/);
+      expect(item.querySelector('img')?.getAttribute('loading')).toBe('lazy');
+      expect(item.querySelectorAll('details').length).toBe(1);
+      expect(item.querySelector('details')?.hasAttribute('open')).toBe(false);
+      if (at > 0) expect(item.textContent).not.toContain('The one to take first');
+    }
+  },
+);
+
+test.each(kits)(
+  '%s offers exactly the files that are there, with their sizes, under names of its report',
+  (file) => {
+    const { document } = parseHTML(read(file));
+    const slug = file.split('/')[1] ?? '';
+    const links = [...document.querySelectorAll('main a[download]')].map((link) => ({
+      path: (link.getAttribute('href') ?? '').slice(1),
+      name: link.getAttribute('download') ?? '',
+    }));
+    for (const { path, name } of links) {
+      expect(existsSync(join(folder, path)), path).toBe(true);
+      expect(name).toBe(`${slug}-${path.split('/').at(-1) ?? ''}`);
+    }
+    const offered = links.map(({ path }) => path).filter((path) => path.includes('/charts/'));
+    const there = readdirSync(join(folder, `reports/${slug}/charts`)).map(
+      (name) => `reports/${slug}/charts/${name}`,
+    );
+    expect(offered.toSorted()).toEqual(there.toSorted());
+    const sizes = [...document.querySelectorAll('[data-size-of]')];
+    expect(sizes.length).toBe(there.length + 1);
+    for (const size of sizes) {
+      const path = join(folder, `reports/${slug}`, size.getAttribute('data-size-of') ?? '');
+      const bytes = readFileSync(path);
+      const kB = bytes.length < 1e6 ? `${Math.max(1, Math.round(bytes.length / 1000))} kB` : ' MB';
+      expect(size.textContent, path).toContain(kB);
+      if (path.endsWith('.png')) {
+        const { width, height } = imageSize(bytes);
+        expect(size.textContent).toContain(`${width} × ${height} px`);
+      }
+    }
+  },
+);
+
+test.each(kits)(
+  'the archive beside %s opens, and holds every chart, word and number of the report',
+  (file) => {
+    const slug = file.split('/')[1] ?? '';
+    const report = join(folder, 'reports', slug);
+    const inside = unzipSync(new Uint8Array(readFileSync(join(report, 'kit.zip'))));
+    const charts = readdirSync(join(report, 'charts')).map((name) => `charts/${name}`);
+    const same = ['captions.txt', 'shots.csv', 'findings.json', 'datapackage.json', 'email.html', ...charts];
+    expect(Object.keys(inside)).toEqual(expect.arrayContaining(same.map((path) => `${slug}/${path}`)));
+    for (const path of same)
+      expect(
+        Buffer.compare(inside[`${slug}/${path}`] ?? new Uint8Array(), readFileSync(join(report, path))),
+      ).toBe(0);
+    const readme = new TextDecoder().decode(inside[`${slug}/README.txt`]);
+    for (const part of ['Credit:', 'Terms:', 'Our interest:', 'Invented data.'])
+      expect(readme).toContain(part);
+    // What its data package names lies where it says.
+    const { resources } = JSON.parse(new TextDecoder().decode(inside[`${slug}/datapackage.json`])) as {
+      readonly resources: readonly { readonly path: string }[];
+    };
+    for (const { path } of resources) expect(Object.keys(inside)).toContain(`${slug}/${path}`);
+  },
+);
+
+const plain = (words: string | null | undefined): string => (words ?? '').replaceAll(/\s+/g, ' ').trim();
 
 /** Pages of the reports that try the kit, as served in a folder of their host. */
 const oddFolder = join(inject('oddRoot'), oddBase);
@@ -53,9 +143,12 @@ describe.each(ofBoth(kits, '/kit/index.html'))('%s', (_file, address) => {
       const page = await browser.newPage();
       await page.setJavaScriptEnabled(script);
       await page.goto(address, { waitUntil: 'load' });
-      const images = await page.evaluate(() =>
-        [...document.images].map(({ naturalWidth, alt }) => ({ naturalWidth, alt })),
-      );
+      const images = await page.evaluate(async () => {
+        const all = [...document.images];
+        for (const image of all) image.loading = 'eager';
+        await Promise.all(all.map((image) => image.decode()));
+        return all.map(({ naturalWidth, alt }) => ({ naturalWidth, alt }));
+      });
       expect(images.length).toBeGreaterThan(1);
       for (const { naturalWidth, alt } of images) {
         expect(naturalWidth).toBe(1200);
@@ -67,6 +160,7 @@ describe.each(ofBoth(kits, '/kit/index.html'))('%s', (_file, address) => {
       expect(copyable).toBeGreaterThan(5 * images.length);
       texts.push(
         await page.evaluate(() => {
+          for (const details of document.querySelectorAll('details')) details.open = true;
           for (const button of document.querySelectorAll('button')) button.remove();
           return document.querySelector('main')?.innerText ?? '';
         }),
@@ -91,14 +185,88 @@ test('a copy button copies its text, or says that the browser does not let it', 
       },
     });
   });
-  const expected = await page.$eval('[data-copy^="caption"]', (text) => text.textContent);
-  await page.click('[data-copy^="caption"] + button');
+  const expected = await page.$eval('[data-copy="short caption"]', (text) => text.textContent);
+  const press = (words: string): Promise<void> =>
+    page.$$eval(
+      '.kit-item button',
+      (all, starts) => all.find((one) => one.textContent?.startsWith(starts))?.click(),
+      words,
+    );
+  await press('Copy: short caption');
   expect(await page.title()).toBe(expected?.trim());
   const said = (): Promise<string | null> => page.$eval('#copied', (status) => status.textContent);
   expect(await said()).toBe('Copied.');
-  await page.click('[data-copy^="alternative"] + button');
+  await press('Copy: alternative text');
   expect(await said()).toBe('Not copied: select the text instead.');
   await page.close();
+});
+
+test('the two buttons of a row stand side by side on a phone, large enough to press, and are reached by keyboard', async () => {
+  const page = await openPage(browser, inject('siteAddress') + pathOf(kits[0] ?? ''), { width: 390 });
+  const places = await page.$$eval('.kit-item:first-of-type .kit-caption button', (all) =>
+    all
+      .filter((one) => one.offsetParent !== null)
+      .map((one) => one.getBoundingClientRect())
+      .map(({ top, height }) => ({ top, height })),
+  );
+  expect(places.length).toBe(2);
+  expect(places[0]?.top).toBe(places[1]?.top);
+  for (const { height } of places) expect(height).toBeGreaterThanOrEqual(44);
+  await page.focus('.kit-item .thumbnail');
+  const reached: string[] = [];
+  for (let press = 0; press < 3; press += 1) {
+    await page.keyboard.press('Tab');
+    reached.push(await page.evaluate(() => document.activeElement?.textContent?.slice(0, 24) ?? ''));
+  }
+  expect(reached.join()).toMatch(/^Copy: short caption.*Copy: alternative text.*PNG/s);
+  await page.close();
+});
+
+test('a report that another one has replaced says so over its pictures and over its frames, with the way there', () => {
+  const of = (file: string): string =>
+    readFileSync(join(oddFolder, 'reports/range-balls-replaced', file, 'index.html'), 'utf8');
+  for (const file of ['kit', 'embed/apart']) {
+    const { document } = parseHTML(of(file));
+    const notice = document.querySelector('main .notice');
+    expect(plain(notice?.textContent)).toBe('Replaced by a newer report: Two heads far apart');
+    expect(notice?.querySelector('a')?.getAttribute('href')).toBe(`/${oddBase}/reports/clear-and-priced/`);
+    expect(notice?.querySelector('a')?.getAttribute('target') ?? null).toBe(file === 'kit' ? null : '_top');
+  }
+  expect(of('kit')).toContain('Corrected 20 May 2026; pictures taken before that day are out of date.');
+});
+
+describe('a withdrawn report', () => {
+  const gone = join(inject('pooledFolder'), 'reports/gone');
+  const dom = (file: string) => parseHTML(readFileSync(join(gone, file), 'utf8')).document;
+
+  test.each(['kit/index.html', 'embed/apart/index.html'])(
+    'leaves a notice at %s: when, why and where to look',
+    (file) => {
+      const main = dom(file).querySelector('main');
+      expect(main?.textContent).toContain('Withdrawn on 25 June 2026');
+      expect(main?.textContent).toContain('The monitor was out of order.');
+      expect([...(main?.querySelectorAll('a') ?? [])].map((link) => link.getAttribute('href'))).toContain(
+        '/reports/gone/',
+      );
+      expect(main?.querySelector('img, svg, pre, [data-copy]')).toBeNull();
+    },
+  );
+
+  test('leaves a picture of that notice wherever a picture stood, and nothing else', () => {
+    const names = readdirSync(join(gone, 'charts'));
+    // Two heads have the same charts wherever the same golfer hit them.
+    const standing = readdirSync(join(inject('pooledFolder'), 'reports/first/charts'));
+    expect(names.toSorted()).toEqual(standing.filter((name) => /\.(png|svg)$/.test(name)).toSorted());
+    const [first, ...others] = names
+      .filter((name) => name.endsWith('.png'))
+      .map((name) => readFileSync(join(gone, 'charts', name)));
+    if (first === undefined) throw new Error('no picture');
+    expect(imageSize(first).width).toBe(1200);
+    for (const other of others) expect(other.equals(first)).toBe(true);
+    expect(readFileSync(join(gone, 'charts/apart.svg'), 'utf8')).toContain('Withdrawn on 25 June 2026');
+    for (const file of ['kit.zip', 'captions.txt', 'email.html', 'shots.csv', 'findings.json', 'report.html'])
+      expect(existsSync(join(gone, file)), file).toBe(false);
+  });
 });
 
 /** Pages of a PDF by Chromium: each has a page object of its own (ISO 32000-1, 7.7.3.3). */
@@ -239,26 +407,6 @@ test('charts stand at stable addresses, and pages to frame them', () => {
       expect(existsSync(join(folder, `${chart.replace('/charts/', '/embed/')}/index.html`))).toBe(true);
     }
   }
-});
-
-test('a chart can be shown in a frame of another site', async () => {
-  const [kit = ''] = kits;
-  const embed = `${inject('siteAddress')}/${kit.replace('kit/index.html', 'embed/apart/')}`;
-  const elsewhere = resolve('.cache/test-kit/elsewhere');
-  mkdirSync(elsewhere, { recursive: true });
-  writeFileSync(
-    join(elsewhere, 'index.html'),
-    `<!doctype html><title>Elsewhere</title><iframe src="${embed}" width="400" height="700" title="chart"></iframe>`,
-  );
-  const server = await serveFolder({ folder: elsewhere });
-  const page = await browser.newPage();
-  await page.goto(`${server.origin}/`, { waitUntil: 'load' });
-  const frame = page.frames().find((one) => one.url() === embed);
-  expect(await frame?.$eval('.chart-narrow svg', (svg) => svg.getBoundingClientRect().width)).toBeGreaterThan(
-    280,
-  );
-  await page.close();
-  await server.close();
 });
 
 test('the fullest report still fits one printed side, and tells its interest whole under its charts', async () => {

@@ -21,12 +21,14 @@ const inline = new Set([
   'button',
 ]);
 const cells = new Set(['td', 'th']);
+/** Attributes of what is left out. */
+const unseen = new Set(['hidden', 'data-size-of']);
 
 const isElement = (node: Node): node is Element => 'tagName' in node;
 
 /**
  * What a reader of the shop's own units sees of a page, a line a paragraph, headings marked and cells of a row parted
- * by " | "; pictures, navigation and what is hidden left out, folds open.
+ * by " | "; pictures, navigation, sizes of files and what is hidden left out, folds open.
  */
 export function shownText(html: string): string {
   const lines: string[] = [];
@@ -42,7 +44,7 @@ export function shownText(html: string): string {
       return;
     }
     if (isElement(node)) {
-      if (silent.has(node.tagName) || node.attrs.some(({ name }) => name === 'hidden')) return;
+      if (silent.has(node.tagName) || node.attrs.some(({ name }) => unseen.has(name))) return;
       const heading = /^h([1-6])$/.exec(node.tagName);
       if (heading !== null) {
         end();

@@ -143,6 +143,7 @@ describe('one page of each kind in a browser', () => {
       });
     });
     const copied = async (): Promise<string> => {
+      await page.$$eval('details', (all) => all.forEach((details) => (details.open = true)));
       const buttons = await page.$$('[data-copy^="caption of 600"] + button');
       for (const button of buttons) if (await button.isVisible()) await button.click();
       return page.title();
@@ -151,7 +152,7 @@ describe('one page of each kind in a browser', () => {
     await page.click('#units button');
     expect(await copied()).toMatch(/\d metres/);
     expect(await page.$eval('.lede + .lede', (note) => (note as HTMLElement).innerText)).toContain(
-      'Images, their alternative texts and the files stay in yards',
+      'Images, their alternative texts and the files stay in yards unless they say otherwise',
     );
     await context.close();
   });

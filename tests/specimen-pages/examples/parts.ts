@@ -173,16 +173,31 @@ export const kitItem: ComponentExamples = {
       {
         name: 'in metres, its words in yards as well',
         props: {
+          report: own,
           item,
           copies: [
             { system: own.telling.system, of: item },
             { system: other.telling.system, of: same },
           ],
-          folder: '/reports/six-shafts',
-          height: 400,
+          leads: true,
         },
-        shows: ['PNG, 1200 pixels wide', 'data-copy="alternative text"', 'data-units="yards" hidden'],
-        hides: ['undefined'],
+        shows: [
+          'The one to take first.',
+          'download="six-shafts-apart.png"',
+          'download="six-shafts-apart.csv"',
+          'data-copy="short caption"',
+          'data-copy="alternative text"',
+          'data-copy="numbers"',
+          'href="/reports/six-shafts/embed/apart/"',
+          'data-units="yards" hidden',
+        ],
+        hides: ['undefined', 'NaN'],
+      },
+      {
+        name: 'that is not the first to take',
+        props: { report: own, item, copies: [{ system: own.telling.system, of: item }], leads: false },
+        shows: ['data-copy="short caption"'],
+        hides: ['The one to take first.', 'data-units='],
       },
     ];
   },
