@@ -27,30 +27,45 @@ export const textWidth = (text: string, size: number, weight: Weight): number =>
   return (thousandths * size) / 1000;
 };
 
+/** Width in px of a line in one type. */
+export type Measure = (line: string) => number;
+
+const sourceSans =
+  (size: number, weight: Weight): Measure =>
+  (line) =>
+    textWidth(line, size, weight);
+
 /** The text, or as much of it as fits `room` px with an ellipsis. */
-export const shortenText = (text: string, size: number, weight: Weight, room: number): string => {
-  if (textWidth(text, size, weight) <= room) return text;
+export const shortenText = (text: string, size: number, weight: Weight, room: number): string =>
+  shortenMeasured(text, sourceSans(size, weight), room);
+
+const shortenMeasured = (text: string, widthOf: Measure, room: number): string => {
+  if (widthOf(text) <= room) return text;
   const characters = [...text];
   while (characters.length > 1) {
     characters.pop();
     const shorter = `${characters.join('').trimEnd()}…`;
-    if (textWidth(shorter, size, weight) <= room) return shorter;
+    if (widthOf(shorter) <= room) return shorter;
   }
   return '…';
 };
 
 /** Lines of at most `room` px, broken between words; a single word that is too long is shortened. */
-export const wrapText = (text: string, size: number, weight: Weight, room: number): readonly string[] => {
+export const wrapText = (text: string, size: number, weight: Weight, room: number): readonly string[] =>
+  wrapMeasured(text, sourceSans(size, weight), room);
+
+/** The same in any type. */
+export const wrapMeasured = (text: string, widthOf: Measure, room: number): readonly string[] => {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/\s+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (textWidth(longer, size, weight) <= room) {
+    if (widthOf(longer) <= room) {
       line = longer;
       continue;
     }
     if (line !== '') lines.push(line);
-    line = shortenText(word, size, weight, room);
+    line = shortenMeasured(word, widthOf, room);
   }
   return line === '' ? lines : [...lines, line];
 };
