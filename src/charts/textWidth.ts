@@ -70,6 +70,22 @@ export const wrapMeasured = (text: string, widthOf: Measure, room: number): read
   return line === '' ? lines : [...lines, line];
 };
 
+/** As `wrapText`, the lines as even as they may be without one more. */
+export const wrapEvenly = (text: string, size: number, weight: Weight, room: number): readonly string[] => {
+  const lines = wrapText(text, size, weight, room);
+  if (lines.length < 2) return lines;
+  const widthOf = sourceSans(size, weight);
+  // A narrower room only helps while no word is cut for it.
+  let [least, most] = [Math.max(room / 2, ...text.split(/\s+/).map(widthOf)), room];
+  if (least >= room) return lines;
+  while (most - least > 1) {
+    const middle = (least + most) / 2;
+    if (wrapText(text, size, weight, middle).length > lines.length) least = middle;
+    else most = middle;
+  }
+  return wrapText(text, size, weight, most);
+};
+
 /** As `wrapText`, but never more than `most` lines: the last one is shortened. */
 export const fitText = (
   text: string,
