@@ -13,7 +13,7 @@ export const scaleWords = (axis: string, { cut }: RoundScale): string =>
 export const axisBelow = (
   words: string,
   ticks: readonly Tick[],
-  { small, width }: Layout,
+  { small, width, textRoom }: Layout,
   top: number,
   line: Stretch = { from: 0, to: width },
 ): Part => {
@@ -21,7 +21,7 @@ export const axisBelow = (
     const half = textWidth(number, small.size, small.weight) / 2;
     return Math.min(Math.max(x, half), width - half);
   };
-  const split = wrapText(words, small.size, small.weight, width);
+  const split = wrapText(words, small.size, small.weight, textRoom);
   return {
     height: 23 + split.length * 19,
     marks: [
