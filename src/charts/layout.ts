@@ -45,7 +45,7 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'wide',
     width: 720,
-    textRoom: 720,
+    textRoom: 670,
     // Shown down to 660 px, where this is 13.75.
     small: style(15, 400, 'ink-2'),
     numbers: style(15, 400, 'ink-2'),
@@ -59,7 +59,7 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'narrow',
     width: 288,
-    textRoom: 272,
+    textRoom: 268,
     small: style(14, 400, 'ink-2'),
     numbers: style(14.5, 400, 'ink-2'),
     name: style(14.5, 600, 'ink'),

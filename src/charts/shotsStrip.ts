@@ -91,7 +91,7 @@ const head = ({ contender, numbers: words }: ShotsStrip, beside: boolean, layout
 const averagePart = (
   { average }: ShotsStrip,
   scale: RoundScale,
-  { estimate, width }: Layout,
+  { estimate, width, textRoom }: Layout,
   middle: number,
 ) => {
   if (average === null) return { marks: [], height: -8 };
@@ -101,7 +101,8 @@ const averagePart = (
     interval === null
       ? { from: x, to: x }
       : { from: scale.place(interval.low), to: scale.place(interval.high) };
-  const wordsWidth = textWidth(average.text, estimate.size, estimate.weight);
+  // As wide as in the letters of others.
+  const wordsWidth = (textWidth(average.text, estimate.size, estimate.weight) * width) / textRoom;
   const spot = { x, y: middle };
   const after = Math.max(whole.to, x + ringReach) + 7;
   const beforeEnd = Math.min(whole.from, x - ringReach) - 7;

@@ -9,7 +9,12 @@ import { shapedLine, unitsPerEm } from './shapedLine.ts';
  */
 export async function portableSvg(svg: string, folder?: string): Promise<string> {
   const fonts = `<style>${await embeddedFonts(svg, folder)}</style>`;
-  return measuredTexts(svg).replace('<rect', () => `${fonts}<rect`);
+  return (
+    measuredTexts(svg)
+      .replace('<rect', () => `${fonts}<rect`)
+      // Else some browsers set letters on whole pixels, and stretch or squeeze the line that comes of it.
+      .replace('<svg ', '<svg text-rendering="geometricPrecision" ')
+  );
 }
 
 function measuredTexts(svg: string): string {

@@ -11,6 +11,7 @@ import { pictureNotes } from '../../src/kit/pictureNotes.ts';
 import { picturesOf } from '../../src/kit/picturesOf.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { textOf } from '../../src/kit/said.ts';
+import { standingWords } from '../../src/prose/english/kit/standing.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { exportedPng } from '../../src/site/exportedFiles.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from '../commands/contentFolder.ts';
@@ -101,7 +102,7 @@ test('a licence for charts stands in their files, signs of markup as they are', 
   const texts = new Map(pictureNotes(one, first.figure, '1').map(({ keyword, text }) => [keyword, text]));
   expect(texts.get('Author')).toBe('A <b> & B');
   expect(texts.get('Copyright')).toBe('A <b> & B. CC-BY-4.0');
-  expect(texts.has('Warning')).toBe(false);
+  expect(texts.get('Warning') ?? '').toBe(standingWords(one.source));
   const packet = texts.get('XML:com.adobe.xmp') ?? '';
   expect(packet).toContain(
     '<xmpRights:WebStatement>https://spdx.org/licenses/CC-BY-4.0</xmpRights:WebStatement>',
