@@ -7,7 +7,7 @@ import { textWidth, wrapText } from './textWidth.ts';
 
 /** What the scale measures, and where it starts if not at 0. */
 export const scaleWords = (axis: string, { cut }: RoundScale): string =>
-  cut === null ? axis : `${axis}; the scale runs from ${cut.from} to ${cut.to}`;
+  cut === null ? axis : `${axis}; scale from ${cut.from} to ${cut.to}`;
 
 /** Numbered axis along the foot of a chart, or along `line` of it; words below say what it measures. */
 export const axisBelow = (

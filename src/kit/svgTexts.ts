@@ -14,7 +14,7 @@ interface Inherited {
   readonly fill: string;
   /** Width of the line round its letters; null where they have none. */
   readonly strokeWidth: number | null;
-  /** Null where it is turned or otherwise moved than by steps and enlarging. */
+  /** Null where it is moved otherwise than by steps and enlarging, or does not stand there whole and opaque. */
   readonly place: Place | null;
 }
 
@@ -47,15 +47,19 @@ const root: Inherited = {
 export function replaceTexts(svg: string, write: (text: SvgText, whole: string) => string): string {
   const open: Inherited[] = [root];
   return svg.replaceAll(
-    /<text([^>]*)>([^<]*)<\/text>|<(\/?)(?:g|svg)\b([^>]*)>/g,
-    (whole: string, own: string | undefined, words: string, end: string, attributes: string) => {
+    /<text([^>]*)>([^<]*)<\/text>|<(\/?)(g|svg)\b([^>]*)>/g,
+    (whole: string, own: string | undefined, words: string, end: string, tag: string, attributes: string) => {
       const around = open.at(-1) ?? root;
       if (own !== undefined) {
         const [x = 0, y = 0] = ['x', 'y'].map((name) => Number(attributeOf(own, name) ?? 0));
         return write({ ...inherited(around, own), own, words: plainWords(words), x, y }, whole);
       }
       if (end === '/') open.pop();
-      else if (!attributes.endsWith('/')) open.push(inherited(around, attributes));
+      else if (!attributes.endsWith('/')) {
+        const own = inherited(around, attributes);
+        const plain = tag === 'g' || (open.length === 1 && fillsItsView(attributes));
+        open.push(plain ? own : { ...own, place: null });
+      }
       return whole;
     },
   );
@@ -76,7 +80,7 @@ function inherited(around: Inherited, attributes: string): Inherited {
     anchor: anchor === 'middle' || anchor === 'end' || anchor === 'start' ? anchor : around.anchor,
     fill: read('fill') ?? around.fill,
     strokeWidth: strokeOf(read('stroke'), read('stroke-width'), around.strokeWidth),
-    place: moved(around.place, read('transform')),
+    place: veiled.test(attributes) ? null : moved(around.place, read('transform')),
   };
 }
 
@@ -87,6 +91,14 @@ function strokeOf(
 ): number | null {
   if (stroke === undefined) return around;
   return stroke === 'none' ? null : Number(width ?? 1);
+}
+
+const veiled = /\s(?:opacity|fill-opacity|clip-path|mask|filter)="/;
+
+/** Whether the px of a drawing are those of its width and height. */
+function fillsItsView(attributes: string): boolean {
+  const [view, width, height] = ['viewBox', 'width', 'height'].map((name) => attributeOf(attributes, name));
+  return view === undefined || view === `0 0 ${width} ${height}`;
 }
 
 const steps = /^(?:translate\((-?[\d.]+)[ ,](-?[\d.]+)\))? ?(?:scale\(([\d.]+)\))?$/;

@@ -1,7 +1,7 @@
 import { Resvg } from '@resvg/resvg-js';
 import type { Pixels } from '../kit/encodePng.ts';
 import { replaceTexts, type SvgText } from '../kit/svgTexts.ts';
-import { fontOf } from './fontFiles.ts';
+import { fontFile, fontNames, fontOf } from './fontFiles.ts';
 import { glyphMasks, inkSteps, phases, type GlyphAt, type GlyphMask } from './glyphMasks.ts';
 import { outlinedText, startsAt } from './outlinedSvg.ts';
 import { shapedLine, unitsPerEm } from './shapedLine.ts';
@@ -31,7 +31,12 @@ export function drawPixels(svg: string, width: number): Pixels {
   });
   const drawn = new Resvg(bare, {
     fitTo: { mode: 'width', value: width },
-    font: { loadSystemFonts: false },
+    font: {
+      // Of a text that holds more than words.
+      fontFiles: bare.includes('<text') ? fontNames.map(fontFile) : [],
+      loadSystemFonts: false,
+      defaultFontFamily: 'Source Sans 3',
+    },
   }).render();
   const pixels: Pixels = { width: drawn.width, height: drawn.height, rgba: drawn.pixels };
   const maskOf = glyphMasks(letters);
