@@ -3,7 +3,7 @@ import { answerOf } from '../prose/answers.ts';
 import { sayBesideBar, sayPairInFull } from '../prose/english/answers.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
 import { sayAnswerFinding } from '../prose/english/charts/finding.ts';
-import { gapFoot, keyWords, namedEnds, pairName } from '../prose/english/charts/gaps.ts';
+import { gapEnds, gapFoot, keyWords, pairName } from '../prose/english/charts/gaps.ts';
 import { barNumbers, differenceCells } from '../prose/english/charts/ranges.ts';
 import { pairAnswer, surestFirst } from '../prose/pairAnswer.ts';
 import { printingOf } from '../prose/printSteps.ts';
@@ -37,7 +37,12 @@ export function apartFigure(metric: MetricFindings, telling: Telling): Figure {
     pairs: rows.filter(({ pair }) => drawn.includes(pair)).map((row) => row.drawn),
     recorded: rows.length,
     ...band,
-    ends: namedEnds(ahead),
+    ends: gapEnds(
+      rows.flatMap(({ pair, drawn: { kind }, names }) =>
+        kind === 'judged' && drawn.includes(pair) ? [names] : [],
+      ),
+      ahead,
+    ),
     foot: gapFoot(metric.id, metric.pairs[0]?.level ?? 0.95, judged),
     key: keyWords(drawn, metric.matters, telling),
   });
@@ -48,7 +53,12 @@ function pairRow(
   pair: PairFindings,
   metric: MetricFindings,
   telling: Telling,
-): { readonly drawn: ApartPair; readonly cells: readonly string[]; readonly told: string } {
+): {
+  readonly drawn: ApartPair;
+  readonly names: readonly [string, string];
+  readonly cells: readonly string[];
+  readonly told: string;
+} {
   const turned = turnedPair(pair, metric, telling);
   const { a, b } = turned;
   const made = pairAnswer(pair, metric, telling.findings.design);
@@ -58,6 +68,7 @@ function pairRow(
   if (pair.estimate === null || pair.ci === null || pair.p === null) {
     return {
       drawn: { kind: 'not-judged', sentence: answer },
+      names: [a.label, b.label],
       cells: [heading, '–', '–', '–', '–', answer],
       told,
     };
@@ -74,6 +85,7 @@ function pairRow(
       open: pair.openBecause !== null,
       printed: barNumbers(estimate, ci, printing),
     },
+    names: [a.label, b.label],
     cells: [heading, ...differenceCells(estimate, ci, printing), printedP(pair.p), answer],
     told,
   };

@@ -71,10 +71,10 @@ export interface ApartStyle {
 export const bandLabel = (
   words: string,
   middle: number,
-  { small, width }: Layout,
+  { small, width, textRoom }: Layout,
   top: number,
 ): { readonly height: number; readonly labels: readonly Label[] } => {
-  const split = wrapText(words, small.size, small.weight, width);
+  const split = wrapText(words, small.size, small.weight, textRoom);
   return {
     height: split.length * lineHeight,
     labels: split.map((line, index) => {
@@ -131,10 +131,10 @@ export const apartRow = (
   layout: Layout,
   top: number,
 ): Part => {
-  const { width, numbers } = layout;
+  const { width, textRoom, numbers } = layout;
   const rule = lines([{ x1: 0, y1: top, x2: width, y2: top }], 'rule', 1);
   if (pair.kind === 'not-judged') {
-    const split = wrapText(pair.sentence, numbers.size, numbers.weight, width);
+    const split = wrapText(pair.sentence, numbers.size, numbers.weight, textRoom);
     return {
       height: 17 + (split.length - 1) * lineHeight + 9,
       marks: [

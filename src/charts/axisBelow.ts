@@ -7,13 +7,13 @@ import { textWidth, wrapText } from './textWidth.ts';
 
 /** What the scale measures, and where it starts if not at 0. */
 export const scaleWords = (axis: string, { cut }: RoundScale): string =>
-  cut === null ? axis : `${axis}; the scale runs from ${cut.from} to ${cut.to}`;
+  cut === null ? axis : `${axis}; scale from ${cut.from} to ${cut.to}`;
 
 /** Numbered axis along the foot of a chart, or along `line` of it; words below say what it measures. */
 export const axisBelow = (
   words: string,
   ticks: readonly Tick[],
-  { small, width }: Layout,
+  { small, width, textRoom }: Layout,
   top: number,
   line: Stretch = { from: 0, to: width },
 ): Part => {
@@ -21,7 +21,7 @@ export const axisBelow = (
     const half = textWidth(number, small.size, small.weight) / 2;
     return Math.min(Math.max(x, half), width - half);
   };
-  const split = wrapText(words, small.size, small.weight, width);
+  const split = wrapText(words, small.size, small.weight, textRoom);
   return {
     height: 23 + split.length * 19,
     marks: [

@@ -27,7 +27,12 @@ export function deliveryFigure(telling: Telling): Figure {
   const rows = swing.measures.flatMap(({ id, pairs }) =>
     pairs.map((pair) => rowOf(id, pair, swing, printing, telling)),
   );
-  const { tableCaption, tableHead, ...words } = deliveryWords(swing, margin, telling);
+  const { tableCaption, tableHead, ...words } = deliveryWords(
+    swing,
+    margin,
+    rows.flatMap(({ names }) => (names === null ? [] : [names])),
+    telling,
+  );
   return deliveryChart({
     ...head,
     ...words,
@@ -47,6 +52,8 @@ export function deliveryFigure(telling: Telling): Figure {
 /** A difference of the swing as it is drawn and as it is told. */
 interface ToldRow {
   readonly drawn: DeliveryRow;
+  /** The one first whom it would favour; null where that is not known. */
+  readonly names: readonly [string, string] | null;
   readonly heading: string;
   readonly sentence: string;
   readonly numbers: string;
@@ -71,6 +78,7 @@ function rowOf(
   if (worth === null || answer === 'not-known')
     return {
       ...words,
+      names: null,
       drawn: {
         kind: 'not-judged',
         measure: name,
@@ -86,6 +94,7 @@ function rowOf(
   const [first, second] = flip ? [pair.b, pair.a] : [pair.a, pair.b];
   return {
     ...words,
+    names: [telling.nameOf(first), telling.nameOf(second)],
     drawn: {
       kind: 'judged',
       measure: name,

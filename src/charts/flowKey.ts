@@ -16,14 +16,14 @@ const lineHeight = 19;
 const gap = { sign: 6, item: 18 };
 
 /** Signs with their names, as many to a line as fit: the first row of a chart. */
-export const flowKey = (items: readonly KeyItem[], { small, width }: Layout, top: number): Part => {
+export const flowKey = (items: readonly KeyItem[], { small, width, textRoom }: Layout, top: number): Part => {
   const marks: Markish[] = [];
   let [x, line] = [0, 0];
   for (const { width: signWidth, draw, words } of items) {
     const inset = signWidth + gap.sign;
     const taken = inset + textWidth(words, small.size, small.weight);
-    if (x > 0 && x + taken > width) [x, line] = [0, line + 1];
-    const split = wrapText(words, small.size, small.weight, width - inset);
+    if (x > 0 && x + taken > textRoom) [x, line] = [0, line + 1];
+    const split = wrapText(words, small.size, small.weight, textRoom - inset);
     const baseline = top + 15 + line * lineHeight;
     marks.push(
       ...draw({ x, y: baseline - 5 }),

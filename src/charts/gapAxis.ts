@@ -54,14 +54,14 @@ export const gapAxis = (
   top: number,
   line: Stretch = { from: 0, to: layout.width },
 ): Part => {
-  const { small, width } = layout;
+  const { small, width, textRoom } = layout;
   const clamped = (x: number, words: string): number => {
     const half = textWidth(words, small.size, small.weight) / 2;
     return Math.min(Math.max(x, half), width - half);
   };
   const words = endWords(ends, line, layout, top + 38);
   const footTop = top + 38 + words.rows * lineHeight;
-  const split = wrapText(foot, small.size, small.weight, width);
+  const split = wrapText(foot, small.size, small.weight, textRoom);
   return {
     height: footTop + (split.length - 1) * lineHeight + 4 - top,
     marks: [

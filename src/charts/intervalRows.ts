@@ -19,7 +19,7 @@ import {
   type Line,
   type Stretch,
 } from './signs.ts';
-import { fitText, textWidth, wrapText } from './textWidth.ts';
+import { fitText, textWidth, wrapEvenly } from './textWidth.ts';
 
 export interface Interval {
   readonly low: number;
@@ -67,7 +67,7 @@ export interface RowStyle {
 }
 
 const widestName = 190;
-const widestWords = 180;
+const widestWords = 200;
 const columnGap = 16;
 const lineHeight = 19;
 const trackInset = 10;
@@ -188,7 +188,7 @@ export const intervalRow = (
   const { interval } = row;
   const under = wide || interval === null ? null : row.printed;
   const figure = under === null ? row.figure : '';
-  const words = under === null ? wrapText(row.words, numbers.size, numbers.weight, columns.wordsWidth) : [];
+  const words = under === null ? wrapEvenly(row.words, numbers.size, numbers.weight, columns.wordsWidth) : [];
   const { beside, figureAt } = besideName(figure, names, words, layout);
   const labelAt = (at: number) =>
     bandWords === null ? null : bandLabel(bandWords, style.place(0), layout, at);

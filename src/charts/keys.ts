@@ -11,11 +11,11 @@ import type { Markish } from '@observablehq/plot';
 export const signKey = (
   sign: (spot: Spot) => readonly Markish[],
   words: string,
-  { small, width }: Layout,
+  { small, textRoom }: Layout,
   top: number,
   inset = 22,
 ): Part => {
-  const split = wrapText(words, small.size, small.weight, width - inset);
+  const split = wrapText(words, small.size, small.weight, textRoom - inset);
   return {
     height: 24 + (split.length - 1) * 19,
     marks: [

@@ -103,8 +103,8 @@ const keyItems = ({ panels, key, leftOut }: LandingDrawing): readonly KeyItem[] 
 };
 
 /** What the scale measures, under the panels. */
-const axisPart = (words: string, { small, width }: Layout, top: number): Part => {
-  const split = wrapText(words, small.size, small.weight, width);
+const axisPart = (words: string, { small, width, textRoom }: Layout, top: number): Part => {
+  const split = wrapText(words, small.size, small.weight, textRoom);
   return {
     height: 5 + split.length * 19,
     marks: [

@@ -10,6 +10,8 @@ interface TextStyle {
 export interface Layout {
   readonly variant: Variant;
   readonly width: number;
+  /** Longest line of words, px: one set in the wider type of whoever has not ours still ends before the edge of a picture. */
+  readonly textRoom: number;
   readonly sentence: TextStyle;
   readonly numbers: TextStyle;
   readonly name: TextStyle;
@@ -43,6 +45,7 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'wide',
     width: 720,
+    textRoom: 670,
     // Shown down to 660 px, where this is 13.75.
     small: style(15, 400, 'ink-2'),
     numbers: style(15, 400, 'ink-2'),
@@ -56,6 +59,7 @@ export const layouts: Readonly<Record<Variant, Layout>> = {
     ...shared,
     variant: 'narrow',
     width: 288,
+    textRoom: 268,
     small: style(14, 400, 'ink-2'),
     numbers: style(14.5, 400, 'ink-2'),
     name: style(14.5, 600, 'ink'),

@@ -22,10 +22,12 @@ const wordsAt = (
   x: number,
   words: readonly string[],
   style: Layout['sentence'],
-  width: number,
+  { width, textRoom }: Layout,
 ): { readonly lines: readonly string[]; readonly at: (y: number) => readonly Label[] } => {
-  const split = words.flatMap((one) => wrapText(one, style.size, style.weight, width));
-  const half = Math.max(...split.map((line) => textWidth(line, style.size, style.weight))) / 2;
+  const split = words.flatMap((one) => wrapText(one, style.size, style.weight, textRoom));
+  // As long as a line is that just fills the room.
+  const half =
+    ((width / textRoom) * Math.max(...split.map((line) => textWidth(line, style.size, style.weight)))) / 2;
   const middle = Math.min(Math.max(x, half), width - half);
   return {
     lines: split,
@@ -37,8 +39,8 @@ const rulePart = ({ luck, seen }: LuckDrawing, scale: RoundScale, layout: Layout
   const { width, sentence, name } = layout;
   const seenX = scale.place(seen.gap);
   const [averageX, upToX] = [scale.place(luck.average), scale.place(luck.upTo)];
-  const above = wordsAt(seenX, seen.words, sentence, width);
-  const below = wordsAt((averageX + upToX) / 2, [luck.words], { ...name, weight: 400 }, width);
+  const above = wordsAt(seenX, seen.words, sentence, layout);
+  const below = wordsAt((averageX + upToX) / 2, [luck.words], { ...name, weight: 400 }, layout);
   const seenTop = top + 20 + (above.lines.length - 1) * lineHeight + 7;
   const rule = seenTop + tick;
   const down = (x: number): Line => ({ x1: x, y1: rule, x2: x, y2: rule + tick });

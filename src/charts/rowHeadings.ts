@@ -6,10 +6,10 @@ import { wrapText } from './textWidth.ts';
 /** A heading over rows, under a rule. */
 export const rowHeading = (
   heading: string,
-  { sentence, width, firstBaseline }: Layout,
+  { sentence, width, textRoom, firstBaseline }: Layout,
   top: number,
 ): Part => {
-  const split = wrapText(heading, sentence.size, sentence.weight, width);
+  const split = wrapText(heading, sentence.size, sentence.weight, textRoom);
   return {
     height: firstBaseline + (split.length - 1) * 20 + 10,
     marks: [

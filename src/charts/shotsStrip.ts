@@ -76,11 +76,11 @@ export const headFits = (
 
 /** Name, and numbers beside it or below. */
 const head = ({ contender, numbers: words }: ShotsStrip, beside: boolean, layout: Layout, top: number) => {
-  const { name, numbers, nameInset, width } = layout;
+  const { name, numbers, nameInset, width, textRoom } = layout;
   const [fitted = ''] = fitText(contender.label, name.size, name.weight, width - nameInset, 1);
   const first = label(name, 'start', nameInset, top + 22, fitted);
   if (beside) return { labels: [first, label(numbers, 'end', width, top + 22, words)], bottom: top + 22 };
-  const below = wrapText(words, numbers.size, numbers.weight, width);
+  const below = wrapText(words, numbers.size, numbers.weight, textRoom);
   return {
     labels: [first, ...below.map((line, index) => label(numbers, 'start', 0, top + 42 + index * 19, line))],
     bottom: top + 23 + below.length * 19,
@@ -91,7 +91,7 @@ const head = ({ contender, numbers: words }: ShotsStrip, beside: boolean, layout
 const averagePart = (
   { average }: ShotsStrip,
   scale: RoundScale,
-  { estimate, width }: Layout,
+  { estimate, width, textRoom }: Layout,
   middle: number,
 ) => {
   if (average === null) return { marks: [], height: -8 };
@@ -101,7 +101,8 @@ const averagePart = (
     interval === null
       ? { from: x, to: x }
       : { from: scale.place(interval.low), to: scale.place(interval.high) };
-  const wordsWidth = textWidth(average.text, estimate.size, estimate.weight);
+  // As wide as in the letters of others.
+  const wordsWidth = (textWidth(average.text, estimate.size, estimate.weight) * width) / textRoom;
   const spot = { x, y: middle };
   const after = Math.max(whole.to, x + ringReach) + 7;
   const beforeEnd = Math.min(whole.from, x - ringReach) - 7;

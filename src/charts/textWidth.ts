@@ -27,32 +27,63 @@ export const textWidth = (text: string, size: number, weight: Weight): number =>
   return (thousandths * size) / 1000;
 };
 
+/** Width in px of a line in one type. */
+export type Measure = (line: string) => number;
+
+const sourceSans =
+  (size: number, weight: Weight): Measure =>
+  (line) =>
+    textWidth(line, size, weight);
+
 /** The text, or as much of it as fits `room` px with an ellipsis. */
-export const shortenText = (text: string, size: number, weight: Weight, room: number): string => {
-  if (textWidth(text, size, weight) <= room) return text;
+export const shortenText = (text: string, size: number, weight: Weight, room: number): string =>
+  shortenMeasured(text, sourceSans(size, weight), room);
+
+const shortenMeasured = (text: string, widthOf: Measure, room: number): string => {
+  if (widthOf(text) <= room) return text;
   const characters = [...text];
   while (characters.length > 1) {
     characters.pop();
     const shorter = `${characters.join('').trimEnd()}…`;
-    if (textWidth(shorter, size, weight) <= room) return shorter;
+    if (widthOf(shorter) <= room) return shorter;
   }
   return '…';
 };
 
 /** Lines of at most `room` px, broken between words; a single word that is too long is shortened. */
-export const wrapText = (text: string, size: number, weight: Weight, room: number): readonly string[] => {
+export const wrapText = (text: string, size: number, weight: Weight, room: number): readonly string[] =>
+  wrapMeasured(text, sourceSans(size, weight), room);
+
+/** The same in any type. */
+export const wrapMeasured = (text: string, widthOf: Measure, room: number): readonly string[] => {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/\s+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (textWidth(longer, size, weight) <= room) {
+    if (widthOf(longer) <= room) {
       line = longer;
       continue;
     }
     if (line !== '') lines.push(line);
-    line = shortenText(word, size, weight, room);
+    line = shortenMeasured(word, widthOf, room);
   }
   return line === '' ? lines : [...lines, line];
+};
+
+/** As `wrapText`, the lines as even as they may be without one more. */
+export const wrapEvenly = (text: string, size: number, weight: Weight, room: number): readonly string[] => {
+  const lines = wrapText(text, size, weight, room);
+  if (lines.length < 2) return lines;
+  const widthOf = sourceSans(size, weight);
+  // A narrower room only helps while no word is cut for it.
+  let [least, most] = [Math.max(room / 2, ...text.split(/\s+/).map(widthOf)), room];
+  if (least >= room) return lines;
+  while (most - least > 1) {
+    const middle = (least + most) / 2;
+    if (wrapText(text, size, weight, middle).length > lines.length) least = middle;
+    else most = middle;
+  }
+  return wrapText(text, size, weight, most);
 };
 
 /** As `wrapText`, but never more than `most` lines: the last one is shortened. */

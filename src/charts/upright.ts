@@ -23,8 +23,8 @@ export const heightOf =
     bottom - scale.place(value);
 
 /** What an upright scale measures, in lines over its plot. */
-export const uprightWords = (words: string, { small, width }: Layout, top: number): Part => {
-  const split = wrapText(words, small.size, small.weight, width);
+export const uprightWords = (words: string, { small, textRoom }: Layout, top: number): Part => {
+  const split = wrapText(words, small.size, small.weight, textRoom);
   return {
     height: 10 + split.length * 19,
     marks: [...texts(split.map((line, index) => label(small, 'start', 0, top + 20 + index * 19, line)))],

@@ -1,7 +1,7 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
 import { leftOutFinding } from '../prose/english/charts/finding.ts';
-import { gapFoot, keyWords, namedEnds } from '../prose/english/charts/gaps.ts';
+import { gapEnds, gapFoot, keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { rowAnswer } from '../prose/english/charts/rowAnswer.ts';
 import { bothRanges, eitherWay, withAndWithoutWords } from '../prose/english/charts/withAndWithout.ts';
@@ -54,7 +54,10 @@ export function withAndWithoutFigure(metric: MetricFindings, session: Session, t
     ...words,
     ...band,
     finding: leftOutFinding(metric, changed),
-    ends: namedEnds(ahead),
+    ends: gapEnds(
+      both.map(({ turned: { a, b } }) => [a.label, b.label] as const),
+      ahead,
+    ),
     foot: gapFoot(metric.id, metric.pairs[0]?.level ?? 0.95, metric.judgedTogether),
     key: keyWords(
       both.map(({ pair }) => pair),

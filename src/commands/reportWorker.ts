@@ -1,11 +1,9 @@
 import Tinypool from 'tinypool';
-import { exportedSvg, rasterWidth } from '../kit/exportedSvg.ts';
-import { kitOf } from '../kit/kitOf.ts';
+import { picturesOf } from '../kit/picturesOf.ts';
+import { exportedPng } from '../site/exportedFiles.ts';
 import { openContent, type OpenContent } from '../site/openContent.ts';
-import { cachedPng } from '../site/rasters.ts';
 import { diskCache } from '../site/reportCache.ts';
 import { isShown } from '../site/shown.ts';
-import { version } from '../site/version.ts';
 
 /** What workers are to do: some reports of a content folder, worked out into the cache. */
 export interface ReportWork {
@@ -28,6 +26,5 @@ function content(): OpenContent {
 export default async function workOut(slug: string): Promise<void> {
   const { report } = content().load(slug);
   if (report === null || !isShown(report)) return;
-  for (const { figure } of kitOf(report).offered)
-    await cachedPng(exportedSvg(report, figure, version), rasterWidth);
+  for (const picture of picturesOf(report)) await exportedPng(report, picture);
 }

@@ -1,7 +1,8 @@
 import { crc32, deflateSync } from 'node:zlib';
-import { fewColours } from './fewColours.ts';
+import { fewColours, type Colour } from './fewColours.ts';
+import { withoutNotes, type PngNotes, type PngText } from './pngNotes.ts';
 
-/** Opaque pixels from the top left, four bytes each: red, green, blue and one that is left out. */
+/** Pixels from the top left, four bytes each: red, green and blue, multiplied by how much they cover, and that. */
 export interface Pixels {
   readonly width: number;
   readonly height: number;
@@ -14,10 +15,10 @@ const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 const level = 4;
 
 /**
- * PNG of an opaque picture (ISO/IEC 15948) in 256 colours, of which all that fill an area are exact: three fifths of
- * what true colours take. Flat drawings compress best unfiltered.
+ * PNG (ISO/IEC 15948) in 256 colours, of which all that fill an area are exact: three fifths of what true colours take.
+ * Flat drawings compress best unfiltered.
  */
-export function encodePng(pixels: Pixels): Uint8Array {
+export function encodePng(pixels: Pixels, notes: PngNotes = withoutNotes): Uint8Array {
   const { width, height } = pixels;
   const { palette, places } = fewColours(pixels);
   const header = new DataView(new ArrayBuffer(13));
@@ -25,7 +26,6 @@ export function encodePng(pixels: Pixels): Uint8Array {
   header.setUint32(4, height);
   header.setUint8(8, 8); // Bits a sample.
   header.setUint8(9, 3); // Samples are places in a palette.
-  const colours = palette.flatMap((colour) => [colour >> 16, (colour >> 8) & 255, colour & 255]);
   const rows = new Uint8Array(height * (width + 1));
   // Each row after a byte 0: filter type "none".
   for (let y = 0; y < height; y += 1)
@@ -33,10 +33,53 @@ export function encodePng(pixels: Pixels): Uint8Array {
   return Buffer.concat([
     Uint8Array.from(signature),
     chunk('IHDR', new Uint8Array(header.buffer)),
-    chunk('PLTE', Uint8Array.from(colours)),
+    ...density(notes),
+    ...notes.texts.map(textChunk),
+    chunk('PLTE', Uint8Array.from(palette.flatMap(unmultiplied))),
+    ...covers(palette),
     chunk('IDAT', deflateSync(rows, { level, memLevel: 9 })),
     chunk('IEND', new Uint8Array(0)),
   ]);
+}
+
+/** A colour as the file holds it: by itself, not multiplied by how much it covers. */
+function unmultiplied([red, green, blue, cover]: Colour): readonly number[] {
+  return [red, green, blue].map((part) =>
+    cover === 0 ? 0 : Math.min(255, Math.round((part * 255) / cover)),
+  );
+}
+
+/** How much the colours cover, up to the last that does not cover whole; nothing where all do. */
+function covers(palette: readonly Colour[]): readonly Uint8Array[] {
+  const last = palette.findLastIndex(([, , , cover]) => cover < 255);
+  return last < 0
+    ? []
+    : [
+        chunk(
+          'tRNS',
+          Uint8Array.from(palette.slice(0, last + 1), ([, , , cover]) => cover),
+        ),
+      ];
+}
+
+const inchesPerMetre = 1 / 0.0254;
+
+function density({ pixelsPerInch }: PngNotes): readonly Uint8Array[] {
+  if (pixelsPerInch === null) return [];
+  const data = new DataView(new ArrayBuffer(9));
+  const perMetre = Math.round(pixelsPerInch * inchesPerMetre);
+  data.setUint32(0, perMetre);
+  data.setUint32(4, perMetre);
+  data.setUint8(8, 1); // A metre.
+  return [chunk('pHYs', new Uint8Array(data.buffer))];
+}
+
+/** Keyword, then five zeros: its end, not compressed, no method, no language, no keyword in it; then UTF-8. */
+function textChunk({ keyword, text }: PngText): Uint8Array {
+  return chunk(
+    'iTXt',
+    Buffer.concat([Buffer.from(keyword, 'latin1'), Buffer.alloc(5), Buffer.from(text, 'utf8')]),
+  );
 }
 
 function chunk(type: string, data: Uint8Array): Uint8Array {

@@ -1,91 +1,97 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { literalColours, palette } from '../charts/palette.ts';
-import { wrapText } from '../charts/textWidth.ts';
-import { caveatStrip, stripText } from './caveatStrip.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
-import { headline } from './headline.ts';
-import { textOf, type Said } from './said.ts';
 import { altText } from './altText.ts';
+import { stripSentences } from './caveatStrip.ts';
+import { chartInside } from './chartInside.ts';
+import type { ChartForm } from './exportForms.ts';
+import { headline } from './headline.ts';
+import { pictureForms, roomIn } from './pictureForm.ts';
+import { drawnLines, serif, wrapped } from './pictureLines.ts';
+import { pictureStamps } from './pictureStamp.ts';
+import { linesOfStrip, pictureStrip } from './pictureStrip.ts';
 import type { Report } from './report.ts';
+import { textOf, type Said } from './said.ts';
 
-const margin = 24;
-const chartWidth = 720;
-/** Width of an exported chart, px; its raster is drawn at `rasterWidth`. */
-export const exportWidth = chartWidth + 2 * margin;
-export const rasterWidth = 1200;
-
-const head = { size: 19, leading: 26 };
-const strip = { leading: 19 };
-const mostHeadLines = 3;
-
-/** Literata at weight 600 beside Source Sans 3: no text of ours is set wider than this. */
-const literataFactor = 1.24;
+/** Width of the wide form, px, and of its raster. */
+export const exportWidth = pictureForms.wide.width;
+export const rasterWidth = pictureForms.wide.raster;
 
 /**
- * A chart as one SVG that may leave its page: headline above, caveat strip below, colours of the light theme as values,
- * attributes that every renderer knows. Fonts by name: Literata and Source Sans 3.
+ * A chart as one SVG that may leave its page: its stamps and headline above, caveat strip below, colours of the light
+ * theme as values, attributes that every renderer knows. Fonts by name: Literata and Source Sans 3.
  */
-export function exportedSvg(report: Report, figure: DrawnFigure, version: string): string {
-  const light = {
-    paper: palette.paper.light,
-    ink: palette.ink.light,
-    second: palette['ink-2'].light,
-    rule: palette.rule.light,
-  };
+export function exportedSvg(
+  report: Report,
+  figure: DrawnFigure,
+  version: string,
+  chosen: ChartForm = 'wide',
+): string {
+  const form = pictureForms[chosen];
+  const { width, margin, scale } = form;
+  const head = serif(form.head.size);
   const wrapHead = (sentences: readonly Said[]): readonly string[] =>
-    wrapText(textOf(sentences), head.size * literataFactor, 600, chartWidth);
-  const headSentences = headline(report, figure, (said) => wrapHead(said).length <= mostHeadLines);
+    wrapped(textOf(sentences), head, roomIn(form));
+  const headSentences = headline(report, figure, (said) => wrapHead(said).length <= form.headLines);
   const headLines = wrapHead(headSentences);
-  const stripLines = caveatStrip(report, figure, version, chartWidth);
-  const chart = chartInside(figure.svg.wide);
-  const headBottom = 16 + headLines.length * head.leading;
-  const chartTop = headBottom + 12;
-  const stripTop = chartTop + chart.height + 16;
-  const height = Math.ceil(stripTop + 10 + stripLines.length * strip.leading + 16);
+  const sentences = stripSentences(
+    report,
+    figure,
+    version,
+    (said) => linesOfStrip(unstamped(said), form) <= form.stripLines,
+  );
+  const stamps = pictureStamps(
+    sentences.filter(({ kind }) => kind === 'stamp'),
+    form,
+    16,
+  );
+  const headTop = 16 + (stamps.height === 0 ? 0 : stamps.height + 8);
+  const chart = chartInside(figure.svg[form.drawing]);
+  const chartTop = headTop + headLines.length * form.head.leading + 12;
+  const stripTop = chartTop + Math.ceil(chart.height * scale) + 16;
+  const strip = pictureStrip(unstamped(sentences), form, stripTop);
+  const height = Math.ceil(stripTop + strip.height + 16);
   const name = `${figure.id}-export`;
-  const text = (lines: readonly string[], first: number, leading: number): string =>
-    lines
-      .map((line, row) => `<text x="${margin}" y="${first + row * leading}">${escapeXml(line)}</text>`)
-      .join('');
   const svg =
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${exportWidth}" height="${height}" viewBox="0 0 ${exportWidth} ${height}" role="img" aria-labelledby="${name}-title ${name}-desc">` +
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${name}-title ${name}-desc">` +
     `<title id="${name}-title">${escapeXml(textOf(headSentences))}</title>` +
-    `<desc id="${name}-desc">${escapeXml(altText(report, figure))} ${escapeXml(stripLines.join(' '))}</desc>` +
-    `<rect width="${exportWidth}" height="${height}" fill="${light.paper}"/>` +
-    `<g font-family="Literata, Georgia, serif" font-size="${head.size}" font-weight="600" fill="${light.ink}">${text(headLines, 16 + head.size, head.leading)}</g>` +
-    chart.at(margin, chartTop) +
-    `<path d="M${margin},${stripTop}H${exportWidth - margin}" stroke="${light.rule}" stroke-width="1"/>` +
-    `<g font-family="'Source Sans 3', system-ui, sans-serif" font-size="${stripText.size}" font-weight="${stripText.weight}" fill="${light.second}">${text(stripLines, stripTop + 10 + stripText.size, strip.leading)}</g>` +
+    `<desc id="${name}-desc">${escapeXml(altText(report, figure))} ${escapeXml(textOf(sentences))}</desc>` +
+    `<rect width="${width}" height="${height}" fill="${palette.paper.light}"/>` +
+    stamps.svg +
+    drawnLines(headLines, head, {
+      x: margin,
+      y: headTop + head.size,
+      leading: form.head.leading,
+      colour: palette.ink.light,
+    }) +
+    chart.at(margin, chartTop, scale) +
+    strip.svg +
     `</svg>\n`;
   // In tags only: a name may read like a colour.
   return svg.replaceAll(/<[^>]*>/g, (tag) =>
-    literalColours(tag, 'light').replaceAll('currentColor', light.ink),
+    literalColours(tag, 'light').replaceAll('currentColor', palette.ink.light),
   );
 }
 
-/** The wide chart as a group: a renderer would clip an SVG within an SVG, which costs it a second picture. */
-function chartInside(svg: string): {
-  readonly height: number;
-  readonly at: (x: number, y: number) => string;
-} {
-  const opening = /^<svg\b[^>]*>/.exec(svg)?.[0] ?? '';
-  const height = Number(/\sheight="([\d.]+)"/.exec(opening)?.[1] ?? NaN);
-  if (!Number.isFinite(height)) throw new Error('The chart has no height.');
-  const bare = opening.replaceAll(/\s(?:role|aria-labelledby|class|xmlns|width|height|viewBox)="[^"]*"/g, '');
-  const body = svg
-    .slice(opening.length)
-    .replace(/<title[^>]*>[^<]*<\/title>/, '')
-    .replace(/<\/svg>\s*$/, '</g>');
-  return { height, at: (x, y) => bare.replace('<svg', `<g transform="translate(${x},${y})"`) + body };
+function unstamped(sentences: readonly Said[]): readonly Said[] {
+  return sentences.filter(({ kind }) => kind !== 'stamp');
 }
 
 // Asked for by every page that shows the image; the image itself would be too large to keep.
-const heights = new WeakMap<DrawnFigure, number>();
+const heights = new WeakMap<DrawnFigure, Map<ChartForm, number>>();
 
 /** Height in px of an exported chart at its own width. */
-export function exportedHeight(report: Report, figure: DrawnFigure, version: string): number {
-  const known =
-    heights.get(figure) ?? Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, version))?.[1] ?? 0);
-  heights.set(figure, known);
-  return known;
+export function exportedHeight(
+  report: Report,
+  figure: DrawnFigure,
+  version: string,
+  form: ChartForm = 'wide',
+): number {
+  const ofFigure = heights.get(figure) ?? new Map<ChartForm, number>();
+  heights.set(figure, ofFigure);
+  const known = ofFigure.get(form);
+  if (known !== undefined) return known;
+  const height = Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, version, form))?.[1] ?? NaN);
+  ofFigure.set(form, height);
+  return height;
 }

@@ -1,12 +1,12 @@
-/** Makes a font of some characters of another one. The package brings no types. */
 declare module 'subset-font' {
+  /** A font with only the letters of `text`. */
   export default function subsetFont(
     font: Uint8Array,
     text: string,
     options: {
-      readonly targetFormat: 'truetype';
+      readonly targetFormat: 'woff2';
       readonly noHinting: boolean;
-      readonly preserveNameIds: readonly number[];
+      /** Tags of OpenType features that stay. */
       readonly keepFeatures: readonly string[];
     },
   ): Promise<Uint8Array>;

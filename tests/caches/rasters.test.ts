@@ -5,6 +5,7 @@ import {
   readdirSync,
   readFileSync,
   renameSync,
+  rmSync,
   statSync,
   truncateSync,
   utimesSync,
@@ -13,7 +14,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { rasterFonts } from '../../src/site/rasterFonts.ts';
+import { cutDownFont } from '../../src/site/embeddedFonts.ts';
 import { cachedPng } from '../../src/site/rasters.ts';
 import { pruneCache } from '../../src/site/reportCache.ts';
 
@@ -26,14 +27,14 @@ const digits = (letter: string): string => letter.repeat(64);
 
 test('a raster that is asked for stays, one that nobody asked for is deleted once it is old', async () => {
   const folder = newFolder();
-  const png = await cachedPng(svg, 40, folder);
+  const png = await cachedPng(svg, 40, { folder });
   const [name = ''] = readdirSync(folder);
   const used = join(folder, name);
   const unused = join(folder, `${digits('a')}.png.sealed`);
   writeFileSync(unused, png);
   for (const file of [used, unused]) utimesSync(file, days(100), days(100));
 
-  expect([...(await cachedPng(svg, 40, folder))]).toEqual([...png]);
+  expect([...(await cachedPng(svg, 40, { folder }))]).toEqual([...png]);
   expect(readdirSync(folder)).toHaveLength(2);
   expect(statSync(used).mtime.getTime()).toBeGreaterThan(days(1).getTime());
 
@@ -85,40 +86,40 @@ describe('a raster on the disk is drawn anew', () => {
     ],
   ])('that was %s', async (_what, change) => {
     const folder = newFolder();
-    const png = await cachedPng(svg, 40, folder);
+    const png = await cachedPng(svg, 40, { folder });
     const [name = ''] = readdirSync(folder);
     change(join(folder, name));
-    expect([...(await cachedPng(svg, 40, folder))]).toEqual([...png]);
-    expect([...(await cachedPng(svg, 40, folder))]).toEqual([...png]);
+    expect([...(await cachedPng(svg, 40, { folder }))]).toEqual([...png]);
+    expect([...(await cachedPng(svg, 40, { folder }))]).toEqual([...png]);
   });
 
   test('and exchanged for another one', async () => {
     const folder = newFolder();
-    const white = await cachedPng(svg, 40, folder);
+    const white = await cachedPng(svg, 40, { folder });
     const [first = ''] = readdirSync(folder);
-    const black = await cachedPng(rectangle('#000'), 40, folder);
+    const black = await cachedPng(rectangle('#000'), 40, { folder });
     const second = readdirSync(folder).find((name) => name !== first) ?? '';
     renameSync(join(folder, first), join(folder, 'aside'));
     renameSync(join(folder, second), join(folder, first));
     renameSync(join(folder, 'aside'), join(folder, second));
-    expect([...(await cachedPng(svg, 40, folder))]).toEqual([...white]);
-    expect([...(await cachedPng(rectangle('#000'), 40, folder))]).toEqual([...black]);
+    expect([...(await cachedPng(svg, 40, { folder }))]).toEqual([...white]);
+    expect([...(await cachedPng(rectangle('#000'), 40, { folder }))]).toEqual([...black]);
     expect([...white]).not.toEqual([...black]);
   });
 });
 
-test('fonts for pictures that were cut short or exchanged are made again', async () => {
+test('fonts for drawings that were cut short, exchanged or deleted are made again', async () => {
   const folder = newFolder();
-  const words = '<text>Alder</text>';
-  const fonts = await rasterFonts(words, folder);
-  const bytes = fonts.map((font) => readFileSync(font));
-  const [first = '', second = '', third = ''] = fonts;
-  truncateSync(first, 100);
-  renameSync(second, join(folder, 'aside'));
-  renameSync(third, second);
-  renameSync(join(folder, 'aside'), third);
-  const again = await rasterFonts(words, folder);
-  expect(
-    again.map((font) => readFileSync(font).equals(bytes[again.indexOf(font)] ?? Buffer.alloc(0))),
-  ).toEqual(again.map(() => true));
+  const made = await cutDownFont('sans', 'plain', folder);
+  const [file = ''] = readdirSync(folder);
+  const whole = readFileSync(join(folder, file));
+  expect(whole.equals(made)).toBe(true);
+  truncateSync(join(folder, file), 100);
+  expect(Buffer.from(await cutDownFont('sans', 'plain', folder)).equals(whole)).toBe(true);
+  await cutDownFont('sans-600', 'plain', folder);
+  const other = readdirSync(folder).find((name) => name !== file) ?? '';
+  renameSync(join(folder, other), join(folder, file));
+  expect(Buffer.from(await cutDownFont('sans', 'plain', folder)).equals(whole)).toBe(true);
+  rmSync(join(folder, file));
+  expect(Buffer.from(await cutDownFont('sans', 'plain', folder)).equals(whole)).toBe(true);
 });

@@ -364,7 +364,7 @@ describe('All the shots of several golfers', () => {
     expect(figure.description).toContain(`, average ${slow}, likely `);
   });
 
-  test('stand together where they do not fit, and the chart says that the table tells them apart', () => {
+  test('stand together where they do not fit, and the chart says so', () => {
     const golfers = Array.from({ length: 5 }, (_, at) => `g${at}`);
     const report = reportOf({
       csv: [
@@ -381,7 +381,7 @@ describe('All the shots of several golfers', () => {
       },
     });
     const figure = figureIn(report, 'shots');
-    expect(labelsOf(figure)).toContain('average of all five golfers; the table tells them apart');
+    expect(labelsOf(figure)).toContain('average of all five golfers, not told apart here');
     expect(figure.table.rows).toHaveLength(2 + 2 * 5);
     expect(figure.table.rows.at(-1)?.[0]).toBe('Birch, golfer g4');
   });

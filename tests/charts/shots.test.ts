@@ -178,7 +178,7 @@ describe('All the shots', () => {
       placedTexts(draw(given).svg.wide)
         .map(({ text }) => text)
         .join('\n');
-    expect(words(input(three))).toContain('Carry in yards; the scale runs from 210 to 245');
+    expect(words(input(three))).toContain('Carry in yards; scale from 210 to 245');
     const sides = input([strip(0, [-12, 3, 8, -4], 'Alder')], { axis: 'Yards left and right of the line' });
     expect(words(sides)).toContain('Yards left and right of the line');
     expect(words(sides)).not.toContain('the scale runs');
@@ -203,7 +203,7 @@ describe('All the shots', () => {
     const metres = draw(input(inMetres, { axis: 'Carry in metres', roundIn: metre })).svg.wide;
     expect(drawnMarks(metres, [0, 1, 2])).toEqual(drawnMarks(yards, [0, 1, 2]));
     const words = placedTexts(metres).map(({ text }) => text);
-    expect(words).toContain('Carry in metres; the scale runs from 192 to 224');
+    expect(words).toContain('Carry in metres; scale from 192 to 224');
     expect(words).toEqual(expect.arrayContaining(['195', '200', '205', '210', '215', '220']));
     expect(words).not.toContain('192');
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import advances from '../../src/charts/sourceSansAdvances.json' with { type: 'json' };
-import { fitText, shortenText, textWidth, wrapText } from '../../src/charts/textWidth.ts';
+import { fitText, shortenText, textWidth, wrapEvenly, wrapText } from '../../src/charts/textWidth.ts';
 import { woffAdvances } from './woffAdvances.ts';
 
 describe('advance widths', () => {
@@ -43,6 +43,19 @@ describe('shortenText and wrapText', () => {
     const lines = wrapText('Alder farther than Birch, size unsure.', 16, 600, 140);
     expect(lines.join(' ')).toBe('Alder farther than Birch, size unsure.');
     for (const line of lines) expect(textWidth(line, 16, 600)).toBeLessThanOrEqual(140);
+  });
+
+  test('even lines are as many as they must be, and none ends in a word alone', () => {
+    const words = 'anything from 30 yards for Fairway wood to 14 for Hybrid';
+    const room = 180;
+    expect(wrapText(words, 15, 400, room).at(-1)).toBe('Hybrid');
+    const lines = wrapEvenly(words, 15, 400, room);
+    expect(lines.join(' ')).toBe(words);
+    expect(lines).toHaveLength(wrapText(words, 15, 400, room).length);
+    const widths = lines.map((line) => textWidth(line, 15, 400));
+    expect(Math.max(...widths)).toBeLessThanOrEqual(room);
+    expect(Math.min(...widths)).toBeGreaterThan(room / 2);
+    expect(wrapEvenly('Sorrel', 15, 400, 20)).toEqual(wrapText('Sorrel', 15, 400, 20));
   });
 
   test('at most as many lines as asked for', () => {

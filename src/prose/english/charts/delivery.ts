@@ -7,8 +7,19 @@ import type { Telling } from '../../telling.ts';
 import { saySwingSummary, saySwingUnmeasured } from '../swing.ts';
 import { comparedNames } from './ranges.ts';
 
-/** The words of *Was it the same swing?*; `margin` is in the reader's unit. */
-export function deliveryWords(swing: SwingFindings, margin: number, telling: Telling) {
+/**
+ * The words of *Was it the same swing?*; `margin` is in the reader's unit.
+ *
+ * @param rows each with the one first whom it would favour
+ */
+export function deliveryWords(
+  swing: SwingFindings,
+  margin: number,
+  rows: readonly (readonly [first: string, second: string])[],
+  telling: Telling,
+) {
+  const [only, ...others] = new Map(rows.map((pair) => [JSON.stringify(pair), pair])).values();
+  const [first, second] = only === undefined || others.length > 0 ? ['the first', 'the second'] : only;
   const unit = unitFor(swing.metric, telling.system);
   const { name } = metrics[swing.metric];
   const names = comparedNames(telling);
@@ -20,7 +31,7 @@ export function deliveryWords(swing: SwingFindings, margin: number, telling: Tel
     signs: ['What a difference in the swing is worth was calculated, by a flight model or a rule of thumb.'],
     numbers: 'differences in the swing',
     bandWords: `the same swing: worth under ${mattersWords({ matters: margin, unit })}`,
-    ends: { left: 'in favour of the second', right: 'in favour of the first' },
+    ends: { left: `in favour of ${second}`, right: `in favour of ${first}` },
     foot: `What the difference in the swing could be worth in ${name}.`,
     key: {
       ring: 'best estimate',

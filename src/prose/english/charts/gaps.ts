@@ -21,11 +21,13 @@ export function endWord(metric: MetricId, by: 'more' | 'less'): string {
   return plainlyMore.has(metric) ? `${verb} ${whole}` : axis[by];
 }
 
-/** The ends of a scale of several pairs. */
-export const namedEnds = (ahead: string) => ({
-  left: `named second ${ahead}`,
-  right: `named first ${ahead}`,
-});
+/** The ends of a scale of pairs, each with the one that lies right first: by name where all are the same pair. */
+export function gapEnds(pairs: readonly (readonly [first: string, second: string])[], ahead: string) {
+  const [only, ...others] = new Map(pairs.map((pair) => [JSON.stringify(pair), pair])).values();
+  return only === undefined || others.length > 0
+    ? { left: `named second ${ahead}`, right: `named first ${ahead}` }
+    : ownEnds(...only, ahead);
+}
 
 /** The ends of a scale of one pair. */
 export const ownEnds = (a: string, b: string, ahead: string) => ({

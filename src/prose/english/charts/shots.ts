@@ -28,7 +28,7 @@ export function shotsWords(
       ring:
         apart === 'apart'
           ? 'average'
-          : `average of all ${countWord(telling.findings.design.hitters)} golfers; the table tells them apart`,
+          : `average of all ${countWord(telling.findings.design.hitters)} golfers, not told apart here`,
       bar: ranges
         ? `likely range of the average (95% confidence, each ${apart === 'apart' && !oneGolfer ? 'row' : telling.noun} by itself)`
         : null,

@@ -1,12 +1,10 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { exportedSvg, rasterWidth } from '../../../../kit/exportedSvg.ts';
-import { chartPaths, type ChartPath } from '../../../../site/kitPaths.ts';
-import { cachedPng } from '../../../../site/rasters.ts';
-import { version } from '../../../../site/version.ts';
+import { exportedPng } from '../../../../site/exportedFiles.ts';
+import { exportPaths, type ExportPath } from '../../../../site/kitPaths.ts';
 
-export const getStaticPaths = (() => chartPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
+export const getStaticPaths = (() => exportPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
 
-export const GET: APIRoute<ChartPath['props']> = async ({ props: { report, item } }) => {
-  const png = await cachedPng(exportedSvg(report, item.figure, version), rasterWidth);
+export const GET: APIRoute<ExportPath['props']> = async ({ props: { report, picture } }) => {
+  const png = await exportedPng(report, picture);
   return new Response(new Uint8Array(png), { headers: { 'content-type': 'image/png' } });
 };

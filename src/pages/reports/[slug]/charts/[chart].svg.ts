@@ -1,9 +1,8 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { exportedSvg } from '../../../../kit/exportedSvg.ts';
-import { chartPaths, type ChartPath } from '../../../../site/kitPaths.ts';
-import { version } from '../../../../site/version.ts';
+import { exportedSvgFile } from '../../../../site/exportedFiles.ts';
+import { exportPaths, type ExportPath } from '../../../../site/kitPaths.ts';
 
-export const getStaticPaths = (() => chartPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
+export const getStaticPaths = (() => exportPaths({ dev: import.meta.env.DEV })) satisfies GetStaticPaths;
 
-export const GET: APIRoute<ChartPath['props']> = ({ props: { report, item } }) =>
-  new Response(exportedSvg(report, item.figure, version), { headers: { 'content-type': 'image/svg+xml' } });
+export const GET: APIRoute<ExportPath['props']> = async ({ props: { report, picture } }) =>
+  new Response(await exportedSvgFile(report, picture), { headers: { 'content-type': 'image/svg+xml' } });

@@ -1,0 +1,57 @@
+// Processor time of every picture of a report, both forms in both systems of units, stage by stage; the first round warms up.
+// `node tests/bench/pictures.ts [content]`
+import { resolve } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
+import { encodePng } from '../../src/kit/encodePng.ts';
+import { chartForms } from '../../src/kit/exportForms.ts';
+import { fewColours } from '../../src/kit/fewColours.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
+import { pictureOf, type Picture } from '../../src/kit/pictureOf.ts';
+import type { Report } from '../../src/kit/report.ts';
+import { drawPixels } from '../../src/site/drawPixels.ts';
+import { portableSvg } from '../../src/site/portableSvg.ts';
+import { loadSite } from '../../src/site/siteContent.ts';
+import { reportInOtherUnits } from '../../src/site/toldTwice.ts';
+
+/** Processor time, ms, of something and what it made. */
+async function timed<Made>(make: () => Made | Promise<Made>): Promise<readonly [made: Made, ms: number]> {
+  const before = process.cpuUsage();
+  const made = await make();
+  const { user, system } = process.cpuUsage(before);
+  return [made, (user + system) / 1000];
+}
+
+const stages = ['set', 'drawn', 'few colours', 'encoded', 'SVG file'] as const;
+type Stages = Record<(typeof stages)[number], number>;
+
+async function picture(make: () => Picture): Promise<Stages> {
+  const [{ svg, width }, set] = await timed(make);
+  const [pixels, drawn] = await timed(() => drawPixels(svg, width));
+  const [, few] = await timed(() => fewColours(pixels));
+  const [, encoded] = await timed(() => encodePng(pixels));
+  const [, file] = await timed(() => portableSvg(svg));
+  await setImmediate();
+  return { set, drawn, 'few colours': few, encoded: encoded - few, 'SVG file': file };
+}
+
+async function pictures(report: Report): Promise<readonly Stages[]> {
+  const made: Stages[] = [];
+  for (const told of [report, reportInOtherUnits(report)])
+    for (const { figure } of kitOf(told).offered)
+      for (const form of chartForms) made.push(await picture(() => pictureOf(told, figure, form, '0')));
+  return made;
+}
+
+const { reports } = loadSite(resolve(process.argv[2] ?? 'content'));
+for (const round of ['first', 'second']) {
+  const each = new Map<string, readonly Stages[]>();
+  for (const report of reports) each.set(report.source.slug, await pictures(report));
+  const all = [...each.values()].flat();
+  console.log(`${round} round, ${all.length} pictures, ms of a processor each:`);
+  for (const stage of stages)
+    console.log(`  ${stage}: ${(all.reduce((sum, one) => sum + one[stage], 0) / all.length).toFixed(1)}`);
+  for (const [slug, own] of each) {
+    const total = own.reduce((sum, one) => sum + stages.reduce((ms, stage) => ms + one[stage], 0), 0);
+    console.log(`  ${slug}: ${own.length} pictures, ${(total / 1000).toFixed(2)} s`);
+  }
+}
