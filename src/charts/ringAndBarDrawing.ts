@@ -43,18 +43,20 @@ export interface RingAndBarDrawing {
  * `literalColours`.
  *
  * @param prefix of the one id inside, unique on its page
+ * @param scale whether its numbers stand below; without them it has the scale of one that is drawn under it
  */
 export function ringAndBarDrawing(
   sign: RingAndBar,
   prefix: string,
   size: RingAndBarSize = inList,
+  { scale = true } = {},
 ): RingAndBarDrawing {
   const { width, row, ring, ringStroke, thick, text } = size;
   const inset = ring + ringStroke / 2;
   const { from, to, matters, far } = sign;
   const x = (value: number): number => inset + ((value - from) / (to - from)) * (width - 2 * inset);
   const bottom = sign.rows.length * row;
-  const height = Math.ceil(bottom + text * 1.5);
+  const height = Math.ceil(scale ? bottom + text * 1.5 : bottom + 1);
   const [left, right] = [x(-matters), x(matters)];
   const upright = (at: number): string => `M${px(at)},0V${px(bottom)}`;
   const hatch = `${prefix}-hatch`;
@@ -80,11 +82,13 @@ export function ringAndBarDrawing(
       zero +
       `<path d="M${px(x(from))},${px(bottom)}H${px(x(to))}" stroke="${paint('axis')}" stroke-width="1"/>` +
       `<g fill="none" stroke="${paint('ink')}">${rows.join('')}</g>` +
-      tick +
-      `<g font-size="${px(text)}" fill="${paint('ink-2')}">` +
-      words(x(0) - (besides ? text / 4 : 0), besides ? 'end' : 'middle', '0') +
-      words(width, 'end', far.words) +
-      `</g>`,
+      (scale
+        ? tick +
+          `<g font-size="${px(text)}" fill="${paint('ink-2')}">` +
+          words(x(0) - (besides ? text / 4 : 0), besides ? 'end' : 'middle', '0') +
+          words(width, 'end', far.words) +
+          `</g>`
+        : ''),
   };
 }
 
