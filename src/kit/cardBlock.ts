@@ -39,7 +39,8 @@ const markWidth = 6;
 /** From the left edge of the bar to the words beside it, in letter sizes. */
 const markRoom = 0.95;
 
-export const leadingOf = (size: number): number => Math.round(size * 1.26);
+/** From one line to the next, px; large letters need less. */
+export const leadingOf = (size: number): number => Math.round(size * (size < 40 ? 1.25 : 1.2));
 
 export const heightOf = (block: CardBlock): number =>
   block.kind === 'drawing' ? block.height : block.lines.length * leadingOf(block.size);

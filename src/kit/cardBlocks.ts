@@ -1,4 +1,5 @@
 import type { RingAndBar } from '../charts/ringAndBar.ts';
+import type { Weight } from '../charts/textWidth.ts';
 import { sayRingAndBar } from '../prose/english/kit/cardWords.ts';
 import { sentence } from '../prose/words.ts';
 import { stampBlock, textBlock, type CardBlock, type CardLines } from './cardBlock.ts';
@@ -25,42 +26,80 @@ export function cardBlocks(
   interest: string,
   sign: RingAndBar | null,
   plan: CardPlan,
-  { frame, pairs, head }: Pick<CardForm, 'frame' | 'pairs' | 'head'>,
+  form: Omit<CardForm, 'plans'>,
 ): CardBlocks {
-  const { text, foot } = plan;
-  const room = roomOf(frame);
-  const together = head === 'beside-publisher';
-  const publisher = together ? joined(words.publisher, words.head && sentence(words.head)) : words.publisher;
+  const { text } = plan;
+  const room = roomOf(form.frame);
+  /** Paper over a part, in letter sizes. */
+  const air = (share: number): number => Math.round(text * share * form.air);
   const finding = textBlock(findingWithin(words, plan.words), room, {
-    size: plan.finding,
-    weight: 600,
-    serif: true,
-    above: Math.round(text * 0.2),
+    ...{ size: plan.finding, weight: 600, serif: true },
+    above: air(0.3),
   });
-  const caution = cautionIn(words, plan);
-  const shown = sign === null || pairs === 'told' ? null : { ...sign, rows: sign.rows.slice(0, plan.pairs) };
-  const drawn = shown !== null && shown.rows.length > 0 && plan.picture > 0;
-  const place = pairs === 'beside' ? pairsBeside : pairsBelow;
+  const told = form.pairs === 'told';
+  const caution = joined(told ? (words.pairs[0] ?? '') : '', cautionIn(words, plan));
   const all = [
-    ...stampBlock(words.stamp, publisher, room, { size: text, above: 0 }),
-    ...(together
-      ? []
-      : textBlock(words.head, room, { size: text, above: Math.round(text * 0.5), colour: 'ink-2' })),
+    ...opening(words, text, room, form),
     ...finding,
-    ...textBlock(pairs === 'told' ? joined(words.pairs[0] ?? '', caution) : caution, room, {
-      size: text,
-      above: Math.round(text * 0.35),
-    }),
-    ...(drawn ? place(shown, words.pairs, { room, text, picture: plan.picture }) : []),
-    ...(drawn ? textBlock(keyOf(shown), room, { size: text, above: 2, colour: 'ink-2' }) : []),
-    ...textBlock(interest, room, { size: text, above: Math.round(text * 0.55), marked: true, gives: true }),
-    ...textBlock(joined(words.whom[plan.whom], words.where), room, {
-      size: foot,
-      above: Math.round(text * 0.45),
-      colour: 'ink-2',
-    }),
+    ...textBlock(caution, room, { size: text, above: air(0.35) }),
+    ...(sign === null || told ? [] : pictureOf(sign, words, plan, form)),
+    ...textBlock(interest, room, { size: text, above: air(0.55), marked: true, gives: true }),
+    ...footOf(words, plan, form).flatMap((line, index) =>
+      textBlock(line, room, { size: plan.foot, above: air(index === 0 ? 0.45 : 0.1), colour: 'ink-2' }),
+    ),
   ];
   return { all, finding };
+}
+
+/** Stamp, publisher, whether the report is as it was, and what was measured. */
+function opening(
+  { stamp, publisher, changes, head }: CardWords,
+  size: number,
+  room: number,
+  form: Pick<CardForm, 'head' | 'air'>,
+): readonly CardBlock[] {
+  const above = Math.round(size * 0.4 * form.air);
+  const line = (told: string, weight: Weight): readonly CardBlock[] =>
+    textBlock(told, room, { size, weight, above, colour: 'ink-2' });
+  switch (form.head) {
+    case 'apart':
+      return [...stampBlock(stamp, joined(publisher, changes), room, { size, above: 0 }), ...line(head, 400)];
+    case 'beside-publisher':
+      return stampBlock(stamp, joined(publisher, changes, head && sentence(head)), room, { size, above: 0 });
+    case 'beside-stamp':
+      return [...stampBlock(stamp, head, room, { size, above: 0 }), ...line(changes, 600)];
+  }
+}
+
+/** Ring and bar of as many pairs as the plan has, and what they are. */
+function pictureOf(
+  { rows, ...sign }: RingAndBar,
+  { pairs: words }: CardWords,
+  { pairs, picture, text }: CardPlan,
+  form: Pick<CardForm, 'frame' | 'pairs'>,
+): readonly CardBlock[] {
+  if (pairs === 0 || picture === 0) return [];
+  const room = roomOf(form.frame);
+  const shown = { ...sign, rows: rows.slice(0, pairs) };
+  const place = form.pairs === 'beside' ? pairsBeside : pairsBelow;
+  const key = sayRingAndBar({
+    open: shown.rows.some(({ credit }) => credit === 'open'),
+    band: shown.matters > 0,
+  });
+  return [
+    ...place(shown, words, { room, text, picture }),
+    ...textBlock(key, room, { size: text, above: 2, colour: 'ink-2' }),
+  ];
+}
+
+/** Who hit and when, and where the report stands: in one line where paper is dear. */
+function footOf(
+  { publisher, whom, where }: CardWords,
+  plan: CardPlan,
+  { head, pairs }: Pick<CardForm, 'head' | 'pairs'>,
+): readonly string[] {
+  const who = joined(head === 'beside-stamp' ? publisher : '', whom[plan.whom]);
+  return pairs === 'told' ? [joined(who, where)] : [who, where];
 }
 
 const joined = (...told: readonly string[]): string => told.filter((words) => words !== '').join(' ');
@@ -69,8 +108,4 @@ function cautionIn({ caution }: CardWords, plan: CardPlan): string {
   if (caution === null) return '';
   if (plan.caution === 'whole') return caution.whole;
   return plan.caution === 'brief' || caution.decides ? caution.brief : '';
-}
-
-function keyOf({ matters, rows }: RingAndBar): string {
-  return sayRingAndBar({ open: rows.some(({ credit }) => credit === 'open'), band: matters > 0 });
 }

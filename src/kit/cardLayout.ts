@@ -4,7 +4,7 @@ import { drawnBlock, heightOf, type CardBlock } from './cardBlock.ts';
 import { cardBlocks } from './cardBlocks.ts';
 import type { CardForm } from './cardForm.ts';
 import type { CardFrame } from './cardFrame.ts';
-import type { CardPlan } from './cardPlan.ts';
+import { planThatFits, type CardPlan } from './cardPlan.ts';
 import { cardWords, type CardWords } from './cardWords.ts';
 import { interestInBrief } from './interestInShort.ts';
 import type { Report } from './report.ts';
@@ -24,23 +24,27 @@ export interface Card {
 /**
  * A report's first answer as a picture by itself: stamp, who publishes, what was measured, the finding, what to keep in
  * mind, ring and bar of the first pairs, what the shop has to gain, who hit and when, and where the report stands.
- * Nothing is cut off in a sentence: the first plan for which there is room is taken, else the last.
+ * Nothing is cut off in a sentence: `planThatFits`.
  */
 export function cardLayout(report: Report, form: CardForm): Card {
   const { frame, plans } = form;
   const words = cardWords(report);
   const sign = report.source.front.status === 'withdrawn' ? null : ringAndBarOf(report.telling);
   const most = frame.height - frame.below;
-  for (const [index, plan] of plans.entries()) {
+  const set = (plan: CardPlan): SetCard => {
     const { all, finding } = cardBlocks(words, interestIn(plan, words, report), sign, plan, form);
     const bottom = all.reduce((y, block) => y + block.above + heightOf(block), frame.above);
     const lines = finding.reduce((sum, block) => sum + block.lines.length, 0);
-    const fits = bottom <= most && lines <= plan.lines;
-    if (!fits && index < plans.length - 1) continue;
-    const { width, height } = frame;
-    return { svg: drawn(spread(all, most - bottom), frame), width, height, bottom, plan, fits };
-  }
-  throw new Error('A card has no plan.');
+    return { all, bottom, fits: bottom <= most && lines <= plan.lines };
+  };
+  const plan = planThatFits(plans, (one) => set(one).fits);
+  const { all, bottom, fits } = set(plan);
+  const { width, height } = frame;
+  return { svg: drawn(spread(all, most - bottom), frame), width, height, bottom, plan, fits };
+}
+
+interface SetCard extends Pick<Card, 'bottom' | 'fits'> {
+  readonly all: readonly CardBlock[];
 }
 
 function interestIn({ interest }: CardPlan, { interest: told }: CardWords, report: Report): string {

@@ -14,7 +14,7 @@ export interface PairsStyle {
 }
 
 /** Wider words than this share of the room stand over their bar, since little would be left for it. */
-const widestBeside = 0.5;
+const widestBeside = 0.58;
 
 /** Each pair in words over its ring and bar, all on one scale, which is named below the last. */
 export function pairsBelow(

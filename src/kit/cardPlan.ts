@@ -15,7 +15,8 @@ export interface CardPlan {
   readonly picture: number;
   /** The caution with its pair and its size, in brief, or only one under which the answer would be another one. */
   readonly caution: 'whole' | 'brief' | 'if-it-decides';
-  readonly whom: 'whole' | 'brief';
+  /** Who hit and when, golfers with their shots and when, or when alone, as the head says how many golfers. */
+  readonly whom: 'whole' | 'brief' | 'when';
   /** Every sentence of the page, the fewest words that are as exact, or at most so many characters of them. */
   readonly interest: 'whole' | 'few-words' | number;
 }
@@ -26,6 +27,36 @@ export function plansOf(first: CardPlan, steps: readonly Partial<CardPlan>[]): r
     (made, step) => [...made, { ...(made.at(-1) ?? first), ...step }],
     [first],
   );
+}
+
+/** What is taken back first where a plan leaves room. */
+const takenBack: readonly (keyof CardPlan)[] = [
+  'pairs',
+  'interest',
+  'text',
+  'words',
+  'finding',
+  'picture',
+  'caution',
+  'whom',
+  'foot',
+];
+
+/**
+ * The first plan for which there is room, with whatever of those before has room in it after all, as one that gives up
+ * much at once may leave some; the last plan where there is no room for any.
+ */
+export function planThatFits(plans: readonly CardPlan[], fits: (plan: CardPlan) => boolean): CardPlan {
+  const at = plans.findIndex(fits);
+  const found = plans.at(at);
+  if (found === undefined) throw new Error('A card has no plan.');
+  const before = at < 0 ? [] : plans.slice(0, at);
+  return takenBack.reduce((plan, part) => {
+    const richer = [...new Set(before.map((one) => one[part]))]
+      .filter((value) => value !== plan[part])
+      .map((value): CardPlan => ({ ...plan, [part]: value }));
+    return richer.find(fits) ?? plan;
+  }, found);
 }
 
 /** Where even the least letters leave no room: whole statements of an interest give way, and that there are more is said. */

@@ -14,6 +14,7 @@ import type { Caution, PairAnswer } from '../prose/statement.ts';
 import { whoHit } from '../prose/whoHit.ts';
 import { sentence } from '../prose/words.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
+import type { CardPlan } from './cardPlan.ts';
 import { figureInterest } from './figureInterest.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
@@ -25,7 +26,9 @@ import { countsIn } from './whoAndHow.ts';
 export interface CardWords {
   /** "Invented data."; empty for most. */
   readonly stamp: string;
-  /** "Example Golf Workshop. Corrected 2 April 2026." */
+  /** "Corrected 2 April 2026."; empty for most. */
+  readonly changes: string;
+  /** "Example Golf Workshop." */
   readonly publisher: string;
   /** "Carry of balls, one golfer": what was measured and compared, and by how many it was hit. */
   readonly head: string;
@@ -35,7 +38,7 @@ export interface CardWords {
   readonly pairs: readonly string[];
   readonly caution: CardCaution | null;
   /** Who hit, and when. */
-  readonly whom: { readonly whole: string; readonly brief: string };
+  readonly whom: Readonly<Record<CardPlan['whom'], string>>;
   readonly interest: { readonly whole: string; readonly fewWords: string };
   /** Address and version of the report. */
   readonly where: string;
@@ -62,16 +65,15 @@ export function cardWords(report: Report): CardWords {
   const address = absoluteAddress(source.shop)?.(`/reports/${source.slug}/`) ?? null;
   const common = {
     stamp: stampWords(source.front),
-    publisher: [sentence(publisherOf(report)), changesWords(source)]
-      .filter((words) => words !== '')
-      .join(' '),
+    changes: changesWords(source),
+    publisher: sentence(publisherOf(report)),
     where: sayWhereAndVersion(address === null ? null : spokenAddress(address), reportVersion(source)),
   };
   if (source.front.status === 'withdrawn') {
     const none = {
       pairs: [],
       caution: null,
-      whom: { whole: '', brief: '' },
+      whom: { whole: '', brief: '', when: '' },
       interest: { whole: '', fewWords: '' },
     };
     return { ...common, ...none, head: source.front.title, findings: [withdrawnWords(source)] };
@@ -82,6 +84,7 @@ export function cardWords(report: Report): CardWords {
   const whom = {
     whole: `${sayWhoHit(whoHit(source, findings), telling.system)[0] ?? ''} ${sayDayHit(day)}`.trim(),
     brief: golfersShotsAndDay(telling, countsIn(report, metric), day),
+    when: sayDayHit(day),
   };
   const { whole, inFewWords } = figureInterest(report, comparedBy(answers, report), null);
   const told = { ...common, whom, interest: { whole: textOf(whole), fewWords: textOf(inFewWords) } };

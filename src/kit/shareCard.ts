@@ -15,6 +15,7 @@ const form: CardForm = {
   frame: { width: cardWidth, height: cardHeight, side: 56, above: 38, below: 24 },
   pairs: 'below',
   head: 'beside-publisher',
+  air: 1,
   plans: plansOf(
     {
       finding: 52,

@@ -28,10 +28,11 @@ export function findingTitle({ source, findings, telling }: Report): string {
 /** The card, and every other form of it, for readers who cannot see it. */
 export function shareCardAlt(report: Report): string {
   const words = cardWords(report);
-  const { stamp, publisher, head, pairs, caution, whom, interest } = words;
+  const { stamp, publisher, changes, head, pairs, caution, whom, interest } = words;
   return [
     stamp,
     publisher,
+    changes,
     head === '' ? '' : sentence(head),
     findingWithin(words, mostWords),
     pairs[0] ?? '',

@@ -13,8 +13,8 @@ export const leastLookedUp = 34;
 
 const first: CardPlan = {
   finding: 80,
-  words: 26,
-  lines: 6,
+  words: 30,
+  lines: 5,
   text: 48,
   foot: 38,
   pairs: 3,
@@ -24,27 +24,31 @@ const first: CardPlan = {
   interest: 'whole',
 };
 
-/** What gives way where names are long and much is stated; pairs and letters that must be read last. */
+/** What gives way where names are long and much is stated; letters that must be read last. */
 const steps: readonly Partial<CardPlan>[] = [
   { finding: 72 },
   { finding: 66 },
   { caution: 'brief' },
   { finding: 60 },
-  { words: 18 },
-  { text: leastRead, foot: leastLookedUp },
-  { interest: 'few-words' },
   { pairs: 2 },
-  { finding: 54 },
+  { text: leastRead, foot: leastLookedUp },
+  { finding: 56 },
+  { whom: 'when' },
+  { words: 18 },
+  { interest: 'few-words' },
   { pairs: 1 },
   { picture: 2.8 },
-  { finding: 50 },
+  { finding: 52 },
+  { finding: 48 },
+  { picture: 2.3 },
   // Smaller than is read on a small phone without a second look, but whole.
-  { text: 40 },
-  { finding: 44 },
-  { text: 36 },
+  { text: 42, finding: 46 },
+  { text: 40, finding: 44 },
+  { text: 38, finding: 42 },
+  { text: 36, finding: 40 },
+  { text: 34, finding: 38 },
   { caution: 'if-it-decides' },
-  { text: 34, finding: 40 },
-  { picture: 2.2, text: 32, foot: 30 },
+  { text: 32, foot: 30 },
   { picture: 0 },
   { text: 28, foot: 26, finding: 34 },
   { text: 24, foot: 22, finding: 28, lines: Infinity },
@@ -55,9 +59,10 @@ const plans = plansOf(first, steps);
 
 /** A square picture, 1080 x 1080. */
 export const square: CardForm = {
-  frame: { width: 1080, height: 1080, side: 60, above: 56, below: 44 },
+  frame: { width: 1080, height: 1080, side: 50, above: 46, below: 34 },
   pairs: 'below',
-  head: 'apart',
+  head: 'beside-stamp',
+  air: 1,
   plans,
 };
 

@@ -25,10 +25,11 @@ export const video: CardForm = {
   },
   pairs: 'beside',
   head: 'apart',
+  air: 1,
   plans: plansOf(
     {
       finding: 84,
-      words: 26,
+      words: 30,
       lines: 3,
       text: 40,
       foot: 32,
@@ -73,13 +74,14 @@ const heights = [third, 380, 460, 560, videoHeight - 2 * safeEdge];
 
 /** The band of a lower third: the first of these that is high enough stands on the lower edge of the safe area. */
 export const lowerThirds: readonly CardForm[] = heights.map((height) => ({
-  frame: { width: videoWidth - 2 * safeSide, height, side: inset, above: 24, below: 12 },
+  frame: { width: videoWidth - 2 * safeSide, height, side: inset, above: 20, below: 10 },
   pairs: 'told',
   head: 'beside-publisher',
+  air: 0.5,
   plans: plansOf(
     {
       finding: 54,
-      words: 26,
+      words: 30,
       lines: 2,
       text: 32,
       foot: leastInVideo,

@@ -24,9 +24,7 @@ export function sayDayHit(day: string): string {
   return `Hit ${day}.`;
 }
 
-/** "example.test/reports/three-balls, version 1.0.1 of the report."; without an address the version alone. */
+/** "example.test/reports/three-balls, version 1.0.1"; without an address the version of the report alone. */
 export function sayWhereAndVersion(address: string | null, version: string): string {
-  return address === null
-    ? `Version ${version} of the report.`
-    : `${address}, version ${version} of the report.`;
+  return address === null ? `Version ${version} of the report.` : `${address}, version ${version}`;
 }
