@@ -1,9 +1,11 @@
 import { cardLayout, type Card } from './cardLayout.ts';
+import { stripSentences } from './caveatStrip.ts';
 import { exportedSvg } from './exportedSvg.ts';
 import type { LeadForm } from './exportForms.ts';
 import { kitOf } from './kitOf.ts';
 import { lowerThird } from './lowerThird.ts';
 import type { Report } from './report.ts';
+import { textOf } from './said.ts';
 import { findingTitle, shareCardAlt } from './shareCardWords.ts';
 import { square, upright } from './socialForms.ts';
 import { safeEdge, safeSide, video, videoHeight, videoWidth } from './videoForms.ts';
@@ -85,17 +87,18 @@ function onPaper(report: Report, { svg, width, height }: Card): OnPaper {
 function print(report: Report, version: string): Outlined {
   const [lead] = kitOf(report).offered;
   if (lead === undefined) throw new Error(`${report.source.slug} gives no chart away.`);
-  const svg = exportedSvg(report, lead.figure, version);
+  const { figure, headline: title, alt } = lead;
+  const svg = exportedSvg(report, figure, version);
   const side = (name: string): number =>
     Number(new RegExp(`^<svg[^>]*\\s${name}="([\\d.]+)"`).exec(svg)?.[1]);
-  const [width, height] = [side('width'), side('height')];
+  const strip = textOf(stripSentences(report, figure, version, () => true));
   return {
     kind: 'outlined-svg',
     svg,
-    width,
-    height,
+    width: side('width'),
+    height: side('height'),
     widthMm: printWidthMm,
-    title: lead.headline,
-    alt: lead.alt,
+    title,
+    alt: `${alt} ${strip}`,
   };
 }

@@ -32,7 +32,7 @@ export function outlinedSvg(outlines: string, { title, alt, widthMm }: OutlinedN
     .slice(opening.length)
     .replaceAll(/\sd="([^"]*)"/g, (_, path: string) => ` d="${shortened(path)}"`)
     .replaceAll(/>\s+</g, '><');
-  return head + body;
+  return head + body.trimStart();
 }
 
 /** The same path in fewer digits, with a space only where a number follows a number. */

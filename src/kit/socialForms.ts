@@ -41,9 +41,10 @@ const steps: readonly Partial<CardPlan>[] = [
   { finding: 52 },
   { finding: 48 },
   { picture: 2.3 },
+  { finding: 44 },
   // Smaller than is read on a small phone without a second look, but whole.
-  { text: 42, finding: 46 },
-  { text: 40, finding: 44 },
+  { text: 42 },
+  { text: 40 },
   { text: 38, finding: 42 },
   { text: 36, finding: 40 },
   { text: 34, finding: 38 },
@@ -59,7 +60,7 @@ const plans = plansOf(first, steps);
 
 /** A square picture, 1080 x 1080. */
 export const square: CardForm = {
-  frame: { width: 1080, height: 1080, side: 50, above: 46, below: 34 },
+  frame: { width: 1080, height: 1080, side: 46, above: 42, below: 32 },
   pairs: 'below',
   head: 'beside-stamp',
   air: 1,
