@@ -12,6 +12,8 @@ export interface RingAndBarSize {
   readonly ring: number;
   readonly ringStroke: number;
   readonly text: number;
+  /** Side of the square that the hatch repeats: whole pixels, which are drawn sooner and take less to keep. */
+  readonly hatch: number;
 }
 
 /** As it stands in a list of reports; a screen of 320 px leaves 288, where its letters are still 13.9 px. */
@@ -27,6 +29,7 @@ export function ringAndBarSize(width: number, scale: number): RingAndBarSize {
     ring: 5 * scale,
     ringStroke: 2.5 * scale,
     text: 14.5 * scale,
+    hatch: Math.round(8.5 * scale),
   };
 }
 
@@ -62,7 +65,7 @@ export function ringAndBarDrawing(
   const hatch = `${prefix}-hatch`;
   const band =
     matters > 0
-      ? `<defs><pattern id="${hatch}" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="6" height="6" fill="${paint('band')}"/><path d="M0 0V6" stroke="${paint('hatch')}" stroke-width="1.5"/></pattern></defs>` +
+      ? hatched(hatch, size.hatch) +
         `<rect x="${px(left)}" y="0" width="${px(right - left)}" height="${px(bottom)}" fill="url(#${hatch})"/>` +
         `<path d="${upright(left)}${upright(right)}" stroke="${paint('band-edge')}" stroke-width="1.25"/>`
       : '';
@@ -90,6 +93,16 @@ export function ringAndBarDrawing(
           `</g>`
         : ''),
   };
+}
+
+/** The pattern of the band, in strokes as wide as they are in a list beside their distance. */
+function hatched(id: string, side: number): string {
+  const [less, more] = [px(side * 0.75), px(side * 1.25)];
+  const strokes = `M0,${side}L${side},0M${px(-side / 4)},${px(side / 4)}L${px(side / 4)},${px(-side / 4)}M${less},${more}L${more},${less}`;
+  return (
+    `<defs><pattern id="${id}" width="${side}" height="${side}" patternUnits="userSpaceOnUse"><rect width="${side}" height="${side}" fill="${paint('band')}"/>` +
+    `<path d="${strokes}" stroke="${paint('hatch')}" stroke-width="${px(side * 0.18)}"/></pattern></defs>`
+  );
 }
 
 /** One pair: a thin line, thick ends, the ring over them. */

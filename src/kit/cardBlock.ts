@@ -1,5 +1,6 @@
-import { textWidth, wrapText, type Weight } from '../charts/textWidth.ts';
+import { textWidth, type Weight } from '../charts/textWidth.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
+import { wrapWords } from './wrapWords.ts';
 
 /** Lines of text or a drawing, which stand below one another on a card. */
 export type CardBlock = CardLines | CardDrawing;
@@ -55,30 +56,8 @@ export function textBlock(
   const { size, weight, serif, marked } = style;
   const set = size * (serif ? literataFactor : 1);
   const width = room - (marked ? Math.round(size * markRoom) : 0);
-  const lines = wrapText(wordsWithin(told, set, weight, width), set, weight, width);
+  const lines = wrapWords(told, set, weight, width);
   return lines.length === 0 ? [] : [{ kind: 'lines', ...style, lines }];
-}
-
-/** The text with words that are wider than a line, as addresses may be, parted after a sign or else anywhere. */
-function wordsWithin(told: string, size: number, weight: Weight, room: number): string {
-  return told
-    .split(/\s+/)
-    .map((word) => (textWidth(word, size, weight) <= room ? word : parted(word, size, weight, room)))
-    .join(' ');
-}
-
-function parted(word: string, size: number, weight: Weight, room: number): string {
-  const parts: string[] = [];
-  let rest = [...word];
-  while (textWidth(rest.join(''), size, weight) > room) {
-    let fitting = rest.length;
-    while (fitting > 1 && textWidth(rest.slice(0, fitting).join(''), size, weight) > room) fitting -= 1;
-    const sign = rest.slice(0, fitting).findLastIndex((letter) => '/-.'.includes(letter));
-    const end = sign > 0 ? sign + 1 : fitting;
-    parts.push(rest.slice(0, end).join(''));
-    rest = rest.slice(end);
-  }
-  return [...parts, rest.join('')].join(' ');
 }
 
 /** What marks a report, in a frame as a stamp is, and who publishes it, beside the stamp or below it. */

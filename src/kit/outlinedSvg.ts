@@ -7,8 +7,8 @@ export interface OutlinedName {
   readonly widthMm: number;
 }
 
-/** Hundredths of a px are 2 thousandths of a millimetre on paper. */
-const decimals = 2;
+/** Digits after hundredths of a px, which are two thousandths of a millimetre on paper. */
+const longNumber = /(\.\d\d)\d+/g;
 
 /**
  * An SVG that holds outlines alone, with its width in millimetres, and with its words as title and description, which
@@ -30,16 +30,9 @@ export function outlinedSvg(outlines: string, { title, alt, widthMm }: OutlinedN
     `<title id="print-title">${escapeXml(title)}</title><desc id="print-desc">${escapeXml(alt)}</desc>`;
   const body = outlines
     .slice(opening.length)
-    .replaceAll(/\sd="([^"]*)"/g, (_, path: string) => ` d="${shortened(path)}"`)
+    // All that has so many digits or a capital by itself is a path.
+    .replaceAll(longNumber, '$1')
+    .replaceAll(/ ?\b([A-Z])\b ?/g, '$1')
     .replaceAll(/>\s+</g, '><');
   return head + body.trimStart();
-}
-
-/** The same path in fewer digits, with a space only where a number follows a number. */
-function shortened(path: string): string {
-  return path
-    .replaceAll(/-?\d+\.\d+/g, (number) =>
-      String(Math.round(Number(number) * 10 ** decimals) / 10 ** decimals),
-    )
-    .replaceAll(/\s*([A-Za-z])\s*/g, '$1');
 }

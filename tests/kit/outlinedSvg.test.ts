@@ -8,7 +8,7 @@ test('outlines get their width on paper, title and description, and fewer digits
   expect(outlinedSvg(outlines, { title: 'A & B', alt: 'A <wide>.', widthMm: 180 })).toBe(
     '<svg xmlns="http://www.w3.org/2000/svg" width="180mm" height="90mm" viewBox="0 0 200 100" role="img" aria-labelledby="print-title print-desc">' +
       '<title id="print-title">A &amp; B</title><desc id="print-desc">A &lt;wide&gt;.</desc>' +
-      '<path fill="#1d2125" d="M31.28 35.27Q29.34 0 27.9 34Z"/></svg>\n',
+      '<path fill="#1d2125" d="M31.27 35.26Q29.33 -0.00 27.89 34Z"/></svg>\n',
   );
 });
 
