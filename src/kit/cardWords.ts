@@ -4,8 +4,12 @@ import { dateInWords } from '../prose/date.ts';
 import { headOf, toldCounted, toldInBrief, type BriefForm } from '../prose/english/answersInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { findingInRow } from '../prose/english/findingInRow.ts';
-import { sayDayHit, sayDrawnPair, sayWhereAndVersion } from '../prose/english/kit/cardWords.ts';
-import { sayCautionInBrief } from '../prose/english/kit/cautionsInBrief.ts';
+import {
+  sayCautionOfPairs,
+  sayDayHit,
+  sayDrawnPair,
+  sayWhereAndVersion,
+} from '../prose/english/kit/cardWords.ts';
 import { changesWords, stampWords, withdrawnWords } from '../prose/english/kit/standing.ts';
 import { golfersShotsAndDay } from '../prose/english/kit/whoAndHow.ts';
 import { sayWhoHit } from '../prose/english/whoHit.ts';
@@ -91,6 +95,7 @@ export function cardWords(report: Report): CardWords {
   if (metric === null)
     return { ...told, head: '', findings: [findingInRow(telling)], pairs: [], caution: null };
   const block = answerOf(metric, findings);
+  const judged = answers.filter(({ difference }) => difference !== null);
   return {
     ...told,
     head: headOf(block, telling),
@@ -99,8 +104,8 @@ export function cardWords(report: Report): CardWords {
       ...forms.map((form) => sentence(toldInBrief(block, telling, form))),
       sentence(toldCounted(answers)),
     ],
-    pairs: answers.filter(({ difference }) => difference !== null).map((one) => sayDrawnPair(one, telling)),
-    caution: cautionOf(gravestBeside(cautionsFor(metric, findings)), report),
+    pairs: judged.map((one) => sayDrawnPair(one, telling)),
+    caution: cautionOf(gravestBeside(cautionsFor(metric, findings)), judged.length, report),
   };
 }
 
@@ -109,11 +114,11 @@ function comparedBy(answers: readonly PairAnswer[], { findings }: Report): reado
   return ids.size === 0 ? findings.contenders.map(({ id }) => id) : [...ids];
 }
 
-function cautionOf(caution: Caution | null, { telling }: Report): CardCaution | null {
+function cautionOf(caution: Caution | null, judged: number, { telling }: Report): CardCaution | null {
   return (
     caution && {
       whole: sayCaution(caution, telling),
-      brief: sayCautionInBrief(caution, telling),
+      brief: sayCautionOfPairs(caution, judged, telling),
       decides: decisive.includes(caution.facts.overlay),
     }
   );

@@ -20,9 +20,8 @@ describe('wrapWords', () => {
     const lines = wrapWords(`At ${address} version 1.0.1`, 40, 400, 500);
     expect(lines).toEqual([
       'At',
-      'golf.example/a-long-',
-      'folder/of-tests/',
-      'reports/range-balls-',
+      'golf.example/a-long-folder/',
+      'of-tests/reports/range-balls-',
       'replaced, version 1.0.1',
     ]);
     for (const line of lines) expect(textWidth(line, 40, 400)).toBeLessThanOrEqual(500);
