@@ -50,9 +50,9 @@ const steps: readonly Partial<CardPlan>[] = [
   { text: 34, finding: 38 },
   { caution: 'if-it-decides' },
   { text: 32, foot: 30 },
-  { picture: 0 },
   { text: 28, foot: 26, finding: 34 },
   { text: 24, foot: 22, finding: 28, lines: Infinity },
+  { picture: 0 },
   ...lastSteps,
 ];
 

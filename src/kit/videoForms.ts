@@ -56,8 +56,8 @@ export const video: CardForm = {
       { whom: 'brief' },
       { picture: 2.5, finding: 44 },
       { caution: 'if-it-decides' },
-      { picture: 0 },
       { finding: 36, lines: Infinity },
+      { picture: 0 },
       ...lastSteps,
     ],
   ),
@@ -73,7 +73,7 @@ const third = videoHeight / 3 - safeEdge;
 const heights = [third, 380, 460, 560, videoHeight - 2 * safeEdge];
 
 /** The band of a lower third: the first of these that is high enough stands on the lower edge of the safe area. */
-export const lowerThirds: readonly CardForm[] = heights.map((height) => ({
+export const lowerThirds: readonly CardForm[] = heights.map((height, index) => ({
   frame: { width: videoWidth - 2 * safeSide, height, side: inset, above: 20, below: 10 },
   pairs: 'told',
   head: 'beside-publisher',
@@ -100,6 +100,7 @@ export const lowerThirds: readonly CardForm[] = heights.map((height) => ({
       { interest: 'few-words' },
       { finding: 40 },
       { finding: 36 },
+      ...(index === heights.length - 1 ? [{ lines: Infinity }, ...lastSteps] : []),
     ],
   ),
 }));

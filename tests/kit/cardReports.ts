@@ -33,6 +33,13 @@ export const talkative = reportOf({
   },
 });
 
+/** A shop with more to state than any picture holds. */
+export const verbose = reportOf({
+  front: {
+    interests: `{paid_by: the maker of Birch, commission_or_gifts: none, seen_before: nobody outside the shop, sentence: "${'We take a share of whatever is sold on the day. '.repeat(90).trim()}"}`,
+  },
+});
+
 const cases = readdirSync(resolve('tests/cases'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .flatMap(({ name }) => loadSite(resolve('tests/cases', name, 'content')).reports);

@@ -5,12 +5,13 @@ import { kitOf } from '../../src/kit/kitOf.ts';
 import { leadPicture } from '../../src/kit/leadPicture.ts';
 import { lowerThird } from '../../src/kit/lowerThird.ts';
 import type { Report } from '../../src/kit/report.ts';
+import { shareCard } from '../../src/kit/shareCard.ts';
 import { leastLookedUp, square, upright } from '../../src/kit/socialForms.ts';
 import { leastInVideo, safeEdge, safeSide, video } from '../../src/kit/videoForms.ts';
 import { withdrawnWords } from '../../src/prose/english/kit/standing.ts';
 import { drawPixels } from '../../src/site/rasters.ts';
 import { reportInOtherUnits } from '../../src/site/toldTwice.ts';
-import { shown, sizesIn, talkative, textsIn, withdrawn } from './cardReports.ts';
+import { shown, sizesIn, talkative, textsIn, verbose, withdrawn } from './cardReports.ts';
 import { reports } from './content.ts';
 
 const made: Readonly<Record<'square' | 'upright' | 'video' | 'lower-third', (report: Report) => Card>> = {
@@ -107,6 +108,18 @@ describe('what is shown on phones', () => {
     expect(plan.interest).toBe('few-words');
   });
 });
+
+test.each([...forms, 'card'] as const)(
+  'as %s, more than any picture holds gives way in whole statements, and that there is more is said',
+  (form) => {
+    const card = form === 'card' ? shareCard(verbose) : made[form](verbose);
+    const all = textsIn(card.svg).join(' ');
+    expect(card.fits).toBe(true);
+    expect(all).toContain('Paid for by the maker of Birch.');
+    expect(all).toContain('The report states more of its interest.');
+    expect(all).not.toContain('We take a share');
+  },
+);
 
 describe('what stands in videos', () => {
   test.each(shown.map((report) => [report.source.slug, report] as const))(
