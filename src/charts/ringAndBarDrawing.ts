@@ -12,6 +12,8 @@ export interface RingAndBarSize {
   readonly ring: number;
   readonly ringStroke: number;
   readonly text: number;
+  /** Side of the square that the hatch repeats: whole pixels, which are drawn sooner and take less to keep. */
+  readonly hatch: number;
 }
 
 /** As it stands in a list of reports; a screen of 320 px leaves 288, where its letters are still 13.9 px. */
@@ -27,6 +29,7 @@ export function ringAndBarSize(width: number, scale: number): RingAndBarSize {
     ring: 5 * scale,
     ringStroke: 2.5 * scale,
     text: 14.5 * scale,
+    hatch: Math.round(8.5 * scale),
   };
 }
 
@@ -43,24 +46,26 @@ export interface RingAndBarDrawing {
  * `literalColours`.
  *
  * @param prefix of the one id inside, unique on its page
+ * @param scale whether its numbers stand below; without them it has the scale of one that is drawn under it
  */
 export function ringAndBarDrawing(
   sign: RingAndBar,
   prefix: string,
   size: RingAndBarSize = inList,
+  { scale = true } = {},
 ): RingAndBarDrawing {
   const { width, row, ring, ringStroke, thick, text } = size;
   const inset = ring + ringStroke / 2;
   const { from, to, matters, far } = sign;
   const x = (value: number): number => inset + ((value - from) / (to - from)) * (width - 2 * inset);
   const bottom = sign.rows.length * row;
-  const height = Math.ceil(bottom + text * 1.5);
+  const height = Math.ceil(scale ? bottom + text * 1.5 : bottom + 1);
   const [left, right] = [x(-matters), x(matters)];
   const upright = (at: number): string => `M${px(at)},0V${px(bottom)}`;
   const hatch = `${prefix}-hatch`;
   const band =
     matters > 0
-      ? `<defs><pattern id="${hatch}" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="6" height="6" fill="${paint('band')}"/><path d="M0 0V6" stroke="${paint('hatch')}" stroke-width="1.5"/></pattern></defs>` +
+      ? hatched(hatch, size.hatch) +
         `<rect x="${px(left)}" y="0" width="${px(right - left)}" height="${px(bottom)}" fill="url(#${hatch})"/>` +
         `<path d="${upright(left)}${upright(right)}" stroke="${paint('band-edge')}" stroke-width="1.25"/>`
       : '';
@@ -80,12 +85,24 @@ export function ringAndBarDrawing(
       zero +
       `<path d="M${px(x(from))},${px(bottom)}H${px(x(to))}" stroke="${paint('axis')}" stroke-width="1"/>` +
       `<g fill="none" stroke="${paint('ink')}">${rows.join('')}</g>` +
-      tick +
-      `<g font-size="${px(text)}" fill="${paint('ink-2')}">` +
-      words(x(0) - (besides ? text / 4 : 0), besides ? 'end' : 'middle', '0') +
-      words(width, 'end', far.words) +
-      `</g>`,
+      (scale
+        ? tick +
+          `<g font-size="${px(text)}" fill="${paint('ink-2')}">` +
+          words(x(0) - (besides ? text / 4 : 0), besides ? 'end' : 'middle', '0') +
+          words(width, 'end', far.words) +
+          `</g>`
+        : ''),
   };
+}
+
+/** The pattern of the band, in strokes as wide as they are in a list beside their distance. */
+function hatched(id: string, side: number): string {
+  const [less, more] = [px(side * 0.75), px(side * 1.25)];
+  const strokes = `M0,${side}L${side},0M${px(-side / 4)},${px(side / 4)}L${px(side / 4)},${px(-side / 4)}M${less},${more}L${more},${less}`;
+  return (
+    `<defs><pattern id="${id}" width="${side}" height="${side}" patternUnits="userSpaceOnUse"><rect width="${side}" height="${side}" fill="${paint('band')}"/>` +
+    `<path d="${strokes}" stroke="${paint('hatch')}" stroke-width="${px(side * 0.18)}"/></pattern></defs>`
+  );
 }
 
 /** One pair: a thin line, thick ends, the ring over them. */
