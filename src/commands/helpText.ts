@@ -1,5 +1,6 @@
 /** What each `npm run` command does, in the order in which a shop meets them. */
 export const commandHelp: Readonly<Record<string, { readonly takes?: string; readonly does: string }>> = {
+  start: { does: 'opens the desk: from a session file to a published page in a browser' },
   build: { does: 'checks content/, works everything out and writes the site into dist/' },
   plan: {
     takes: '[--contender NAME ...]',
@@ -25,7 +26,7 @@ export const commandHelp: Readonly<Record<string, { readonly takes?: string; rea
 
 export function helpText(): string {
   const lines = Object.entries(commandHelp).map(([name, { takes, does }]) => ({
-    typed: `npm run ${name}${takes === undefined ? '' : ` -- ${takes}`}`,
+    typed: `npm ${name === 'start' ? '' : 'run '}${name}${takes === undefined ? '' : ` -- ${takes}`}`,
     does,
   }));
   const widest = Math.max(...lines.map(({ typed }) => typed.length));

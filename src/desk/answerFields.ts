@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isRealDate } from '../intake/authored/answers.ts';
 import { meaningOf, takesOf, type Takes } from '../intake/authored/takes.ts';
 import { dotted, isBlock, type Path, type Tree } from '../intake/authored/tree.ts';
 import { metrics } from '../trade/metrics.ts';
@@ -21,7 +22,7 @@ export interface AnswerField {
   readonly label: string;
   /** What the answer may be; null where the label says it, or the choices do. */
   readonly help: string | null;
-  readonly control: 'text' | 'day' | 'one-of' | 'some-of';
+  readonly control: 'text' | 'lines' | 'day' | 'one-of' | 'some-of';
   /** The answers to choose from; none for the other controls. */
   readonly choices: readonly Choice[];
   /** Whether a report is refused without it. */
@@ -43,7 +44,14 @@ interface Asked {
 }
 
 /** Items of a build sheet that a form asks for even where the file has no line for them. */
-const usualItems: readonly string[] = ['loft', 'loft_measured', 'shaft', 'length', 'head_weight', 'condition'];
+const usualItems: readonly string[] = [
+  'loft',
+  'loft_measured',
+  'shaft',
+  'length',
+  'head_weight',
+  'condition',
+];
 
 /**
  * The answers that a form can ask for at one place of a file, as its schema describes them: a block becomes the answers
@@ -98,8 +106,7 @@ function entryFields(
   );
 }
 
-const metricWords = (key: string): string =>
-  Object.values(metrics).find(({ id }) => id === key)?.name ?? key;
+const metricWords = (key: string): string => Object.values(metrics).find(({ id }) => id === key)?.name ?? key;
 
 function itemFields(
   items: Readonly<Record<string, string>>,
@@ -123,7 +130,7 @@ function textField(path: Path, label: string, answer: string | undefined): Answe
     name: dotted(path),
     label: fieldLabel(label),
     help: null,
-    control: 'text',
+    control: /[\r\n]/.test(typed[0]?.trim() ?? '') ? 'lines' : 'text',
     choices: [],
     required: false,
     typed,
@@ -136,7 +143,8 @@ function oneField({ schema, answer, path, required, called }: Asked, takes: Take
   const base = { ...textField(path, plainWords(label), typed), required };
   if (takes.choices !== undefined)
     return { ...base, control: 'one-of', choices: takes.choices.map(asChoice) };
-  if (takes.control === 'day') return { ...base, control: 'day' };
+  if (takes.control === 'day' && (typed === undefined || typed.trim() === '' || isRealDate(typed.trim())))
+    return { ...base, control: 'day' };
   const words = plainWords(takes.inWords ?? takes.words);
   return { ...base, help: words === 'text' ? null : words };
 }

@@ -73,7 +73,7 @@ function partsOf(key: string, tree: Block): readonly AnswerPart[] {
   if (!isBlock(answer) || !['contenders', 'hitters'].includes(key))
     return [{ name: key === 'held' ? 'The same for all' : null, fields }];
   return Object.entries(answer).map(([id, one]) => ({
-    name: key === 'contenders' ? labelOf(one) ?? id : id,
+    name: key === 'contenders' ? (labelOf(one) ?? id) : id,
     fields: fields.filter(({ path }) => path[1] === id),
   }));
 }

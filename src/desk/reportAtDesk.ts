@@ -3,6 +3,8 @@ import { splitReport, type Body } from '../intake/authored/frontMatter.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import type { Block } from '../intake/authored/tree.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
+import { withNarrative } from '../intake/edits/reportParts.ts';
+import type { Ledger } from '../intake/ledger.ts';
 import { openAnswers } from '../intake/draft/openAnswers.ts';
 import { understand, type Understood } from '../intake/draft/understood.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -10,7 +12,7 @@ import type { NarrativeCharts } from '../prose/narrativeValues.ts';
 import type { Telling } from '../prose/telling.ts';
 import { composedNames } from '../site/composedNames.ts';
 import { openContentFolder, sha256, type ContentFolder } from '../site/contentFiles.ts';
-import { examineReport } from '../site/examineReport.ts';
+import { examineReport, type Examined } from '../site/examineReport.ts';
 import { ledgerOf } from '../site/ledger.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { readLooseSession, readWritten } from '../site/writtenReport.ts';
@@ -50,9 +52,11 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const folder = text === null ? onDisk : withText(onDisk, file, text);
   const { shared } = readShared(folder);
   const written = readWritten(folder, slug, shared);
-  const { examined, problems } = examineReport(written, ledgerOf(folder).ledger);
+  const { ledger } = ledgerOf(folder);
+  const { examined, problems } = examineReport(written, ledger);
   const read = folder.text(file).content ?? '';
   const { yaml, body } = splitReport(file, read);
+  const toldBy = examined ?? withoutNarrative(folder, { slug, file, text: read, shared }, ledger);
   return {
     slug,
     file,
@@ -68,9 +72,20 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
         .map(({ key }) => key),
     ),
     understood: understand(readLooseSession(folder, slug, read)),
-    telling: examined?.telling ?? null,
-    charts: examined === null ? {} : narrativeCharts(examined.findings),
+    telling: toldBy?.telling ?? null,
+    charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
   };
+}
+
+/** What the shots of a report say while a fault in its narrative keeps it from being shown. */
+function withoutNarrative(
+  folder: ContentFolder,
+  { slug, file, text, shared }: Pick<ReportAtDesk, 'slug' | 'file' | 'text' | 'shared'>,
+  ledger: Ledger | null,
+): Examined | null {
+  const bare = withNarrative(text, '');
+  if (bare === null || bare === text) return null;
+  return examineReport(readWritten(withText(folder, file, bare), slug, shared), ledger).examined;
 }
 
 /** The folder as it would be with another text in one of its files. */
