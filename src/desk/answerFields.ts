@@ -73,7 +73,8 @@ export function answerFields({ schema, answer, path, required, called }: Asked):
     return [oneField({ schema, answer, path, required, called }, takes)];
   }
   return inside.flatMap(([step, of]) => {
-    if (step.startsWith('.<')) return entryFields(block ?? {}, of, path, meaningOf(schema));
+    if (step.startsWith('.<'))
+      return entryFields(block ?? {}, of, { path, required, meaning: meaningOf(schema) });
     const key = step.slice(1);
     const optional = of instanceof z.ZodExactOptional;
     return answerFields({
@@ -92,15 +93,18 @@ const isWritten = (answer: Tree | undefined): boolean => typeof answer === 'stri
 function entryFields(
   block: { readonly [key: string]: Tree },
   schema: z.ZodType,
-  path: Path,
-  meaning: string | null,
+  {
+    path,
+    required,
+    meaning,
+  }: { readonly path: Path; readonly required: boolean; readonly meaning: string | null },
 ): readonly AnswerField[] {
   return Object.entries(block).flatMap(([key, answer]) =>
     answerFields({
       schema,
       answer,
       path: [...path, key],
-      required: true,
+      required,
       called: meaning === null ? null : `${meaning}: ${metricWords(key)}`,
     }),
   );

@@ -25,7 +25,7 @@ const groupsOfKeys: readonly { id: string; heading: string; keys: readonly strin
   {
     id: 'test',
     heading: 'The test',
-    keys: ['title', 'date', 'question', 'varied', 'primary', 'matters', 'columns', 'rows', 'invented_data'],
+    keys: ['title', 'date', 'question', 'varied', 'primary', 'matters', 'columns', 'invented_data'],
   },
   { id: 'compared', heading: 'What was compared', keys: ['contenders', 'held'] },
   { id: 'golfers', heading: 'Who hit', keys: ['hitters'] },
@@ -72,15 +72,25 @@ function partsOf(key: string, tree: Block): readonly AnswerPart[] {
   const fields = answerFields({ schema, answer, path: [key], required: !isOptionalBlock(key), called: null });
   if (!isBlock(answer) || !['contenders', 'hitters'].includes(key))
     return [{ name: key === 'held' ? 'The same for all' : null, fields }];
-  return Object.entries(answer).map(([id, one]) => ({
-    name: key === 'contenders' ? (labelOf(one) ?? id) : id,
+  const entries = Object.entries(answer);
+  return entries.map(([id, one]) => ({
+    name:
+      key === 'contenders' ? (written(one, 'label') ?? id) : entries.length === 1 ? null : golfer(id, one),
     fields: fields.filter(({ path }) => path[1] === id),
   }));
 }
 
-/** What a contender is called for readers. */
-const labelOf = (one: unknown): string | null =>
-  isBlock(one) && typeof one['label'] === 'string' && one['label'].trim() !== '' ? one['label'] : null;
+/** Who it is, as the session files call them: on the desk, and nowhere else. */
+function golfer(id: string, one: unknown): string {
+  const names = isBlock(one) ? one['match'] : undefined;
+  const first: unknown = Array.isArray(names) ? names[0] : names;
+  return typeof first === 'string' && first.trim() !== '' ? first : id;
+}
+
+const written = (one: unknown, key: string): string | null => {
+  const text = isBlock(one) ? one[key] : undefined;
+  return typeof text === 'string' && text.trim() !== '' ? text : null;
+};
 
 /** Blocks that need not be there: what is asked in them is required only where the report says so. */
 const isOptionalBlock = (key: string): boolean =>

@@ -1,6 +1,7 @@
 import { visible } from '../problems/visible.ts';
 import type { Problem } from '../problems/problem.ts';
 import { asChoice, type AnswerField, type Choice } from './answerFields.ts';
+import { fieldLabel } from './fieldLabel.ts';
 import { html, type Markup } from './markup.ts';
 import { problemText } from './problemText.ts';
 import { controlName } from './submittedAnswers.ts';
@@ -94,7 +95,7 @@ function notesOf(
             text: `In the file now: ${shown(inFile)}. What you typed stands here.`,
           },
         ]),
-    ...(field.help === null ? [] : [{ kind: 'help' as const, text: `${field.help}.` }]),
+    ...(field.help === null ? [] : [{ kind: 'help' as const, text: `${fieldLabel(field.help)}.` }]),
     ...(standing === null
       ? []
       : [

@@ -17,7 +17,8 @@ const largestForm = 20_000_000;
 export function deskApp(setting: DeskSetting): Hono {
   const answer = answering(setting);
   const { keys, places, uninvited, refuse, show } = answer;
-  const app = new Hono().basePath('/desk');
+  // An address is the same with and without the slash at its end.
+  const app = new Hono({ strict: false }).basePath('/desk');
   app.use(
     pageHeaders,
     async (context, next) => {
@@ -48,15 +49,15 @@ export function deskApp(setting: DeskSetting): Hono {
 
   const front = frontHandlers(answer);
   app.get('/', front.read);
-  app.post('/files/', front.takeFiles);
-  app.post('/waiting/', front.takeWaiting);
-  app.post('/build/', front.build);
+  app.post('/files', front.takeFiles);
+  app.post('/waiting', front.takeWaiting);
+  app.post('/build', front.build);
   const shop = shopHandlers(answer);
-  app.get('/shop/', shop.read);
-  app.post('/shop/', shop.write);
+  app.get('/shop', shop.read);
+  app.post('/shop', shop.write);
   const report = reportHandlers(answer);
-  app.get('/reports/:slug/', (context) => report.read(context, named(context)));
-  app.post('/reports/:slug/', (context) => report.write(context, named(context)));
+  app.get('/reports/:slug', (context) => report.read(context, named(context)));
+  app.post('/reports/:slug', (context) => report.write(context, named(context)));
   return app;
 }
 
