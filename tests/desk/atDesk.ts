@@ -57,8 +57,7 @@ export function atDesk(contentDir: string, work: Partial<DeskWork> = {}): AtDesk
     post: async (path, fields, headers = {}) => {
       const body = new FormData();
       for (const [name, value] of Object.entries({ token: keys.form, ...fields }))
-        for (const one of typeof value === 'string' || value instanceof File ? [value] : value)
-          body.append(name, one);
+        for (const one of Array.isArray(value) ? value : [value]) body.append(name, one);
       return app.request(`${origin}${path}`, {
         method: 'POST',
         body,
