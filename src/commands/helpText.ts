@@ -26,7 +26,7 @@ export const commandHelp: Readonly<Record<string, { readonly takes?: string; rea
 
 export function helpText(): string {
   const lines = Object.entries(commandHelp).map(([name, { takes, does }]) => ({
-    typed: `npm ${name === 'start' ? '' : 'run '}${name}${takes === undefined ? '' : ` -- ${takes}`}`,
+    typed: `npm run ${name}${takes === undefined ? '' : ` -- ${takes}`}`,
     does,
   }));
   const widest = Math.max(...lines.map(({ typed }) => typed.length));

@@ -10,7 +10,7 @@ export const command: Command = async (call) => {
   const read = readArguments(call, {
     name: 'start',
     options: { port: { type: 'string' } },
-    usage: 'npm start [-- --port 4321]',
+    usage: 'npm run start [-- --port 4321]',
   });
   if ('exitCode' in read) return read.exitCode;
   const port = readPort(read.values.port, call.terminal);
