@@ -25,6 +25,8 @@ export interface AnswerField {
   readonly control: 'text' | 'lines' | 'day' | 'one-of' | 'some-of';
   /** The answers to choose from; none for the other controls. */
   readonly choices: readonly Choice[];
+  /** An answer that many give; null where none can be foreseen. */
+  readonly usual: string | null;
   /** Whether a report is refused without it. */
   readonly required: boolean;
   /** As it stands in the file; several where several were chosen, none where there is no answer. */
@@ -136,6 +138,7 @@ function textField(path: Path, label: string, answer: string | undefined): Answe
     help: null,
     control: /[\r\n]/.test(typed[0]?.trim() ?? '') ? 'lines' : 'text',
     choices: [],
+    usual: null,
     required: false,
     typed,
   };
@@ -150,5 +153,8 @@ function oneField({ schema, answer, path, required, called }: Asked, takes: Take
   if (takes.control === 'day' && (typed === undefined || typed.trim() === '' || isRealDate(typed.trim())))
     return { ...base, control: 'day' };
   const words = plainWords(takes.inWords ?? takes.words);
-  return { ...base, help: words === 'text' ? null : words };
+  return { ...base, help: words === 'text' ? null : words, usual: firstExample(takes) };
 }
+
+/** The first example of an answer in words, which the reference sets in code. */
+const firstExample = ({ inWords }: Takes): string | null => /`([^`]+)`/.exec(inWords ?? '')?.[1] ?? null;

@@ -48,7 +48,11 @@ export function control(field: AnswerField, state: ControlState): Markup {
   }
   const [typed = ''] = state.typed;
   const name = controlName(field);
-  const offered = field.required ? state.suggested : [...state.suggested, notRecorded];
+  const offered = new Set([
+    ...state.suggested,
+    ...(field.usual === null ? [] : [field.usual]),
+    ...(field.required ? [] : [notRecorded]),
+  ]);
   const box =
     field.control === 'lines'
       ? textArea({ id, name, rows: 4, text: typed, attributes: html`${described} ${invalid}` })
@@ -64,7 +68,7 @@ export function control(field: AnswerField, state: ControlState): Markup {
               ${described}
               ${invalid}
             /><datalist id="${id}-offered">
-              ${offered.map((answer) => html`<option value="${answer}"></option>`)}
+              ${[...offered].map((answer) => html`<option value="${answer}"></option>`)}
             </datalist>`;
   return html`<div class="field">
     <label for="${id}">${field.label}</label>

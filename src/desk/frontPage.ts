@@ -1,3 +1,4 @@
+import { buildForm } from './buildForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
@@ -67,10 +68,7 @@ export function frontPage({ rows, waiting, shopIsKnown, told, said, places, form
       <p>
         A build checks everything and writes the site anew, with all published reports. It takes some seconds.
       </p>
-      <form method="post" action="${places.build}">
-        ${hiddenFields({ formToken })}
-        <p class="actions"><button type="submit">Build the site</button></p>
-      </form>
+      ${buildForm(places, formToken)}
     </section>`;
 }
 

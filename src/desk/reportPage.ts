@@ -1,13 +1,17 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
-import type { AnswerGroup } from './answerGroups.ts';
+import type { AnswerField } from './answerFields.ts';
+import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
+import { controlId } from './control.ts';
+import { buildForm } from './buildForm.ts';
 import { answerForm, type FormState } from './answerForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeSection } from './narrativeSection.ts';
-import { problemTextWithPlace } from './problemText.ts';
+import type { PlacedProblems } from './placedProblems.ts';
+import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 
 /** Something to be told before all else: what was done, or why it was not. */
@@ -36,7 +40,7 @@ export function reportPage(page: ReportPage): Markup {
   const live = places.livePage(report.slug);
   return html`<div class="at-work">
       <h1>${title}</h1>
-      ${toldSection(told)} ${problemSection(form.problems.ofNone)}
+      ${toldSection(told)} ${problemSection(form.problems, fieldsOf(groups))}
       <p class="live-link"><a href="${live}">The page as it stands</a></p>
       ${understoodSection(report)}
       ${
@@ -51,6 +55,7 @@ export function reportPage(page: ReportPage): Markup {
               ${stateSection(report)}
             </form>`
       }
+      ${statusOf(report) === 'published' ? buildForm(places, formToken) : ''}
     </div>
     <aside class="live" aria-label="The page as it stands">
       <iframe src="${live}" title="The page as it stands" loading="lazy"></iframe>
@@ -73,12 +78,22 @@ const problemList = (problems: readonly Problem[]): Markup =>
     ${problems.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
   </ul>`;
 
-/** Problems that belong to no answer. */
-export function problemSection(problems: readonly Problem[]): Markup {
-  if (problems.length === 0) return html``;
+/** Every problem in one list: those of an answer lead to it, the others say where they are. */
+export function problemSection(
+  { ofFields, ofNarrative, ofNone }: PlacedProblems,
+  fields: readonly AnswerField[],
+): Markup {
+  const all = [...ofNone, ...[...ofFields.values()].flat(), ...ofNarrative];
+  if (all.length === 0) return html``;
+  const leading = (address: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
+    problems.map((problem) => html`<li><a href="#${address}">${label}</a>: ${problemText(problem)}</li>`);
   return html`<section aria-labelledby="problems" class="problems">
-    <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(problems))}</h2>
-    ${problemList(problems)}
+    <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
+    <ul>
+      ${ofNone.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
+      ${fields.map((field) => leading(controlId(field), field.label, ofFields.get(field.name) ?? []))}
+      ${leading('narrative', 'What you saw', ofNarrative)}
+    </ul>
   </section>`;
 }
 
@@ -96,11 +111,14 @@ function understoodSection({ understood, body }: ReportAtDesk): Markup {
   </details>`;
 }
 
-function stateSection({ tree }: ReportAtDesk): Markup {
-  const status = typeof tree?.['status'] === 'string' ? tree['status'].toLowerCase() : '';
+const statusOf = ({ tree }: ReportAtDesk): string =>
+  typeof tree?.['status'] === 'string' ? tree['status'].trim().toLowerCase() : '';
+
+function stateSection(report: ReportAtDesk): Markup {
+  const status = statusOf(report);
   return html`<section aria-labelledby="state">
     <h2 id="state">Publish</h2>
-    <p>${stateWords(status, tree?.['published'])}</p>
+    <p>${stateWords(status, report.tree?.['published'])}</p>
     <p class="actions">
       <button type="submit" name="do" value="save">Save</button>
       ${

@@ -21,7 +21,7 @@ interface ShopPage {
 /** Who publishes, and what holds for all reports. */
 export function shopPage({ fields, problems, typed, hash, told, places, formToken }: ShopPage): Markup {
   return html`<h1>Your shop</h1>
-    ${toldSection(told)} ${problemSection(problems.ofNone)}
+    ${toldSection(told)} ${problemSection(problems, fields)}
     <form method="post" action="${places.shop}" class="answers">
       ${hiddenFields({ formToken, seen: hash })}
       ${fields.map((field) => {

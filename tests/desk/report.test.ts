@@ -126,7 +126,9 @@ describe('the form of a report', () => {
     expect(document.querySelector('.problems')?.textContent).toContain(
       'reports/two-heads/shots.csv, line 14',
     );
-    expect(document.querySelector('.problems')?.textContent).not.toContain('year-month-day');
+    // The list of all leads to the answer.
+    const links = [...document.querySelectorAll('.problems a')].map((link) => link.getAttribute('href'));
+    expect(links).toContain(`#${date?.getAttribute('id') ?? ''}`);
   });
 
   test('tells at the narrative what its words cannot stand for', async () => {
@@ -160,6 +162,7 @@ describe('the form of a report', () => {
       );
     expect(offered('hitters-one-role')).toEqual(['head fitter']);
     expect(offered('contenders-birch-supplied_by')).toEqual(['our stock', 'lent by its distributor']);
+    expect(offered('interests-seen_before')).toEqual(['nobody outside the shop', 'not recorded']);
     expect(offered('title')).toEqual([]);
   });
 
