@@ -20,7 +20,7 @@ function freePort(): Promise<number> {
   });
 }
 
-/** Starts it and waits, half a minute at most, until it serves. */
+/** Starts it and waits, three minutes at most, until it serves. */
 export async function startDev({ content, out, cache }: Folders): Promise<DevServer> {
   const port = await freePort();
   const { PATH = '', HOME = '' } = process.env;
@@ -33,7 +33,7 @@ export async function startDev({ content, out, cache }: Folders): Promise<DevSer
     stream.on('data', (part: Buffer) => {
       said += part.toString();
     });
-  for (let tries = 0; tries < 300 && !said.includes('become drafts'); tries += 1)
+  for (let tries = 0; tries < 900 && !said.includes('become drafts'); tries += 1)
     await new Promise((done) => setTimeout(done, 200));
   if (!said.includes('become drafts')) throw new Error(`It does not serve. It said:\n${said}`);
   return {
