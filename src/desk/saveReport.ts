@@ -1,3 +1,4 @@
+import { visible } from '../problems/visible.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
 import { splitReport } from '../intake/authored/frontMatter.ts';
 import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
@@ -10,6 +11,7 @@ import type { Told } from './reportPage.ts';
 import {
   changedAnswers,
   editsOf,
+  sameAnswers,
   submittedNarrative,
   type ChangedAnswer,
   type Submitted,
@@ -52,13 +54,12 @@ export function saveReport({ root, report, shown, submitted, work }: SaveRequest
   const changed = changedAnswers(fieldsOf(groupsOf(report, base)), submitted);
   const narrative = changedNarrative(base, report.file, submitted);
   const kept = (told: Told): SavedReport => ({ told, written: false, changed, narrative });
-  if (submitted['seen']?.[0] !== report.hash)
-    return kept({
-      kind: 'refused',
-      sentence:
-        'The file was changed meanwhile, in another window or by another program. Nothing was written. What you typed ' +
-        'stands in the form; where the file says something else, that is told beside it. Save again to put yours in its place.',
-    });
+  if (submitted['seen']?.[0] !== report.hash) {
+    const { open, gone } = againstFile(report, changed);
+    if (open.length + gone.length === 0 && (narrative === null || narrative === report.body.text))
+      return { told: unchanged, written: true, changed: [], narrative: null };
+    return kept({ kind: 'refused', sentence: [changedMeanwhile, ...gone.map(noLongerAsked)].join(' ') });
+  }
   const answers = editReport(report.text, editsOf(changed));
   if ('refused' in answers)
     return kept({ kind: 'refused', sentence: `Nothing was written. ${answers.refused}` });
@@ -79,6 +80,28 @@ export function saveReport({ root, report, shown, submitted, work }: SaveRequest
         ? outcome.why
         : 'The file was changed at this very moment by another program. Nothing was written; save again.',
   });
+}
+
+const changedMeanwhile =
+  'The file was changed meanwhile, in another window or by another program. Nothing was written. What you typed stands ' +
+  'in the form, and beside it what the file says. Save again to put yours in its place.';
+
+const noLongerAsked = ({ field: { label }, typed }: ChangedAnswer): string =>
+  visible(`No longer asked: ${label}. You typed: ${typed.join(', ') || 'nothing'}.`);
+
+/** Of the answers of a form those that the file does not have by now, and those that it has no place for any more. */
+function againstFile(
+  report: ReportAtDesk,
+  changed: readonly ChangedAnswer[],
+): { readonly open: readonly ChangedAnswer[]; readonly gone: readonly ChangedAnswer[] } {
+  const present = new Map(fieldsOf(groupsOf(report)).map((field) => [field.name, field]));
+  return {
+    open: changed.filter(({ field, typed }) => {
+      const now = present.get(field.name);
+      return now !== undefined && !sameAnswers(typed, now.typed);
+    }),
+    gone: changed.filter(({ field }) => !present.has(field.name)),
+  };
 }
 
 const saved: Told = { kind: 'done', sentence: 'Saved.' };
@@ -112,7 +135,9 @@ function published(
 function changedNarrative(base: string, file: string, submitted: Submitted): string | null {
   const typed = submittedNarrative(submitted);
   const { body } = splitReport(file, base);
-  return typed === null || typed === body.text ? null : typed;
+  if (typed === null || typed === body.text) return null;
+  // A text file ends with the end of a line.
+  return typed === '' || typed.endsWith('\n') ? typed : `${typed}\n`;
 }
 
 /** The answers by which a report is published; the day of an earlier publication stays. */

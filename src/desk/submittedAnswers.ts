@@ -30,7 +30,8 @@ export function changedAnswers(
 /** Controls of one line send none of the line breaks that a text in a file may have. */
 const plain = (text: string): string => text.replace(/\r\n?/g, '\n').trim();
 
-const sameAnswers = (one: readonly string[], other: readonly string[]): boolean =>
+/** Whether two answers are the same but for blanks around them and the spelling of line breaks. */
+export const sameAnswers = (one: readonly string[], other: readonly string[]): boolean =>
   one.length === other.length && one.every((text, index) => text === plain(other[index] ?? ''));
 
 /** The same as edits of the file. */

@@ -219,6 +219,30 @@ describe('a file that was changed underneath', () => {
     expect(file()).toContain('My words.\n');
   });
 
+  test('that says by now what was typed is no conflict, as where a page is loaded again', async () => {
+    const { desk, page, file } = open();
+    const sent = { ...sentBy(await page()), do: 'save', 'answer.title': 'My title', narrative: 'My words.' };
+    await desk.post(place, sent);
+    const written = file();
+    expect(written.endsWith('My words.\n')).toBe(true);
+    expect(told(await (await desk.post(place, sent)).text())).toBe('Nothing was changed.');
+    expect(file()).toBe(written);
+  });
+
+  test('keeps what was typed for an answer that nobody asks any more', async () => {
+    const { desk, page, root } = open();
+    const sent = {
+      ...sentBy(await page()),
+      do: 'save',
+      'answer.contenders.birch.label': 'Birch, the old one',
+    };
+    writeFileSync(
+      join(root, 'reports/two-heads/report.md'),
+      twoHeads((front) => front.replace('  birch:', '  beech:')),
+    );
+    expect(told(await (await desk.post(place, sent)).text())).toContain('You typed: Birch, the old one.');
+  });
+
   test('is not written over either where the change comes while it is saved', async () => {
     const root = contentFolder({
       'shop.yaml': shop,
