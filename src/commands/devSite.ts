@@ -5,6 +5,8 @@ import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
 import { asksNobody } from './buildEnvironment.ts';
 import { contentGate } from './contentGate.ts';
+import { desk } from './desk/deskIntegration.ts';
+import { deskWork } from './desk/deskWork.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import { openCache } from './openFolders.ts';
 import { siteConfig } from './siteConfig.ts';
@@ -18,6 +20,8 @@ export interface DevRequest {
   /** Null: the usual one of Astro, or the next that is free. */
   readonly port: number | null;
   readonly terminal: Terminal;
+  /** Opens the desk for the person; null where its address is only printed. */
+  readonly open?: ((address: string) => Promise<void>) | null;
 }
 
 const projectFolder = resolve(import.meta.dirname, '../..');
@@ -32,7 +36,12 @@ const settled = 700;
  * Live editing of a content folder: drafts are shown, pages follow every change, and whatever is put into the inbox
  * becomes a draft. Null where the cache folder may not be written into, which is then said.
  */
-export async function devSite({ contentDir, port, terminal }: DevRequest): Promise<DevServer | null> {
+export async function devSite({
+  contentDir,
+  port,
+  terminal,
+  open = null,
+}: DevRequest): Promise<DevServer | null> {
   if (openCache({ contentDir, projectFolder, terminal }) === null) return null;
   // Astro and the pages are told in no other way.
   Object.assign(process.env, asksNobody, { CONTENT_DIR: contentDir });
@@ -46,13 +55,33 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   draftInbox({ contentDir, terminal });
   pruneCache(devCacheFolder(), new Set(), new Date(Date.now() - keptFor));
   const { dev: start } = await import('astro');
+  let origin = 'http://localhost';
+  const atDesk = desk({
+    contentDir,
+    projectFolder,
+    work: deskWork(contentDir),
+    uninvited: () => tell(),
+  });
+  let told = '';
+  // An address that was used opens nothing any more: who comes without a key finds a new one here.
+  const tell = (): string => {
+    const address = atDesk.address(origin);
+    if (address !== told) terminal.write(deskNote(address));
+    told = address;
+    return address;
+  };
+  const config = siteConfig(contentGate());
   const server = await start({
-    ...siteConfig(contentGate()),
+    ...config,
+    integrations: [...(config.integrations ?? []), atDesk.integration],
     configFile: false,
     root: projectFolder,
     ...(port === null ? {} : { server: { port } }),
   });
+  origin = `http://localhost:${server.address.port}`;
+  const address = tell();
   terminal.write(`Session files put into ${inbox} become drafts.\n`);
+  await open?.(address);
   const waiting = new Map<string, NodeJS.Timeout>();
   const consider = (path: string): void => {
     if (dirname(path) !== inbox || !/\.csv$/i.test(path)) return;
@@ -72,3 +101,6 @@ export async function devSite({ contentDir, port, terminal }: DevRequest): Promi
   server.watcher.on('change', consider);
   return server;
 }
+
+const deskNote = (address: string): string =>
+  `The desk, from a file to a published page: ${address}\nThis address opens it once, in one browser.\n`;

@@ -1,5 +1,6 @@
 /** What each `npm run` command does, in the order in which a shop meets them. */
 export const commandHelp: Readonly<Record<string, { readonly takes?: string; readonly does: string }>> = {
+  start: { does: 'opens the desk: from a session file to a published page in a browser' },
   build: { does: 'checks content/, works everything out and writes the site into dist/' },
   plan: {
     takes: '[--contender NAME ...]',

@@ -82,7 +82,7 @@ describe('as a process', () => {
     expect(stderr).not.toContain(' at ');
   });
 
-  test.each(['build', 'check', 'draft', 'dev', 'plan', 'preview', 'record'])(
+  test.each(['build', 'check', 'draft', 'dev', 'plan', 'preview', 'record', 'start'])(
     '%s --help says how to use it',
     (name) => {
       const { status, stdout, stderr } = run(`"$NODE" src/commands/${name}.ts --help`, contentFolder(sound));

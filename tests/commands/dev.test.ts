@@ -36,9 +36,9 @@ function freePort(): Promise<number> {
   });
 }
 
-/** Tries until `look` gives something, for half a minute at most. */
+/** Tries until `look` gives something, for two minutes at most. */
 async function until<T>(what: string, look: () => Promise<T | null> | T | null): Promise<T> {
-  for (let tries = 0; tries < 150; tries++) {
+  for (let tries = 0; tries < 600; tries++) {
     const found = await look();
     if (found !== null) return found;
     await new Promise((done) => setTimeout(done, 200));

@@ -9,7 +9,7 @@ import { writeBenchContent } from '../bench/content.ts';
 import { newFolder } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 
-const commands = ['build', 'check', 'draft', 'dev', 'plan', 'preview', 'record'];
+const commands = ['build', 'check', 'draft', 'dev', 'plan', 'preview', 'record', 'start'];
 const trace = /^\s+at .*:\d+:\d+/m;
 const sound = {
   'shop.yaml': shop,

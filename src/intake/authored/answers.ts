@@ -1,19 +1,20 @@
 import { asFound } from './tree.ts';
-import { code } from './takes.ts';
+import { code, type Takes } from './takes.ts';
 import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 import { nearest } from './nearest.ts';
 
 /**
  * One answer typed as text, read by `read`, which gives null for what it cannot use.
- * `expected` is printed for a missing answer too; `cure` says what to write instead; `takes`, in Markdown, what it may be.
+ * `expected` is printed for a missing answer too; `cure` says what to write instead; `takes`, in Markdown where it is
+ * words alone, what it may be.
  */
 export function answer<T>(
   expected: string,
   read: (text: string) => T | null,
   cure: string,
-  takes: string,
+  takes: string | Takes,
 ): Schema<T> {
-  return schemaOf({ words: takes }, (typed): Understood<T> => {
+  return schemaOf(typeof takes === 'string' ? { words: takes } : takes, (typed): Understood<T> => {
     if (typed === undefined || typed === null || typed === '') {
       return unanswered(expected);
     }
@@ -44,7 +45,7 @@ export function withUnit(what: string, example: string): Schema<string> {
 export function oneOf<const Word extends string>(words: readonly [Word, ...Word[]]): Schema<Word> {
   const listed = inWords(words);
   const spelled = (typed: string): Word | null => words.find((word) => word === typed.toLowerCase()) ?? null;
-  return schemaOf({ words: inWords(words.map(code)) }, (typed): Understood<Word> => {
+  return schemaOf({ words: inWords(words.map(code)), choices: words }, (typed): Understood<Word> => {
     if (typed === undefined || typed === '') {
       return unanswered(listed);
     }
@@ -69,7 +70,7 @@ export const yesOrNo: Schema<boolean> = answer(
   'yes or no',
   (typed) => (meansYes.has(typed.toLowerCase()) ? true : meansNo.has(typed.toLowerCase()) ? false : null),
   'Write yes or no; leave the line out when it was not recorded.',
-  '`yes` or `no`',
+  { words: '`yes` or `no`', choices: ['yes', 'no'] },
 );
 
 /** A day of the calendar, ISO 8601. */
@@ -77,7 +78,7 @@ export const isoDate: Schema<string> = answer(
   'a date as year-month-day, such as 2026-04-11',
   (typed) => (isRealDate(typed) ? typed : null),
   'Write the date as year-month-day with two digits for month and day; the day must exist.',
-  'a day, such as `2026-04-11`',
+  { words: 'a day, such as `2026-04-11`', control: 'day' },
 );
 
 export function isRealDate(typed: string): boolean {

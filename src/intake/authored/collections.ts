@@ -131,10 +131,12 @@ export function answeredOnly<T>(schema: Schema<T>): Schema<T> {
 /** A short answer in words, or a block of answers: `monitor: camera`. `short` says in Markdown what the words tell. */
 export function wordsOr<T>(words: (typed: string) => T, block: Schema<T>, short: string): Schema<T> {
   const takes = takesOf(block);
-  return schemaOf({ ...takes, words: `${short}; or ${takes.words}` }, (answer): Understood<T> =>
-    typeof answer === 'string' && answer.trim() !== ''
-      ? understood(words(answer.trim()))
-      : readWith(block, answer),
+  return schemaOf(
+    { ...takes, words: `${short}; or ${takes.words}`, inWords: short },
+    (answer): Understood<T> =>
+      typeof answer === 'string' && answer.trim() !== ''
+        ? understood(words(answer.trim()))
+        : readWith(block, answer),
   );
 }
 

@@ -87,7 +87,10 @@ const monitorAnswers: Schema<Monitor> = strict({
       metricName,
       classOfReading,
       `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
-      { words: `for each [metric](#metrics) ${takesOf(classOfReading).words}` },
+      {
+        words: `for each [metric](#metrics) ${takesOf(classOfReading).words}`,
+        inside: [['.<metric>', classOfReading]],
+      },
     ),
   )
     .describe('how each column came about, where that is not as usual')

@@ -47,5 +47,7 @@ function blocksAt(path: string, inside: Inside, told: Map<Inside, string>): read
     const further = takesOf(schema).inside;
     return further === undefined ? [] : blocksAt(`${path}${step}`.replace(/^\./, ''), further, told);
   });
+  // A block under keys of the shop's choice, with one answer under each: there is nothing to be like.
+  if (fields.length === 0 && below.length === 0) told.delete(inside);
   return fields.length === 0 ? below : [{ path, fields, like: null }, ...below];
 }

@@ -45,6 +45,7 @@ export const better: Schema<Better | Keyed<MetricId, Better>> = schemaOf(
 export const matters: Schema<Keyed<MetricId, Quantity>> = answeredOnly(
   recordOf(metricName, moreThanZero, 'a gap for each metric: {carry: 5 yd}', {
     words: 'for each [metric](#metrics) a number with its unit, such as `{carry: 5 yd}`',
+    inside: [['.<metric>', quantityOf('carry')]],
   }),
 );
 

@@ -83,7 +83,10 @@ const sheetItem: Schema<SheetItem> = schemaOf(
 );
 
 const item = text('what stands on the build sheet');
-const takes: Takes = { words: 'a [build sheet](#build-sheets); or text, its description' };
+const takes: Takes = {
+  words: 'a [build sheet](#build-sheets); or text, its description',
+  items: sheetItems,
+};
 const known = recordOf(sheetItem, item, 'a build sheet: head, loft, shaft, length and the like', takes);
 const also = recordOf(text('the name of an item'), item, 'further items, each with its value', takes);
 

@@ -6,6 +6,14 @@ export interface Takes {
   readonly words: string;
   /** The answers inside it: how each is reached from here (`.label`, `.<id>`, `[]`), and its schema. */
   readonly inside?: readonly (readonly [step: string, schema: z.ZodType])[];
+  /** What words may say, where they may stand in place of the answers inside; Markdown. */
+  readonly inWords?: string;
+  /** The answers allowed, where they are few: as they are typed. */
+  readonly choices?: readonly string[];
+  /** What a form asks with, where that is not a line of text: the calendar for a day. */
+  readonly control?: 'day';
+  /** The keys of a block in which every answer is text, each with the words for it. */
+  readonly items?: Readonly<Record<string, string>>;
 }
 
 const noted = new WeakMap<z.core.$ZodType, Takes>();

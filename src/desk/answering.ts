@@ -1,0 +1,41 @@
+import type { Context } from 'hono';
+import { deskPage } from './deskPage.ts';
+import { deskPlaces } from './deskPlaces.ts';
+import { isSame } from './deskKeys.ts';
+import type { Answering, DeskSetting } from './deskSetting.ts';
+import { html } from './markup.ts';
+import { readForm } from './readForm.ts';
+import { shopAtDesk } from './shopAtDesk.ts';
+
+/** How the pages of one desk answer. */
+export function answering(setting: DeskSetting): Answering {
+  const { contentDir, base, keys } = setting;
+  const places = deskPlaces(base);
+  const refuse: Answering['refuse'] = (status) => (context, sentence) =>
+    context.html(
+      deskPage({
+        title: 'Not done',
+        shop: null,
+        places,
+        main: html`<h1>Not done</h1>
+          <p>${sentence}</p>`,
+      }),
+      status,
+    );
+  return {
+    ...setting,
+    places,
+    refuse,
+    show: (context, title, main, { status = 200, wide = false } = {}) =>
+      context.html(deskPage({ title, shop: shopAtDesk(contentDir).name, places, main, wide }), status),
+    sent: async (context: Context) => {
+      const form = await readForm(context);
+      return isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
+    },
+    notOurs: (context) =>
+      refuse(403)(
+        context,
+        'This form is of an earlier run of the desk. Nothing was written. Go back, copy what you typed, and load the page anew.',
+      ),
+  };
+}

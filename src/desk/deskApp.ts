@@ -1,0 +1,87 @@
+import { Hono, type Context } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { secureHeaders } from 'hono/secure-headers';
+import { canBeAddress } from '../intake/authored/reportName.ts';
+import { answering } from './answering.ts';
+import type { DeskSetting } from './deskSetting.ts';
+import { frontHandlers } from './frontHandlers.ts';
+import { guard } from './guard.ts';
+import { html } from './markup.ts';
+import { reportHandlers } from './reportHandlers.ts';
+import { shopHandlers } from './shopHandlers.ts';
+
+/** Bytes of one form at most, its files among them. */
+const largestForm = 20_000_000;
+
+/** The pages of the desk, from a request to an answer; everything outside itself is passed in. */
+export function deskApp(setting: DeskSetting): Hono {
+  const answer = answering(setting);
+  const { keys, places, uninvited, refuse, show } = answer;
+  // An address is the same with and without the slash at its end.
+  const app = new Hono({ strict: false }).basePath('/desk');
+  app.use(
+    pageHeaders,
+    async (context, next) => {
+      await next();
+      // A page kept by the browser would show answers that were changed since.
+      context.header('Cache-Control', 'no-store');
+    },
+    guard({ keys, places, refuse: refuse(403), uninvited }),
+    bodyLimit({
+      maxSize: largestForm,
+      onError: (context) =>
+        refuse(413)(
+          context,
+          `That is too much at once: ${largestForm / 1_000_000} MB are taken. Nothing was written. Choose fewer files, or split the session over several.`,
+        ),
+    }),
+  );
+  app.onError((error, context) =>
+    show(
+      context,
+      'Not done',
+      html`<h1>Not done</h1>
+        <p>This was not foreseen: ${error.message}</p>`,
+      { status: 500 },
+    ),
+  );
+  app.notFound((context) => refuse(404)(context, 'There is no such page on the desk.'));
+
+  const front = frontHandlers(answer);
+  app.get('/', front.read);
+  app.post('/files', front.takeFiles);
+  app.post('/waiting', front.takeWaiting);
+  app.post('/build', front.build);
+  const shop = shopHandlers(answer);
+  app.get('/shop', shop.read);
+  app.post('/shop', shop.write);
+  const report = reportHandlers(answer);
+  app.get('/reports/:slug', (context) => report.read(context, named(context)));
+  app.post('/reports/:slug', (context) => report.write(context, named(context)));
+  return app;
+}
+
+/** Nothing from elsewhere, nothing of ours in a frame elsewhere, forms to this very place only. */
+const pageHeaders = secureHeaders({
+  contentSecurityPolicy: {
+    defaultSrc: ["'none'"],
+    styleSrc: ["'self'"],
+    fontSrc: ["'self'"],
+    imgSrc: ["'self'"],
+    scriptSrc: ["'self'"],
+    frameSrc: ["'self'"],
+    formAction: ["'self'"],
+    baseUri: ["'none'"],
+    frameAncestors: ["'none'"],
+  },
+  xFrameOptions: 'DENY',
+  // Without a referrer a browser would not say either where a form was sent from.
+  referrerPolicy: 'same-origin',
+  strictTransportSecurity: false,
+});
+
+/** The name of a report in an address; one that none has where it can be no report's. */
+function named(context: Context): string {
+  const slug = context.req.param('slug') ?? '';
+  return canBeAddress.test(slug) ? slug : '';
+}

@@ -1,0 +1,35 @@
+import { hrefIn } from '../site/href.ts';
+
+/** The addresses of the desk and of the pages beside it. */
+export interface DeskPlaces {
+  readonly front: string;
+  readonly shop: string;
+  readonly report: (slug: string) => string;
+  readonly files: string;
+  readonly waiting: string;
+  readonly build: string;
+  /** The site as it is edited. */
+  readonly site: string;
+  /** The page of a report as it stands. */
+  readonly livePage: (slug: string) => string;
+  readonly styles: string;
+  readonly script: string;
+}
+
+/** @param base the path below which the site lies, `/` for most */
+export function deskPlaces(base: string): DeskPlaces {
+  const href = hrefIn(base);
+  const name = (slug: string): string => encodeURIComponent(slug);
+  return {
+    front: href('/desk/'),
+    shop: href('/desk/shop/'),
+    report: (slug) => href(`/desk/reports/${name(slug)}/`),
+    files: href('/desk/files/'),
+    waiting: href('/desk/waiting/'),
+    build: href('/desk/build/'),
+    site: href('/'),
+    livePage: (slug) => href(`/reports/${name(slug)}/`),
+    styles: href('/src/styles/desk.css'),
+    script: href('/src/desk/script/atDesk.ts'),
+  };
+}

@@ -1,0 +1,44 @@
+/** A file that was dropped on the desk. */
+export interface DroppedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** What became of session files; `said` is what the command said of it. */
+export interface Drafted {
+  /** The report that they are in; null where they are in none. */
+  readonly slug: string | null;
+  readonly said: string;
+}
+
+/** Whether a text was written. */
+export type Saved =
+  | { readonly kind: 'written' }
+  /** Somebody else has written there since; nothing was written. */
+  | { readonly kind: 'changed' }
+  /** The disk refuses; nothing was written. */
+  | { readonly kind: 'refused'; readonly why: string };
+
+export interface Built {
+  readonly built: boolean;
+  readonly said: string;
+  readonly outDir: string;
+}
+
+/** What the desk asks of the commands, which pass it in. */
+export interface DeskWork {
+  /**
+   * Puts a text in the place of a file of the content folder, whole or not at all.
+   *
+   * @param file path from the content folder
+   * @param seen SHA-256 of the file as it was when the text was made of it; null where there was none
+   */
+  readonly save: (file: string, text: string, seen: string | null) => Saved;
+  /** Drafts a report of the files of one session. */
+  readonly draft: (files: readonly DroppedFile[]) => Drafted;
+  /** The same of files that wait in the inbox, which are then taken out of it. */
+  readonly draftWaiting: (names: readonly string[]) => Drafted;
+  readonly build: () => Promise<Built>;
+  /** The day where the shop is, ISO 8601. */
+  readonly today: () => string;
+}

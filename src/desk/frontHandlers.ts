@@ -1,0 +1,71 @@
+import type { Context } from 'hono';
+import { visible } from '../problems/visible.ts';
+import type { Answered, Answering } from './deskSetting.ts';
+import type { Drafted } from './deskWork.ts';
+import { frontPage } from './frontPage.ts';
+import { reportRows } from './reportRows.ts';
+import type { Told } from './reportPage.ts';
+
+type Handler = (context: Context) => Answered;
+
+interface FrontHandlers {
+  readonly read: Handler;
+  readonly takeFiles: Handler;
+  readonly takeWaiting: Handler;
+  readonly build: Handler;
+}
+
+/** The first page of the desk, and what its forms do. */
+export function frontHandlers(answer: Answering): FrontHandlers {
+  const { contentDir, work, site, places, keys, show, sent, notOurs } = answer;
+  const front = (context: Context, told: readonly Told[] = [], said: string | null = null): Answered => {
+    const content = site();
+    const page = frontPage({
+      rows: reportRows(contentDir, content),
+      waiting: content.waiting,
+      shopIsKnown: content.shop !== null,
+      told,
+      said,
+      places,
+      formToken: keys.form,
+    });
+    return show(context, 'Reports', page);
+  };
+  const refused = (context: Context, sentence: string): Answered =>
+    front(context, [{ kind: 'refused', sentence }]);
+  const drafted = (context: Context, { slug, said }: Drafted): Answered =>
+    slug === null
+      ? front(
+          context,
+          [{ kind: 'refused', sentence: 'No report was made of these files.' }],
+          visibleLines(said),
+        )
+      : context.redirect(`${places.report(slug)}?new`, 303);
+  return {
+    read: (context) => front(context),
+    takeFiles: async (context) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      if (form.files.length === 0) return refused(context, 'Choose the files of a session first.');
+      return drafted(context, work.draft(form.files));
+    },
+    takeWaiting: async (context) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      const names = form.texts['names'] ?? [];
+      if (names.length === 0) return refused(context, 'Tick the files of a session first.');
+      return drafted(context, work.draftWaiting(names));
+    },
+    build: async (context) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      const { built, said, outDir } = await work.build();
+      const told: Told = built
+        ? { kind: 'done', sentence: `Your site is built. It lies in ${visible(outDir)}.` }
+        : { kind: 'refused', sentence: 'Your site was not built. If there was one before, it is as it was.' };
+      return front(context, [told], visibleLines(said));
+    },
+  };
+}
+
+const visibleLines = (text: string): string => text.trim().split('\n').map(visible).join('\n');

@@ -1,0 +1,70 @@
+import type { Problem } from '../problems/problem.ts';
+import { html, type Markup } from './markup.ts';
+import { narrativeMenu } from './narrativeMenu.ts';
+import { problemTextWithPlace } from './problemText.ts';
+import type { ReportAtDesk } from './reportAtDesk.ts';
+import { textArea } from './textArea.ts';
+
+interface NarrativeSection {
+  readonly report: ReportAtDesk;
+  /** As it was typed, where that is not what the file says. */
+  readonly typed: string | null;
+  readonly problems: readonly Problem[];
+}
+
+/** The narrative, and what it can name: values of the shots with what each prints, and charts. */
+export function narrativeSection({ report, typed, problems }: NarrativeSection): Markup {
+  const { body, telling, charts } = report;
+  const notes = problems.map((problem, index) => ({
+    id: `narrative-note-${index}`,
+    kind: problem.severity === 'error' ? 'error' : 'warning',
+    text: problemTextWithPlace(problem),
+  }));
+  const described = ['narrative-help', ...notes.map(({ id }) => id)].join(' ');
+  const isWrong = notes.some(({ kind }) => kind === 'error');
+  return html`<section aria-labelledby="narrative-heading">
+    <h2 id="narrative-heading">What you saw</h2>
+    <div class="field">
+      <label for="narrative">Two or three paragraphs in your own words</label>
+      <p class="help" id="narrative-help">
+        An empty line begins a new paragraph. Type no figures: pick them from the list below, and the page
+        prints what the shots say.
+      </p>
+      ${notes.map(({ id, kind, text }) => html`<p class="${kind}" id="${id}">${text}</p>`)}
+      ${textArea({
+        id: 'narrative',
+        name: 'narrative',
+        rows: 12,
+        text: typed ?? body.text,
+        attributes: html`aria-describedby="${described}" ${isWrong ? html`aria-invalid="true"` : ''}`,
+      })}
+      ${
+        typed === null
+          ? ''
+          : html`<details>
+              <summary>What stands in the file now</summary>
+              <pre>${body.text}</pre>
+            </details>`
+      }
+    </div>
+    ${
+      telling === null
+        ? html`<p class="note">
+            The list of figures and charts appears once the questions above are answered.
+          </p>`
+        : html`<details class="menu">
+            <summary>Figures and charts you can name</summary>
+            ${narrativeMenu(telling, charts).map(
+              ({ heading, entries }) =>
+                html`<h3>${heading.charAt(0).toUpperCase()}${heading.slice(1)}</h3>
+                  <ul>
+                    ${entries.map(
+                      ({ typed: words, prints }) =>
+                        html`<li><code data-insert>${words}</code> <span>${prints}</span></li>`,
+                    )}
+                  </ul>`,
+            )}
+          </details>`
+    }
+  </section>`;
+}

@@ -1,0 +1,99 @@
+import { narrativeCharts } from '../charts/narrativeCharts.ts';
+import { splitReport, type Body } from '../intake/authored/frontMatter.ts';
+import type { Shared } from '../intake/authored/shared.ts';
+import type { Block } from '../intake/authored/tree.ts';
+import { readYaml } from '../intake/authored/yamlText.ts';
+import { withNarrative } from '../intake/edits/reportParts.ts';
+import type { Ledger } from '../intake/ledger.ts';
+import { openAnswers } from '../intake/draft/openAnswers.ts';
+import { understand, type Understood } from '../intake/draft/understood.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { NarrativeCharts } from '../prose/narrativeValues.ts';
+import type { Telling } from '../prose/telling.ts';
+import { composedNames } from '../site/composedNames.ts';
+import { openContentFolder, sha256, type ContentFolder } from '../site/contentFiles.ts';
+import { examineReport, type Examined } from '../site/examineReport.ts';
+import { ledgerOf } from '../site/ledger.ts';
+import { readShared } from '../site/sharedFiles.ts';
+import { readLooseSession, readWritten } from '../site/writtenReport.ts';
+
+/** A report as it lies on the desk: its file, what it says, and all that is wrong with it. */
+export interface ReportAtDesk {
+  readonly slug: string;
+  /** Path of `report.md` from the content folder. */
+  readonly file: string;
+  readonly text: string;
+  /** SHA-256 of the file's bytes. */
+  readonly hash: string;
+  /** The answers as typed; null where they cannot be read. */
+  readonly tree: Block | null;
+  readonly body: Body;
+  readonly shared: Shared;
+  readonly problems: readonly Problem[];
+  /** The dotted keys of the answers that must be given and are not. */
+  readonly missing: ReadonlySet<string>;
+  readonly understood: Understood;
+  /** What can be told of the shots; null while something stands in the way. */
+  readonly telling: Telling | null;
+  readonly charts: NarrativeCharts;
+}
+
+/**
+ * Reads a report; null where there is none of that name.
+ *
+ * @param text what is read in place of its file, as before it is written
+ */
+export function reportAtDesk(root: string, slug: string, text: string | null = null): ReportAtDesk | null {
+  const onDisk = composedNames(openContentFolder(root));
+  if (!onDisk.folders('reports').includes(slug)) return null;
+  const file = `reports/${slug}/report.md`;
+  const { content: bytes } = onDisk.bytes(file);
+  if (bytes === null) return null;
+  const folder = text === null ? onDisk : withText(onDisk, file, text);
+  const { shared } = readShared(folder);
+  const written = readWritten(folder, slug, shared);
+  const { ledger } = ledgerOf(folder);
+  const { examined, problems } = examineReport(written, ledger);
+  const read = folder.text(file).content ?? '';
+  const { yaml, body } = splitReport(file, read);
+  const toldBy = examined ?? withoutNarrative(folder, { slug, file, text: read, shared }, ledger);
+  return {
+    slug,
+    file,
+    text: read,
+    hash: sha256(bytes),
+    tree: yaml === null ? null : readYaml(file, yaml).tree,
+    body,
+    shared,
+    problems,
+    missing: new Set(
+      openAnswers(file, read, shared)
+        .filter(({ must }) => must)
+        .map(({ key }) => key),
+    ),
+    understood: understand(readLooseSession(folder, slug, read)),
+    telling: toldBy?.telling ?? null,
+    charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
+  };
+}
+
+/** What the shots of a report say while a fault in its narrative keeps it from being shown. */
+function withoutNarrative(
+  folder: ContentFolder,
+  { slug, file, text, shared }: Pick<ReportAtDesk, 'slug' | 'file' | 'text' | 'shared'>,
+  ledger: Ledger | null,
+): Examined | null {
+  const bare = withNarrative(text, '');
+  if (bare === null || bare === text) return null;
+  return examineReport(readWritten(withText(folder, file, bare), slug, shared), ledger).examined;
+}
+
+/** The folder as it would be with another text in one of its files. */
+const withText = (folder: ContentFolder, file: string, text: string): ContentFolder => ({
+  ...folder,
+  text: (path) => (path === file ? { content: text, problems: [] } : folder.text(path)),
+});
+
+/** Errors that keep a report from being published, its open questions among them. */
+export const errorsOf = ({ problems }: ReportAtDesk): readonly Problem[] =>
+  problems.filter(({ severity }) => severity === 'error');

@@ -1,0 +1,77 @@
+import type { Context } from 'hono';
+import type { Tree } from '../intake/authored/tree.ts';
+import { fieldsOf } from './answerGroups.ts';
+import type { Answered, Answering } from './deskSetting.ts';
+import { placedProblems } from './placedProblems.ts';
+import { reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
+import { reportPage, type Told } from './reportPage.ts';
+import { groupsOf, saveReport, type SavedReport } from './saveReport.ts';
+import { seenTexts } from './seenTexts.ts';
+import { suggestionsOf } from './suggestions.ts';
+
+type Handler = (context: Context, slug: string) => Answered;
+
+/** The page of one report, and what its form does. */
+export function reportHandlers(answer: Answering): { readonly read: Handler; readonly write: Handler } {
+  const { contentDir, places, keys, work, show, refuse, sent, notOurs } = answer;
+  const seen = seenTexts();
+  const noReport = (context: Context): Answered =>
+    refuse(404)(context, 'There is no report of that name, or its file cannot be read.');
+
+  const page = (
+    context: Context,
+    report: ReportAtDesk,
+    told: readonly Told[],
+    kept: Pick<SavedReport, 'changed' | 'narrative'> = { changed: [], narrative: null },
+  ): Answered => {
+    seen.remember(report.hash, report.text);
+    const groups = groupsOf(report);
+    const main = reportPage({
+      report,
+      title: titleOf(report),
+      groups,
+      form: {
+        problems: placedProblems(report, fieldsOf(groups)),
+        suggestions: suggestionsOf(contentDir, report.slug),
+        shop: shopAnswersOf(report),
+        typed: new Map(kept.changed.map(({ field, typed }) => [field.name, typed])),
+      },
+      narrative: kept.narrative,
+      told,
+      places,
+      formToken: keys.form,
+    });
+    return show(context, titleOf(report), main, { wide: true });
+  };
+
+  return {
+    read: (context, slug) => {
+      const report = reportAtDesk(contentDir, slug);
+      if (report === null) return noReport(context);
+      return page(context, report, context.req.query('new') === undefined ? [] : [draftMade]);
+    },
+    write: async (context, slug) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      const report = reportAtDesk(contentDir, slug);
+      if (report === null) return noReport(context);
+      const shown = seen.recall(form.texts['seen']?.[0] ?? '');
+      const saved = saveReport({ root: contentDir, report, shown, submitted: form.texts, work });
+      const after = saved.written ? reportAtDesk(contentDir, slug) : report;
+      return after === null ? noReport(context) : page(context, after, [saved.told], saved);
+    },
+  };
+}
+
+const draftMade: Told = {
+  kind: 'done',
+  sentence:
+    'A draft was made of your files. What the session says stands below; answer what is still asked, and save.',
+};
+
+function titleOf({ tree, slug }: ReportAtDesk): string {
+  const title = tree?.['title'];
+  return typeof title === 'string' && title.trim() !== '' ? title : slug;
+}
+
+const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

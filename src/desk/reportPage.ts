@@ -1,0 +1,146 @@
+import { countInWords, countProblems } from '../problems/countProblems.ts';
+import type { Problem } from '../problems/problem.ts';
+import { understoodLines } from '../intake/draft/understoodLines.ts';
+import type { AnswerField } from './answerFields.ts';
+import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
+import { controlId } from './control.ts';
+import { buildForm } from './buildForm.ts';
+import { answerForm, type FormState } from './answerForm.ts';
+import { hiddenFields } from './hiddenFields.ts';
+import type { DeskPlaces } from './deskPlaces.ts';
+import { html, type Markup } from './markup.ts';
+import { narrativeSection } from './narrativeSection.ts';
+import type { PlacedProblems } from './placedProblems.ts';
+import { problemText, problemTextWithPlace } from './problemText.ts';
+import type { ReportAtDesk } from './reportAtDesk.ts';
+
+/** Something to be told before all else: what was done, or why it was not. */
+export interface Told {
+  readonly kind: 'done' | 'refused';
+  readonly sentence: string;
+  /** What stands in the way. */
+  readonly problems?: readonly Problem[];
+}
+
+interface ReportPage {
+  readonly report: ReportAtDesk;
+  readonly title: string;
+  readonly groups: readonly AnswerGroup[];
+  readonly form: FormState;
+  /** The narrative as it was typed, where it is not the file's. */
+  readonly narrative: string | null;
+  readonly told: readonly Told[];
+  readonly places: DeskPlaces;
+  readonly formToken: string;
+}
+
+/** Everything about one report: its questions, its narrative, its state, and the page beside them. */
+export function reportPage(page: ReportPage): Markup {
+  const { report, title, groups, form, narrative, told, places, formToken } = page;
+  const live = places.livePage(report.slug);
+  return html`<div class="at-work">
+      <h1>${title}</h1>
+      ${toldSection(told)} ${problemSection(form.problems, fieldsOf(groups))}
+      <p class="live-link"><a href="${live}">The page as it stands</a></p>
+      ${understoodSection(report)}
+      ${
+        report.tree === null
+          ? html`<p class="notice">
+              The answers of this report cannot be read, so they cannot be changed here. Put right in
+              <code>${report.file}</code> what is told above, then come back.
+            </p>`
+          : html`<form method="post" action="${places.report(report.slug)}" class="answers">
+              ${hiddenFields({ formToken, seen: report.hash })} ${answerForm(groups, form)}
+              ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
+              ${stateSection(report)}
+            </form>`
+      }
+      ${statusOf(report) === 'published' ? buildForm(places, formToken) : ''}
+    </div>
+    <aside class="live" aria-label="The page as it stands">
+      <iframe src="${live}" title="The page as it stands" loading="lazy"></iframe>
+    </aside>`;
+}
+
+/** What was done and what was not, read out first. */
+export function toldSection(told: readonly Told[]): Markup {
+  return html`${told.map(
+    ({ kind, sentence, problems = [] }) =>
+      html`<div class="notice ${kind}" role="${kind === 'refused' ? 'alert' : 'status'}">
+        <p>${sentence}</p>
+        ${problems.length === 0 ? '' : problemList(problems)}
+      </div>`,
+  )}`;
+}
+
+const problemList = (problems: readonly Problem[]): Markup =>
+  html`<ul>
+    ${problems.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
+  </ul>`;
+
+/** Every problem in one list: those of an answer lead to it, the others say where they are. */
+export function problemSection(
+  { ofFields, ofNarrative, ofNone }: PlacedProblems,
+  fields: readonly AnswerField[],
+): Markup {
+  const all = [...ofNone, ...[...ofFields.values()].flat(), ...ofNarrative];
+  if (all.length === 0) return html``;
+  const leading = (address: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
+    problems.map((problem) => html`<li><a href="#${address}">${label}</a>: ${problemText(problem)}</li>`);
+  return html`<section aria-labelledby="problems" class="problems">
+    <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
+    <ul>
+      ${ofNone.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
+      ${fields.map((field) => leading(controlId(field), field.label, ofFields.get(field.name) ?? []))}
+      ${leading('narrative', 'What you saw', ofNarrative)}
+    </ul>
+  </section>`;
+}
+
+function understoodSection({ understood, body }: ReportAtDesk): Markup {
+  const isNew = body.text.trim() === '';
+  return html`<details ${isNew ? 'open' : ''} class="understood">
+    <summary>What the session says</summary>
+    <dl>
+      ${understoodLines(understood).map(
+        ({ label, text }) =>
+          html`<dt>${label.charAt(0).toUpperCase()}${label.slice(1)}</dt>
+            <dd>${text}</dd>`,
+      )}
+    </dl>
+  </details>`;
+}
+
+const statusOf = ({ tree }: ReportAtDesk): string =>
+  typeof tree?.['status'] === 'string' ? tree['status'].trim().toLowerCase() : '';
+
+function stateSection(report: ReportAtDesk): Markup {
+  const status = statusOf(report);
+  return html`<section aria-labelledby="state">
+    <h2 id="state">Publish</h2>
+    <p>${stateWords(status, report.tree?.['published'])}</p>
+    <p class="actions">
+      <button type="submit" name="do" value="save">Save</button>
+      ${
+        status === 'published' || status === 'withdrawn' || status === 'superseded'
+          ? ''
+          : html`<button type="submit" name="do" value="publish">Save and publish</button>`
+      }
+    </p>
+  </section>`;
+}
+
+function stateWords(status: string, published: unknown): string {
+  switch (status) {
+    case 'published':
+      return typeof published === 'string' && published !== ''
+        ? `This report was published on ${published}. Whatever you change here is on your site after the next build.`
+        : 'This report is published. Whatever you change here is on your site after the next build.';
+    case 'withdrawn':
+      return 'This report is withdrawn: its page says when and why.';
+    case 'superseded':
+      return 'This report is replaced by another one: its page says by which.';
+    default:
+      return 'This report is a draft: nobody but you can see it. Published, it goes into your site with the next build.';
+  }
+}
