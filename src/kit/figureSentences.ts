@@ -87,16 +87,6 @@ export function decides({ facts: { overlay } }: Caution): boolean {
   return overlay === 'depends-on-left-out' || overlay === 'rests-on-one-shot';
 }
 
-/** What a chart shows besides the answer that it is about. */
-export function shownBy({ shows, about }: DrawnFigure): readonly Said[] {
-  return shows === undefined || about.of === 'report' ? [] : said('chart', shows, about);
-}
-
-/** "Carry of every shot with Heron, Plover and Wren.": what a chart is of. */
-export function subjectOf({ subject, about }: DrawnFigure): readonly Said[] {
-  return said('chart', `${subject}.`, about);
-}
-
 /** How the readings that the chart shows came about; of a model's chart, that it is one. */
 export function readingOf({ source, findings }: Report, figure: DrawnFigure): readonly Said[] {
   // A chart of several measures says in its own words which of its marks are a model's.

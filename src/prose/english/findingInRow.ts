@@ -155,20 +155,21 @@ function open(answers: readonly PairAnswer[], telling: Telling): string {
   if (first === undefined) return openUnseen(answers, telling);
   const { metric } = first.about;
   const { verb, [first.by]: more } = comparisonOf(metric);
+  const did = metric === 'carry' ? 'went' : verb;
   const oneBehind = seen.every((one) => one.behind === first.behind);
   const parts = oneBehind
     ? [
         `${namesOf(
           seen.map(({ ahead }) => ahead),
           telling,
-        )} ${verb} ${more} than ${telling.the(first.behind)}`,
+        )} ${did} ${more} than ${telling.the(first.behind)}`,
       ]
     : [...Map.groupBy(seen, ({ ahead }) => ahead)].map(([ahead, own], index) => {
         const others = namesOf(
           own.map((one) => one.behind),
           telling,
         );
-        return `${telling.the(ahead)} ${index === 0 ? `${verb} ` : ''}${more} than ${others}`;
+        return `${telling.the(ahead)} ${index === 0 ? `${did} ` : ''}${more} than ${others}`;
       });
   const causes = new Set(seen.map(({ because }) => because));
   const reason =

@@ -112,7 +112,7 @@ describe('a whole answer', () => {
     const behind = answerOfPair({ ahead: 'b', behind: 'c', status: 'cannot-tell', d: [1, -6, 8] });
     const two: AnswerStatement = { ...ahead, answers: [clear, unsure] };
     expect(sayAnswerFirst(block(two, one(behind)), [clear, unsure, behind], balls, 'bare')).toBe(
-      'Carry of balls, one golfer: Heron past Wren and Plover; rest: cannot tell.',
+      'Carry of balls, one golfer: Heron past Wren and Plover; the other pair: cannot tell.',
     );
   });
 
