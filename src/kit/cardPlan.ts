@@ -51,12 +51,18 @@ export function planThatFits(plans: readonly CardPlan[], fits: (plan: CardPlan) 
   const found = plans.at(at);
   if (found === undefined) throw new Error('A card has no plan.');
   const before = at < 0 ? [] : plans.slice(0, at);
-  return takenBack.reduce((plan, part) => {
-    const richer = [...new Set(before.map((one) => one[part]))]
-      .filter((value) => value !== plan[part])
-      .map((value): CardPlan => ({ ...plan, [part]: value }));
-    return richer.find(fits) ?? plan;
-  }, found);
+  // The picture at its least comes before anything that would only be larger or longer.
+  const least = before.findLast(({ picture }) => picture > 0)?.picture ?? 0;
+  const pictured = { ...found, picture: Math.max(found.picture, least) };
+  return takenBack.reduce(
+    (plan, part) => {
+      const richer = [...new Set(before.map((one) => one[part]))]
+        .filter((value) => value !== plan[part])
+        .map((value): CardPlan => ({ ...plan, [part]: value }));
+      return richer.find(fits) ?? plan;
+    },
+    before.length > 0 && fits(pictured) ? pictured : found,
+  );
 }
 
 /** Where even the least letters leave no room: whole statements of an interest give way, and that there are more is said. */

@@ -39,3 +39,10 @@ test('what has room after all is taken back, pairs before letters', () => {
 test('without room for any the last is taken', () => {
   expect(planThatFits(plans, () => false)).toEqual(plans.at(-1));
 });
+
+test('a picture that was given up comes back at its least before letters grow', () => {
+  const given = plansOf(first, [{ text: 44, picture: 2 }, { picture: 0 }, { interest: 300 }]);
+  const fits = ({ interest, picture, text }: CardPlan): boolean =>
+    interest === 300 && (picture === 0 || (text === 44 && picture <= 2));
+  expect(planThatFits(given, fits)).toMatchObject({ text: 44, picture: 2, interest: 300 });
+});

@@ -118,6 +118,7 @@ test.each([...forms, 'card'] as const)(
     expect(all).toContain('Paid for by the maker of Birch.');
     expect(all).toContain('The report states more of its interest.');
     expect(all).not.toContain('We take a share');
+    if (form !== 'lower-third') expect(card.svg).toContain('<circle');
   },
 );
 
