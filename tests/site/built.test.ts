@@ -131,7 +131,11 @@ describe.each(allPages)('$name', ({ folder, file }) => {
     // frames their height, over lists the search, on reports what only a phone folds.
     const own = /<script type="module" src="\/_astro\/[^"]+"><\/script>/g;
     expect(page.match(own)?.length ?? 0).toBeLessThanOrEqual(
-      /^(index\.html|kinds\/|page\/|reports\/[^/]+\/(kit\/|embed\/[^/]+\/)?index\.html|specimens\/)/.test(file) ? 2 : 1,
+      /^(index\.html|kinds\/|page\/|reports\/[^/]+\/(kit\/|embed\/[^/]+\/)?index\.html|specimens\/)/.test(
+        file,
+      )
+        ? 2
+        : 1,
     );
     const code = page
       .replaceAll(/<script type="application\/ld\+json">[^<]*<\/script>/g, '')
