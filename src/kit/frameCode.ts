@@ -25,6 +25,6 @@ export interface Framed {
 export function frameCode({ address, title, height }: Framed): string {
   return (
     `<iframe src="${escapeXml(address)}" title="${escapeXml(title)}" width="100%" height="${height}" ` +
-    `loading="lazy" style="border: 0"></iframe>\n${frameListener}`
+    `loading="lazy" frameborder="0"></iframe>\n${frameListener}`
   );
 }
