@@ -28,6 +28,8 @@ export interface BuildRequest {
   readonly contentDir: string;
   readonly outDir: string;
   readonly terminal: Terminal;
+  /** ISO 8601; null where no clock is asked. */
+  readonly today?: string | null;
 }
 
 export interface BuildOutcome {
@@ -48,12 +50,17 @@ const enoughToFillMemory = 200;
  * The main job: checks everything and prints the table; with an error nothing is written. Else the site is built in
  * a folder aside and then published, so that `outDir` always holds a whole site.
  */
-export async function buildSite({ contentDir, outDir, terminal }: BuildRequest): Promise<BuildOutcome> {
+export async function buildSite({
+  contentDir,
+  outDir,
+  terminal,
+  today = null,
+}: BuildRequest): Promise<BuildOutcome> {
   const folders = openFolders({ contentDir, outDir, projectFolder, terminal });
   if (folders === null) return { built: false, problems: [], stages: [] };
   tidyBefore({ outDir: folders.outDir, projectFolder, terminal });
   const times = stageTimes(() => performance.now());
-  const site = await readSite(contentDir, terminal, times);
+  const site = await readSite({ contentDir, terminal, today }, times);
   if (site.reports.length > enoughToFillMemory) collectSooner();
   if (!tellProblems(site, terminal)) {
     terminal.writeError(asItWas(outDir));
@@ -87,9 +94,12 @@ function asItWas(outDir: string): string {
 }
 
 /** Reads and analyses everything; what is not in the cache is worked out beforehand where that is much. */
-async function readSite(contentDir: string, terminal: Terminal, times: StageTimes): Promise<SiteContent> {
+async function readSite(
+  { contentDir, terminal, today }: Omit<Required<BuildRequest>, 'outDir'>,
+  times: StageTimes,
+): Promise<SiteContent> {
   const code = codeHash(projectFolder);
-  if (code === null) return loadSite(contentDir);
+  if (code === null) return loadSite(contentDir, [], null, today);
   const reportFolder = join(cacheFolder(), 'reports');
   const cached = { cache: diskCache(reportFolder), code };
   const missing = await times.time('looking for changes', () => {
@@ -104,7 +114,7 @@ async function readSite(contentDir: string, terminal: Terminal, times: StageTime
       workOutReports({ contentDir, slugs: missing, reportFolder, code }, tell),
     );
   }
-  return times.time('reading', () => loadSite(contentDir, [], cached));
+  return times.time('reading', () => loadSite(contentDir, [], cached, today));
 }
 
 /** Says how far the work is, ten times. */

@@ -10,12 +10,14 @@ export interface CheckRequest {
   /** Slugs of the reports to look at; all of them where none is named. */
   readonly only: readonly string[];
   readonly json: boolean;
+  /** ISO 8601; null where no clock is asked. */
+  readonly today?: string | null;
   readonly terminal: Terminal;
 }
 
 /** Problems only, nothing built. Gives the exit status: 1 where there is an error. */
-export function checkContent({ contentDir, only, json, terminal }: CheckRequest): number {
-  const { problems, reports, waiting } = checkedSite(contentDir, only);
+export function checkContent({ contentDir, only, json, terminal, today = null }: CheckRequest): number {
+  const { problems, reports, waiting } = checkedSite(contentDir, only, today);
   const count = countProblems(problems);
   if (json) {
     terminal.write(`${problemsJson(problems)}\n`);

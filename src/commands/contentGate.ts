@@ -7,6 +7,7 @@ import { giveSite, takeSiteBack } from '../site/givenSite.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { markSite } from '../site/siteMark.ts';
+import { localDate } from './localDate.ts';
 import { openFolders } from './openFolders.ts';
 import { publishSite, type Publication } from './publishSite.ts';
 import { givenToPages, readByPages, siteModule } from './siteModule.ts';
@@ -85,7 +86,7 @@ const addressOf = (shop: Shop): { site?: string; base?: string } =>
 
 /** The content folder read and told as `npm run build` does. @throws where it may not be published */
 function checkedContent(contentDir: string): SiteContent {
-  const site = loadSite(contentDir);
+  const site = loadSite(contentDir, [], null, localDate(new Date()));
   if (!tellProblems(site, processTerminal()))
     throw refusal('The content has errors, see above. Nothing was written.');
   return site;

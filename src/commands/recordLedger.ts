@@ -7,11 +7,12 @@ import { composedNames } from '../site/composedNames.ts';
 import { visible } from '../problems/visible.ts';
 import { emptyLedger, type Ledger } from '../intake/ledger.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
-import { dropPlan, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
+import { dropFrom, ledgerFile, ledgerJson, ledgerOf } from '../site/ledger.ts';
 import { makeReport } from '../site/makeReport.ts';
 import { recordAll } from '../site/recordAll.ts';
 import { readContent } from '../site/contentList.ts';
 import type { Terminal } from './terminal.ts';
+import { fillPublished } from './fillPublished.ts';
 import { keepVersions } from './keepVersions.ts';
 import { withContentLock } from './writing/contentLock.ts';
 import { realDisk, type Disk } from './writing/disk.ts';
@@ -22,6 +23,8 @@ interface RecordRequest {
   readonly contentDir: string;
   /** The day of the record, ISO 8601. */
   readonly today: string;
+  /** Hour and minute where the shop is, "14:05"; plans are then on record with it. */
+  readonly time?: string;
   readonly terminal: Terminal;
   /** The built site, from which versions are kept that a correction replaces. */
   readonly outDir?: string;
@@ -37,6 +40,8 @@ interface NextLedger {
   readonly refused: readonly Problem[];
   /** Keeps versions that corrections have replaced, and tells of it. */
   readonly keep: () => readonly string[];
+  /** Reports into which the day of publication is written. */
+  readonly undated: readonly string[];
 }
 
 /**
@@ -61,7 +66,11 @@ export function recordLedger(request: RecordRequest): boolean {
       // First, as the ledger then says that there is nothing left to keep.
       const kept = recorded.keep();
       write(contentDir, recorded.next, disk);
-      const lines = [...recorded.lines, ...kept];
+      const filled = fillPublished(openContentFolder(contentDir), recorded.undated, {
+        today: request.today,
+        disk,
+      });
+      const lines = [...recorded.lines, ...filled, ...kept];
       for (const line of lines.length > 0 ? lines : ['Nothing new to record.']) terminal.write(`${line}\n`);
       return recorded.refused.length === 0 || refuse(recorded.refused, terminal);
     });
@@ -83,7 +92,7 @@ function soundLedger(contentDir: string, terminal: Terminal): Ledger | null {
 
 /** Reports are worked out against the ledger of before, and again where it says something else of them by now. */
 function recording(
-  { contentDir, today, outDir, disk = realDisk }: RecordRequest,
+  { contentDir, today, time, outDir, disk = realDisk }: RecordRequest,
   before: Ledger,
 ): (ledger: Ledger) => NextLedger | null {
   const content = readContent(composedNames(openContentFolder(contentDir)));
@@ -96,7 +105,7 @@ function recording(
           ? own
           : { written: own.written, ...makeReport(own.written, ledger) },
       ),
-      today,
+      { today, ...(time === undefined ? {} : { time }) },
     );
     const sources = made.flatMap(({ report }) => (report === null ? [] : [report.source]));
     const keep = (): readonly string[] =>
@@ -109,13 +118,17 @@ const entriesOf = (slug: string, { plans, reports }: Ledger): string =>
   JSON.stringify([plans, reports].map((entries) => entries.filter((entry) => entry.slug === slug)));
 
 function dropping(
-  { today, terminal }: RecordRequest,
+  { contentDir, today, terminal }: RecordRequest,
   { slug, reason }: { readonly slug: string; readonly reason: string },
 ): (ledger: Ledger) => NextLedger | null {
+  const folders = openContentFolder(contentDir).folders('reports');
   return (ledger) => {
-    const next = dropPlan(ledger, { slug, reason, date: today });
-    if (next !== null) return { next, lines: [`${slug}: dropped, ${reason}`], refused: [], keep: () => [] };
-    terminal.writeError(`${slug} is not an open plan of the ledger, so it cannot be dropped.\n`);
+    const next = dropFrom(ledger, { slug, reason, date: today }, folders);
+    if (next !== null)
+      return { next, lines: [`${slug}: dropped, ${reason}`], refused: [], keep: () => [], undated: [] };
+    terminal.writeError(
+      `${slug} is neither an open plan of the ledger nor a published report whose folder is gone, so it cannot be dropped.\n`,
+    );
     return null;
   };
 }

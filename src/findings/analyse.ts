@@ -55,7 +55,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
       sequence: order.sequence,
       unit: unitOf(session),
       plan: input.plan,
-      plannedInAdvance: input.plan === 'on-record',
+      plannedInAdvance: isOnRecord(input.plan),
     },
     metrics,
     straighter,
@@ -70,7 +70,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     claims: claimStandings(
       input.claims,
       { metrics, straighter },
-      input.plan === 'on-record' && input.written.plan?.exclusionRule !== undefined,
+      isOnRecord(input.plan) && input.written.plan?.exclusionRule !== undefined,
     ),
     fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),
@@ -132,3 +132,7 @@ function caveatsOf(metrics: readonly MetricFindings[]): readonly OverlayId[] {
   const primaries = metrics.filter(({ role }) => role === 'primary');
   return [...new Set(primaries.flatMap(({ pairs }) => pairs.flatMap(({ overlays }) => overlays)))];
 }
+
+/** Whether a plan was seen by the record before the first shot. */
+const isOnRecord = (plan: AnalysisInput['plan']): boolean =>
+  plan === 'on-record' || plan === 'on-record-that-day';

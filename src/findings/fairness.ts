@@ -111,6 +111,7 @@ function enoughShots({ metrics }: FairnessFacts): State {
 /** A plan that only the shop dates is no record: it could have been written afterwards. */
 const stateOfPlan: Readonly<Record<PlanStanding, State>> = {
   'on-record': 'yes',
+  'on-record-that-day': 'yes',
   stated: 'stated',
   changed: 'no',
   afterwards: 'no',

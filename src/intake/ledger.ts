@@ -7,6 +7,8 @@ import { isRealDate } from './authored/answers.ts';
 export interface RecordedPlan {
   readonly slug: string;
   readonly date: string;
+  /** Hour and minute where the shop is, "14:05"; none in a record of an earlier version. */
+  readonly time?: string;
   readonly hash: string;
 }
 
@@ -37,6 +39,8 @@ export interface ReportRecord {
    * of what the code of its day had made of them: nothing can be held against that.
    */
   readonly typed: string | null;
+  /** SHA-256 of the narrative; null in a record of an earlier version. */
+  readonly narrative: string | null;
   readonly data: readonly { readonly name: string; readonly sha256: string }[];
   /** How many corrections the report listed. */
   readonly corrections: number;
@@ -51,15 +55,16 @@ export interface RecordedReport {
 
 /** `ledger.json`: what was planned, what was published, and what it said then. */
 export interface Ledger {
-  readonly version: 2;
+  readonly version: 3;
   readonly plans: readonly RecordedPlan[];
   readonly dropped: readonly DroppedPlan[];
   readonly reports: readonly RecordedReport[];
 }
 
-export const emptyLedger: Ledger = { version: 2, plans: [], dropped: [], reports: [] };
+export const emptyLedger: Ledger = { version: 3, plans: [], dropped: [], reports: [] };
 
 const date = z.string().refine(isRealDate, 'a date as year-month-day');
+const time = z.string().regex(/^(?:[01]\d|2[0-3]):[0-5]\d$/, 'an hour and minutes');
 const text = z.string().min(1, 'a text');
 const hash = z.string().regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits');
 
@@ -80,25 +85,35 @@ const recordShape = {
 };
 
 const ledgerOf = <R extends z.ZodType<ReportRecord>>(record: R) => ({
-  plans: z.array(z.strictObject({ slug: text, date, hash })),
+  plans: z.array(z.strictObject({ slug: text, date, time: time.exactOptional(), hash })),
   dropped: z.array(z.strictObject({ slug: text, date, reason: text })),
   reports: z.array(z.strictObject({ slug: text, records: z.array(record) })),
 });
 
-const schemas: Readonly<Record<Ledger['version'] | 1, z.ZodType<Ledger>>> = {
+const schemas: Readonly<Record<Ledger['version'] | 1 | 2, z.ZodType<Ledger>>> = {
   1: z
     .strictObject({
       version: z.literal(1),
       ...ledgerOf(
         z
           .strictObject({ date, front: hash, ...recordShape })
-          .transform(({ date: day, front, ...rest }): ReportRecord => ({ date: day, typed: null, ...rest })),
+          .transform(({ front: _, ...rest }): ReportRecord => ({ ...rest, typed: null, narrative: null })),
       ),
     })
-    .transform((ledger): Ledger => ({ ...ledger, version: 2 })),
-  2: z.strictObject({
-    version: z.literal(2),
-    ...ledgerOf(z.strictObject({ date, typed: hash.nullable(), ...recordShape })),
+    .transform((ledger): Ledger => ({ ...ledger, version: 3 })),
+  2: z
+    .strictObject({
+      version: z.literal(2),
+      ...ledgerOf(
+        z
+          .strictObject({ date, typed: hash.nullable(), ...recordShape })
+          .transform((record): ReportRecord => ({ ...record, narrative: null })),
+      ),
+    })
+    .transform((ledger): Ledger => ({ ...ledger, version: 3 })),
+  3: z.strictObject({
+    version: z.literal(3),
+    ...ledgerOf(z.strictObject({ date, typed: hash.nullable(), narrative: hash.nullable(), ...recordShape })),
   }),
 };
 
@@ -131,9 +146,9 @@ export function readLedger(
     return refuse('text that is not JSON');
   }
   const version = versionOf(tree);
-  if (version !== null && version > 2)
+  if (version !== null && version > 3)
     return refuse(`version ${version}`, 'Use the version of Straightface that wrote it, or a later one.');
-  const read = schemas[version === 1 ? 1 : 2].safeParse(tree);
+  const read = schemas[version === 1 || version === 2 ? version : 3].safeParse(tree);
   if (read.success) return { ledger: read.data, problems: [] };
   const [issue] = read.error.issues;
   const path = issue?.path.map(String).join('.') ?? '';

@@ -45,7 +45,8 @@ export function withModelledColumns(session: Session, conditions: Conditions): S
     );
     return { ...shot, values: { ...shot.values, ...added } };
   });
-  return { ...session, columns, shots };
+  const { coefficients, dragScale, air } = model;
+  return { ...session, columns, shots, modelledWith: { coefficients: coefficients.id, dragScale, air } };
 }
 
 /** To the step of `modelledColumn`, so that the file of shots can hold what the figures are made of. */

@@ -31,4 +31,20 @@ export interface Session {
   /** Warm-up swings in the files, set aside. */
   readonly warmUps: number;
   readonly columns: Readonly<Partial<Record<MetricId, ShotColumn>>>;
+  /** With what our flight model worked out the columns that the files do not have; absent where it worked out none. */
+  readonly modelledWith?: ModelledWith;
+}
+
+/** What decides a modelled flight besides its launch. */
+export interface ModelledWith {
+  /** The set of coefficients, by its id. */
+  readonly coefficients: string;
+  /** By which its drag is multiplied; 1 where no carries were there to tune it to. */
+  readonly dragScale: number;
+  readonly air: {
+    /** kg/m3 */
+    readonly density: number;
+    /** dynamic, Pa s */
+    readonly viscosity: number;
+  };
 }

@@ -4,8 +4,9 @@ import { sayMoreInReport, sayUnits } from '../prose/english/kit/altWords.ts';
 import { golfersAndShots } from '../prose/english/kit/whoAndHow.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { metricsIn, answerOfFigure } from './figureAnswer.ts';
-import { answerForms, shownBy } from './figureSentences.ts';
-import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
+import { figureFound, foundForms, furtherParts } from './figureFound.ts';
+import { answerForms } from './figureSentences.ts';
+import { always, fitParts, within, type Part } from './fitParts.ts';
 import type { Report } from './report.ts';
 import { said, textOf, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
@@ -39,19 +40,22 @@ export function altSentences(report: Report, figure: DrawnFigure, longest = long
     always(said('who', `${golfersAndShots(telling, counts)}.`)),
     always(said('stamp', standingWords(source))),
   ];
+  const found = figureFound(report, figure);
   const answered: Part =
-    answer === null ? [] : answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 });
+    answer !== null
+      ? answerForms(answer, telling, { bare: 1, unsized: 1.5, sized: 2, whole: 3 })
+      : found === null
+        ? []
+        : foundForms(found, figure, 1);
   const described = always(said('chart', figure.description, figure.about));
   // Where all pairs are drawn, their description is the answer.
   const whole = fitParts([...opening, figure.chart === 'apart' ? [] : answered, described], within(longest));
   if (within(longest)(whole)) return whole;
-  const found = answer === null ? figure.found : [];
   return fitParts(
     [
       ...opening,
       answered,
-      ...found.map((text, at) => withRoom(4 + at, said('chart', text, figure.about))),
-      withRoom(4, shownBy(figure)),
+      ...(found === null ? [] : [foundForms(found, figure, 2), ...furtherParts(found, figure, 4)]),
       always(said('chart', sayMoreInReport)),
     ],
     within(longest),

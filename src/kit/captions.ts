@@ -5,16 +5,15 @@ import { golfersShotsAndOrder } from '../prose/english/kit/whoAndHow.ts';
 import { changesWords, stampWords, standingInBrief } from '../prose/english/kit/standing.ts';
 import type { Caution } from '../prose/statement.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { answerOfFigure, comparedIn, type FigureAnswer } from './figureAnswer.ts';
-import { figureInterest, type FigureInterest } from './figureInterest.ts';
+import { answerOfFigure, type FigureAnswer } from './figureAnswer.ts';
+import { figureFound, foundForms, furtherParts, type FigureFound } from './figureFound.ts';
+import { figureInterest, interestForms, type FigureInterest } from './figureInterest.ts';
 import {
   answerForms,
   cautionForms,
-  foundForms,
+  decides,
   orderCaution,
   readingOf,
-  shownBy,
-  subjectOf,
   type AnswerWeights,
 } from './figureSentences.ts';
 import { always, fitParts, withRoom, within, type Part } from './fitParts.ts';
@@ -41,8 +40,8 @@ export function captions(report: Report, figure: DrawnFigure): Captions {
 }
 
 /**
- * What the captions of a chart say: its own answer, or what it shows, with who hit and what was varied; the caution and
- * the interest that bear on it; what marks the report; from 280 characters on the address.
+ * What the captions of a chart say: what it found, or the answer that it is about, with measure and golfers; the caution
+ * and the interest that bear on it; what marks the report; from 280 characters on the address.
  */
 export function captionSentences(report: Report, figure: DrawnFigure): CaptionSentences {
   const answer = answerOfFigure(report, figure);
@@ -50,7 +49,8 @@ export function captionSentences(report: Report, figure: DrawnFigure): CaptionSe
     report,
     figure,
     answer,
-    interest: figureInterest(report, comparedIn(report, answer), answer?.answers[0] ?? null),
+    found: figureFound(report, figure),
+    interest: figureInterest(report, figure, answer),
   };
   return {
     short: fitParts(shortParts(facts), within(captionLimits.short)),
@@ -63,85 +63,101 @@ interface Facts {
   readonly report: Report;
   readonly figure: DrawnFigure;
   readonly answer: FigureAnswer | null;
+  readonly found: FigureFound | null;
   readonly interest: FigureInterest;
 }
 
 /** Cautions without which a short caption would mislead; others give way to an interest. */
 const weighsOnAnswer: readonly Caution['facts']['overlay'][] = [
-  'depends-on-left-out',
   'uneven-readings',
   'matters-unusual',
   'visits-alike',
   'mixed-with-swing',
-  'rests-on-one-shot',
 ];
 
-function shortParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+function shortParts(facts: Facts): readonly Part[] {
+  const { report, figure, answer, found, interest } = facts;
   const { telling, source } = report;
-  const caution = cautionOf({ report, figure, answer });
-  const decides = caution !== null && weighsOnAnswer.includes(caution.facts.overlay);
+  const caution = cautionOf(facts);
+  const weight = caution !== null && decides(caution) ? 0.5 : caution !== null && weighs(caution) ? 2 : 3.2;
   return [
-    answer === null
-      ? foundForms(figure, telling)
-      : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
-    cautionForms(caution, telling, { brief: decides ? 2 : 3.2, whole: null }),
-    withRoom(3, interest.one),
+    found !== null
+      ? foundForms(found, figure, 1)
+      : answer === null
+        ? []
+        : answerForms(answer, telling, { bare: 1, unsized: 4, sized: 5, whole: null }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: weight, whole: null }),
+    interestForms(interest, 3),
     always(said('stamp', standingInBrief(source.front))),
   ];
 }
 
-function middleParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+/** Whether the chart tells no answer itself, so that a caution about it would hang in the air without one. */
+const isToldWithAnswer = ({ answer, found }: Facts): boolean =>
+  answer !== null && found?.tellsAnswer === false;
+
+const weighs = ({ facts: { overlay } }: Caution): boolean => weighsOnAnswer.includes(overlay);
+
+function middleParts(facts: Facts): readonly Part[] {
+  const { report, answer, interest } = facts;
   const { telling } = report;
+  const caution = cautionOf(facts);
   return [
-    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
-    cautionForms(cautionOf({ report, figure, answer }), telling, { brief: 2, whole: 8 }),
-    [
-      { weight: 3, said: interest.one },
-      { weight: 5, said: interest.inFewWords },
-    ],
+    ...toldParts(facts, caution, { bare: 1, unsized: 1.5, sized: 4, whole: 6 }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: 2, whole: 8 }),
+    [...interestForms(interest, 3), { weight: 5, said: interest.inFewWords }],
     whoPart(report, answer, 7),
-    withRoom(9, readingOf(report, figure)),
+    withRoom(9, readingOf(report, facts.figure)),
     ...marks(report),
     always(creditOf(report, 'address')),
   ];
 }
 
-function longParts({ report, figure, answer, interest }: Facts): readonly Part[] {
+function longParts(facts: Facts): readonly Part[] {
+  const { report, answer, interest } = facts;
   const { telling } = report;
-  const caution = cautionOf({ report, figure, answer });
-  const others = answer?.cautions.filter((one) => one !== caution) ?? [];
+  const caution = cautionOf(facts);
+  const others = isToldWithAnswer(facts) ? [] : (answer?.cautions.filter((one) => one !== caution) ?? []);
   return [
-    ...toldParts(figure, answer, telling, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
-    cautionForms(caution, telling, { brief: 2, whole: 5 }),
+    ...toldParts(facts, caution, { bare: 1, unsized: 1.5, sized: 2.5, whole: 4 }),
+    cautionForms(isToldWithAnswer(facts) ? null : caution, telling, { brief: 2, whole: 5 }),
     ...others.map((one) => withRoom(9, said('caution', sayCaution(one, telling), one.about))),
     [
-      { weight: 2.8, said: interest.one },
+      ...interestForms(interest, 2.8),
       { weight: 3, said: interest.inFewWords },
       { weight: 6, said: interest.whole },
     ],
     whoPart(report, answer, 7),
-    withRoom(8, readingOf(report, figure)),
+    withRoom(8, readingOf(report, facts.figure)),
     ...marks(report),
     always(creditOf(report, 'credit')),
   ];
 }
 
-/** The gravest caution that the chart's answer does not say itself; of averages side by side, that of their order. */
-function cautionOf({ report, figure, answer }: Omit<Facts, 'interest'>): Caution | null {
-  return answer === null ? orderCaution(report, figure) : answer.beside;
+/** The caution under which the chart's answer would be another one, else the gravest that it does not say itself; of averages side by side, that of their order. */
+function cautionOf({ report, figure, answer }: Pick<Facts, 'report' | 'figure' | 'answer'>): Caution | null {
+  return answer === null ? orderCaution(report, figure) : (answer.cautions.find(decides) ?? answer.beside);
 }
 
-/** The answer that the chart is about, and what it shows of its own; of a chart without an answer what it is of and shows. */
+/** What the chart found and, where that is not all of it, the answer that it is about. */
 function toldParts(
-  figure: DrawnFigure,
-  answer: FigureAnswer | null,
-  telling: Report['telling'],
+  { report, figure, answer, found }: Facts,
+  caution: Caution | null,
   weights: AnswerWeights,
 ): readonly Part[] {
-  if (answer === null) return [foundForms(figure, telling)];
-  // The chart of all pairs is of nothing but its answer.
-  const subject = figure.chart === 'apart' ? [] : subjectOf(figure);
-  return [answerForms(answer, telling, weights), withRoom(3.5, shownBy(figure)), withRoom(5.5, subject)];
+  const { telling } = report;
+  const whole = answer === null ? [] : answerForms(answer, telling, weights);
+  if (found === null) return [whole];
+  const beside = whole.filter(({ weight }) => weight >= (found.tellsAnswer ? weights.sized : weights.bare));
+  // What weighs on an answer is told with it or not at all.
+  const weighing = found.tellsAnswer
+    ? []
+    : (cautionForms(caution, telling, { brief: 0, whole: null }).at(-1)?.said ?? []);
+  return [
+    foundForms(found, figure, 1),
+    beside.map(({ weight, said: words }) => ({ weight: weight + 1.2, said: [...words, ...weighing] })),
+    ...furtherParts(found, figure, 6.5),
+  ];
 }
 
 function whoPart(report: Report, answer: FigureAnswer | null, weight: number): Part {

@@ -3,12 +3,13 @@ import { figureTraits } from '../charts/figureTraits.ts';
 import { wrapText } from '../charts/textWidth.ts';
 import { dateInWords } from '../prose/date.ts';
 import { addressAndVersion } from '../prose/english/kit/credit.ts';
-import { changesWords, stampWords } from '../prose/english/kit/standing.ts';
+import { changesWords, latestCorrection, stampWords } from '../prose/english/kit/standing.ts';
 import { golfersShotsAndDay, golfersShotsAndOrder, leftOutWords } from '../prose/english/kit/whoAndHow.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
-import { answerOfFigure, comparedIn } from './figureAnswer.ts';
+import { answerOfFigure } from './figureAnswer.ts';
+import { figureFound } from './figureFound.ts';
 import { figureInterest } from './figureInterest.ts';
-import { cautionForms, orderCaution, readingOf } from './figureSentences.ts';
+import { cautionForms, decides, orderCaution, readingOf } from './figureSentences.ts';
 import { always, fitParts, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
@@ -18,10 +19,10 @@ import { countsIn } from './whoAndHow.ts';
 
 export const stripText = { size: 14, weight: 400 } as const;
 
-const mostLines = 4;
+const mostLines = 6;
 
 /**
- * Lines of the strip under a chart that leaves its page, each at most `width` px: at most four, for which explanations
+ * Lines of the strip under a chart that leaves its page, each at most `width` px: at most six, for which explanations
  * give way; what the reader must not miss gets a further line rather than being cut.
  */
 export function caveatStrip(
@@ -42,13 +43,19 @@ export function caveatStrip(
 export function stripSentences(
   report: Report,
   figure: DrawnFigure,
-  version: string,
+  _version: string,
   fits: (sentences: readonly Said[]) => boolean,
 ): readonly Said[] {
   const { shop, slug } = report.source;
   const address = absoluteAddress(shop)?.(`/reports/${slug}/`) ?? null;
   const where = address === null ? publisherOf(report) : spokenAddress(address);
-  const words = addressAndVersion(where, reportVersion(report.source), version);
+  const { front, locale } = report.source;
+  const day = latestCorrection(front) ?? front.published;
+  const words = addressAndVersion(
+    where,
+    reportVersion(report.source),
+    day === null ? null : dateInWords(day, locale),
+  );
   return fitParts([...caveatParts(report, figure), always(said('credit', words))], fits);
 }
 
@@ -60,9 +67,11 @@ export function caveats(report: Report, figure: DrawnFigure): readonly Said[] {
 function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const { telling, source, findings } = report;
   const answer = answerOfFigure(report, figure);
-  const interest = figureInterest(report, comparedIn(report, answer), null);
-  const { answering } = figureTraits[figure.chart];
-  const caution = answer === null ? orderCaution(report, figure) : answer.beside;
+  const interest = figureInterest(report, figure, answer);
+  const found = figureFound(report, figure);
+  const tellsAnswer = found === null || found.tellsAnswer || figureTraits[figure.chart].answering;
+  const caution =
+    answer === null ? orderCaution(report, figure) : (answer.cautions.find(decides) ?? answer.beside);
   const counts = countsIn(report, answer?.metric ?? null);
   const day = dateInWords(source.front.date, source.locale);
   return [
@@ -76,10 +85,7 @@ function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
     always(said('who', leftOutWords(findings))),
     // A model's chart has it in its signs.
     figureTraits[figure.chart].modelled ? [] : always(readingOf(report, figure)),
-    cautionForms(caution, telling, { brief: answering ? 0 : 2.5, whole: 3 }),
-    [
-      { weight: 0, said: interest.inFewWords },
-      { weight: 1, said: interest.whole },
-    ],
+    cautionForms(caution, telling, { brief: tellsAnswer ? 0 : 2.5, whole: 3 }),
+    always(interest.whole),
   ];
 }

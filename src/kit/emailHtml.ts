@@ -1,120 +1,86 @@
 import { escapeXml } from '../prose/escapeXml.ts';
-import { mailWords } from '../prose/english/kit/mailWords.ts';
-import { spokenSite } from '../prose/contactLink.ts';
-import { mailWidth, type EmailParts, type MailFact, type MailImage } from './emailParts.ts';
+import type { EmailParts } from './emailParts.ts';
+import { mailWidth, pictureOfEdition } from './emailPicture.ts';
+import {
+  actionRow,
+  answerRows,
+  cautionRow,
+  closingRows,
+  factRows,
+  figureRows,
+  interestRow,
+  layoutTable,
+  titleRows,
+  topRow,
+} from './emailRows.ts';
+import { colourOf, headStyles, painted, type Edition } from './emailStyle.ts';
 
-const sans = "'Source Sans 3',Arial,Helvetica,sans-serif";
-const serif = "Literata,Georgia,'Times New Roman',serif";
-const ink = '#1d2125';
-const second = '#4b5057';
-const paper = '#faf8f2';
-
-const text = `font-family:${sans};font-size:16px;line-height:23px;color:${ink};`;
-
-/** A paragraph in a row of its own; `words` are HTML. */
-function row(words: string, style = text, cell = ''): string {
-  return `<tr><td style="padding:0 16px 12px 16px;${cell}"><p style="margin:0;${style}">${words}</p></td></tr>`;
-}
-
-function heading(words: string): string {
-  return `<tr><td style="padding:16px 16px 4px 16px;"><h2 style="margin:0;font-family:${serif};font-size:18px;line-height:25px;font-weight:600;color:${ink};">${escapeXml(words)}</h2></td></tr>`;
-}
-
-function image({ address, alt, height }: MailImage, link: string): string {
+/** Title, answers, interest, picture and all cautions: what a mail and a block have in common. */
+function common(edition: Edition, parts: EmailParts): string {
+  const { answers, interest, picture, besidePicture, report } = parts;
   return (
-    `<tr><td style="padding:8px 0 12px 0;"><a href="${escapeXml(link)}" style="color:#22508a;">` +
-    `<img src="${escapeXml(address)}" alt="${escapeXml(alt)}" width="${mailWidth}" height="${height}" ` +
-    `style="display:block;width:100%;max-width:${mailWidth}px;height:auto;border:0;${text}background-color:${paper};"></a></td></tr>`
+    topRow(edition, parts) +
+    titleRows(edition, parts) +
+    answerRows(edition, answers) +
+    interestRow(edition, interest) +
+    (picture === null ? '' : pictureOfEdition[edition](picture, report)) +
+    cautionRow(edition, besidePicture)
   );
 }
 
-const answerText = `font-family:${serif};font-size:19px;line-height:27px;font-weight:600;color:${ink};`;
+// Word-processor engines know no `max-width` (caniemail, css-max-width), which alone keeps the table to its width elsewhere.
+const fixedTable = (inside: string): string =>
+  `<!--[if mso]><table role="presentation" align="center" width="${mailWidth}" cellpadding="0" cellspacing="0" border="0"><tr><td width="${mailWidth}"><![endif]-->` +
+  `${inside}<!--[if mso]></td></tr></table><![endif]-->`;
 
-function factRow({ label, words }: MailFact, cell = ''): string {
-  return row(`<b>${escapeXml(label)}.</b> ${escapeXml(words)}`, text, cell);
-}
-
-function interestRow(interest: MailFact): string {
-  return factRow(interest, `border-left:4px solid ${ink};`);
-}
-
-/** Each main measure: its title and status, its answer, its caution. */
-function answerRows(answers: EmailParts['answers']): string {
-  return answers
-    .map(
-      ({ title, status, answer, singleShots, caution }) =>
-        heading(mailWords.answerHeading(title, status)) +
-        row(escapeXml(answer), answerText) +
-        (singleShots === null ? '' : row(escapeXml(singleShots))) +
-        (caution === null ? '' : factRow(caution)),
-    )
-    .join('');
-}
-
-function linkRow(report: string): string {
-  return row(
-    `<a href="${escapeXml(report)}" style="color:#22508a;text-decoration:underline;">${escapeXml(mailWords.wholeReport)}</a>`,
+/** The column of a mail; paper under it, so that letters and ground are turned together where a program turns colours. */
+function column(edition: Edition, rows: string): string {
+  return fixedTable(
+    layoutTable(
+      rows,
+      ` width="100%" bgcolor="${colourOf('paper', 'light')}"${painted(edition, ['paper'], `width:100%;max-width:${mailWidth}px;text-align:left;mso-table-lspace:0;mso-table-rspace:0;`)}`,
+    ),
   );
 }
 
-function ownSiteRow(ownSite: string | null): string {
-  if (ownSite === null) return '';
-  const link = `<a href="${escapeXml(ownSite)}" style="color:#22508a;text-decoration:underline;">${escapeXml(spokenSite(ownSite))}</a>`;
-  return row(`${escapeXml(mailWords.ownSite)}: ${link}`, secondText);
-}
-
-/** The title as a link to the report. */
-function titleRow(title: string, report: string): string {
-  return (
-    `<tr><td style="padding:0 16px 8px 16px;"><h1 style="margin:0;font-family:${serif};font-size:25px;line-height:30px;font-weight:600;color:${ink};">` +
-    `<a href="${escapeXml(report)}" style="color:${ink};text-decoration:none;">${escapeXml(title)}</a></h1></td></tr>`
-  );
-}
-
-/** What opens a mail: who publishes, title, question, interest. */
-function openingRows({ publisher, title, question, interest, report }: EmailParts): string {
-  return (
-    row(escapeXml(publisher), text, 'padding-top:16px;') +
-    titleRow(title, report) +
-    row(escapeXml(question), secondText) +
-    interestRow(interest)
-  );
-}
-
-const secondText = `font-family:${sans};font-size:16px;line-height:23px;color:${second};`;
+// Without it such engines scale images and fixed widths with the screen's own setting (from memory).
+const officeSettings =
+  '<!--[if gte mso 9]><xml><o:OfficeDocumentSettings xmlns:o="urn:schemas-microsoft-com:office:office"><o:PixelsPerInch>96</o:PixelsPerInch></o:OfficeDocumentSettings></xml><![endif]-->';
 
 /**
- * The e-mail edition: tables for the layout and styles on every element, since mail programs drop style sheets, scripts,
- * SVG and modern layout; whole without its one image. Under 90 kB, where some cut the rest off.
+ * The e-mail edition: tables for the layout and styles on every element, since mail programs drop scripts, SVG and modern
+ * layout, and some the style element of the head; whole without its picture. Under 90 kB, as one program cuts off what is
+ * over 102 (https://shkspr.mobi/blog/2019/05/102kb-ought-to-be-enough-for-any-email/).
  */
 export function emailHtml(parts: EmailParts): string {
-  const { title, answers, facts, report, terms } = parts;
+  const { title, preheader, figures, facts, report } = parts;
   const rows =
-    openingRows(parts) +
-    answerRows(answers) +
-    facts.map((fact) => factRow(fact)).join('') +
-    (parts.image === null ? '' : image(parts.image, report)) +
-    linkRow(report) +
-    row(escapeXml(`${mailWords.notAFitting} ${terms}`.trim()), secondText) +
-    ownSiteRow(parts.ownSite);
+    common('mail', parts) +
+    figureRows('mail', figures) +
+    factRows('mail', facts) +
+    actionRow('mail', report) +
+    closingRows('mail', parts);
+  const head =
+    `<meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
+    `<meta name="color-scheme" content="light dark"><meta name="supported-color-schemes" content="light dark">` +
+    // Apps that make links of numbers and days paint them blue (from memory).
+    `<meta name="format-detection" content="telephone=no,date=no,address=no,email=no">` +
+    // The report is the page; this is a copy to be sent.
+    `<meta name="robots" content="noindex"><title>${escapeXml(title)}</title>${officeSettings}${headStyles()}`;
+  const hidden = 'display:none;max-height:0;overflow:hidden;mso-hide:all;';
   return (
-    `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">` +
-    `<meta name="color-scheme" content="light"><title>${escapeXml(title)}</title></head>` +
-    `<body style="margin:0;padding:0;background-color:${paper};">` +
-    `<table role="presentation" width="100%" cellpadding="0" cellspacing="0" border="0" style="background-color:${paper};"><tr><td align="center">` +
-    `<table role="presentation" width="100%" cellpadding="0" cellspacing="0" border="0" style="max-width:${mailWidth}px;text-align:left;">${rows}</table>` +
-    `</td></tr></table></body></html>\n`
+    `<!doctype html><html lang="en"><head>${head}</head>` +
+    `<body${painted('mail', ['paper'], 'margin:0;padding:0;')}>` +
+    `<div style="${hidden}">${escapeXml(preheader)}</div>` +
+    layoutTable(
+      `<tr><td align="center" style="padding:0;">${column('mail', rows)}</td></tr>`,
+      ` width="100%" bgcolor="${colourOf('paper', 'light')}"${painted('mail', ['paper'], 'width:100%;')}`,
+    ) +
+    `</body></html>\n`
   );
 }
 
-/** Title, interest, answers, one chart and a link: to paste into a newsletter. A fragment, not a page. */
+/** Title, answers, interest, picture and a link: to paste into a newsletter. A fragment, not a page. */
 export function emailBlock(parts: EmailParts): string {
-  return (
-    `<table role="presentation" width="100%" cellpadding="0" cellspacing="0" border="0" style="max-width:${mailWidth}px;background-color:${paper};">` +
-    openingRows(parts) +
-    answerRows(parts.answers) +
-    (parts.image === null ? '' : image(parts.image, parts.report)) +
-    linkRow(parts.report) +
-    `</table>\n`
-  );
+  return `${column('block', common('block', parts) + actionRow('block', parts.report))}\n`;
 }

@@ -1,97 +1,96 @@
-import type { Front } from '../intake/authored/front.ts';
 import { feedWords } from '../prose/english/kit/feedWords.ts';
-import { standingWords } from '../prose/english/kit/standing.ts';
+import { changesWords, stampWords, withdrawnWords } from '../prose/english/kit/standing.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { interestSentences } from '../prose/interest.ts';
 import type { Absolute } from './absoluteAddress.ts';
 import { answersAlone } from './answersAlone.ts';
+import { feedOf, type FeedItem, type FeedPicture } from './feedItem.ts';
 import type { Report } from './report.ts';
+import { cardHeight, cardWidth } from './shareCard.ts';
+import { shareCardAlt } from './shareCardWords.ts';
 import { reportInBrief } from './whoAndHow.ts';
 
 /**
- * An entry of a feed; `date` is a day. Title and description are HTML of nothing but text, as RSS 2.0 has it: what a
- * shop wrote can become no markup, whether a reader takes them for HTML or for plain text.
+ * One entry a report, the newest first: the answers of all its measures, each with its gravest caution, then the stamp,
+ * the shop's whole interest and how it was hit. Of a withdrawn one only when and why; one that was replaced says that first.
  */
-export interface FeedItem {
-  readonly title: string;
-  readonly link: string;
-  readonly date: string;
-  readonly description: string;
-}
-
-/** One entry a report, the newest first: the answers of all its measures, the shop's whole interest, how it was hit. */
 export function reportItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
   return feedOf(
-    reports.map((report) => {
-      const { front, slug } = report.source;
-      const withdrawn = front.status === 'withdrawn';
-      return {
-        title: front.title,
-        link: absolute(`/reports/${slug}/`),
-        date: (withdrawn ? front.withdrawn?.date : front.published) ?? front.date,
-        description: withdrawn
-          ? feedWords.withdrawn(front.withdrawn?.reason ?? '')
-          : [
-              ...answersAlone(report),
-              feedWords.interest(interestSentences(report.source)),
-              reportInBrief(report),
-              standingWords(report.source),
-            ]
-              .join(' ')
-              .trim(),
-      };
-    }),
+    reports.map((report) =>
+      report.source.front.status === 'withdrawn'
+        ? withdrawnItem(report, absolute)
+        : standingItem(report, reports, absolute),
+    ),
   );
 }
 
-/** One entry a correction, withdrawal or replacement, for those who have printed a chart. */
-export function correctionItems(reports: readonly Report[], absolute: Absolute): readonly FeedItem[] {
-  return feedOf(
-    reports.flatMap(({ source: { front, slug } }) => [
-      ...front.corrections.map(({ date, what, was, now }, index) => ({
-        title: feedWords.corrected(front.title),
-        link: absolute(`/reports/${slug}/#corrections${index === 0 ? '' : `-${index + 1}`}`),
-        date,
-        description: feedWords.correction(what, was, now),
-      })),
-      ...replacement(front, reports).map(({ date, title }) => ({
-        title: feedWords.replaced(front.title),
-        link: absolute(`/reports/${slug}/#replaced`),
-        date,
-        description: feedWords.replacement(title),
-      })),
-      ...(front.status === 'withdrawn' && front.withdrawn !== null
-        ? [
-            {
-              title: feedWords.gone(front.title),
-              link: absolute(`/reports/${slug}/`),
-              date: front.withdrawn.date,
-              description: front.withdrawn.reason,
-            },
-          ]
-        : []),
-    ]),
+function withdrawnItem({ source }: Report, absolute: Absolute): FeedItem {
+  const { front, slug } = source;
+  const link = absolute(`/reports/${slug}/`);
+  return {
+    title: feedWords.gone(front.title),
+    link,
+    guid: link,
+    date: front.withdrawn?.date ?? front.published ?? front.date,
+    description: withdrawnWords(source),
+    content: null,
+    picture: null,
+    categories: [],
+  };
+}
+
+function standingItem(report: Report, reports: readonly Report[], absolute: Absolute): FeedItem {
+  const { source } = report;
+  const { front, slug } = source;
+  const link = absolute(`/reports/${slug}/`);
+  const replaced = front.status === 'superseded';
+  const changes = changesWords(source);
+  const newer = reports.find((one) => replaced && one.source.slug === front.supersededBy);
+  const paragraphs = [
+    ...(replaced ? [changes] : []),
+    ...answersAlone(report),
+    stampWords(front),
+    feedWords.interest(interestSentences(source)),
+    reportInBrief(report),
+    ...(replaced ? [] : [changes]),
+  ].filter((words) => words !== '');
+  const picture = {
+    address: absolute(`/reports/${slug}/share.png`),
+    width: cardWidth,
+    height: cardHeight,
+    alt: shareCardAlt(report),
+  };
+  return {
+    title: replaced ? feedWords.replaced(front.title) : front.title,
+    link,
+    guid: link,
+    date: front.published ?? front.date,
+    description: paragraphs.join(' '),
+    content: [
+      ...paragraphs.map((words) => `<p>${escapeXml(words)}</p>`),
+      pictureHtml(picture, link),
+      linkHtml(feedWords.wholeReport(front.title), link),
+      ...(newer === undefined
+        ? []
+        : [
+            linkHtml(
+              feedWords.replacement(newer.source.front.title),
+              absolute(`/reports/${newer.source.slug}/`),
+            ),
+          ]),
+    ].join('\n'),
+    picture,
+    categories: [stampWords(front).replace('.', '')].filter((words) => words !== ''),
+  };
+}
+
+function pictureHtml({ address, width, height, alt }: FeedPicture, link: string): string {
+  return (
+    `<p><a href="${escapeXml(link)}"><img src="${escapeXml(address)}" width="${width}" height="${height}" ` +
+    `alt="${escapeXml(alt)}"></a></p>`
   );
 }
 
-/** The report that replaces another, where it is shown itself. */
-function replacement(
-  { status, supersededBy }: Front,
-  reports: readonly Report[],
-): readonly { readonly date: string; readonly title: string }[] {
-  if (status !== 'superseded') return [];
-  return reports
-    .filter(({ source }) => source.slug === supersededBy)
-    .map(({ source: { front } }) => ({ date: front.published ?? front.date, title: front.title }));
-}
-
-/** Items of plain text as those of a feed, the newest first. */
-function feedOf(items: readonly FeedItem[]): readonly FeedItem[] {
-  return items
-    .map((item) => ({
-      ...item,
-      title: escapeXml(item.title),
-      description: escapeXml(item.description),
-    }))
-    .toSorted((x, y) => (x.date === y.date ? (x.link < y.link ? -1 : 1) : x.date < y.date ? 1 : -1));
+function linkHtml(words: string, link: string): string {
+  return `<p><a href="${escapeXml(link)}">${escapeXml(words)}</a></p>`;
 }

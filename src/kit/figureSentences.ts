@@ -4,17 +4,18 @@ import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
 import {
+  headOf,
+  toldApartOf,
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
-  testedInBrief,
+  sayLeadersAlone,
 } from '../prose/english/answersInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
 import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';
 import type { Caution } from '../prose/statement.ts';
 import type { Telling } from '../prose/telling.ts';
-import { capitalised } from '../prose/words.ts';
 import { metricsIn, type FigureAnswer } from './figureAnswer.ts';
 import type { Form } from './fitParts.ts';
 import type { Report } from './report.ts';
@@ -29,7 +30,7 @@ export interface AnswerWeights {
 }
 
 /**
- * An answer in its forms: pairs counted; the first statement; all in brief, without and with why not or how surely and
+ * An answer in its forms: pairs counted; those ahead alone; those ahead alone; the first statement; all in brief, without and with why not or how surely and
  * with sizes; as its page tells it.
  */
 export function answerForms(
@@ -40,7 +41,11 @@ export function answerForms(
   const { about } = block;
   const form = (weight: number, text: string): Form => ({ weight, said: said('answer', text, about) });
   return [
-    form(0, sayAnswerCounted(block, answers, telling)),
+    form(0, `${headOf(block, telling)}: ${toldApartOf(answers)}.`),
+    form(bare / 200, sayAnswerCounted(block, answers, telling)),
+    form(bare / 100, sayLeadersAlone(block, answers, telling, 'short') ?? ''),
+    form(bare / 8, sayLeadersAlone(block, answers, telling, 'whole') ?? ''),
+    form(bare / 6, sayAnswerInBrief(block, telling, 'bare', 'short')),
     form(bare / 4, sayAnswerFirst(block, answers, telling, 'bare') ?? ''),
     form(bare / 2, sayAnswerFirst(block, answers, telling, 'unsized') ?? ''),
     form(bare, sayAnswerInBrief(block, telling, 'bare')),
@@ -69,12 +74,17 @@ export function cautionForms(
     weight,
     said: said('caution', text, caution.about),
   });
-  const decides = sayWhatDecides(caution);
+  const what = sayWhatDecides(caution);
   return [
-    ...(decides === null ? [] : [form(brief, decides)]),
-    form(decides === null ? brief : brief + 0.4, sayCautionInBrief(caution, telling)),
+    ...what.map((text, at) => form(brief + at / 20, text)),
+    form(what.length === 0 ? brief : brief + 2, sayCautionInBrief(caution, telling)),
     ...(whole === null ? [] : [form(whole, sayCaution(caution, telling))]),
   ];
+}
+
+/** Whether the answer itself would be another one without what a caution is about. */
+export function decides({ facts: { overlay } }: Caution): boolean {
+  return overlay === 'depends-on-left-out' || overlay === 'rests-on-one-shot';
 }
 
 /** What a chart shows besides the answer that it is about. */
@@ -85,28 +95,6 @@ export function shownBy({ shows, about }: DrawnFigure): readonly Said[] {
 /** "Carry of every shot with Heron, Plover and Wren.": what a chart is of. */
 export function subjectOf({ subject, about }: DrawnFigure): readonly Said[] {
   return said('chart', `${subject}.`, about);
-}
-
-/**
- * What a chart without an answer is of and what was found, in its forms: what was tested and asked, the first that was
- * found, with what the chart is of, and with whatever else was found.
- */
-export function foundForms(figure: DrawnFigure, telling: Telling): readonly Form[] {
-  const { question, subject, shows, found, about } = figure;
-  const tested = said('chart', `${capitalised(testedInBrief(telling))}.`, about);
-  const of = said('chart', `${subject}.`, about);
-  const [first, ...further] = found.flatMap((text) => said('chart', text, about));
-  const seen = shows === undefined ? (first === undefined ? [] : [first]) : said('chart', shows, about);
-  const asked = said('chart', question.endsWith('?') ? question : `${question}.`, about);
-  return [
-    { weight: 0, said: [...tested, ...asked] },
-    { weight: 0.5, said: [...tested, ...of] },
-    { weight: 1, said: [...tested, ...seen] },
-    ...(first === undefined ? [] : [first, ...further]).map((_, at, all) => ({
-      weight: at === 0 ? 1.5 : 3.5 + at / 10,
-      said: [...tested, ...of, ...all.slice(0, at + 1)],
-    })),
-  ];
 }
 
 /** How the readings that the chart shows came about; of a model's chart, that it is one. */

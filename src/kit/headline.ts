@@ -1,14 +1,14 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { answerOfFigure } from './figureAnswer.ts';
-import { answerForms, cautionForms, foundForms, shownBy } from './figureSentences.ts';
+import { figureFound, foundForms, furtherParts } from './figureFound.ts';
+import { answerForms, cautionForms, decides } from './figureSentences.ts';
 import { fitParts, withRoom } from './fitParts.ts';
 import type { Report } from './report.ts';
-import type { Said } from './said.ts';
+import { said, type Said } from './said.ts';
 
 /**
- * What stands over a chart that leaves its page: the answer that it is about, what it shows besides, and that the answer
- * hangs on what was left out or on one shot; of a chart without an answer what it is of and what was found. Never
- * stronger than the page, and it says of how many golfers it speaks.
+ * What stands over a chart that leaves its page: what this very chart found, with its measure, whom it names and how many
+ * golfers hit, and that the answer hangs on what was left out or on one shot. Never stronger than the page.
  *
  * @param fits whether there is room for these sentences
  */
@@ -19,21 +19,29 @@ export function headline(
 ): readonly Said[] {
   const { telling } = report;
   const answer = answerOfFigure(report, figure);
-  if (answer === null) return fitParts([foundForms(figure, telling)], fits);
-  const decides = answer.cautions.find(({ facts: { overlay } }) => decisive.includes(overlay)) ?? null;
-  return fitParts(
-    [
-      answerForms(answer, telling, { bare: 1, unsized: 2, sized: 5, whole: 6 }),
-      withRoom(4, shownBy(figure)),
-      cautionForms(decides, telling, { brief: 3, whole: null }),
-    ],
-    fits,
-  );
+  const found = figureFound(report, figure);
+  const told =
+    found !== null
+      ? [foundForms(found, figure, 1), ...furtherParts(found, figure, 4)]
+      : answer !== null
+        ? [answerForms(answer, telling, { bare: 1, unsized: 2, sized: 5, whole: 6 })]
+        : [];
+  const hangs = found?.tellsAnswer === false ? null : (answer?.cautions.find(decides) ?? null);
+  return fitParts([...told, cautionForms(hangs, telling, { brief: 0.5, whole: null })], fits);
 }
 
-/** Cautions under which the answer itself would be another one. */
-const decisive: readonly string[] = ['depends-on-left-out', 'rests-on-one-shot'];
-
-/** A headline for which there is room enough. */
-export const wholeHeadline = (report: Report, figure: DrawnFigure): readonly Said[] =>
-  headline(report, figure, () => true);
+/** A headline for which there is room enough: what was found, without what may follow it. */
+export function wholeHeadline(report: Report, figure: DrawnFigure): readonly Said[] {
+  const found = figureFound(report, figure);
+  const last = found?.forms.at(-1);
+  if (last === undefined) return headline(report, figure, () => true);
+  const answer = answerOfFigure(report, figure);
+  const hangs = found?.tellsAnswer === true ? (answer?.cautions.find(decides) ?? null) : null;
+  return fitParts(
+    [
+      withRoom(1, said('chart', last, figure.about)),
+      cautionForms(hangs, report.telling, { brief: 0.5, whole: null }),
+    ],
+    () => true,
+  );
+}

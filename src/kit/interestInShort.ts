@@ -1,6 +1,7 @@
 import type { Front } from '../intake/authored/front.ts';
 import { dateInWords } from '../prose/date.ts';
-import { interestInEnglish, interestInFewWords } from '../prose/english/interest.ts';
+import { interestInEnglish } from '../prose/english/interest.ts';
+import { interestInFewWords } from '../prose/english/interestInFewWords.ts';
 import { interestsOf, shortNames, type InterestStatement } from '../prose/interestStatements.ts';
 import { listed } from '../prose/words.ts';
 import type { Report } from './report.ts';
@@ -43,9 +44,12 @@ export function interestInBrief({ source: { front } }: Report, longest = Infinit
 
 /** What comes from outside or is the shop's gain; that nobody paid need not be told in short. */
 export function weighing(front: Front): readonly InterestStatement[] {
-  return interestsOf(front).filter(
-    (told) => told.kind === 'sells' || told.kind === 'own-words' || told.outside || isBought(told),
-  );
+  return interestsOf(front).filter(weighs);
+}
+
+/** Whether a statement is of the shop's gain, or of what comes from outside. */
+export function weighs(told: InterestStatement): boolean {
+  return told.kind === 'sells' || told.kind === 'own-words' || told.outside || isBought(told);
 }
 
 const isBought = (told: InterestStatement): boolean =>

@@ -2,11 +2,12 @@ import { z } from 'zod';
 import { words } from '../findings/shape/basics.ts';
 import type { Sheet } from '../intake/authored/sheet.ts';
 import type { Source } from '../intake/authored/source.ts';
+import type { Session } from '../intake/session.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { licenceText } from './licences.ts';
+import { conditionsSchema, modelSchema, publishedConditions, publishedModel } from './publishedConditions.ts';
+import { said, yesOrNo } from './publishedWords.ts';
 
-const said = (what: string) => z.string().nullable().describe(`${what}; null: not recorded`);
-const yesOrNo = (what: string) => z.boolean().nullable().describe(`${what}; null: not recorded`);
 const day = (what: string) => z.iso.date().describe(what);
 const asWritten = z.string().describe('as the shop wrote it');
 const sheetOf = (whose: string) =>
@@ -28,39 +29,6 @@ const soldHere = words('whether the shop sells it', {
   used: 'used',
   both: 'new and used',
   no: 'it does not',
-});
-
-const conditions = z.strictObject({
-  place: said('indoors or outdoors, and where'),
-  surface: said('mat, turf or other ground'),
-  tee: said('tee height or mat'),
-  ball: z
-    .strictObject({
-      description: said('the ball in one sentence'),
-      model: said('its model'),
-      state: said('new, used or range ball'),
-      sameForAll: yesOrNo('whether every shot was hit with the same model'),
-    })
-    .describe('the ball that was hit'),
-  temperature: said('temperature with its unit'),
-  altitude: said('altitude with its unit'),
-  wind: said('wind'),
-  humidity: said('humidity'),
-  target: said('what was aimed at'),
-  monitor: z
-    .strictObject({
-      kind: said('kind of launch monitor'),
-      accuracy: said('accuracy of the monitor, in the words of whoever states it'),
-      accuracyByMeasure: z
-        .record(z.string(), z.string().describe('with its unit'))
-        .describe('stated accuracy by id of the measure'),
-      accuracyStatedBy: said('who states the accuracy'),
-      flight: said('whether the flight was seen'),
-      normalisedTo: said('air and ball that distances are corrected to'),
-      lastCheck: said('when the monitor was last checked'),
-      software: said('version of its software'),
-    })
-    .describe('what the shots were measured with'),
 });
 
 /** What stands in `findings.json` besides findings: who publishes them, on what terms, and what was written of the test. */
@@ -184,18 +152,22 @@ export const publicationSchema = z.strictObject({
       }),
     )
     .describe('who hit, without names'),
-  conditions: conditions.describe('where and in front of what it was hit'),
+  conditions: conditionsSchema.describe('where and in front of what it was hit'),
+  modelledWith: modelSchema.describe(
+    'with what our flight model calculated the columns that no session file has; null: there are none',
+  ),
 });
 
 export type Publication = z.infer<typeof publicationSchema>;
 
 /** What is published with the findings of a report. @param version of Straightface */
-export function publicationOf({ front, shop, slug }: Source, version: string): Publication {
+export function publicationOf(
+  { front, shop, slug }: Source,
+  session: Pick<Session, 'modelledWith'>,
+  version: string,
+): Publication {
   const absolute = absoluteAddress(shop);
-  const {
-    interests,
-    conditions: { ball = {}, monitor = {}, ...around },
-  } = front;
+  const { interests } = front;
   return {
     $schema: absolute?.('/findings.schema.json') ?? '../../findings.schema.json',
     tool: { name: 'Straightface', version },
@@ -236,34 +208,8 @@ export function publicationOf({ front, shop, slug }: Source, version: string): P
       usualClub: golfer.usualClub ?? null,
       expectation: golfer.expectation ?? null,
     })),
-    conditions: {
-      place: around.place ?? null,
-      surface: around.surface ?? null,
-      tee: around.tee ?? null,
-      ball: {
-        description: ball.description ?? null,
-        model: ball.model ?? null,
-        state: ball.state ?? null,
-        sameForAll: ball.sameForAll ?? null,
-      },
-      temperature: around.temperature ?? null,
-      altitude: around.altitude ?? null,
-      wind: around.wind ?? null,
-      humidity: around.humidity ?? null,
-      target: around.target ?? null,
-      monitor: {
-        kind: monitor.kind ?? null,
-        accuracy: monitor.statedAccuracy?.words ?? null,
-        accuracyByMeasure: Object.fromEntries(
-          Object.entries(monitor.statedAccuracy?.byMetric ?? {}).map(([id, { typed }]) => [id, typed]),
-        ),
-        accuracyStatedBy: monitor.accuracyStatedBy ?? null,
-        flight: monitor.flight ?? null,
-        normalisedTo: monitor.normalisedTo ?? null,
-        lastCheck: monitor.lastCheck ?? null,
-        software: monitor.software ?? null,
-      },
-    },
+    conditions: publishedConditions(front),
+    modelledWith: publishedModel(session),
   };
 }
 

@@ -34,9 +34,9 @@ export const publishedFindings = z
 
 /** `findings.json`: SI units, finite numbers, one stable order of keys. @param version of Straightface */
 export function findingsJson(report: Report, version: string, sentenceOf: SentenceOf): string {
-  const { findings, source } = report;
+  const { findings, session, source } = report;
   const published = {
-    ...publicationOf(source, version),
+    ...publicationOf(source, session, version),
     ...findings,
     metrics: findings.metrics.map((one) => ({
       ...one,

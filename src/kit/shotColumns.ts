@@ -6,6 +6,7 @@ import type { ShotColumn } from '../intake/shots/shotFile.ts';
 import { shortUnit } from '../prose/readerUnits.ts';
 import { capitalised } from '../prose/words.ts';
 import { metricIds, metrics } from '../trade/metrics.ts';
+import { ucumCodes } from '../trade/ucum.ts';
 import { fromCanonical, toCanonical } from '../trade/units.ts';
 import { guarded } from './guarded.ts';
 import type { Report } from './report.ts';
@@ -129,6 +130,7 @@ function measure(column: ShotColumn): ShotsColumn {
       description: `${capitalised(meaning)}.${positive === null ? '' : ` Positive: ${positive}.`}`,
       metric,
       unit,
+      ucum: ucumCodes[unit],
       toSI: toCanonical(1, unit),
       class: kind,
       ...(from === undefined ? {} : { calculatedFrom: from }),

@@ -10,6 +10,8 @@ export interface TableField {
   /** The measure that the column holds, by its id in `findings.json`. */
   readonly metric?: MetricId;
   readonly unit?: UnitId;
+  /** The same by its code in the Unified Code for Units of Measure. */
+  readonly ucum?: string;
   /** What a value times makes one in the unit of `findings.json`. */
   readonly toSI?: number;
   readonly class?: MetricClass;

@@ -15,6 +15,9 @@ export const problemKinds = {
   'folder-name': { severity: 'error', title: 'The name of the folder cannot be an address' },
   'folder-is-link': { severity: 'error', title: 'A folder or a file of the content is a link' },
   'file-outside-report': { severity: 'warning', title: 'A file lies beside the folders of the reports' },
+  'inbox-not-csv': { severity: 'warning', title: 'A file in the inbox is no CSV' },
+  'seen-meets-nothing': { severity: 'warning', title: 'An answered warning is not there any more' },
+  'session-twice': { severity: 'warning', title: 'The same session file stands in two reports' },
   'file-unreadable': { severity: 'error', title: 'A file cannot be read' },
   'folder-unreadable': { severity: 'error', title: 'A folder cannot be read' },
   'not-utf-8': { severity: 'warning', title: 'The text is not UTF-8' },
@@ -49,6 +52,7 @@ export const problemKinds = {
   },
   'club-from-order-sheet': { severity: 'warning', title: 'What was hit was taken from the order sheet' },
   'personal-data': { severity: 'warning', title: 'Text that may tell who somebody is' },
+  'file-named-like-person': { severity: 'error', title: 'A file is named like a person' },
   'hitter-named': { severity: 'error', title: 'A hitter is named' },
   'hands-differ': {
     severity: 'warning',
@@ -59,6 +63,9 @@ export const problemKinds = {
     title: 'The same session file stands under other golfers in another report',
   },
   'duplicate-slug': { severity: 'error', title: 'Two reports would have the same address' },
+  'replacement-missing': { severity: 'error', title: 'The report that replaces this one is not there' },
+  'day-ahead': { severity: 'warning', title: 'A day that has not come yet' },
+  'published-before-hit': { severity: 'warning', title: 'Published before it was hit' },
   'alias-taken': { severity: 'error', title: 'An older address of a report is not its own' },
   // Narrative
   'narrative-too-long': { severity: 'error', title: 'The narrative is longer than any could be' },
@@ -76,6 +83,8 @@ export const problemKinds = {
   },
   'picture-too-large': { severity: 'error', title: 'A picture is too large' },
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
+  'number-differs': { severity: 'warning', title: 'A number that is not what the shots give' },
+  'advice-given': { severity: 'warning', title: 'Advice what to buy or to choose' },
   'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots bear' },
   'comparative-contradicted': { severity: 'error', title: 'The shots contradict a comparison' },
   'number-unmatched': { severity: 'warning', title: 'A number that stands in no finding and no answer' },
@@ -94,10 +103,12 @@ export const problemKinds = {
   'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
   // The ledger
   'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
+  'published-report-gone': { severity: 'error', title: 'A published report is gone' },
   'changed-without-correction': {
     severity: 'warning',
     title: 'A published report was changed without a correction',
   },
+  'narrative-changed': { severity: 'warning', title: 'The narrative of a published report was changed' },
   'version-not-kept': {
     severity: 'warning',
     title: 'The version before a correction is not kept yet',
@@ -141,6 +152,7 @@ export const problemKinds = {
   'delimiter-changes': { severity: 'warning', title: 'The delimiter changes in the file' },
   'heading-ambiguous': { severity: 'error', title: 'A heading could mean two things' },
   'duplicate-column': { severity: 'error', title: 'Two columns say the same thing differently' },
+  'column-not-used': { severity: 'warning', title: 'A column that looks like a metric is not used' },
   'override-matches-nothing': { severity: 'error', title: 'A column named in the report is not in the file' },
   'too-few-cells': { severity: 'error', title: 'A row is too short' },
   'too-many-cells': { severity: 'error', title: 'A row is too long' },

@@ -14,3 +14,11 @@ export function sortProblems(problems: readonly Problem[]): Problem[] {
       byText(a.columnName ?? '', b.columnName ?? ''),
   );
 }
+
+/** The same with all errors before the warnings: what stops a build is read first. */
+export function gravestFirst(problems: readonly Problem[]): Problem[] {
+  const sorted = sortProblems(problems);
+  return (['error', 'warning'] as const).flatMap((severity) =>
+    sorted.filter((problem) => problem.severity === severity),
+  );
+}

@@ -2,8 +2,8 @@ import { styleText } from 'node:util';
 import { countInWords, countProblems } from './countProblems.ts';
 import { problemKinds } from './kinds.ts';
 import { padded, wrapped } from './printedText.ts';
-import type { Problem, Severity } from './problem.ts';
-import { sortProblems } from './sortProblems.ts';
+import type { Problem } from './problem.ts';
+import { gravestFirst } from './sortProblems.ts';
 import { visible } from './visible.ts';
 
 export interface TableOptions {
@@ -23,7 +23,7 @@ const longestFound = 240;
 const labelWidth = 10;
 
 /**
- * The table of problems, by file, line and column, one block each:
+ * The table of problems, errors first, then by file, line and column, one block each:
  *
  *     reports/three-heads/report.md:4:7  date
  *       error     The value cannot be used (value-invalid)
@@ -31,18 +31,15 @@ const labelWidth = 10;
  *       found     2026-02-30
  *       to do     Write the date as year-month-day with two digits for month and day; the day must exist.
  *
- * Where some are left out, errors come before warnings. Empty when there is no problem; no line break at the end.
+ * Empty when there is no problem; no line break at the end.
  */
 export function problemTable(problems: readonly Problem[], options: TableOptions): string {
   if (problems.length === 0) return '';
   const most = options.most === undefined ? defaultMost : (options.most ?? problems.length);
-  const sorted = sortProblems(problems);
-  const gravestFirst = [...only('error', sorted), ...only('warning', sorted)];
-  const rest = gravestFirst.slice(most);
+  const sorted = gravestFirst(problems);
+  const rest = sorted.slice(most);
   const width = Math.max(options.width ?? defaultWidth, narrowest);
-  const blocks = sortProblems(gravestFirst.slice(0, most)).map((problem) =>
-    block(problem, width, options.colour),
-  );
+  const blocks = sorted.slice(0, most).map((problem) => block(problem, width, options.colour));
   const more = `and ${countInWords(countProblems(rest))} more. ${options.howToSeeAll ?? ''}`.trim();
   return [
     `${countInWords(countProblems(problems))}, ${problems.length === 1 ? 'at' : 'each at'} file:line:column`,
@@ -50,9 +47,6 @@ export function problemTable(problems: readonly Problem[], options: TableOptions
     ...(rest.length === 0 ? [] : [more]),
   ].join('\n\n');
 }
-
-const only = (severity: Severity, problems: readonly Problem[]): Problem[] =>
-  problems.filter((problem) => problem.severity === severity);
 
 function block(problem: Problem, width: number, colour: boolean): string {
   const { kind, severity, file, line, column, columnName, expected, found, cure } = problem;

@@ -1,31 +1,57 @@
+import type { ProblemKind } from '../problems/kinds.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Place, Problem, Severity } from '../problems/problem.ts';
 import { isAboutCompared } from './linterNames.ts';
 import type { ProseSentence } from './linterText.ts';
-import { flightWords, isDenied, type CarefulWord } from './linterWords.ts';
+import { flightWords, isDenied } from './linterWords.ts';
+import type { CarefulWord } from './carefulWord.ts';
+import { readyAbout, sayReady } from './readySentence.ts';
 import type { Telling } from './telling.ts';
 
-/** A problem for each sort of careful word in a sentence, where it counts. */
+/**
+ * A problem for each sort of careful word in a sentence, where it counts.
+ *
+ * @param where what holds the sentence; in place of a name nothing can be offered
+ */
 export function carefulProblems(
   { text }: Pick<ProseSentence, 'text'>,
   words: readonly CarefulWord[],
   telling: Telling,
   placeOf: (offset: number) => Partial<Place> & { readonly file: string },
   severity: Severity,
+  where: 'narrative' | 'front matter' | 'name' = 'name',
 ): Problem[] {
   const beside = {
     anywhere: true,
     'of shots': flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text),
     'of what is compared': isAboutCompared(text, telling),
   };
+  const told = new Set<ProblemKind>();
   return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, counts }) => {
-    const found = pattern.exec(text);
+    // One word of a sort is enough: whoever mends it reads the whole sentence.
+    const found = told.has(kind) ? null : pattern.exec(text);
     if (found === null || !beside[counts] || (mayBeDenied && isDenied(text, found.index))) return [];
+    told.add(kind);
+    const ready = where === 'name' || !offering.has(kind) ? null : readyAbout(text, telling);
+    const offer = ready === null || where === 'name' ? '' : ` ${sayReady(ready, where)}`;
     return [
-      makeProblem(kind, placeOf(found.index), { expected, found: quoted(text, found[0]), cure, severity }),
+      makeProblem(kind, placeOf(found.index), {
+        expected,
+        found: quoted(text, found[0]),
+        cure: cure + offer,
+        severity,
+      }),
     ];
   });
 }
+
+/** Words in whose place the sentence that the shots support will do. */
+const offering: ReadonlySet<ProblemKind> = new Set<ProblemKind>([
+  'absolute-word',
+  'advice-given',
+  'contest-word',
+  'promise-made',
+]);
 
 const longestQuote = 60;
 
@@ -33,7 +59,7 @@ const longestQuote = 60;
 export function quoted(sentence: string, word: string): string {
   const whole = startOf(sentence);
   const short = whole.length <= longestQuote ? whole : `${whole.slice(0, longestQuote).trimEnd()}...`;
-  return `"${word.replace(/\s+/g, ' ')}" in "${short}"`;
+  return `"${word.replace(/\s+/g, ' ').trim()}" in "${short}"`;
 }
 
 /** A sentence with single blanks; of a long one no more than a quotation can hold. */

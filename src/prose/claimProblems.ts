@@ -8,6 +8,7 @@ import { metrics } from '../trade/metrics.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { claimedSize } from './english/claims.ts';
 import { saysSomethingElse } from './linterComparatives.ts';
+import { readyFor, sayReady } from './readySentence.ts';
 import { unmeasuredOutcome, type Outcome } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
@@ -70,7 +71,7 @@ function contradicted(standing: ClaimStanding, place: ClaimPlace, telling: Telli
   return makeProblem('claim-contradicted', place, {
     expected: 'a claim that the shots do not speak against',
     found: `"${standing.say}"`,
-    cure: `The shots say: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out.`,
+    cure: `Take the claim out. ${offered(standing, telling)}`,
   });
 }
 
@@ -79,8 +80,14 @@ function notShown(standing: ClaimStanding, place: ClaimPlace, telling: Telling):
   return makeProblem('claim-not-shown', place, {
     expected: `a claim that the shots show${size === '' ? '' : `, here a difference${size}`}`,
     found: `"${standing.say}"`,
-    cure:
-      `The shots say: ${whatTheShotsBear(standing, telling)}. Say that, or take the claim out; ` +
-      'with "allow_unproven: yes" it is printed as not shown.',
+    cure: `Take the claim out, or write "allow_unproven: yes": then it is printed as not shown. ${offered(standing, telling)}`,
   });
+}
+
+/** What the narrative may say in place of a claim, and the claim that would stand. */
+function offered(standing: ClaimStanding, telling: Telling): string {
+  const ready = readyFor(standing, telling);
+  return ready === null
+    ? `The shots say: ${whatTheShotsBear(standing, telling)}.`
+    : sayReady(ready, 'narrative');
 }

@@ -5,7 +5,8 @@ import type { Path } from '../intake/authored/tree.ts';
 import type { Problem, Severity } from '../problems/problem.ts';
 import { carefulProblems } from './carefulProblems.ts';
 import { sentencesOf } from './linterText.ts';
-import { namingWords, type CarefulWord } from './linterWords.ts';
+import { namingWords } from './linterWords.ts';
+import type { CarefulWord } from './carefulWord.ts';
 import type { Telling } from './telling.ts';
 
 interface Written {

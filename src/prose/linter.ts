@@ -7,6 +7,8 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
 import { carefulProblems, quoted } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
+import { valueInstead, weighedFigures } from './linterFigures.ts';
+import { sayReady } from './readySentence.ts';
 import { hasInterest } from './interestStatements.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
 import {
@@ -17,6 +19,7 @@ import {
   writtenNumbers,
   type KnownValue,
 } from './linterNumbers.ts';
+import { markupProblems } from './linterMarkup.ts';
 import { numbersInTables } from './linterTables.ts';
 import { unshownEquality } from './linterEqualities.ts';
 import { placesIn, sentencesOf, type ProseSentence } from './linterText.ts';
@@ -40,13 +43,14 @@ export interface LinterContext {
  * comparison that the shots speak against is an error by itself.
  */
 export function lintNarrative(source: NarrativeSource, context: LinterContext): readonly Problem[] {
-  const lint = linterFor(context);
+  const lint = linterFor(context, 'narrative');
   const placeAt = placesIn(source.text, source.firstLine);
   const known = knownValues(context);
   return [
-    ...sentencesOf(source.text).flatMap((sentence) =>
-      lint(sentence, (offset) => ({ file: source.file, ...placeAt(sentence.start + offset) })),
-    ),
+    ...sentencesOf(source.text).flatMap((sentence) => {
+      const placeIn = (offset: number): Place => ({ file: source.file, ...placeAt(sentence.start + offset) });
+      return [...lint(sentence, placeIn), ...markupProblems(sentence, placeIn)];
+    }),
     ...numbersInTables(source.text)
       .filter(({ number }) => !isKnown(number, known))
       .map(({ at, heading, cell }) =>
@@ -63,11 +67,19 @@ const knownValues = ({ telling, front }: LinterContext): readonly KnownValue[] =
   ...valuesWritten(front),
 ];
 
-function unmatched(found: string, place: Place, severity: Severity): Problem {
+function unmatched(
+  found: string,
+  place: Place,
+  severity: Severity,
+  instead: string | null = 'for example {{ mean carry ... }}',
+): Problem {
   return makeProblem('number-unmatched', place, {
     expected: 'a number that the shots or the front matter give',
     found,
-    cure: 'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
+    cure:
+      instead === null
+        ? 'Leave the number out, or write it where it was recorded: among the contenders, what was held, or the conditions.'
+        : `Let the value come from the shots: ${instead}; or write it where it was recorded, in the front matter.`,
     severity,
   });
 }
@@ -78,7 +90,7 @@ function unmatched(found: string, place: Place, severity: Severity): Problem {
  */
 export function lintAnswers(placeOf: PlaceOf, context: LinterContext): readonly Problem[] {
   const { title, summary, question, claims } = context.front;
-  const lint = linterFor(context);
+  const lint = linterFor(context, 'front matter');
   const read = (
     text: string,
     path: Path,
@@ -110,26 +122,47 @@ const checkedAsClaims: readonly ProblemKind[] = [
 type Lint = (
   sentence: ProseSentence,
   placeAt: (offset: number) => Place,
+  /** Of a claim, the size that it states; not given where there is no claim. */
   ownSize?: Quantity | null,
 ) => Problem[];
 
-function linterFor(context: LinterContext): Lint {
+/** Narratives can hold references, and the answers of the front matter cannot. */
+type Where = 'narrative' | 'front matter';
+
+function linterFor(context: LinterContext, where: Where): Lint {
   const { telling, front } = context;
   const severity = severityOf(context);
   const words = carefulWords({ interest: hasInterest(front) });
   const known = knownValues(context);
-  return (sentence, placeOf, ownSize = null) => {
-    const own = ownSize === null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
+  return (sentence, placeOf, ownSize) => {
+    const weighed = ownSize === undefined ? weighedFigures(sentence.text, telling) : [];
+    const own = ownSize == null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
     return [
-      ...carefulProblems(sentence, words, telling, placeOf, severity),
+      ...carefulProblems(sentence, words, telling, placeOf, severity, where),
       ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, telling)).map((comparison) =>
-        unclaimed(comparison, sentence, placeOf(comparison.at), telling, severity),
+        unclaimed(comparison, sentence, placeOf(comparison.at), where, telling, severity),
       ),
       ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity)),
+      ...weighed
+        .filter(({ agrees }) => !agrees)
+        .map(({ text, at, expected, cure }) =>
+          makeProblem('number-differs', placeOf(at), {
+            expected,
+            found: quoted(sentence.text, text),
+            cure: where === 'narrative' ? cure : 'Write what the shots give, or leave the number out.',
+            severity,
+          }),
+        ),
       ...writtenNumbers(sentence.text)
+        .filter(({ at }) => weighed.every((figure) => figure.at !== at))
         .filter((number) => !number.ofAPlace && !isKnown(number, [...known, ...own]))
         .map((number) =>
-          unmatched(quoted(sentence.text, number.text.replace(/ °$/, '°')), placeOf(number.at), severity),
+          unmatched(
+            quoted(sentence.text, number.text.replace(/ °$/, '°')),
+            placeOf(number.at),
+            severity,
+            where === 'narrative' ? valueInstead(sentence.text, number, telling) : null,
+          ),
         ),
     ];
   };
@@ -155,31 +188,28 @@ function alikeProblems(
 }
 
 function unclaimed(
-  { word, claim, contradicted, answer }: UnclaimedComparison,
+  { word, claim, contradicted, ready }: UnclaimedComparison,
   { text }: ProseSentence,
   place: Place,
+  where: Where,
   telling: Telling,
   severity: Severity,
 ): Problem {
   const found = quoted(text, word);
+  const offer = ready === null ? '' : ` ${sayReady(ready, where)}`;
   if (contradicted !== null) {
     return makeProblem('comparative-contradicted', place, {
       expected: 'a comparison that the shots do not speak against',
       found,
-      cure: `The shots support: ${whatTheShotsBear(contradicted, telling)}.`,
+      cure: `The shots support: ${whatTheShotsBear(contradicted, telling)}.${offer}`,
     });
   }
-  const instead =
-    answer === null
-      ? ''
-      : `, or let the findings say it: {{ answer ${answer.metric} ${answer.a} ${answer.b} }}`;
   return makeProblem('comparative-unclaimed', place, {
     expected: 'a comparison that a claim of the report supports, or one from the findings',
     found,
-    cure:
-      claim === null
-        ? `Add it to "claims"${instead}.`
-        : `The claim "${claim.say}" does not stand. The shots support: ${whatTheShotsBear(claim, telling)}.`,
+    cure: claim === null ? offer.trim() || notMeasured : `The claim "${claim.say}" does not stand.${offer}`,
     severity,
   });
 }
+
+const notMeasured = 'Take it out: no column of the session file tells of it.';

@@ -4,6 +4,7 @@ import type { Claim } from '../intake/authored/claims.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { comparisons, otherThings, otherVerbs, type Comparison } from './linterComparisons.ts';
 import { escaped, isAboutCompared, named } from './linterNames.ts';
+import { pairMeant, readyFor, type ReadySentence } from './readySentence.ts';
 import { flightWords, isDenied, isPartial, isSupposed } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
@@ -15,8 +16,8 @@ export interface UnclaimedComparison {
   readonly claim: ClaimStanding | null;
   /** How it stands where the shots speak against it, as a claim of its own; null where they do not. */
   readonly contradicted: ClaimStanding | null;
-  /** What the findings could say in its place. */
-  readonly answer: { readonly metric: MetricId; readonly a: string; readonly b: string } | null;
+  /** What the shots support in its place; null where they hold nothing of it. */
+  readonly ready: ReadySentence | null;
 }
 
 /** The comparisons of a sentence that need a claim and have none that is borne out. */
@@ -36,7 +37,7 @@ export function unclaimedComparisons(sentence: string, telling: Telling): readon
           at,
           claim: claims[0] ?? null,
           contradicted: contradictedBy(comparison, sentence, sides, telling),
-          answer: answerFor(sentence, comparison, telling),
+          ready: readyOf(comparison, sentence, sides, telling),
         },
       ];
     }),
@@ -118,16 +119,31 @@ function sidesOf(
   return (towards === 'more') === up ? { has: of, lacks: than } : { has: than, lacks: of };
 }
 
-/** The pair and metric a sentence seems to be about, as far as the report has them. */
-function answerFor(sentence: string, { about }: Comparison, telling: Telling): UnclaimedComparison['answer'] {
-  const { metrics, contenders } = telling.findings;
-  const wanted: readonly MetricId[] = typeof about === 'string' ? [] : about;
-  const metric = metrics.find(({ id }) => wanted.includes(id)) ?? metrics[0];
-  const ids = [
-    ...new Set([...named(sentence, telling).map(({ id }) => id), ...contenders.map(({ id }) => id)]),
-  ];
-  const [a, b] = ids;
-  return metric === undefined || a === undefined || b === undefined ? null : { metric: metric.id, a, b };
+/** The pair and metric a sentence seems to be about, as the shots have it. */
+function readyOf(
+  { about, towards }: Comparison,
+  sentence: string,
+  { subject, object }: Sides,
+  telling: Telling,
+): ReadySentence | null {
+  const { metrics } = telling.findings;
+  const meant =
+    typeof about === 'string' ? primaryOf(telling) : about.find((id) => metrics.some((own) => own.id === id));
+  const metric = metrics.find(({ id }) => id === meant);
+  if (metric === undefined) return null;
+  const told = [subject, object].filter((id) => id !== null);
+  const names = [...told, ...named(sentence, telling).map(({ id }) => id)];
+  const [of, than] = pairMeant(names, metric);
+  if (of === undefined || than === undefined) return null;
+  if (about !== 'straighter' && about !== 'tighter') {
+    const direction = about === 'anything' && metric.better === 'less' ? 'less' : towards;
+    return readyFor({ metric: metric.id, direction, of, than }, telling);
+  }
+  const compared = { metric: about === 'straighter' ? 'side' : metric.id, direction: about } as const;
+  return readyFor(
+    towards === 'more' ? { ...compared, of, than } : { ...compared, of: than, than: of },
+    telling,
+  );
 }
 
 /** Whether a word that compares is about what the shots did. */
@@ -148,7 +164,27 @@ function isAboutShots(
   const ofIt =
     /^ (?:one|of)\b/i.test(after) || new RegExp(`^ ${escaped(telling.noun)}s?\\b`, 'i').test(after);
   const itself = /est$/i.test(word) && /^\s*(?:[.,;:!]|$)/.test(after) && /\bthe $/i.test(before);
-  return flightWords.test(sentence) || thanAnother || itself || (ofIt && isAboutCompared(before, telling));
+  return (
+    flightWords.test(sentence) ||
+    thanAnother ||
+    itself ||
+    saidOf(before, after, telling) ||
+    (ofIt && isAboutCompared(before, telling))
+  );
+}
+
+const ending = /^\s*(?:[.!]|$|than (?:any|every|all|most|the (?:others?|rest|field)\b))/i;
+const copula =
+  /\b(?:is|was|are|were|feels|looks|seems|plays|proved|came out|turned out)(?: (?!not\b)[\w-]+){0,4} $/i;
+/** What of a thing may be longer, shorter, higher or lower than of another, and is no shot. */
+const ownSize =
+  /\b(?:prices?|costs?|weights?|weighs|volume|mass|lofts?|lies?|lengths?|tees?|shafts?|sole|face|grips?|toe|heel|hosel|number|note|sound|stock|queue|name|label)\b/i;
+
+/** "Cedar is shorter.": said of what is compared, with nothing behind it. */
+function saidOf(before: string, after: string, telling: Telling): boolean {
+  return (
+    ending.test(after) && copula.test(before) && !ownSize.test(before) && isAboutCompared(before, telling)
+  );
 }
 
 /** Whether a claim is about what a comparison says, with the contenders the same way round as far as they are named. */

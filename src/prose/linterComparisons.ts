@@ -48,9 +48,48 @@ const changes: readonly Comparison[] = subjects.flatMap(([words, about]) =>
   })),
 );
 
+const moreOf =
+  'boost(?:s|ed)?|increas(?:es|ed)|rais(?:es|ed)|lift(?:s|ed)|improv(?:es|ed)|enhanc(?:es|ed)|maximi[sz](?:es|ed)|lengthen(?:s|ed)';
+const lessOf =
+  'cuts?|slash(?:es|ed)?|reduc(?:es|ed)|lower(?:s|ed)|kills?|killed|knock(?:s|ed) (?:down|off)|decreas(?:es|ed)|trim(?:s|med)';
+const gone =
+  'jump(?:s|ed)|shot up|shoots up|soar(?:s|ed)|leap(?:s|t|ed)|surg(?:es|ed)|went up|goes up|rose|rises';
+const lost = 'plunge[sd]|plummet(?:s|ed)|went down|goes down|drop(?:s|ped)|fell|falls';
+const effect = (pattern: RegExp, about: Comparison['about'], towards: Comparison['towards']): Comparison => ({
+  pattern,
+  about,
+  towards,
+  beside: 'what is compared',
+});
+
+/** A measure said to be changed by what is compared: "reduced spin", "ball speed jumped". */
+const effects: readonly Comparison[] = [
+  ...[...subjects, ['(?:launch|height|apex)', heights] as const].flatMap(([words, about]) => {
+    const behind = `(?= (?:\\w+ ){0,3}${words}\\b)`;
+    return [
+      effect(new RegExp(`\\b(?:${moreOf})\\b${behind}`, 'gi'), about, 'more'),
+      effect(new RegExp(`\\b(?:${lessOf})\\b${behind}`, 'gi'), about, 'less'),
+      effect(new RegExp(`\\b${words} (?:${gone})\\b(?! [^.;:]*\\bfrom\\b)`, 'gi'), about, 'more'),
+      effect(new RegExp(`\\b${words} (?:${lost})\\b(?! [^.;:]*\\bfrom\\b)`, 'gi'), about, 'less'),
+    ];
+  }),
+  effect(
+    /\b(?:tighten|narrow)(?:s|ed)\b|\b(?:shrinks?|shrank|reduc(?:es|ed)|cuts?) (?:\w+ ){0,2}(?:dispersion|spread|pattern|group\w*)\b|\bimprov(?:es|ed) (?:\w+ ){0,2}consistency\b/gi,
+    'tighter',
+    'more',
+  ),
+  effect(
+    /\bimprov(?:es|ed) (?:\w+ ){0,2}(?:accuracy|direction)\b|\bstraighten(?:s|ed) (?:\w+ ){0,2}(?:shots?|drives?|flight|ball)\b/gi,
+    'straighter',
+    'more',
+  ),
+  effect(/\blos(?:es|t|ing) (?:\w+ ){0,3}(?:ground|out)\b/gi, distances, 'less'),
+];
+
 /** The words that compare. */
 export const comparisons: readonly Comparison[] = [
   ...changes,
+  ...effects,
   {
     pattern: /\bfarther\b|\bfarthest\b|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
     about: distances,
@@ -62,6 +101,13 @@ export const comparisons: readonly Comparison[] = [
     about: distances,
     towards: 'more',
     beside: 'nothing',
+  },
+  {
+    pattern:
+      /\b(?:flew|carried|went|flies|carries|goes|hit it|sailed|landed|finished)(?: [\w.,-]+){0,4} (?:past|beyond|ahead of|clear of)\b/gi,
+    about: distances,
+    towards: 'more',
+    beside: 'what is compared',
   },
   {
     pattern: /\bmore (?:carry|distance|yards|metres|length)\b/gi,

@@ -160,9 +160,9 @@ function numbersIn(tree: unknown): number[] {
   return Object.entries(tree).flatMap(([key, value]) => (noReading.has(key) ? [] : numbersIn(value)));
 }
 
-/** All values that the shop wrote elsewhere in the report; what it claims or corrects is no source for prose. */
+/** All values that the shop wrote elsewhere in the report; what it claims, corrects or has seen is no source for prose. */
 export function valuesWritten(front: Front): readonly KnownValue[] {
-  const { claims, corrections, replies, summary, title, ...sources } = front;
+  const { claims, corrections, replies, seen, summary, title, ...sources } = front;
   return textsIn(sources).flatMap(writtenNumbers).map(valueOfNumber);
 }
 

@@ -1,18 +1,5 @@
-import type { ProblemKind } from '../problems/kinds.ts';
-
-/** A word that a narrative should do without, and why. */
-export interface CarefulWord {
-  readonly kind: ProblemKind;
-  readonly pattern: RegExp;
-  readonly expected: string;
-  readonly cure: string;
-  /** Passes in a sentence that denies it: "we do not say that it will last longer". */
-  readonly mayBeDenied: boolean;
-  /**
-   * Beside what it counts: "always" is no fault in "we always use one mat", nor "won" in "he won a cup last year".
-   */
-  readonly counts: 'anywhere' | 'of shots' | 'of what is compared';
-}
+import type { CarefulWord } from './carefulWord.ts';
+import { sellingWords } from './linterSelling.ts';
 
 const absolute = (pattern: RegExp, counts: CarefulWord['counts']): CarefulWord => ({
   kind: 'absolute-word',
@@ -36,7 +23,7 @@ const contest = (pattern: RegExp, counts: CarefulWord['counts']): CarefulWord =>
   kind: 'contest-word',
   pattern,
   expected: 'plain words for a comparison',
-  cure: 'Say by how much and in what, for example with {{ answer carry ... }}.',
+  cure: 'Say in what, and by how much.',
   mayBeDenied: false,
   counts,
 });
@@ -159,6 +146,7 @@ const alwaysCareful: readonly CarefulWord[] = [
     'of what is compared',
   ),
   ...outcomeWords,
+  ...sellingWords,
 ];
 
 /** Words that no name is to carry into every answer and caption. What a maker calls its heads is no fault of a shop. */
@@ -185,8 +173,18 @@ const supposed =
 
 /** Whether the clause before a word denies it, or the sentence only asks. */
 export function isDenied(sentence: string, at: number): boolean {
-  return sentence.trimEnd().endsWith('?') || denial.test(clauseBefore(sentence, at));
+  return (
+    sentence.trimEnd().endsWith('?') ||
+    unanswered.test(sentence) ||
+    denial.test(clauseBefore(sentence, at).replace(condition, ''))
+  );
 }
+
+/** "Which head flies higher we cannot say." */
+const unanswered =
+  /^\s*(?:which|whether|how|what|who)\b.*\b(?:do|did|can|could)(?: not|n['’]t|not) (?:know|say|tell|test|measure|see)\b/is;
+/** "If you like distance, ...": what follows is said all the same. */
+const condition = /^\s*if\b[^,]*,/i;
 
 /** Whether the clause before a word says that it was only supposed. */
 export function isSupposed(sentence: string, at: number): boolean {

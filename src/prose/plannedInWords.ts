@@ -1,7 +1,13 @@
 import type { PlanStanding } from '../findings/findings.ts';
 import { fairnessStateWords, plannedSentence } from './english/fairness.ts';
 
-const states = { 'on-record': 'yes', stated: 'stated', changed: 'no', afterwards: 'no' } as const;
+const states = {
+  'on-record': 'yes',
+  'on-record-that-day': 'yes',
+  stated: 'stated',
+  changed: 'no',
+  afterwards: 'no',
+} as const;
 
 /**
  * When the plan was written, as the list of conditions prints it; null where it was not said.

@@ -5,6 +5,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { Brand } from './brand/brand.ts';
 import { composed } from './composedNames.ts';
 import type { ContentFolder } from './contentFiles.ts';
+import { notForInbox } from './inboxProblems.ts';
 import { readShared } from './sharedFiles.ts';
 import { readWritten, type WrittenReport } from './writtenReport.ts';
 
@@ -12,6 +13,8 @@ import { readWritten, type WrittenReport } from './writtenReport.ts';
 export interface Content {
   readonly shop: Shop | null;
   readonly reports: readonly WrittenReport[];
+  /** Names of all folders of reports, also where only some are looked at. */
+  readonly folders: readonly string[];
   /** Problems of what the reports share. */
   readonly problems: readonly Problem[];
   /** Files in the inbox that wait to become drafts. */
@@ -51,6 +54,7 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
       ),
     );
   const misplaced = only.length === 0 ? misplacedIn(folder) : [];
+  const strangers = only.length === 0 ? notForInbox(folder) : [];
   const root = folder.troubleWith('');
   // Where the whole cannot be listed, no part of it can.
   const unreadable = root.length > 0 ? root : ['reports', 'contenders', 'inbox'].flatMap(folder.troubleWith);
@@ -59,7 +63,16 @@ export function listContent(folder: ContentFolder, only: readonly string[] = [])
     shared,
     brand,
     slugs,
-    problems: [...problems, ...unreadable, ...missing, ...sameAddress(there), ...misplaced, ...empty],
+    folders: there,
+    problems: [
+      ...problems,
+      ...unreadable,
+      ...missing,
+      ...sameAddress(there),
+      ...misplaced,
+      ...strangers,
+      ...empty,
+    ],
     waiting: waitingFiles(folder),
   };
 }

@@ -24,9 +24,10 @@ import { narrativeTooLong, renderNarrative, type NarrativeSource } from '../pros
 import type { Telling } from '../prose/telling.ts';
 import { tellingOf } from '../prose/tellingOf.ts';
 import { metrics } from '../trade/metrics.ts';
-import { changedWithoutCorrection, planStanding } from './ledger.ts';
+import { changedWithoutCorrection, narrativeChanged } from './ledger.ts';
 import { versionNotKept } from './keptVersions.ts';
 import { underPresentNames } from './ownLedger.ts';
+import { planStanding } from './planStanding.ts';
 import type { WrittenReport } from './writtenReport.ts';
 
 /** A report but for its figures. */
@@ -63,7 +64,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
   ];
   if (hasErrors(soFar)) return { examined: null, problems: soFar };
   const own = ledger === null ? null : underPresentNames([source], ledger);
-  const findings = analyse(analysisInput(source, session, planStanding(source, own)), soFar);
+  const findings = analyse(analysisInput(source, session, planStanding(source, session.shots, own)), soFar);
   const telling = tellingOf(findings, source);
   const body = { ...source.body, file: written.file };
   const narrative = renderNarrative(body, telling, narrativeCharts(findings), source.pictures);
@@ -73,6 +74,7 @@ export function examineReport(written: WrittenReport, ledger: Ledger | null = nu
     ...narrative.problems,
     ...said,
     ...changedWithoutCorrection(source, own),
+    ...narrativeChanged(source, own),
     ...versionNotKept(source, own),
   ];
   if (hasErrors(all)) return { examined: null, problems: all };

@@ -1,7 +1,6 @@
 import type { Front } from '../intake/authored/front.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { readLedger, type DroppedPlan, type Ledger, type ReportRecord } from '../intake/ledger.ts';
-import type { PlanStanding } from '../findings/findings.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
@@ -48,20 +47,6 @@ export function planHash({
   return hashOf({ plan, primary, matters: primary.map((metric) => matters[metric]?.value ?? null) });
 }
 
-/** When the plan of a report was written, as far as the ledger shows. A plan of the day itself is not one before. */
-export function planStanding(
-  { slug, front }: Pick<Source, 'slug' | 'front'>,
-  ledger: Ledger | null,
-): PlanStanding {
-  const before = ledger?.plans.filter((entry) => entry.slug === slug && entry.date < front.date) ?? [];
-  const hash = planHash(front);
-  if (hash !== null && before.some((entry) => entry.hash === hash)) return 'on-record';
-  if (before.length > 0) return 'changed';
-  const stated = front.plan?.date;
-  if (stated === undefined) return 'not-said';
-  return stated < front.date ? 'stated' : 'afterwards';
-}
-
 /** What a published report is held to: its answers as typed, to every question but corrections and replies. */
 export function contentHashes({
   typed,
@@ -71,6 +56,11 @@ export function contentHashes({
     typed: hashOf(typed),
     data: files.map(({ name, sha256: hash }) => ({ name, sha256: hash })),
   };
+}
+
+/** The narrative as written, but for blanks: another spacing says nothing else. */
+export function narrativeHash({ body }: Pick<Source, 'body'>): string {
+  return hashOf(body.text.trim().replace(/\s+/g, ' '));
 }
 
 /** What a one-file edition bears, so that it is known which version it is of: all that a record holds it to. */
@@ -118,12 +108,40 @@ export function changedWithoutCorrection(source: Source, ledger: Ledger | null):
   ];
 }
 
-/** The ledger with a plan dropped; null where it holds no such plan, or the test was published or dropped before. */
-export function dropPlan(ledger: Ledger, dropped: DroppedPlan): Ledger | null {
+/** Warns of a narrative that is not the one on record: a sentence may say something else of the same shots. */
+export function narrativeChanged(source: Source, ledger: Ledger | null): readonly Problem[] {
+  const { slug, front, placeOf, body } = source;
+  const record = latestRecord(slug, ledger);
+  if (record === null || record.narrative === null || front.status !== 'published') return [];
+  if (record.narrative === narrativeHash(source) || front.corrections.length > record.corrections) return [];
+  const { file } = placeOf([]);
+  return [
+    makeProblem(
+      'narrative-changed',
+      { file, line: body.firstLine, column: 1 },
+      {
+        expected: `the narrative that was put on record on ${record.date}`,
+        found: 'another one',
+        cure:
+          'If it says something else now, add an entry to "corrections" with date, what, was and now. Then, or if only ' +
+          'the wording was mended, run "npm run record".',
+      },
+    ),
+  ];
+}
+
+/**
+ * The ledger with a planned test dropped, or a published report whose folder is gone; null where it holds no such, or
+ * the report stands, or it was dropped before.
+ *
+ * @param folders names of all folders of reports
+ */
+export function dropFrom(ledger: Ledger, dropped: DroppedPlan, folders: readonly string[]): Ledger | null {
   const { slug } = dropped;
-  const known = ledger.plans.some((plan) => plan.slug === slug);
-  const closed = [...ledger.reports, ...ledger.dropped].some((own) => own.slug === slug);
-  return known && !closed ? { ...ledger, dropped: [...ledger.dropped, dropped] } : null;
+  const published = ledger.reports.some((own) => own.slug === slug);
+  const known = published ? !folders.includes(slug) : ledger.plans.some((plan) => plan.slug === slug);
+  const before = ledger.dropped.some((own) => own.slug === slug);
+  return known && !before ? { ...ledger, dropped: [...ledger.dropped, dropped] } : null;
 }
 
 /** The text of the file; an entry a few lines, so that a change shows as such in version control. */

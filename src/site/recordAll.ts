@@ -1,7 +1,7 @@
 import type { Ledger, RecordedPlan, ReportRecord } from '../intake/ledger.ts';
 import type { Problem } from '../problems/problem.ts';
 import { answersOf } from '../prose/movedAnswers.ts';
-import { changesSince, contentHashes, latestRecord, planHash } from './ledger.ts';
+import { changesSince, contentHashes, latestRecord, narrativeHash, planHash } from './ledger.ts';
 import type { MadeReport } from './makeReport.ts';
 import { underPresentNames } from './ownLedger.ts';
 import type { WrittenReport } from './writtenReport.ts';
@@ -10,10 +10,18 @@ interface Recordable extends MadeReport {
   readonly written: WrittenReport;
 }
 
+/** When something is put on record, where the shop is: a day (ISO 8601), and hour and minute where a clock was asked. */
+export interface Moment {
+  readonly today: string;
+  readonly time?: string;
+}
+
 /** The ledger after today's records, what was added in words, and what may not be recorded as it stands. */
 interface Recorded {
   readonly next: Ledger;
   readonly lines: readonly string[];
+  /** Reports that are on record for the first time and do not say on which day they were published. */
+  readonly undated: readonly string[];
   readonly refused: readonly Problem[];
 }
 
@@ -21,10 +29,11 @@ interface Recorded {
  * Adds the plan of every report that has one, and every published report that is new or was corrected. A published
  * report that was changed without a correction is refused: recording it would make the change disappear.
  */
-export function recordAll(before: Ledger, reports: readonly Recordable[], today: string): Recorded {
+export function recordAll(before: Ledger, reports: readonly Recordable[], now: Moment): Recorded {
+  const { today } = now;
   const sources = reports.flatMap(({ written: { source } }) => (source === null ? [] : [source]));
   const ledger = underPresentNames(sources, before);
-  const plans = reports.flatMap(({ written }) => newPlan(ledger, written, today));
+  const plans = reports.flatMap(({ written }) => newPlan(ledger, written, now));
   const records = reports.flatMap((made) => newRecord(ledger, made, today));
   const slugs = [...new Set([...ledger.reports.map(({ slug }) => slug), ...records.map(({ slug }) => slug)])];
   return {
@@ -43,6 +52,9 @@ export function recordAll(before: Ledger, reports: readonly Recordable[], today:
       ...plans.map(({ slug }) => `${slug}: plan recorded`),
       ...records.map(({ slug, says }) => `${slug}: ${says}`),
     ],
+    undated: records
+      .filter(({ says, dated }) => says === 'published report recorded' && !dated)
+      .map(({ slug }) => slug),
     refused: reports.flatMap(({ problems }) =>
       problems.filter(({ kind }) => kind === 'changed-without-correction' || kind === 'file-unreadable'),
     ),
@@ -53,17 +65,23 @@ export function recordAll(before: Ledger, reports: readonly Recordable[], today:
  * A plan needs no shots yet, only front matter that can be read; an unchanged plan keeps its first day. What is put
  * on record after the session was no plan: only tests that turned out well would be found there.
  */
-function newPlan(ledger: Ledger, { slug, source }: WrittenReport, today: string): RecordedPlan[] {
+function newPlan(ledger: Ledger, { slug, source }: WrittenReport, { today, time }: Moment): RecordedPlan[] {
   const hash = source === null ? null : planHash(source.front);
   if (source === null || hash === null || source.front.date < today) return [];
   if (ledger.plans.some((plan) => plan.slug === slug && plan.hash === hash)) return [];
-  return [{ slug, date: today, hash }];
+  return [{ slug, date: today, ...(time === undefined ? {} : { time }), hash }];
 }
 
 interface NewRecord {
   readonly slug: string;
-  readonly says: 'published report recorded' | 'correction recorded' | 'recorded again, as typed';
+  readonly says:
+    | 'published report recorded'
+    | 'correction recorded'
+    | 'recorded again, as typed'
+    | 'narrative recorded again';
   readonly record: ReportRecord;
+  /** Whether it says on which day it was published. */
+  readonly dated: boolean;
 }
 
 function newRecord(ledger: Ledger, { report, problems }: Recordable, today: string): NewRecord[] {
@@ -74,13 +92,19 @@ function newRecord(ledger: Ledger, { report, problems }: Recordable, today: stri
   const latest = latestRecord(slug, ledger);
   const corrections = front.corrections.length;
   const known = latest !== null && latest.typed !== null;
-  if (known && changesSince(source, latest).length === 0 && corrections === latest.corrections) return [];
-  const record = { date: today, ...contentHashes(source), corrections, answers: answersOf(telling) };
+  const narrative = narrativeHash(source);
+  const same = known && changesSince(source, latest).length === 0 && corrections === latest.corrections;
+  if (same && narrative === latest.narrative) return [];
+  const { typed, data } = contentHashes(source);
+  // In the order in which a ledger is read: the same content is the same bytes.
+  const record = { date: today, typed, narrative, data, corrections, answers: answersOf(telling) };
   const says =
     latest === null
       ? 'published report recorded'
       : corrections > latest.corrections
         ? 'correction recorded'
-        : 'recorded again, as typed';
-  return [{ slug, says, record }];
+        : same
+          ? 'narrative recorded again'
+          : 'recorded again, as typed';
+  return [{ slug, says, record, dated: front.published !== null }];
 }

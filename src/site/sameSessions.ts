@@ -18,7 +18,8 @@ export function sameSessions(sources: readonly Source[]): readonly Problem[] {
         return [];
       }
       const [here, there] = [golfers(source), golfers(other)];
-      if (here === there || other.slug === slug) return [];
+      if (other.slug === slug) return [];
+      if (here === there) return twice(source, other, name);
       return [
         makeProblem('session-elsewhere', placeOf(['hitters'], 'key'), {
           expected: `the golfers of ${other.slug}, whose shots these are: ${there}`,
@@ -28,6 +29,24 @@ export function sameSessions(sources: readonly Source[]): readonly Problem[] {
       ];
     });
   });
+}
+
+/** The same test of the same things, told twice: it would count twice wherever tests are put together. */
+function twice({ front, placeOf }: Source, other: Source, name: string): Problem[] {
+  const compared = ({ contenders, varied }: Source['front']): string =>
+    [varied, ...contenders.map(({ id }) => id).toSorted()].join(' ');
+  if (
+    compared(front) !== compared(other.front) ||
+    [front, other.front].some(({ status }) => status !== 'published')
+  )
+    return [];
+  return [
+    makeProblem('session-twice', placeOf(['session']), {
+      expected: 'each session in one published report',
+      found: `${name} is the session of ${other.slug} too, with the same contenders`,
+      cure: `Take one of the two reports out: delete the newer folder, or give it "status: superseded" and "superseded_by: ${other.slug}".`,
+    }),
+  ];
 }
 
 const golfers = ({ front }: Source): string =>

@@ -25,6 +25,7 @@ export function readShared(folder: ContentFolder): {
       shop: shop.shop,
       contenders: sheets.contenders,
       typed: { shop: shop.typed, contenders: sheets.typed },
+      shopUnread: shop.unread,
     },
     brand: shop.brand,
     problems: [...shop.problems, ...sheets.problems],
@@ -35,6 +36,7 @@ function readShopFile(folder: ContentFolder): {
   shop: Shop | null;
   brand: Brand;
   typed: Block;
+  unread: boolean;
   problems: readonly Problem[];
 } {
   const { content: text, problems } = folder.text(shopFile);
@@ -44,19 +46,29 @@ function readShopFile(folder: ContentFolder): {
       read.shop === null
         ? { brand: noBrand, problems: [] }
         : readBrand(folder, read.shop.brand, read.placeOf);
-    return { ...read, brand: own.brand, problems: [...problems, ...read.problems, ...own.problems] };
+    return {
+      ...read,
+      brand: own.brand,
+      unread: read.shop === null,
+      problems: [...problems, ...read.problems, ...own.problems],
+    };
   }
-  if (problems.length > 0) return { shop: null, brand: noBrand, typed: {}, problems };
+  if (problems.length > 0) return { shop: null, brand: noBrand, typed: {}, unread: true, problems };
+  const other = folder.files('').find((name) => /^shop\.(?:ya?ml|txt|yaml\.txt|yml\.txt)$/i.test(name));
   const problem = makeProblem(
     'shop-missing',
     { file: shopFile },
     {
       expected: 'shop.yaml with at least the name of who publishes',
-      found: null,
-      cure: 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
+      found: other ?? null,
+      cure:
+        other !== undefined
+          ? `Rename ${other} to shop.yaml.`
+          : 'Write content/shop.yaml with a line such as "name: Example Golf Workshop". Until then pages say "Publisher not recorded".',
+      ...(other === undefined ? {} : { severity: 'error' as const }),
     },
   );
-  return { shop: null, brand: noBrand, typed: {}, problems: [problem] };
+  return { shop: null, brand: noBrand, typed: {}, unread: other !== undefined, problems: [problem] };
 }
 
 function readSheets(folder: ContentFolder): {

@@ -3,9 +3,9 @@ import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
-import { aliasProblems } from './aliasProblems.ts';
+import { acrossReports } from './acrossReports.ts';
 import { openContent, type Cached } from './openContent.ts';
-import { sameSessions } from './sameSessions.ts';
+import { withoutSeen } from './seenWarnings.ts';
 import { isShown } from './shown.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
@@ -35,15 +35,18 @@ export interface SiteContent {
  * Reads and analyses a content folder; `only` keeps to some reports.
  *
  * @param cached where reports are taken from that were worked out before
+ * @param today ISO 8601; null where no clock is asked
  */
 export function loadSite(
   root: string,
   only: readonly string[] = [],
   cached: Cached | null = null,
+  today: string | null = null,
 ): SiteContent {
   const content = openContent(root, only, cached);
   const made = content.slugs.map(content.load);
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
+  const sources = reports.map(({ source }) => source);
   const { shop } = content.shared;
   return {
     shop,
@@ -53,15 +56,18 @@ export function loadSite(
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
-    problems: [
-      ...content.problems,
-      ...made.flatMap(({ problems }) => problems),
-      ...sameSessions(reports.map(({ source }) => source)),
-      ...aliasProblems(
-        reports.map(({ source }) => source),
-        content.slugs,
-      ),
-    ],
+    problems: withoutSeen(
+      [
+        ...content.problems,
+        ...made.flatMap(({ problems }) => problems),
+        ...acrossReports(sources, {
+          folders: content.folders,
+          ledger: only.length === 0 ? content.ledger : null,
+          today,
+        }),
+      ],
+      sources,
+    ),
     waiting: content.waiting,
     ledger: content.ledger,
   };

@@ -1,3 +1,6 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import { lastChanges } from '../kit/lastChanges.ts';
@@ -7,17 +10,18 @@ import { shownReports, type SiteContent } from './siteContent.ts';
 
 /**
  * The sitemap, where the site has an address: every page that searches should find, with the day on which its reports
- * last changed. Frames and error pages are found through others, and older addresses lead to those of now.
+ * last changed. A page that says so of itself is not in it: frames are found through their reports, and older addresses
+ * lead to those of now.
  *
  * @param content what the site is built of, asked for when it is built
  */
 export function siteMap(content: () => SiteContent): AstroIntegration {
   let site: string | undefined;
   let root = '/';
-  let isOlder: (path: string) => boolean = () => false;
+  let folder: URL | undefined;
   let changed: (path: string) => string | null = () => null;
   const { name, hooks } = sitemap({
-    filter: (address) => !/\/embed\//.test(pathOf(address)) && !isOlder(pathOf(address)),
+    filter: (address) => folder === undefined || !isUnlisted(folder, pathOf(address)),
     serialize: (item) => {
       const day = changed(pathOf(item.url));
       return day === null ? item : { ...item, lastmod: day };
@@ -43,10 +47,15 @@ export function siteMap(content: () => SiteContent): AstroIntegration {
         const shown = shownReports(content(), { drafts: false });
         const kinds = reportKinds(shown).flatMap((kind) => listPages(kind.reports, kind));
         changed = lastChanges(shown, [...listPages(shown), ...kinds]);
-        const aliases = new Set(shown.flatMap(({ source }) => source.front.aliases));
-        isOlder = (path) => aliases.has(/^\/reports\/([^/]+)\//.exec(path)?.[1] ?? '');
+        folder = options.dir;
         await hooks['astro:build:done']?.(options);
       },
     },
   };
+}
+
+/** Whether a built page asks searches to pass it over. */
+function isUnlisted(folder: URL, path: string): boolean {
+  const page = readFileSync(join(fileURLToPath(folder), path, 'index.html'), 'utf8');
+  return /<meta name="robots" content="[^"]*\bnoindex\b/.test(page.slice(0, page.indexOf('</head>')));
 }

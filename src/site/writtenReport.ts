@@ -3,6 +3,7 @@ import type { Shared } from '../intake/authored/shared.ts';
 import { canBeAddress } from '../intake/authored/reportName.ts';
 import { defineSource, type Source } from '../intake/authored/source.ts';
 import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
+import { withoutMisreadCells } from '../intake/leftOutReadings.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
@@ -29,6 +30,9 @@ export interface WrittenReport {
   readonly problems: readonly Problem[];
 }
 
+/** What editors and systems make of the name. */
+const likeReport = /^reports?(?:[ _-]?\(?\d\)?)?\.(?:md|markdown|mdown|txt|md\.txt|md\.md)$/i;
+
 /** Reads one report of a content folder. */
 export function readWritten(folder: ContentFolder, slug: string, shared: Shared): WrittenReport {
   const file = `reports/${slug}/report.md`;
@@ -49,13 +53,17 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
   if (text === null && ofText.length > 0)
     return { slug, file, source: null, shotFiles: [], unfinished: false, problems: ofText };
   if (text === null) {
+    const other = folder.files(`reports/${slug}`).find((name) => likeReport.test(name));
     const problem = makeProblem(
       'report-missing',
       { file },
       {
         expected: 'a file report.md in every folder of reports/',
-        found: null,
-        cure: 'Write report.md, or move the folder out of reports/.',
+        found: other ?? null,
+        cure:
+          other === undefined
+            ? 'Write report.md, or move the folder out of reports/.'
+            : `Rename ${other} to report.md, in small letters and with nothing behind .md.`,
       },
     );
     return { slug, file, source: null, shotFiles: [], unfinished: false, problems: [problem] };
@@ -94,7 +102,8 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
       varied: source.front.varied,
     }),
   );
-  const joined = withOrderSheet(folder, source, shotFiles);
+  const sheeted = withOrderSheet(folder, source, shotFiles);
+  const joined = { ...sheeted, shotFiles: withoutMisreadCells(source, sheeted.shotFiles) };
   const contenderOf = contenderMatcher(source.front.contenders);
   const versions = readVersions(folder, slug, source.front, source.placeOf);
   return {

@@ -14,7 +14,9 @@ export type ColumnRole =
   | 'status'
   | 'side-letter'
   /** What may differ between contenders where no column names the club: ball, shaft ... */
-  | 'part';
+  | 'part'
+  /** The kind of club, which tells contenders apart only where no other column does. */
+  | 'club-type';
 
 /** The trade's words for the other columns. Common practice, no source. */
 export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
@@ -64,6 +66,7 @@ export const roleHeadings: Readonly<Record<ColumnRole, readonly string[]>> = {
     'option',
     'version',
   ],
+  'club-type': ['club type', 'club kind', 'club category', 'type of club'],
   hitter: [
     'hitter',
     'player',

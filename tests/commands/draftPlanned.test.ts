@@ -26,7 +26,14 @@ async function planned(files: Readonly<Record<string, string>> = {}, slugs = ['t
       slug,
     };
     const { terminal, said } = listen();
-    const status = await planCommand({ contentDir: content, options, asker: null, today, terminal });
+    const status = await planCommand({
+      contentDir: content,
+      options,
+      asker: null,
+      today,
+      time: '09:00',
+      terminal,
+    });
     expect(status, said()).toBe(0);
   }
   return content;

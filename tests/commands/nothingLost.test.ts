@@ -40,7 +40,7 @@ async function plan(
 ) {
   const { terminal, said } = listen();
   const options = { ...two, slug, ...more };
-  const status = await planCommand({ contentDir, options, asker, today, terminal, disk });
+  const status = await planCommand({ contentDir, options, asker, today, time: '09:00', terminal, disk });
   return { status, said: said() };
 }
 

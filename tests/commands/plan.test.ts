@@ -32,7 +32,7 @@ function person(...answers: readonly string[]): Asker & { readonly heard: string
 
 async function plan(contentDir: string, options: PlanOptions, asker: Asker | null = null) {
   const { terminal, said } = listen();
-  const status = await planCommand({ contentDir, options, asker, today, terminal });
+  const status = await planCommand({ contentDir, options, asker, today, time: '09:00', terminal });
   return { status, said: said() };
 }
 
@@ -76,7 +76,7 @@ describe('by flags', () => {
     expect(entries(content, 'three-heads')).toHaveLength(60);
     const ledger = JSON.parse(read(content, 'ledger.json'));
     expect(ledger.plans).toEqual([
-      { slug: 'three-heads', date: today, hash: expect.stringMatching(/^[0-9a-f]{64}$/) },
+      { slug: 'three-heads', date: today, time: '09:00', hash: expect.stringMatching(/^[0-9a-f]{64}$/) },
     ]);
   });
 

@@ -7,6 +7,7 @@ import { readLedger, type Ledger } from '../../src/intake/ledger.ts';
 import { changedWithoutCorrection } from '../../src/site/ledger.ts';
 import { ledgerLine } from '../../src/prose/english/ledger.ts';
 import { movedAnswers } from '../../src/prose/movedAnswers.ts';
+import { checkedSite } from '../../src/site/checkedSite.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { around, csvOf, reportText, threeHeads } from '../findings/reportOf.ts';
 
@@ -26,13 +27,14 @@ function write(
 ): void {
   const own = join(folder, 'reports', slug);
   mkdirSync(own, { recursive: true });
-  writeFileSync(join(own, 'report.md'), reportText({ front }));
+  writeFileSync(join(own, 'report.md'), reportText({ front: { published: '2026-04-12', ...front } }));
   if (csv !== null) writeFileSync(join(own, 'shots.csv'), csv);
 }
 
 function record(
   today: string,
   drop?: { slug: string; reason: string },
+  time?: string,
 ): { done: boolean; said: string; wrong: string } {
   let said = '';
   let wrong = '';
@@ -46,6 +48,7 @@ function record(
       width: 100,
     },
     ...(drop === undefined ? {} : { drop }),
+    ...(time === undefined ? {} : { time }),
   });
   return { done, said, wrong };
 }
@@ -75,6 +78,35 @@ describe('putting plans and reports on record', () => {
     expect(record('2026-04-12').said).toBe('heads: published report recorded\n');
     expect(ledger().plans).toEqual([]);
     expect(loadSite(folder).reports[0]?.findings.design.plan).toBe('stated');
+  });
+
+  test.each([
+    ['10:40', '2026-04-11T10:41:07', 'on-record-that-day'],
+    ['10:40', '10:41', 'on-record-that-day'],
+    ['10:41', '2026-04-11T10:41:07', 'stated'],
+    ['10:40', '2026-04-11T10:41:07Z', 'stated'],
+    ['10:40', '2026-04-12T10:41:07', 'stated'],
+    [null, '2026-04-11T10:41:07', 'stated'],
+    ['10:40', null, 'stated'],
+  ])('a plan put on record that day at %s, the first shot at %s: %s', (recorded, first, standing) => {
+    const [head = '', ...rows] = csvOf(threeHeads ?? {})
+      .trimEnd()
+      .split('\n');
+    const timed = [
+      `${head},Time`,
+      ...rows.map(
+        (row, at) => `${row},${first === null ? '' : at === 0 ? first : first.replace('10:41', '11:02')}`,
+      ),
+    ];
+    write('heads', { date: '2026-04-11', plan }, first === null ? null : `${timed.join('\n')}\n`);
+    if (first === null) write('heads', { date: '2026-04-11', plan });
+    record('2026-04-11', undefined, recorded ?? undefined);
+    expect(ledger().plans.map(({ date, time }) => [date, time ?? null])).toEqual([['2026-04-11', recorded]]);
+    const [report] = loadSite(folder).reports;
+    expect(report?.findings.design).toMatchObject({
+      plan: standing,
+      plannedInAdvance: standing === 'on-record-that-day',
+    });
   });
 
   test('a plan changed after it was put on record is another plan', () => {
@@ -247,7 +279,7 @@ describe('a ledger of version 1', () => {
     const { reports, problems } = loadSite(folder);
     expect(problems).toEqual([]);
     expect(reports[0]?.findings.design.plan).toBe('on-record');
-    expect(ledger().version).toBe(2);
+    expect(ledger().version).toBe(3);
     expect(ledger().reports[0]?.records.map(({ date, typed }) => [date, typed])).toEqual([
       ['2026-04-12', null],
     ]);
@@ -272,6 +304,177 @@ describe('a ledger of version 1', () => {
   });
 });
 
+describe('the day of publication', () => {
+  const path = (): string => join(folder, 'reports/heads/report.md');
+
+  test('is written into a report that has none, and nothing else is', () => {
+    write('heads', { published: null });
+    const before = readFileSync(path(), 'utf8');
+    expect(record('2026-04-13').said).toBe(
+      'heads: published report recorded\nheads: "published: 2026-04-13" written into report.md\n',
+    );
+    const after = readFileSync(path(), 'utf8');
+    expect(after.split('\n').filter((line) => line !== 'published: 2026-04-13')).toEqual(before.split('\n'));
+    expect(loadSite(folder).reports[0]?.source.front.published).toBe('2026-04-13');
+    expect(record('2026-04-14').said).toBe('Nothing new to record.\n');
+  });
+
+  test('is asked for where the file cannot be written as it was', () => {
+    write('heads', { published: null });
+    writeFileSync(
+      path(),
+      Buffer.from(readFileSync(path(), 'utf8').replace('title: ', 'title: Caf\u00e9 '), 'latin1'),
+    );
+    const before = readFileSync(path());
+    expect(record('2026-04-13').said).toBe(
+      'heads: published report recorded\nheads: add "published: 2026-04-13" to report.md, the day of publication\n',
+    );
+    expect(readFileSync(path()).equals(before)).toBe(true);
+  });
+
+  test.each([
+    ['2026-04-12', '2026-04-10', '2026-05-01', ['published-before-hit']],
+    ['2062-04-01', null, '2026-05-01', ['day-ahead']],
+    ['2026-04-10', '2062-04-12', '2026-05-01', ['day-ahead']],
+    ['2026-04-10', '2026-04-12', '2026-05-01', []],
+  ])('hit %s, published %s, looked at %s: %j', (date, published, today, expected) => {
+    write('heads', { date, published });
+    const found = loadSite(folder, [], null, today).problems;
+    expect(found.map(({ kind, severity }) => [kind, severity])).toEqual(
+      expected.map((kind) => [kind, 'warning']),
+    );
+    expect(checkedSite(folder, [], today).problems).toEqual(found);
+    expect(loadSite(folder).problems.filter(({ kind }) => kind === 'day-ahead')).toEqual([]);
+  });
+});
+
+describe('the narrative of a published report', () => {
+  const mend = (from: string, to: string): void => {
+    const path = join(folder, 'reports/heads/report.md');
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain(from);
+    writeFileSync(path, text.replace(from, to));
+  };
+  const addTo = (words: string): void => {
+    const path = join(folder, 'reports/heads/report.md');
+    writeFileSync(path, `${readFileSync(path, 'utf8')}\n${words}\n`);
+  };
+
+  test('is noticed when it changes, until it is corrected or recorded again', () => {
+    write('heads', {});
+    addTo('It rained for ten minutes.');
+    record('2026-04-12');
+    expect(kinds()).toEqual([]);
+    mend('for ten minutes', 'for an hour');
+    expect(loadSite(folder).problems).toMatchObject([
+      {
+        kind: 'narrative-changed',
+        severity: 'warning',
+        file: 'reports/heads/report.md',
+        expected: 'the narrative that was put on record on 2026-04-12',
+        cure: 'If it says something else now, add an entry to "corrections" with date, what, was and now. Then, or if only the wording was mended, run "npm run record".',
+        forReader: null,
+      },
+    ]);
+    expect(record('2026-04-15').said).toBe('heads: narrative recorded again\n');
+    expect(kinds()).toEqual([]);
+  });
+
+  test('may be spaced in another way', () => {
+    write('heads', {});
+    addTo('It rained for ten minutes.');
+    record('2026-04-12');
+    mend('It rained for ten minutes.', 'It rained\nfor  ten minutes.\n\n');
+    expect(kinds()).toEqual([]);
+  });
+
+  test('of a record of before is not known', () => {
+    write('heads', {});
+    record('2026-04-12');
+    const file = join(folder, 'ledger.json');
+    const old = JSON.parse(readFileSync(file, 'utf8'), (key, value: unknown) =>
+      key === 'narrative' ? undefined : key === 'version' ? 2 : value,
+    );
+    writeFileSync(file, JSON.stringify(old));
+    addTo('New.');
+    expect(kinds()).toEqual([]);
+    expect(record('2026-04-15').said).toBe('heads: narrative recorded again\n');
+  });
+});
+
+describe('a published report whose folder is gone', () => {
+  const published = (): void => {
+    write('heads', {});
+    write('irons', {});
+    record('2026-04-12');
+  };
+
+  test('is an error that says what to do; a look at one report alone does not ask', () => {
+    published();
+    rmSync(join(folder, 'reports/irons'), { recursive: true });
+    const problems = loadSite(folder).problems;
+    expect(problems).toMatchObject([
+      {
+        kind: 'published-report-gone',
+        severity: 'error',
+        file: 'ledger.json',
+        expected: 'the folder reports/irons, which was published and put on record on 2026-04-12',
+        found: 'no such folder',
+        cure:
+          'If it was renamed, add "aliases: [irons]" to the report that it is now. If it should no longer stand, put the ' +
+          'folder back with "status: withdrawn", the day and the reason: a dated notice stays at its address. If it is to ' +
+          'be gone for good: npm run record -- --drop irons --reason "why"',
+      },
+    ]);
+    expect(checkedSite(folder).problems).toEqual(problems);
+    expect(checkedSite(folder, ['heads']).problems).toEqual([]);
+  });
+
+  test('may be renamed with an alias', () => {
+    published();
+    rmSync(join(folder, 'reports/irons'), { recursive: true });
+    write('long-irons', { aliases: '[irons]' });
+    expect(kinds()).toEqual([]);
+  });
+
+  test('may be given up with a reason, but not while its folder is there', () => {
+    published();
+    expect(record('2026-04-20', { slug: 'irons', reason: 'asked to' }).done).toBe(false);
+    rmSync(join(folder, 'reports/irons'), { recursive: true });
+    expect(record('2026-04-20', { slug: 'irons', reason: 'asked to' }).said).toBe(
+      'irons: dropped, asked to\n',
+    );
+    expect(kinds()).toEqual([]);
+  });
+});
+
+test.each([
+  ['gone', 'gone, which is no report', 'Write one of: irons.'],
+  ['heads', 'heads, which is this report', 'Write the name of the newer one: irons.'],
+  [
+    'irons',
+    'irons, which is a draft',
+    'Publish irons first, or set this one to status: withdrawn with the day and the reason.',
+  ],
+])('a report replaced by %s, which does not stand there, is refused', (next, found, cure) => {
+  write('heads', { status: 'superseded', superseded_by: next });
+  write('irons', { status: 'draft' });
+  const problems = loadSite(folder).problems;
+  expect(problems).toMatchObject([
+    {
+      kind: 'replacement-missing',
+      severity: 'error',
+      file: 'reports/heads/report.md',
+      expected: 'the name of a published report that replaces this one',
+      found,
+      cure,
+    },
+  ]);
+  expect(checkedSite(folder).problems).toEqual(problems);
+  write('irons', {});
+  if (next === 'irons') expect(kinds()).toEqual([]);
+});
+
 describe('a planned test that is given up', () => {
   test('with its reason, and told on every page', () => {
     write('heads', { plan, status: 'draft' }, null);
@@ -293,7 +496,8 @@ describe('a planned test that is given up', () => {
     expect(record('2026-04-06', { slug: 'irons', reason: 'no time' })).toEqual({
       done: false,
       said: '',
-      wrong: 'irons is not an open plan of the ledger, so it cannot be dropped.\n',
+      wrong:
+        'irons is neither an open plan of the ledger nor a published report whose folder is gone, so it cannot be dropped.\n',
     });
     record('2026-04-06', { slug: 'heads', reason: 'no time' });
     expect(record('2026-04-07', { slug: 'heads', reason: 'no time' }).done).toBe(false);

@@ -1,11 +1,18 @@
 // sitemaps.org protocol 0.9.
 import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { DOMParser } from 'linkedom';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import { DOMParser, parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
 import { manyReports } from '../kit/manyReports.ts';
+import { wrongInXml } from '../kit/xmlLint.ts';
 import { htmlFiles } from '../site/pages.ts';
 import { build, foldersFor, newFolder } from './builds.ts';
+
+const protocol = readFileSync(
+  join(dirname(createRequire(import.meta.url).resolve('sitemap/package.json')), 'schema/sitemap.xsd'),
+  'utf8',
+);
 
 /** Address and last change of every entry. */
 function entries(site: string, file: string): readonly (readonly [string, string | null])[] {
@@ -16,17 +23,28 @@ function entries(site: string, file: string): readonly (readonly [string, string
   ]);
 }
 
-test('the sitemap names every page that searches should find, and those only, with the day of its last change', () => {
+test('the sitemap names every page that searches should find, and those only, with the day of its last change', async () => {
   const folders = foldersFor(manyReports());
   const first = build(folders);
   expect(first.status, first.said).toBe(0);
   const root = 'https://golf.example/tests/';
   expect(entries(folders.out, 'sitemap-index.xml')).toEqual([[`${root}sitemap-0.xml`, '2026-06-25']]);
   const found = entries(folders.out, 'sitemap-0.xml');
+  // The published schema of the protocol, as libxml2 reads it.
+  const map = readFileSync(join(folders.out, 'sitemap-0.xml'), 'utf8');
+  expect(await wrongInXml(map, { schema: protocol, kind: 'schema' })).toEqual([]);
+  const broken = map.replace(/<lastmod>[^<]*/, '<lastmod>in June');
+  expect((await wrongInXml(broken, { schema: protocol, kind: 'schema' })).join()).toMatch(/lastmod/);
   const pages = htmlFiles(folders.out)
-    .filter((file) => file !== '404.html' && !file.includes('/embed/'))
+    .filter((file) => {
+      const { document } = parseHTML(readFileSync(join(folders.out, file), 'utf8'));
+      return (
+        file !== '404.html' && document.querySelector('meta[name="robots"][content*="noindex"]') === null
+      );
+    })
     .map((file) => root + file.replace(/index\.html$/, ''));
   expect(found.map(([address]) => address).toSorted()).toEqual(pages.toSorted());
+  expect(pages.filter((page) => page.includes('/embed/'))).toEqual([]);
   expect(Object.fromEntries(found)).toMatchObject({
     [root]: '2026-06-25',
     [`${root}about/`]: null,

@@ -53,7 +53,9 @@ const kept = 'reports/heads/versions/2026-05-20.html';
 test('a corrected report is kept as it was, and linked beside its correction', { timeout: 300_000 }, () => {
   const folders = foldersFor(published());
   const { content, out } = folders;
-  expect(record(content, out)).toBe('heads: published report recorded\n');
+  expect(record(content, out)).toBe(
+    'heads: published report recorded\nheads: "published: 2026-06-01" written into report.md\n',
+  );
   expect(build(folders).status).toBe(0);
   const before = readFileSync(join(out, 'reports/heads/report.html'));
   put(content, 'reports/heads/report.md', corrected('2026-05-20'));

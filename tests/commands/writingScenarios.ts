@@ -31,7 +31,15 @@ async function plan(contentDir: string, slug: string, disk: Disk = realDisk, day
     shots: '12',
     slug,
   };
-  const status = await planCommand({ contentDir, options, asker: null, today: day, terminal, disk });
+  const status = await planCommand({
+    contentDir,
+    options,
+    asker: null,
+    today: day,
+    time: '09:00',
+    terminal,
+    disk,
+  });
   return { ok: status === 0, said: said() };
 }
 

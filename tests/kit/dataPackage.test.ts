@@ -1,13 +1,16 @@
 import { createHash } from 'node:crypto';
-import { Ajv } from 'ajv';
+import { Ajv2019 } from 'ajv/dist/2019.js';
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { dataPackage } from '../../src/kit/dataPackage.ts';
+import { chartData } from '../../src/kit/chartData.ts';
 import { dataFiles } from '../../src/kit/dataFiles.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
 import { shotsCsv } from '../../src/kit/shotsCsv.ts';
 import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { metricIds } from '../../src/trade/metrics.ts';
+import { ucumCodes } from '../../src/trade/ucum.ts';
 import { units } from '../../src/trade/units.ts';
 import { oddOnes, reports } from './content.ts';
 import { manyReports } from './manyReports.ts';
@@ -18,6 +21,21 @@ import { manyReports } from './manyReports.ts';
  * resources was compared with the published profile 2.0 (profiles/target/2.0/datapackage.json of the standard's
  * repository), which is not in the project; what it demands of fields with the text of the standard. Stricter where that leaves a choice: every property named, none besides.
  */
+const licenses = {
+  type: 'array',
+  minItems: 1,
+  items: {
+    type: 'object',
+    additionalProperties: false,
+    required: ['path'],
+    properties: {
+      name: { type: 'string', pattern: '^[A-Za-z0-9.+-]+$' },
+      path: { type: 'string', pattern: '^https?://' },
+      title: { type: 'string', minLength: 3 },
+    },
+  },
+} as const;
+
 const profile = {
   type: 'object',
   additionalProperties: false,
@@ -34,21 +52,11 @@ const profile = {
     version: { type: 'string', pattern: '^\\d+\\.\\d+\\.\\d+$' },
     created: { type: 'string', pattern: '^\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\dZ$' },
     keywords: { type: 'array', minItems: 3, uniqueItems: true, items: { type: 'string', minLength: 1 } },
+    image: { type: 'string', pattern: '^[^/.].*\\.png$' },
     // Not of the standard, which allows further properties.
     invented: { type: 'boolean' },
-    licenses: {
-      type: 'array',
-      minItems: 1,
-      items: {
-        type: 'object',
-        additionalProperties: false,
-        minProperties: 1,
-        properties: {
-          name: { type: 'string', pattern: '^[A-Za-z0-9.+-]+$' },
-          path: { type: 'string', pattern: '^https?://' },
-        },
-      },
-    },
+    unitCodes: { type: 'string', pattern: '^https?://' },
+    licenses,
     contributors: {
       type: 'array',
       minItems: 1,
@@ -78,13 +86,16 @@ const profile = {
       items: {
         type: 'object',
         additionalProperties: false,
-        required: ['name', 'path', 'format', 'mediatype', 'encoding', 'bytes', 'hash'],
+        required: ['name', 'path', 'title', 'format', 'mediatype'],
+        dependentRequired: { schema: ['type', 'bytes'], bytes: ['encoding', 'hash'] },
         properties: {
           name: { type: 'string', pattern: '^[a-z0-9._-]+$' },
           type: { const: 'table' },
           // No absolute and no parent path (Data Resource, "path").
           path: { type: 'string', pattern: '^(?!/)(?!.*\\.\\.)[^~]+$' },
-          title: { type: 'string' },
+          title: { type: 'string', minLength: 3 },
+          description: { type: 'string', minLength: 10 },
+          licenses,
           format: { type: 'string' },
           mediatype: { type: 'string', pattern: '^(.+)/(.+)$' },
           encoding: { const: 'utf-8' },
@@ -104,6 +115,7 @@ const profile = {
                   type: 'object',
                   additionalProperties: false,
                   required: ['name', 'type', 'description'],
+                  dependentRequired: { unit: ['ucum'], metric: ['unit', 'toSI', 'class'] },
                   properties: {
                     name: { type: 'string', minLength: 1 },
                     type: { enum: ['string', 'number', 'integer'] },
@@ -111,6 +123,7 @@ const profile = {
                     // Not of the standard, which allows further properties.
                     metric: { enum: metricIds },
                     unit: { enum: Object.keys(units) },
+                    ucum: { enum: Object.values(ucumCodes) },
                     toSI: { type: 'number', exclusiveMinimum: 0 },
                     class: { enum: ['measured', 'derived', 'modelled', 'estimated'] },
                     calculatedFrom: {
@@ -147,14 +160,16 @@ interface Field {
 interface Package {
   readonly homepage?: string;
   readonly resources: readonly {
+    readonly name: string;
     readonly path: string;
-    readonly bytes: number;
-    readonly hash: string;
+    readonly licenses?: readonly { readonly name?: string; readonly path: string }[];
+    readonly bytes?: number;
+    readonly hash?: string;
     readonly schema?: { readonly fields: readonly Field[]; readonly missingValues: readonly string[] };
   }[];
 }
 
-const validate = new Ajv({ strict: true, allErrors: true }).compile<Package>(profile);
+const validate = new Ajv2019({ strict: true, allErrors: true }).compile<Package>(profile);
 const all = [...reports, ...oddOnes, ...loadSite(manyReports()).reports];
 
 describe.each(all.map((report) => [report.source.slug, report] as const))('%s', (_slug, report) => {
@@ -167,35 +182,61 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
 
   test('bytes and hashes are those of the files', () => {
     if (!validate(described)) throw new Error('not valid');
-    const files = new Map(Object.values(dataFiles(report, dataTools)).map(({ path, text }) => [path, text]));
+    const data = Object.values(dataFiles(report, dataTools)).map(({ path, text }) => [path, text] as const);
+    expect(data.map(([path]) => path)).toEqual([
+      ...['shots.csv', 'findings.json', 'reproduce.R', 'reproduce.py'],
+    ]);
+    const charts = kitOf(report).offered.flatMap(({ figure }) => {
+      const { csv, json } = chartData(report, figure);
+      const named = (ending: string, text: string | null) => [`charts/${figure.id}.${ending}`, text] as const;
+      return [named('csv', csv), named('json', json), named('svg', null), named('png', null)];
+    });
+    const files = new Map<string, string | null>([...data, ...charts]);
     expect(described.resources.map(({ path }) => path)).toEqual([...files.keys()]);
-    expect([...files.keys()]).toEqual(['shots.csv', 'findings.json', 'reproduce.R', 'reproduce.py']);
+    expect(new Set(described.resources.map(({ name }) => name)).size).toBe(files.size);
     for (const { path, bytes, hash } of described.resources) {
-      const content = Buffer.from(files.get(path) ?? '', 'utf8');
+      const text = files.get(path) ?? null;
+      if (text === null) {
+        expect([bytes, hash]).toEqual([undefined, undefined]);
+        continue;
+      }
+      const content = Buffer.from(text, 'utf8');
       expect(bytes).toBe(content.length);
       expect(hash).toBe(`sha256:${createHash('sha256').update(content).digest('hex')}`);
     }
   });
 
-  test('every cell of shots.csv reads as its field says, and keeps its constraints (Table Schema)', () => {
+  test('every cell of every table reads as its field says, and keeps its constraints (Table Schema)', () => {
     if (!validate(described)) throw new Error('not valid');
-    const schema = described.resources[0]?.schema;
-    const fields = schema?.fields ?? [];
-    const [head = [], ...rows] = parse(shotsCsv(report), { relax_column_count: false }) as string[][];
-    expect(head).toEqual(fields.map(({ name }) => name));
-    expect(new Set(head).size).toBe(head.length);
-    expect(rows).toHaveLength(report.session.shots.length);
-    for (const row of rows) {
-      fields.forEach(({ name, type, constraints }, column) => {
-        const cell = row[column] ?? '';
-        if ((schema?.missingValues ?? []).includes(cell)) {
-          expect(constraints?.required ?? false, name).toBe(false);
-          return;
-        }
-        if (type === 'integer') expect(cell, name).toMatch(/^\d+$/);
-        if (type === 'number') expect(cell, name).toMatch(/^-?\d+(\.\d+)?(e-?\d+)?$/);
-        if (constraints?.enum !== undefined) expect(constraints.enum, name).toContain(cell);
-      });
+    const texts = new Map([
+      ['shots.csv', shotsCsv(report)],
+      ...kitOf(report).offered.map(
+        ({ figure }) => [`charts/${figure.id}.csv`, chartData(report, figure).csv] as const,
+      ),
+    ]);
+    const tables = described.resources.flatMap(({ path, schema }) =>
+      schema === undefined ? [] : [{ path, schema }],
+    );
+    expect(tables.map(({ path }) => path)).toEqual([...texts.keys()]);
+    for (const { path, schema } of tables) {
+      const text = texts.get(path) ?? '';
+      const [head = [], ...rows] = parse(text, { relax_column_count: false }) as string[][];
+      expect(head).toEqual(schema.fields.map(({ name }) => name));
+      expect(new Set(head).size, path).toBe(head.length);
+      if (path === 'shots.csv') expect(rows).toHaveLength(report.session.shots.length);
+      expect(rows.length, path).toBeGreaterThan(0);
+      for (const row of rows) {
+        schema.fields.forEach(({ name, type, constraints }, column) => {
+          const cell = row[column] ?? '';
+          if (schema.missingValues.includes(cell)) {
+            expect(constraints?.required ?? false, name).toBe(false);
+            return;
+          }
+          if (type === 'integer') expect(cell, name).toMatch(/^-?\d+$/);
+          if (type === 'number') expect(cell, name).toMatch(/^-?\d+(\.\d+)?(e-?\d+)?$/);
+          if (constraints?.enum !== undefined) expect(constraints.enum, name).toContain(cell);
+        });
+      }
     }
   });
 });
@@ -289,16 +330,38 @@ describe('shots.csv', () => {
 });
 
 test.each([
-  ['CC-BY-4.0', [{ name: 'CC-BY-4.0' }]],
+  ['CC-BY-4.0', [{ name: 'CC-BY-4.0', path: 'https://spdx.org/licenses/CC-BY-4.0' }]],
   ['https://golf.example/terms', [{ path: 'https://golf.example/terms' }]],
 ])('the licence %s of the data is named', (licence, licenses) => {
-  const [report] = loadSite(manyReports(`name: Shop\nreuse: {licence_data: "${licence}"}\n`)).reports;
-  if (report === undefined) throw new Error('no report');
-  const described: unknown = JSON.parse(dataPackage(report, dataTools));
-  validate(described);
-  expect(validate.errors ?? []).toEqual([]);
+  const address = 'address: https://golf.example/';
+  const [described] = packagesOf(`name: Shop\n${address}\nreuse: {licence_data: "${licence}"}\n`);
   expect(described).toHaveProperty('licenses', licenses);
+  // Charts without a licence of their own do not inherit it.
+  const terms = [{ path: 'https://golf.example/about/#charts', title: 'Terms of the charts' }];
+  for (const { path, licenses: own } of described?.resources ?? [])
+    expect(own, path).toEqual(/\.(svg|png)$/.test(path) ? terms : licenses);
 });
+
+test('charts have the licence of charts, and what is known of no file is said of none', () => {
+  const [both] = packagesOf('name: Shop\nreuse: {licence_data: CC0-1.0, licence_charts: CC-BY-4.0}\n');
+  expect(both).toHaveProperty('licenses.0.name', 'CC0-1.0');
+  const named = new Map(both?.resources.map(({ path, licenses: own }) => [path, own?.[0]?.name]));
+  expect(named.get('charts/apart.png')).toBe('CC-BY-4.0');
+  expect(named.get('charts/apart.csv')).toBe('CC0-1.0');
+  const [data] = packagesOf('name: Shop\nreuse: {licence_data: CC0-1.0}\n');
+  expect(data).not.toHaveProperty('licenses');
+  expect(data?.resources.find(({ path }) => path === 'charts/apart.svg')).not.toHaveProperty('licenses');
+  const [none] = packagesOf('name: Shop\n');
+  expect(JSON.stringify(none)).not.toContain('licenses');
+});
+
+function packagesOf(shop: string): readonly Package[] {
+  return loadSite(manyReports(shop), ['first']).reports.map((report) => {
+    const described: unknown = JSON.parse(dataPackage(report, dataTools));
+    if (!validate(described)) throw new Error(JSON.stringify(validate.errors));
+    return described;
+  });
+}
 
 test('a licence in other words is refused with what to write', () => {
   const { problems } = loadSite(manyReports('name: Shop\nreuse: {licence_data: free for all}\n'));

@@ -1,7 +1,8 @@
 import rss from '@astrojs/rss';
 import { DOMParser, parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
-import { correctionItems, reportItems } from '../../src/kit/feed.ts';
+import { correctionItems } from '../../src/kit/correctionFeed.ts';
+import { reportItems } from '../../src/kit/feed.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from '../commands/contentFolder.ts';
 
@@ -26,10 +27,21 @@ test('a report that was replaced is in the feed of corrections from the day of t
     {
       title: 'Replaced: Two heads',
       link: 'https://golf.example/reports/old/#replaced',
+      guid: 'https://golf.example/reports/old/#replaced',
       date: '2026-06-02',
       description: 'A newer report replaces it: Two heads again.',
+      content: null,
+      picture: null,
+      categories: [],
     },
   ]);
+  // Its own entry says so before it says what it found, and leads to the newer one.
+  const old = reportItems(reports, absolute).find(({ link }) => link.endsWith('/old/'));
+  expect(old?.title).toBe('Replaced: Two heads');
+  expect(old?.description).toMatch(/^Replaced by a newer report\. In a test of heads/);
+  expect(old?.content).toContain(
+    '<a href="https://golf.example/reports/new/">A newer report replaces it: Two heads again.</a>',
+  );
 });
 
 const script = '<script>alert(1)</script>';
@@ -67,7 +79,12 @@ test('nothing that a shop wrote is markup in a feed, be it taken for HTML or for
     title: 'Feed',
     description: 'Feed',
     site: absolute('/'),
-    items: items.map(({ date, ...item }) => ({ ...item, pubDate: new Date(date) })),
+    items: items.map(({ title, link, description, date }) => ({
+      title,
+      link,
+      description,
+      pubDate: new Date(date),
+    })),
   });
   const feed = new DOMParser().parseFromString(await response.text(), 'text/xml');
   const read = [...feed.querySelectorAll('item')].flatMap((item) =>
@@ -85,7 +102,14 @@ test('nothing that a shop wrote is markup in a feed, be it taken for HTML or for
     (text) => parseHTML(`<!doctype html><html><body>${text}</body></html>`).document.body.textContent,
   );
   expect(asHtml).toContain(`Two ${script} heads ${escaped}`);
-  expect(asHtml).toContain(`Withdrawn. wrong ${image}`);
-  expect(asHtml).toContain(`${script}. It said: ${image}. It now says: 5 yd.`);
+  expect(asHtml).toContain(`This report was withdrawn on 25 June 2026. Wrong ${image}.`);
+  expect(asHtml).toContain(`${script}. It said: ${image}. It now says: 5 yd. Invented data.`);
+  const [whole] = items.flatMap(({ content }) => content ?? []);
+  const { document } = parseHTML(`<!doctype html><html><body>${whole}</body></html>`);
+  expect(new Set([...document.body.querySelectorAll('*')].map(({ localName }) => localName))).toEqual(
+    new Set(['p', 'a', 'img']),
+  );
+  expect(document.body.textContent).toContain(`Two ${script} heads ${escaped}`);
+  expect(document.body.textContent).toContain(`a maker ${image}`);
   expect(asHtml.join(' ')).toContain(`a maker ${image}`);
 });

@@ -71,6 +71,20 @@ describe('what is published with the findings', () => {
     });
   });
 
+  test('holds what flights were modelled with, where a column is by our flight model', () => {
+    const three = reports.find(({ source }) => source.slug === 'three-balls-one-iron');
+    if (three === undefined || corrected === undefined) throw new Error('no report');
+    // 19 °C, 60 m above the sea, humidity not stated, so half: 100,610 Pa / (287.05 x 292.15 K), 0.41 % less for 1,098 Pa
+    // of vapour.
+    expect(read(three)['modelledWith']).toMatchObject({
+      coefficients: 'naruo-2004',
+      airDensity: expect.closeTo(1.1948, 3),
+      airViscosity: expect.closeTo(1.81e-5, 7),
+    });
+    expect(read(three)).toHaveProperty('modelledWith.dragScale', expect.closeTo(0.95, 0));
+    expect(read(corrected)['modelledWith']).toBeNull();
+  });
+
   test('holds for every pair the sentence that it is handed', () => {
     if (corrected === undefined) throw new Error('no report');
     const text = findingsJson(corrected, '1', (pair, metric) => `${metric.id}: ${pair.a}, ${pair.b}`);

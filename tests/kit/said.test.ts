@@ -3,26 +3,35 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { answerOf } from '../../src/prose/answers.ts';
+import { answerOf, primaryMetrics } from '../../src/prose/answers.ts';
 import { bearsOn, cautionsFor } from '../../src/prose/cautions.ts';
 import { sayAnswerAlone } from '../../src/prose/english/answers.ts';
 import {
+  headOf,
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
+  sayLeadersAlone,
+  toldApartOf,
+  toldInBrief,
 } from '../../src/prose/english/answersInBrief.ts';
+import { comparisonOf } from '../../src/prose/english/comparisons.ts';
 import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../../src/prose/english/kit/cautionsInBrief.ts';
+import { interestOpening } from '../../src/prose/english/kit/interestInCaption.ts';
+import { interestSentences } from '../../src/prose/interest.ts';
+import { interestsOf } from '../../src/prose/interestStatements.ts';
 import { pairAnswers } from '../../src/prose/pairAnswer.ts';
 import type { About, AnswerBlock } from '../../src/prose/statement.ts';
 import { altSentences } from '../../src/kit/altText.ts';
-import { captionSentences } from '../../src/kit/captions.ts';
+import { captionLimits, captionSentences } from '../../src/kit/captions.ts';
 import { caveats, stripSentences } from '../../src/kit/caveatStrip.ts';
-import { metricsIn } from '../../src/kit/figureAnswer.ts';
+import { answerOfFigure, comparedIn, metricsIn } from '../../src/kit/figureAnswer.ts';
+import { figureFound } from '../../src/kit/figureFound.ts';
 import { headline, wholeHeadline } from '../../src/kit/headline.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import type { Report } from '../../src/kit/report.ts';
-import type { Said } from '../../src/kit/said.ts';
+import { textOf, type Said } from '../../src/kit/said.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 import { writeTriedContent } from '../specimen-pages/triedContent.ts';
@@ -67,6 +76,9 @@ function answersFor(report: Report, about: About): readonly string[] {
   return blocks.flatMap((block) => [
     ...sayAnswerAlone(block, telling),
     sayAnswerCounted(block, own, telling),
+    `${headOf(block, telling)}: ${toldApartOf(own)}.`,
+    sayAnswerInBrief(block, telling, 'bare', 'short'),
+    ...(['short', 'whole'] as const).flatMap((form) => sayLeadersAlone(block, own, telling, form) ?? []),
     ...(['bare', 'unsized'] as const).flatMap((form) => sayAnswerFirst(block, own, telling, form) ?? []),
     ...(['bare', 'unsized', 'sized'] as const).map((form) => sayAnswerInBrief(block, telling, form)),
   ]);
@@ -80,7 +92,7 @@ function cautionsOn(report: Report, figure: DrawnFigure): readonly string[] {
     .flatMap((caution) => [
       sayCaution(caution, report.telling),
       sayCautionInBrief(caution, report.telling),
-      sayWhatDecides(caution) ?? '',
+      ...sayWhatDecides(caution),
     ]);
 }
 
@@ -104,30 +116,138 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
     }
   });
 
-  test('whatever is about a measure gives its answer, naming the measure and, of one golfer, that it was one', () => {
-    const { hitters } = report.findings.design;
+  test('what a chart is said to have found is its own, and names nobody whom it does not compare', () => {
     for (const figure of figures) {
-      const { about } = figure;
-      if (about.of === 'report') continue;
-      for (const name of ['short caption', 'middle caption', 'long caption', 'headline'] as const) {
-        const told = (surfaces[name] ?? wholeHeadline)(report, figure);
-        const answers = told.filter(({ kind }) => kind === 'answer');
-        expect(answers.length, `${figure.id}: ${name}`).toBeGreaterThan(0);
-        const words = told.map(({ text }) => text).join(' ');
-        if (hitters === 1) expect(words).toMatch(/\bone golfer\b/i);
+      const found = figureFound(report, figure);
+      const own = found === null ? [] : [...found.forms, ...found.further];
+      const others = report.findings.contenders
+        .map(({ id }) => id)
+        .filter((id) => !comparedIn(report, answerOfFigure(report, figure)).includes(id));
+      for (const length of ['short', 'middle', 'long'] as const) {
+        const told = captionSentences(report, figure)[length].filter(({ kind }) => kind === 'chart');
+        for (const { about, text } of told) {
+          expect(about).toEqual(figure.about);
+          expect(own, figure.id).toContain(text);
+          for (const id of others) expect(text).not.toContain(report.telling.nameOf(id));
+        }
       }
-      const { short } = kitOf(report).offered.find((item) => item.figure === figure)?.captions ?? {
-        short: '',
-      };
-      expect(short.toLowerCase()).toContain(metrics[about.metric].name.toLowerCase());
     }
   });
 
-  test('every sentence of an interest is true of what the chart compares', () => {
+  test('averages that are said are those of the table, and stand with the answer', () => {
+    for (const figure of figures.filter(({ chart }) => chart === 'shots')) {
+      const answer = answerOfFigure(report, figure);
+      const form = figureFound(report, figure)?.forms.find((text) => text.startsWith('Average'));
+      if (answer === null || form === undefined) continue;
+      const [, ...rows] = [figure.table.head, ...figure.table.rows];
+      for (const cells of rows.slice(0, answer.metric.byContender.length)) expect(form).toContain(cells[3]);
+      expect(form).toContain(toldInBrief(answer.block, report.telling, 'bare'));
+    }
+  });
+
+  test('a trend is said of those whose range holds none but one way', () => {
+    for (const figure of figures.filter(({ chart }) => chart === 'order')) {
+      const { metric } = answerOfFigure(report, figure) ?? {};
+      const whole = figureFound(report, figure)?.forms.at(-1) ?? '';
+      const rose = metric?.trends.filter(({ ci }) => ci[0] > 0) ?? [];
+      const fell = metric?.trends.filter(({ ci }) => ci[1] < 0) ?? [];
+      expect(whole.includes(' rose with '), whole).toBe(rose.length > 0);
+      expect(whole.includes('fell with '), whole).toBe(fell.length > 0);
+      for (const { id } of [...rose, ...fell])
+        expect(whole).toContain(
+          report.telling.nameOf(id).toLowerCase() === report.telling.the(id).replace('the ', '')
+            ? report.telling.the(id)
+            : report.telling.nameOf(id),
+        );
+    }
+  });
+
+  test('nothing about a measure leaves without it, and of one golfer says that it was one', () => {
+    const { hitters } = report.findings.design;
     for (const figure of figures) {
-      const told = surfaces['strip']?.(report, figure) ?? [];
-      for (const { text } of told.filter(({ kind }) => kind === 'interest'))
-        expect(text).not.toMatch(/\b(Others (paid|saw)|came from outside|It takes commission|states more)\b/);
+      const { about } = figure;
+      for (const name of [
+        'short caption',
+        'middle caption',
+        'long caption',
+        'headline',
+        'headline of one line',
+      ] as const) {
+        const told = (surfaces[name] ?? wholeHeadline)(report, figure);
+        const words = told.map(({ text }) => text).join(' ');
+        if (hitters === 1) expect(words, `${figure.id}: ${name}`).toMatch(/\bone golfer\b/i);
+        if (about.of === 'report') continue;
+        const { verb, verbs, base } = comparisonOf(about.metric);
+        const measure = [metrics[about.metric].name, verb, verbs, base];
+        expect(
+          measure.some((word) => words.toLowerCase().includes(word.toLowerCase())),
+          `${figure.id}: ${name}: ${words}`,
+        ).toBe(true);
+      }
+    }
+  });
+
+  test('no two charts of a report have one headline or one caption', () => {
+    for (const name of [
+      'short caption',
+      'middle caption',
+      'long caption',
+      'headline',
+      'headline of one line',
+    ] as const) {
+      const told = figures.map((figure) => textOf((surfaces[name] ?? wholeHeadline)(report, figure)));
+      expect(
+        told.filter((text, at) => told.indexOf(text) !== at),
+        name,
+      ).toEqual([]);
+    }
+  });
+
+  test('captions keep their length, and none leaves without the money, gift or loan that bears on who is ahead', () => {
+    for (const figure of figures) {
+      const told = captionSentences(report, figure);
+      for (const length of ['short', 'middle', 'long'] as const)
+        expect(textOf(told[length]).length, textOf(told[length])).toBeLessThanOrEqual(captionLimits[length]);
+      const [main] = primaryMetrics(report.findings);
+      const answers =
+        answerOfFigure(report, figure)?.answers ??
+        (main === undefined ? [] : pairAnswers(main, report.findings.design));
+      const ahead = answers
+        .filter(({ status }) => ['clear', 'size-uncertain', 'small', 'cause-unclear'].includes(status))
+        .map((one) => one.ahead);
+      const bears = interestsOf(report.source.front).some(
+        ({ kind, outside, contenders }) =>
+          outside &&
+          (kind === 'payment' || kind === 'gifts' || kind === 'supply') &&
+          contenders.some((id) => ahead.includes(id)),
+      );
+      if (bears)
+        for (const length of ['short', 'middle', 'long'] as const)
+          expect(
+            told[length].some(({ kind }) => kind === 'interest'),
+            textOf(told[length]),
+          ).toBe(true);
+    }
+  });
+
+  test('the first picture has its interest word for word as the page, any other sentences of it', () => {
+    const page = interestSentences(report.source);
+    const opening = interestOpening(report.source.shop?.name ?? 'The publisher');
+    const lead = report.figures.find(({ kind }) => kind === 'drawn')?.id;
+    for (const figure of figures) {
+      const told = (surfaces['strip']?.(report, figure) ?? []).filter(({ kind }) => kind === 'interest');
+      if (figure.id === lead) expect(textOf(told)).toBe(`${opening} ${page.join(' ')}`);
+      for (const [at, { text }] of told.entries())
+        expect(page).toContain(at === 0 ? text.slice(opening.length + 1) : text);
+    }
+  });
+
+  test('a strip begins with what marks the report and ends with where it stands', () => {
+    const order: readonly string[] = ['stamp', 'sign', 'who', 'reading', 'caution', 'interest', 'credit'];
+    for (const figure of figures) {
+      const kinds = (surfaces['strip']?.(report, figure) ?? []).map(({ kind }) => order.indexOf(kind));
+      expect(kinds).toEqual(kinds.toSorted((x, y) => x - y));
+      expect(kinds.at(-1)).toBe(order.indexOf('credit'));
     }
   });
 });

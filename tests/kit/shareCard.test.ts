@@ -6,7 +6,7 @@ import { drawPixels } from '../../src/site/rasters.ts';
 import { cardHeight, cardWidth, leastText, shareCard } from '../../src/kit/shareCard.ts';
 import { findingTitle, mostWords, shareCardAlt, shareCardWords } from '../../src/kit/shareCardWords.ts';
 import type { Report } from '../../src/kit/report.ts';
-import { interestInFewWords } from '../../src/prose/english/interest.ts';
+import { interestInFewWords } from '../../src/prose/english/interestInFewWords.ts';
 import { shortNames } from '../../src/prose/interestStatements.ts';
 import { weighing } from '../../src/kit/interestInShort.ts';
 import { loadSite } from '../../src/site/siteContent.ts';

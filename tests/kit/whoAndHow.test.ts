@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { isReadingStated } from '../../src/findings/fairness.ts';
-import { emailBlock, emailHtml } from '../../src/kit/emailHtml.ts';
-import { emailParts } from '../../src/kit/emailParts.ts';
-import { emailText } from '../../src/kit/emailText.ts';
 import { primaryMetrics } from '../../src/prose/answers.ts';
 import { readingWords } from '../../src/prose/english/kit/whoAndHow.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
@@ -43,35 +40,4 @@ describe('how the readings came about', () => {
     expect(readingsOf(report)).toBe('Carry was measured. How ball speed was measured is not recorded.');
     expect(columnsRead(report)).toBe('not stated; treated as measured: ball speed; measured: carry');
   });
-});
-
-test('a mail says once that one was not judged, and gives it no figure', () => {
-  const report = reportOf({
-    shots: {
-      'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225).slice(0, 4) },
-    },
-  });
-  const { answers } = emailParts(report, (path) => `https://example.test${path}`, '0');
-  const [{ answer = '' } = {}, ...others] = answers;
-  expect(others).toEqual([]);
-  expect(answer.match(/did not judge/g)).toHaveLength(1);
-  expect(answer).toContain('We did not judge Cedar: four shots are too few.');
-});
-
-test('a mail has each measure once, with its own title, status, answer and caution', () => {
-  const report = reportOf({
-    shots: {
-      'Carry (yd)': { alder: around(237), birch: around(231).toReversed(), cedar: around(225) },
-      'Ball Speed (mph)': { alder: around(150), birch: around(150), cedar: around(150) },
-    },
-    front: { primary: '[carry, ball_speed]' },
-  });
-  const parts = emailParts(report, (path) => `https://example.test${path}`, '0');
-  expect(parts.answers.map(({ title }) => title)).toEqual(['Carry', 'Ball speed']);
-  for (const text of [emailText(parts).replaceAll(/\s+/g, ' '), emailHtml(parts), emailBlock(parts)])
-    for (const { title, status, answer } of parts.answers) {
-      expect(status).not.toBe('');
-      expect(text.split(answer)).toHaveLength(2);
-      expect(text).toContain(`${title}: ${status.charAt(0).toLowerCase()}${status.slice(1)}`);
-    }
 });

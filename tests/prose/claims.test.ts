@@ -78,7 +78,7 @@ describe('a claim as the page prints it', () => {
       front: { claims: claims(farther('alder', 'cedar', mayBeUnproven)) },
     });
     expect(lines).toEqual([
-      'Alder carries farther than cedar. Not shown. Alder went farther than Cedar, but Alder was hit first and Cedar last, so we cannot say that it was the head.',
+      'Alder carries farther than cedar. Not shown. Alder carried farther than Cedar, but Alder was hit first and Cedar last, so we cannot say that it was the head.',
     ]);
   });
 
@@ -178,7 +178,8 @@ describe('a claim that stops the build', () => {
   test('contradicted: the message says what the shots say', () => {
     expect(problemsOf({ front: { claims: claims(farther('cedar', 'alder')) } })).toEqual([
       'error claim-contradicted 14:11 | a claim that the shots do not speak against | "cedar carries farther than alder" | ' +
-        'The shots say: Alder carried farther than Cedar: about 12 yards, likely 7 to 17. Say that, or take the claim out.',
+        'Take the claim out. Ready to take in its place: {{ answer carry cedar alder }}, which prints "Alder carried farther than Cedar: about 12 yards, likely 7 to 17." ' +
+        'The shots support it as a claim; write under "claims": - {say: "Alder carried farther than Cedar", metric: carry, more: alder, than: cedar}.',
     ]);
   });
 
@@ -187,7 +188,8 @@ describe('a claim that stops the build', () => {
       problemsOf({ front: { claims: claims(farther('alder', 'cedar', ', by_at_least: 20 yd')) } }),
     ).toEqual([
       'error claim-contradicted 14:11 | a claim that the shots do not speak against | "alder carries farther than cedar" | ' +
-        'The shots say: Alder carried 7 to 17 yards farther than Cedar. Say that, or take the claim out.',
+        'Take the claim out. Ready to take in its place: {{ answer carry alder cedar }}, which prints "Alder carried farther than Cedar: about 12 yards, likely 7 to 17." ' +
+        'The shots support it as a claim; write under "claims": - {say: "Alder carried farther than Cedar", metric: carry, more: alder, than: cedar}.',
     ]);
   });
 
@@ -202,8 +204,8 @@ describe('a claim that stops the build', () => {
     const sized = farther('alder', 'birch', ', by_at_least: 3 yd');
     expect(problemsOf({ shots, front: { claims: claims(sized) } })).toEqual([
       'error claim-not-shown 14:11 | a claim that the shots show, here a difference of 3 yards or more | "alder carries farther than birch" | ' +
-        'The shots say: we cannot tell whether Alder or Birch carried farther: anything from 7 yards for Alder to 3 for Birch. Say that, or take the claim out; ' +
-        'with "allow_unproven: yes" it is printed as not shown.',
+        'Take the claim out, or write "allow_unproven: yes": then it is printed as not shown. Ready to take in its place: {{ answer carry alder birch }}, ' +
+        'which prints "We cannot tell whether Alder or Birch carried farther: anything from 7 yards for Alder to 3 for Birch."',
     ]);
     expect(problemsOf({ shots, front: { claims: claims(sized + mayBeUnproven) } })).toEqual([]);
   });

@@ -66,7 +66,7 @@ test('each kind of answer in words', () => {
     'We cannot tell whether the fairway wood or the hybrid carried farther: anything from 8 yards for the fairway wood to 6 for the hybrid.',
   );
   expect(finding('fairway-woods-two-golfers')).toBe(
-    'On average over these two golfers, Bracken and Fennel went farther than Clover, likely by up to 9 yards, in too few spells to say that it was the head. We cannot tell Bracken and Fennel apart.',
+    'On average over these two golfers, Bracken and Fennel carried farther than Clover, likely by up to 9 yards, in too few spells to say that it was the head. We cannot tell Bracken and Fennel apart.',
   );
   expect(finding('four-shots-each')).toBe(
     'We did not judge Hawthorn & Co 90, Blackthorn "Mid" and Rowanberry <Max>: four shots are too few.',

@@ -14,13 +14,20 @@ import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
 const hash = 'a'.repeat(64);
 const plans = (count: number): Ledger['plans'] =>
   Array.from({ length: count }, (_, index) => ({ slug: `test-${index + 1}`, date: '2026-01-01', hash }));
-const record: ReportRecord = { date: '2026-02-01', typed: hash, data: [], corrections: 0, answers: [] };
+const record: ReportRecord = {
+  date: '2026-02-01',
+  typed: hash,
+  narrative: null,
+  data: [],
+  corrections: 0,
+  answers: [],
+};
 const reports = (...slugs: readonly string[]): Ledger['reports'] =>
   slugs.map((slug) => ({ slug, records: [record] }));
 
 describe('what became of the tests that were planned', () => {
   const ledger: Ledger = {
-    version: 2,
+    version: 3,
     plans: [...plans(14), { slug: 'test-1', date: '2026-01-05', hash: 'b'.repeat(64) }],
     dropped: [
       { slug: 'test-10', date: '2026-03-01', reason: 'the golfer fell ill.' },
@@ -55,6 +62,9 @@ describe('what became of the tests that were planned', () => {
 test('when a plan was written', () => {
   const day = '2026-04-10';
   expect(plannedInWords('on-record', day)).toBe('yes: the plan was on record before the session');
+  expect(plannedInWords('on-record-that-day', day)).toBe(
+    'yes: the plan was on record on the day, before the first shot',
+  );
   expect(plannedInWords('stated', day)).toBe(
     'stated, not verified: the shop says 10 April 2026; no dated record exists',
   );
@@ -161,7 +171,7 @@ describe('a ledger that is not what "record" writes', () => {
       'something else at plans.0.date',
     ],
     ['{"version": 2, "plans": [], "dropped": [], "reports": [], "more": 1}', 'something else'],
-    ['{"version": 3, "plans": []}', 'version 3'],
+    ['{"version": 4, "plans": []}', 'version 4'],
     [
       `{"version": 2, "plans": [], "dropped": [], "reports": [{"slug": "a", "records": [{"date": "2026-02-01", "front": "${hash}", "data": [], "corrections": 0, "answers": []}]}]}`,
       'something else at reports.0.records.0.typed',

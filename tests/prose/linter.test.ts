@@ -125,9 +125,9 @@ const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['It may be time for an upgrade.', 'contest-word'],
   ['Shots with Birch stop quicker on a firm green.', 'outcome-unmeasured'],
   ['The next one will finish nearer the pin.', 'outcome-unmeasured'],
-  ['Alder averaged two hundred and fifty-one yards.', 'number-unmatched'],
-  ['Alder gave us thirty-three yards on the day.', 'number-unmatched'],
-  ['A gap of fifty yards opened.', 'number-unmatched'],
+  ['Alder averaged two hundred and fifty-one yards.', 'number-differs'],
+  ['Alder gave us thirty-three yards on the day.', 'number-differs'],
+  ['A gap of fifty yards opened.', 'number-differs'],
   ['| Head | Carry (yd) |\n| --- | --- |\n| Alder | 251 |', 'number-unmatched'],
   ['| Head | Carry |\n| --- | --- |\n| Alder | 251 yards |', 'number-unmatched'],
   ['| Head | Spin, rpm |\n| :-- | --: |\n| Alder | 3,400 |', 'number-unmatched'],
@@ -136,8 +136,8 @@ const overdone: readonly (readonly [paragraph: string, kind: string])[] = [
   ['Birch corrects your slice.', 'promise-made'],
   ['Birch is an upgrade for anyone with an older head.', 'contest-word'],
   ['Our pick: Birch.', 'contest-word'],
-  ['Alder averaged 251 yards.', 'number-unmatched'],
-  ['The gap was a good 20 yards on average.', 'number-unmatched'],
+  ['Alder averaged 251 yards.', 'number-differs'],
+  ['The gap was a good 20 yards on average.', 'number-differs'],
   ['Ball speed rose to 155.3 mph with Alder.', 'number-unmatched'],
   ['Cedar spun at 3,400 rpm.', 'number-unmatched'],
   ['The head sits 2.5° open at address.', 'number-unmatched'],
@@ -325,12 +325,19 @@ describe('long narratives', () => {
   });
 });
 
+/** Alder and Birch lead in carry, and are named. */
+const leadersOffered =
+  ' Ready to take in its place: {{ answer carry alder birch }}, which prints "Alder carried farther than Birch, by how much is uncertain: likely 3 to 13 yards." ' +
+  'The shots support it as a claim; write under "claims": - {say: "Alder carried farther than Birch", metric: carry, more: alder, than: birch}.';
+
 describe('the messages of the linter', () => {
   test('a comparison nobody claims: which reference would say it', () => {
     expect(inWords('With Birch the ball spins less than with Cedar.')).toEqual([
       'expected a comparison that a claim of the report supports, or one from the findings; ' +
         'found "spins less" in "With Birch the ball spins less than with Cedar.". ' +
-        'Add it to "claims", or let the findings say it: {{ answer spin_rate birch cedar }}.',
+        'Ready to take in its place: {{ answer spin_rate birch cedar }}, which prints "Cedar spun about 120 rpm more than Birch, too little to matter ' +
+        '(one of two measures looked at; fewer than one of them shows such a difference by chance)." ' +
+        'The shots support it as a claim; write under "claims": - {say: "Birch spun less than Cedar", metric: spin_rate, less: birch, than: cedar}.',
     ]);
   });
 
@@ -338,8 +345,8 @@ describe('the messages of the linter', () => {
     expect(inWords('Birch carried farther than Cedar.')).toEqual([
       'expected a comparison that a claim of the report supports, or one from the findings; ' +
         'found "farther" in "Birch carried farther than Cedar.". ' +
-        'The claim "Birch carries farther than Cedar" does not stand. The shots support: we cannot tell whether Birch or Cedar carried farther: ' +
-        'anything from 8 yards for Birch to 2 for Cedar.',
+        'The claim "Birch carries farther than Cedar" does not stand. Ready to take in its place: {{ answer carry birch cedar }}, ' +
+        'which prints "We cannot tell whether Birch or Cedar carried farther: anything from 8 yards for Birch to 2 for Cedar."',
     ]);
   });
 
@@ -351,24 +358,27 @@ describe('the messages of the linter', () => {
   });
 
   test('a number from nowhere', () => {
-    expect(inWords('Alder averaged 251 yards.')).toEqual([
-      'expected a number that the shots or the front matter give; found "251 yards" in "Alder averaged 251 yards.". ' +
-        'Let the value come from the shots, for example {{ mean carry ... }}; or write it where it was recorded, in the front matter.',
+    expect(inWords('With Alder 251 yards came up.')).toEqual([
+      'expected a number that the shots or the front matter give; found "251 yards" in "With Alder 251 yards came up.". ' +
+        'Let the value come from the shots: {{ mean carry alder }} prints 237 yards; or write it where it was recorded, in the front matter.',
     ]);
   });
 
   test.each([
     [
       'The numbers prove it.',
-      'expected words that leave room for doubt, as any test of some shots does; found "prove" in "The numbers prove it.". Say what these shots showed: "in this test", "for this golfer".',
+      'expected words that leave room for doubt, as any test of some shots does; found "prove" in "The numbers prove it.". Say what these shots showed: "in this test", "for this golfer".' +
+        leadersOffered,
     ],
     [
       'You will gain ground.',
-      'expected what this golfer saw, not what a reader will see; found "You will gain" in "You will gain ground.". Say what happened in the test: "this golfer carried it ...". Another golfer may differ.',
+      'expected what this golfer saw, not what a reader will see; found "You will gain" in "You will gain ground.". Say what happened in the test: "this golfer carried it ...". Another golfer may differ.' +
+        leadersOffered,
     ],
     [
       'Alder crushes Birch.',
-      'expected plain words for a comparison; found "crushes" in "Alder crushes Birch.". Say by how much and in what, for example with {{ answer carry ... }}.',
+      'expected plain words for a comparison; found "crushes" in "Alder crushes Birch.". Say in what, and by how much.' +
+        leadersOffered,
     ],
     [
       'Alder is forgiving.',
@@ -446,7 +456,7 @@ describe('the answers that stand on pages', () => {
         title: 'Alder beats Birch',
         summary: 'Birch carries farther than Cedar. Alder averaged 251 yards.',
       }),
-    ).toEqual(['contest-word title', 'comparative-unclaimed summary', 'number-unmatched summary']);
+    ).toEqual(['contest-word title', 'comparative-unclaimed summary', 'number-differs summary']);
     expect(
       at({ title: 'Which head carries farther?', summary: 'Three heads, one shaft, one golfer.' }),
     ).toEqual([]);
@@ -554,7 +564,7 @@ describe('names', () => {
     ['The best head', ['contest-word']],
     ['Alder, the longest driver', ['contest-word']],
     ['Guaranteed Alder', ['absolute-word']],
-    ['Alder (you will gain yards)', ['promise-made', 'promise-made']],
+    ['Alder (you will gain yards)', ['promise-made']],
     ['The winner', ['contest-word']],
   ])('that praise are errors: %s', (label, kinds) => {
     expect(named(label).map(({ kind, severity }) => [kind, severity])).toEqual(

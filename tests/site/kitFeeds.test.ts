@@ -69,7 +69,7 @@ describe.each(['feed.xml', 'corrections.xml'])('%s', (file) => {
     const dates = items.map((item) => child(item, 'pubDate'));
     for (const date of dates)
       expect(date).toMatch(
-        /^(Mon|Tue|Wed|Thu|Fri|Sat|Sun), \d\d (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) \d{4} 00:00:00 GMT$/,
+        /^(Mon|Tue|Wed|Thu|Fri|Sat|Sun), \d\d (Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec) \d{4} 12:00:00 GMT$/,
       );
     const times = dates.map((date) => Date.parse(date));
     expect(times).toEqual(times.toSorted((x, y) => y - x));
@@ -81,18 +81,18 @@ describe.each(['feed.xml', 'corrections.xml'])('%s', (file) => {
   });
 });
 
-test('the feed says the answer, then the whole interest, and of a withdrawn report why', async () => {
+test('the feed says the answer, then the stamp and the whole interest, and of a withdrawn report when and why', async () => {
   const [channel] = (await parsed('feed.xml')).children;
   const items = channel?.children.filter(({ name }) => name === 'item') ?? [];
   expect(items).toHaveLength(7);
   const withdrawn = items.find((item) => child(item, 'title').includes('gone'));
   expect(withdrawn === undefined ? '' : child(withdrawn, 'description')).toBe(
-    'Withdrawn. the monitor was out of order',
+    'This report was withdrawn on 25 June 2026. The monitor was out of order.',
   );
   for (const item of items.filter((one) => one !== withdrawn)) {
     const words = child(item, 'description');
     expect(words).toMatch(
-      /^In a test of heads by one golfer, .* Our interest: We sell both new and took them from stock\. .* Invented data\.( Corrected 1 April 2026\.)?$/s,
+      /^In a test of heads by one golfer, .* Invented data\. Our interest: We sell both new and took them from stock\. .* hit \d+ \w+ 2026\.( Corrected 1 April 2026\.)?$/s,
     );
     expect(words.includes('Corrected')).toBe(child(item, 'title').includes('third'));
   }
@@ -107,7 +107,7 @@ test('the feed of corrections has what it said and what it says now', async () =
   ]);
   expect(items.map((item) => child(item, 'description'))[1]).toBe(
     // HTML of nothing but text.
-    'A typing error &amp; its &lt;cure&gt;. It said: 7 yd. It now says: 6 yd.',
+    'A typing error &amp; its &lt;cure&gt;. It said: 7 yd. It now says: 6 yd. Invented data.',
   );
 });
 

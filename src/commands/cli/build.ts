@@ -2,6 +2,7 @@ import { contentFolder, outFolder } from '../../site/folders.ts';
 import { readArguments } from '../arguments.ts';
 import { buildSite } from '../buildSite.ts';
 import type { Command } from '../command.ts';
+import { localDate } from '../localDate.ts';
 
 /** `npm run build` */
 export const command: Command = async (call) => {
@@ -15,6 +16,7 @@ export const command: Command = async (call) => {
   const { built } = await buildSite({
     contentDir: contentFolder(),
     outDir: outFolder(),
+    today: localDate(new Date()),
     terminal: call.terminal,
   });
   return built ? 0 : 1;

@@ -2,6 +2,7 @@ import { contentFolder } from '../../site/folders.ts';
 import { readArguments } from '../arguments.ts';
 import { checkContent } from '../checkContent.ts';
 import type { Command } from '../command.ts';
+import { localDate } from '../localDate.ts';
 
 /** `npm run check [-- slug...] [--json]` */
 export const command: Command = (call) => {
@@ -15,6 +16,7 @@ export const command: Command = (call) => {
     contentDir: contentFolder(),
     only: read.positionals,
     json: read.values.json,
+    today: localDate(new Date()),
     terminal: call.terminal,
   });
 };

@@ -1,7 +1,7 @@
 import { contentFolder } from '../../site/folders.ts';
 import { readArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
-import { localDate } from '../localDate.ts';
+import { localDate, localTime } from '../localDate.ts';
 import { terminalAsker } from '../plan/asker.ts';
 import { planCommand } from '../plan/planCommand.ts';
 import { planFlags, planUsage } from '../plan/planOptions.ts';
@@ -15,11 +15,13 @@ export const command: Command = async (call) => {
     return 1;
   }
   const asker = terminalAsker();
+  const now = new Date();
   const status = await planCommand({
     contentDir: contentFolder(),
     options: read.values,
     asker,
-    today: localDate(new Date()),
+    today: localDate(now),
+    time: localTime(now),
     terminal: call.terminal,
   });
   asker?.close();

@@ -1,7 +1,7 @@
 import { contentFolder, outFolder } from '../../site/folders.ts';
 import { readArguments } from '../arguments.ts';
 import type { Command } from '../command.ts';
-import { localDate } from '../localDate.ts';
+import { localDate, localTime } from '../localDate.ts';
 import { recordLedger } from '../recordLedger.ts';
 
 /** Puts plans and published reports on record: `npm run record [-- --drop SLUG --reason "..."]`. */
@@ -18,10 +18,12 @@ export const command: Command = (call) => {
     call.terminal.writeError(`A planned test is dropped by its name, with the reason. Use: ${usage}\n`);
     return 1;
   }
+  const now = new Date();
   const recorded = recordLedger({
     contentDir: contentFolder(),
     outDir: outFolder(),
-    today: localDate(new Date()),
+    today: localDate(now),
+    time: localTime(now),
     terminal: call.terminal,
     ...(slug === undefined ? {} : { drop: { slug, reason: reason.trim() } }),
   });

@@ -1,6 +1,8 @@
 import { statSync } from 'node:fs';
 import { visible } from '../../problems/visible.ts';
 import { slugOf } from '../../intake/draft/slugOf.ts';
+import { openContentFolder } from '../../site/contentFiles.ts';
+import { notForInbox } from '../../site/inboxProblems.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
@@ -43,6 +45,9 @@ export function draftCommand({ warmUps = '0', ...request }: DraftTyped): number 
   }
   tidyAfterKills(request);
   const { drafts, left } = draftInbox({ contentDir, terminal, ...(disk === undefined ? {} : { disk }) });
+  const strangers = notForInbox(openContentFolder(contentDir));
+  for (const { file, found, cure } of strangers)
+    terminal.writeError(`${visible(file)} is ${found ?? 'no CSV'}, and was left there. ${cure}\n`);
   if (drafts.length + left.length === 0) {
     terminal.write(
       `No CSV file waits in ${contentDir}/inbox. Put one there, or name one: npm run draft -- FILE.csv\n`,

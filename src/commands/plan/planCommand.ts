@@ -38,6 +38,8 @@ export interface PlanRequest {
   readonly asker: Asker | null;
   /** The day where the shop is, ISO. */
   readonly today: string;
+  /** Hour and minute there, "14:05". */
+  readonly time: string;
   readonly terminal: Terminal;
   readonly disk?: Disk;
 }
@@ -73,7 +75,7 @@ export async function planCommand(request: PlanRequest): Promise<number> {
 }
 
 function write(
-  { contentDir, options, today, terminal, disk = realDisk }: PlanRequest,
+  { contentDir, options, today, time, terminal, disk = realDisk }: PlanRequest,
   decided: Decided,
   shop: ReturnType<typeof readContent>['shop'],
 ): number {
@@ -147,7 +149,7 @@ function write(
       order: order.map(({ shot, round, contender }) => ({ shot, round, label: labelOf(contender) })),
     }),
   };
-  const written = writePlan(contentDir, { slug, date: today, hash }, files, disk);
+  const written = writePlan(contentDir, { slug, date: today, time, hash }, files, disk);
   if (written === 'taken') {
     return refuse(terminal, [
       `There is a report named ${slug} already, and it is never overwritten. Use another name: --slug ${freeSlug(slug, isTaken)}`,
@@ -161,7 +163,7 @@ function write(
       `  ${sheetFile}   open it and print it, A4 or Letter`,
       `  ${orderFile}            the order by shot number; correct it where hitting went another way`,
       `  report.md            the draft, its plan filled in`,
-      `Put on record in ${ledgerFile}. "Planned in advance" is printed only if the session is on a later day than today, ${today}.`,
+      `Put on record in ${ledgerFile}. "Planned in advance" is printed only if the session is on a later day than today, ${today}, or the times in its file say that the first shot came after ${time}.`,
       'Commit these files now: a plan that nobody could see beforehand is only stated.',
       '',
       ...cautions,

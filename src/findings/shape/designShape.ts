@@ -17,7 +17,8 @@ export const order = words('how the contenders followed one another', {
 });
 
 export const plan = words('when the plan was written', {
-  'on-record': 'on record before the session',
+  'on-record': 'on record before the day of the session',
+  'on-record-that-day': 'on record on the day of the session, at a time before that of the first shot',
   stated: 'before it, as the shop states',
   changed: 'stated, but not the plan on record',
   afterwards: 'on the day or later',

@@ -40,6 +40,7 @@ export function completeFront(
     claims: answers.claims ?? [],
     corrections: answers.corrections ?? [],
     replies: answers.replies ?? [],
+    seen: answers.seen ?? [],
     better: betterByMetric(answers.better ?? {}, answers.primary),
     matters: { ...shop?.defaults.matters, ...answers.matters },
     conditions: { ...shop?.defaults.conditions, ...answers.conditions },

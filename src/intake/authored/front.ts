@@ -15,6 +15,7 @@ import { plainId } from './plainId.ts';
 import { plan, type Plan } from './plan.ts';
 import { better, matters, primary, type Better } from './primary.ts';
 import type { Quantity } from './quantity.ts';
+import { seen, type SeenWarning } from './seen.ts';
 import { fileInside, sessionFiles } from './sessionFiles.ts';
 import { olderName } from './reportName.ts';
 import { sheet, type Sheet } from './sheet.ts';
@@ -64,6 +65,8 @@ interface Common {
   readonly claims?: readonly Claim[];
   readonly corrections?: readonly Correction[];
   readonly replies?: readonly Reply[];
+  /** Warnings that were read and stay quiet. */
+  readonly seen?: readonly SeenWarning[];
 }
 
 /** The front matter as one file answers it. */
@@ -167,4 +170,5 @@ export const frontAnswers: Schema<FrontAnswers> = strict({
   claims: claims.describe('sentences that the build compares with the shots').exactOptional(),
   corrections: corrections.exactOptional(),
   replies: replies.exactOptional(),
+  seen: seen.exactOptional(),
 });

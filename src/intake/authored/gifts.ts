@@ -1,7 +1,7 @@
 import { oneOf, text } from './answers.ts';
 import { checkedFurther, wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
-import { understood, type Schema, type Understood } from './trouble.ts';
+import { refused, understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
 /** Whether there was a commission, sponsorship or gift; `words` is the line as written, and names what there was. */
@@ -38,4 +38,19 @@ const exactly = checkedFurther(
 );
 
 /** Commission, sponsorship or gifts: a line, or a block for those who want it exact. */
-export const gifts: Schema<Gifts> = wordsOr(readGifts, exactly, 'text, such as `none`');
+export const gifts: Schema<Gifts> = checkedFurther(
+  wordsOr(readGifts, exactly, 'text, such as `none`'),
+  (read): Understood<Gifts> =>
+    onlyYes.test(read.words)
+      ? refused({
+          kind: 'value-invalid',
+          path: [],
+          expected: 'none, or which commission or gift there was and from whom',
+          found: read.words,
+          cure: 'Write what it was, such as "a commission of 5% on new heads, from their distributor", or none.',
+        })
+      : understood(read),
+);
+
+/** Readers are told which, so that "yes" answers nothing. */
+const onlyYes = /^(?:yes|true|some|there (?:is|was|were))\.?$/i;

@@ -38,8 +38,10 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
   const read = readWith(frontAnswers, tree);
   const troubles = [
     ...('troubles' in read ? read.troubles : []),
-    ...frontChecks(tree, shared.contenders),
-    ...interestChecks(tree, shared.shop?.interests ?? {}),
+    // Of two answers under one key only one is there to be counted.
+    ...(problems.some(({ severity }) => severity === 'error') ? [] : frontChecks(tree, shared.contenders)),
+    // What an unusable shop.yaml answers is told there, once.
+    ...(shared.shopUnread === true ? [] : interestChecks(tree, shared.shop?.interests ?? {})),
     ...sheetsMissing(tree, shared),
   ];
   const unseen = unseenProblems(file, split.body.text, split.body.firstLine);

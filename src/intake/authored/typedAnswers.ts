@@ -2,8 +2,17 @@ import type { Shared } from './shared.ts';
 import { idsIn } from './idsIn.ts';
 import { isBlock, isUnanswered, type Block, type Tree } from './tree.ts';
 
-/** Keys that change after publication without changing what was said: they say what became of the report. */
-const afterwards = ['corrections', 'replies', 'status', 'published', 'withdrawn', 'superseded_by', 'aliases'];
+/** Keys that change after publication without changing what was said: what became of the report, and notes to ourselves. */
+const afterwards = [
+  'corrections',
+  'replies',
+  'status',
+  'published',
+  'withdrawn',
+  'superseded_by',
+  'aliases',
+  'seen',
+];
 
 /** Answers of `shop.yaml` that count as each report's own. */
 const fromShop = ['interests', 'defaults'];

@@ -190,7 +190,12 @@ const byCode: Partial<Record<ErrorCode, (at: Where, around: Surroundings) => Yam
   DUPLICATE_KEY: (at) => {
     const key = /^[^:\s]+/.exec(at.row.slice(at.column - 1))?.[0] ?? '';
     return {
-      ...trouble(at, 'each key once in its block', key, `Keep one line with "${key}:" and remove the other.`),
+      ...trouble(
+        at,
+        'each key once in its block',
+        key,
+        `Keep one line with "${key}:" and remove the other, or give it a key of its own.`,
+      ),
       fatal: false,
     };
   },

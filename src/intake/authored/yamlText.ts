@@ -44,6 +44,8 @@ export function readYaml(file: string, typed: string): YamlReading {
       ),
     ]);
   }
+  const pasted = pastedBlanks(file, text);
+  if (pasted !== null) return unreadable([pasted]);
   const lines = new LineCounter();
   try {
     const document = parseDocument(text, {
@@ -96,6 +98,28 @@ export function readYaml(file: string, typed: string): YamlReading {
       ),
     ]);
   }
+}
+
+/** Blanks that do not count as such, at the start of a line: they come with what is copied from a page or a mail. */
+const pastedStart = /^ *[\t ]*([\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+)[^\n]*/gmu;
+
+function pastedBlanks(file: string, text: string): Problem | null {
+  const found = [...text.matchAll(pastedStart)];
+  const [first] = found;
+  if (first === undefined) return null;
+  const line = text.slice(0, first.index).split('\n').length;
+  const column = first[0].indexOf(first[1] ?? '') + 1;
+  const blanks = (first[1] ?? '').length;
+  const more = found.length === 1 ? '' : ` So begin ${found.length} lines.`;
+  return makeProblem(
+    'yaml-syntax',
+    { file, line, column },
+    {
+      expected: 'blanks as the space bar types them at the start of the line',
+      found: `${blanks === 1 ? 'a non-breaking blank' : `${blanks} non-breaking blanks`} before ${first[0].trim().slice(0, 60)}`,
+      cure: `Delete them and type blanks in their place: they come with text that is pasted from a page, a mail or a word processor.${more}`,
+    },
+  );
 }
 
 /** Values and keys with a character that cannot be seen, escapes in quotes included. */

@@ -1,9 +1,9 @@
 import type { PlaceOf } from '../authored/places.ts';
 import type { Source } from '../authored/source.ts';
 import { makeProblem } from '../../problems/makeProblem.ts';
-import type { Place, Problem } from '../../problems/problem.ts';
+import type { Place, Problem, Severity } from '../../problems/problem.ts';
 import type { ShotFile } from '../shots/shotFile.ts';
-import { namesPerson, personNames, proseNamesPerson } from './hitterNames.ts';
+import { likePerson, namesPerson, personNames, proseNamesPerson, type PersonName } from './hitterNames.ts';
 
 interface Told {
   readonly place: Partial<Place> & { readonly file: string };
@@ -24,9 +24,22 @@ export function namedHitters(source: Source, shotFiles: readonly ShotFile[]): re
     ...shotFiles.flatMap(({ rows }) => rows.flatMap(({ hitter }) => hitter ?? [])),
   ];
   const people = personNames(names, front.contenders);
-  if (people.length === 0) return [];
+  const severity = front.status === 'draft' ? 'warning' : 'error';
+  const alike = likePeople(source, people, severity);
+  if (people.length === 0) return alike;
   const told: Told[] = [
     ...fileNames(front.session, front.orderSheet, placeOf).filter(({ name }) => namesPerson(name, people)),
+    ...front.aliases.flatMap((alias, index) =>
+      namesPerson(alias, people)
+        ? [
+            {
+              place: placeOf(['aliases', index]),
+              what: 'in a former name of the folder, which stays an address',
+              cure: 'Take it out of "aliases".',
+            },
+          ]
+        : [],
+    ),
     ...(namesPerson(slug, people)
       ? [
           {
@@ -51,14 +64,41 @@ export function namedHitters(source: Source, shotFiles: readonly ShotFile[]): re
         : [],
     ),
   ];
-  return told.map(({ place, what, cure }) =>
-    makeProblem('hitter-named', place, {
-      expected: 'no name of anybody who hit: names of hitters are never published',
-      found: `a name that the session files have for a hitter, ${what}`,
-      cure,
-      severity: front.status === 'draft' ? 'warning' : 'error',
-    }),
-  );
+  return [
+    ...alike,
+    ...told.map(({ place, what, cure }) =>
+      makeProblem('hitter-named', place, {
+        expected: 'no name of anybody who hit: names of hitters are never published',
+        found: `a name that the session files have for a hitter, ${what}`,
+        cure,
+        severity,
+      }),
+    ),
+  ];
+}
+
+/** Files whose names look like those of people that nobody has told us of: a page prints them, and its downloads bear them. */
+function likePeople(
+  { front, placeOf }: Source,
+  people: readonly PersonName[],
+  severity: Severity,
+): readonly Problem[] {
+  const contenders = front.contenders.flatMap(({ id, label, short = '', match = [] }) => [
+    id,
+    label,
+    short,
+    ...match,
+  ]);
+  return fileNames(front.session, front.orderSheet, placeOf)
+    .filter(({ name }) => !namesPerson(name, people) && likePerson(name, contenders) !== null)
+    .map(({ place, cure }) =>
+      makeProblem('file-named-like-person', place, {
+        expected: 'a file name that names nobody: it is published with the report',
+        found: 'two words like a first and a last name',
+        cure,
+        severity,
+      }),
+    );
 }
 
 function fileNames(
@@ -80,7 +120,7 @@ function fileNames(
 }
 
 function proseAnswers({ front }: Source) {
-  const { title, summary, question, contenders } = front;
+  const { title, summary, question, contenders, hitters, claims, exclusions, corrections, plan } = front;
   const cure = 'Write the role in place of the name, such as "the staff fitter", or leave it out.';
   return [
     { path: ['title'], text: title, what: 'in the title', cure },
@@ -90,5 +130,35 @@ function proseAnswers({ front }: Source) {
       { path: ['contenders', id, 'label'], text: label, what: 'in a label', cure },
       { path: ['contenders', id, 'short'], text: short, what: 'in a short name', cure },
     ]),
+    ...hitters.flatMap(({ id, role, linkToShop = '', expectation = '' }) => [
+      { path: ['hitters', id, 'role'], text: role, what: 'in a role', cure },
+      {
+        path: ['hitters', id, 'link_to_shop'],
+        text: linkToShop,
+        what: 'in what ties a hitter to the shop',
+        cure,
+      },
+      { path: ['hitters', id, 'expectation'], text: expectation, what: 'in what a hitter expected', cure },
+    ]),
+    ...claims.map(({ say }, index) => ({
+      path: ['claims', index, 'say'],
+      text: say,
+      what: 'in a claim',
+      cure,
+    })),
+    ...exclusions.map(({ reason }, index) => ({
+      path: ['exclusions', index, 'reason'],
+      text: reason,
+      what: 'in the reason of an exclusion',
+      cure,
+    })),
+    ...corrections.map(({ what: text }, index) => ({
+      path: ['corrections', index, 'what'],
+      text,
+      what: 'in a correction',
+      cure,
+    })),
+    { path: ['plan', 'expectation'], text: plan?.expectation ?? '', what: 'in what was expected', cure },
+    { path: ['plan', 'warm_up'], text: plan?.warmUp ?? '', what: 'in the warm-up', cure },
   ];
 }

@@ -177,8 +177,10 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
   }
   // Where nothing names the club, a single column of balls, shafts and the like does.
   const parts = roles.get('part') ?? [];
+  const kinds = roles.get('club-type') ?? [];
   if (contenders.length > 0) roles.set('club', [...contenders]);
   else if (!roles.has('club') && parts.length === 1) roles.set('club', parts);
+  else if (!roles.has('club') && parts.length === 0 && kinds.length === 1) roles.set('club', kinds);
   return { metrics: found.toSorted((a, b) => a.index - b.index), roles };
 }
 

@@ -1,5 +1,6 @@
 import { roleHeadings, type ColumnRole } from '../../trade/columnRoles.ts';
 import { metricHeadings } from '../../trade/headings.ts';
+import { writtenOut } from '../../trade/headingWords.ts';
 import { isMetricId, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { isUnreadUnit, unitNamed, unitSpellings } from '../../trade/unitWords.ts';
 import type { UnitId } from '../../trade/units.ts';
@@ -61,7 +62,14 @@ const roleByPhrase = new Map<string, ColumnRole>(
   ),
 );
 
+/** What a phrase means as it stands, else with its short words written out: `Launch Ang.` */
 function meaningOf(phrase: string): HeadingMeaning {
+  const meaning = meaningAsWritten(phrase);
+  const whole = meaning.kind === 'unknown' ? writtenOut(phrase) : null;
+  return whole === null ? meaning : meaningAsWritten(whole);
+}
+
+function meaningAsWritten(phrase: string): HeadingMeaning {
   const key = compact(phrase);
   const found = metricsByPhrase.get(key) ?? [];
   const [only] = found;

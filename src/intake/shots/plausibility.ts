@@ -76,11 +76,15 @@ export function judgeColumn(
     report('implausible-value', placeAt(table, row, column.column), {
       expected: rangeText(metric, column.unit),
       found: found(row),
-      cure: 'correct that cell from the device, or delete the row and say so in the report',
+      cure: leaveOut,
     });
   }
   return column;
 }
+
+/** Raw files are never edited. */
+const leaveOut =
+  'leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported';
 
 interface Relation {
   readonly a: MetricId;
@@ -163,7 +167,7 @@ export function judgeRelations(
       report('implausible-value', placeAt(table, each, blamed.column), {
         expected: says,
         found: `${typedCell(table, each, blamed.column)} beside ${typedCell(table, each, other.column)} in ${other.column.heading}`,
-        cure: 'correct that cell from the device, or delete the row and say so in the report',
+        cure: leaveOut,
       });
     }
   }

@@ -11,6 +11,7 @@ import { reportDamage } from './damage.ts';
 import type { ShotFile, ShotFileOptions } from './shotFile.ts';
 import { readRows } from './shotRows.ts';
 import { gatherTables } from './table.ts';
+import { reportUnusedColumns } from './unusedColumns.ts';
 
 /** Most rows that are read. */
 export const mostRows = 200_000;
@@ -91,6 +92,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   reportDamage(found, tables, delimiter, report);
   if (cut) reportCutCell(tables, found.records.at(-1), report);
   reportUnmatchedOverrides(blocks, options, report);
+  reportUnusedColumns(blocks, isNamed, options, report);
   const rows = readRows(tables, blocks, report);
   const broken = found.unclosedQuote !== null || found.tooLong !== null;
   if (!broken && rows.shots.length === 0 && blocks.every((block) => block.rows.length === 0)) {

@@ -70,7 +70,12 @@ export function settleCell(
     const expected = 'a number, or nothing where there was no reading';
     return text.includes('\0')
       ? wrong('nul-byte', expected, text, 'export the session again: the file is damaged here')
-      : wrong('not-a-number', expected, text, 'correct that cell from the device, or empty it');
+      : wrong(
+          'not-a-number',
+          expected,
+          text,
+          'leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported',
+        );
   }
   if (cell.unit !== null && !units[cell.unit].dimensions.includes(dimension)) {
     return wrong('unit-contradiction', `a unit of ${name}`, text, 'correct the unit behind that number');

@@ -310,7 +310,7 @@ function seenParts(answers: readonly PairAnswer[], telling: Telling): readonly s
     const { metric } = first.about;
     const { verb, verbs, [first.by]: more } = comparisonOf(metric);
     const ahead = new Set(own.map((one) => one.ahead));
-    const did = metric === 'carry' ? 'went' : ahead.size > 1 ? verbs : verb;
+    const did = ahead.size > 1 ? verbs : verb;
     return `${names([...ahead])} ${index === 0 ? `${did} ` : ''}${more} than ${names(own.map(({ behind }) => behind))}`;
   });
 }

@@ -22,8 +22,13 @@ export function sayBrief(answer: PairAnswer, telling: Telling, form: BriefForm =
 }
 
 /** The whole answer of a measure in one sentence: "Carry of balls, one golfer: Heron clearly past Wren, ...". */
-export function sayAnswerInBrief(block: AnswerBlock, telling: Telling, form: BriefForm): string {
-  return `${headOf(block, telling)}: ${toldInBrief(block, telling, form)}.`;
+export function sayAnswerInBrief(
+  block: AnswerBlock,
+  telling: Telling,
+  form: BriefForm,
+  head: HeadForm = 'whole',
+): string {
+  return `${headOf(block, telling, { form: head })}: ${toldInBrief(block, telling, form)}.`;
 }
 
 /** The same without its head and its full stop, for places that have "Carry of balls, one golfer" by itself. */
@@ -63,16 +68,57 @@ export function sayAnswerFirst(
   const [first, ...rest] = block.statements;
   if (first === undefined || rest.length === 0) return null;
   const told = pairsOf(first);
-  const others = answers.filter(
-    ({ about: { a, b } }) => !told.some(({ about: own }) => own.a === a && own.b === b),
-  );
+  const others = untold(told, answers);
   const credited = told.filter(({ status }) => creditsOne.includes(status));
-  const equalled = others.some(
+  if (told.length === 0 || isEqualled(credited, others)) return null;
+  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; the other ${others.length === 1 ? 'pair' : counted(others.length, 'pair')}: ${statusesOf(others)}.`;
+}
+
+/**
+ * The same with nothing of the other pairs, for a place that holds hardly a line; null where anybody untold may equal one
+ * that is told to be ahead.
+ */
+export function sayLeadersAlone(
+  block: AnswerBlock,
+  answers: readonly PairAnswer[],
+  telling: Telling,
+  form: HeadForm,
+): string | null {
+  const told = leadersToldAlone(block, answers, telling);
+  return told === null ? null : `${headOf(block, telling, { form })}: ${told}.`;
+}
+
+/** The same without its head and its full stop. */
+export function leadersToldAlone(
+  block: AnswerBlock,
+  answers: readonly PairAnswer[],
+  telling: Telling,
+): string | null {
+  const [first] = block.statements;
+  if (first === undefined) return null;
+  // Who leads among many says by itself who cannot be told from whom.
+  if (first.kind === 'leaders') return statementInBrief(first, telling, 'bare');
+  const told = pairsOf(first).filter(({ status }) => status !== 'not-judged');
+  const named = told.flatMap(({ ahead, behind }) => [ahead, behind]);
+  const others = untold(told, answers).filter(
     ({ status, ahead, behind }) =>
-      !creditsOne.includes(status) && credited.some((one) => one.ahead === ahead || one.ahead === behind),
+      status !== 'not-judged' && !(named.includes(ahead) && named.includes(behind)),
   );
-  if (told.length === 0 || equalled) return null;
-  return `${headOf(block, telling)}: ${statementInBrief(first, telling, form)}; rest: ${statusesOf(others)}.`;
+  if (told.length === 0 || isEqualled(told, others)) return null;
+  return statementInBrief(first, telling, 'bare');
+}
+
+function untold(told: readonly PairAnswer[], answers: readonly PairAnswer[]): readonly PairAnswer[] {
+  return answers.filter(({ about: { a, b } }) => !told.some(({ about: own }) => own.a === a && own.b === b));
+}
+
+/** Whether any of these leaves it open that somebody is as good as one of those told to be ahead. */
+function isEqualled(ahead: readonly PairAnswer[], others: readonly PairAnswer[]): boolean {
+  return others.some(
+    (other) =>
+      !creditsOne.includes(other.status) &&
+      ahead.some((one) => one.ahead === other.ahead || one.ahead === other.behind),
+  );
 }
 
 /** Answers that say who is ahead. */
@@ -98,7 +144,39 @@ export function toldCounted(answers: readonly PairAnswer[]): string {
   const [first] = answers;
   return answers.length === 1 && first !== undefined
     ? statusInText(first.status)
-    : `of ${counted(answers.length, 'pair')} ${new Set(answers.map(({ status }) => status)).size === 1 ? 'all ' : ''}${statusesOf(answers)}`;
+    : answers.every(({ status }) => status === first?.status) && first !== undefined
+      ? allAlike(first.status, countWord(answers.length))
+      : `of ${counted(answers.length, 'pair')} ${statusesOf(answers)}`;
+}
+
+/** In the fewest words: how many pairs were told apart; of answers that are alike as `toldCounted` says it. */
+export function toldApartOf(answers: readonly PairAnswer[]): string {
+  const apart = answers.filter(({ status }) => creditsOne.includes(status)).length;
+  return apart === 0 || apart === answers.length
+    ? toldCounted(answers)
+    : `${countWord(apart)} of ${counted(answers.length, 'pair')} told apart`;
+}
+
+/** What is said of several pairs with one and the same answer. */
+function allAlike(status: PairAnswer['status'], count: string): string {
+  switch (status) {
+    case 'clear':
+      return `all ${count} pairs clearly apart`;
+    case 'size-uncertain':
+      return `all ${count} pairs apart, size uncertain`;
+    case 'small':
+      return `all ${count} pairs apart by too little to matter`;
+    case 'level':
+      return `all ${count} pairs alike`;
+    case 'cannot-tell':
+      return `none of ${count} pairs can be told apart`;
+    case 'cause-unclear':
+      return `differences in all ${count} pairs, cause unclear`;
+    case 'not-confirmed':
+      return `no difference confirmed in ${count} pairs`;
+    case 'not-judged':
+      return `none of ${count} pairs judged`;
+  }
 }
 
 /** "two clear, 13 cannot tell"; one and the same of all is said once, and of more than three only two are named. */
@@ -125,20 +203,28 @@ const countedStatus: Readonly<Record<PairAnswer['status'], string>> = {
   'not-judged': 'not judged',
 };
 
+/** "cause unclear": a status as it ends a sentence. */
+export const statusAfter = (status: PairAnswer['status']): string => countedStatus[status];
+
 function statusInText(status: PairAnswer['status']): string {
   const words = statusWords[status];
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
+/** Whether a head says what was varied, or leaves that to the names where every character counts. */
+export type HeadForm = 'whole' | 'short';
+
 /** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
 export function headOf(
   { about: { metric }, calculatedBy }: AnswerBlock,
   { findings, nouns }: Telling,
+  { average = '', form = 'whole' }: { readonly average?: 'average ' | ''; readonly form?: HeadForm } = {},
 ): string {
   const { name } = metrics[metric];
-  const measured = capitalised(calculatedBy === 'monitor' ? `calculated ${name}` : name);
+  const measured = capitalised(`${average}${calculatedBy === 'monitor' ? 'calculated ' : ''}${name}`);
   const by = calculatedBy === 'flight-model' ? ' by our own flight model' : '';
-  return `${measured} of ${nouns}${by}, ${counted(findings.design.hitters, 'golfer')}`;
+  const of = form === 'short' ? '' : ` of ${nouns}`;
+  return `${measured}${of}${by}, ${counted(findings.design.hitters, 'golfer')}`;
 }
 
 /** "balls, one golfer": what was varied, and by how many it was hit. */
@@ -188,7 +274,7 @@ function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMe
       const size =
         form !== 'sized' || difference === null
           ? 'by too little to matter'
-          : `by about ${inUnit(printSize(difference.estimate, printing), printing)}, too little to matter`;
+          : `by about ${inShortUnit(printSize(difference.estimate, printing), printing)}, too little to matter`;
       return `${telling.the(ahead)} ${past} ${size}`;
     }
     case 'level':
@@ -216,12 +302,13 @@ function surely(status: PairAnswer['status'], form: BriefForm): string {
 }
 
 /** "past" of distances, "steeper than" of everything else. */
-function pastWord(metric: MetricId, by: PairAnswer['by']): string {
+export function pastWord(metric: MetricId, by: PairAnswer['by']): string {
   if ((metric === 'carry' || metric === 'total') && by === 'more') return 'past';
   return `${comparisonOf(metric).axis[by]} than`;
 }
 
-function inUnit(printed: string, { unit }: Printing): string {
+/** "8 yd", "5°": a printed number with its sign of unit. */
+export function inShortUnit(printed: string, { unit }: Printing): string {
   const sign = shortUnit(unit);
   return sign === '' || sign === '°' ? `${printed}${sign}` : `${printed} ${sign}`;
 }
@@ -242,7 +329,7 @@ function rangeOf(answers: readonly PairAnswer[], printing: Printing): string {
   const told = answers.flatMap(({ difference }) => (difference === null ? [] : [difference.ci]));
   const ci = [Math.min(...told.map(([low]) => low)), Math.max(...told.map(([, high]) => high))] as const;
   const { lower, upper } = printLimits(ci, printing);
-  const most = upper.kind === 'almost-nothing' ? limitWords(upper) : inUnit(limitWords(upper), printing);
+  const most = upper.kind === 'almost-nothing' ? limitWords(upper) : inShortUnit(limitWords(upper), printing);
   return lower.kind === 'almost-nothing' ? `up to ${most}` : `${limitWords(lower)} to ${most}`;
 }
 
@@ -317,7 +404,7 @@ function openInBrief(
       });
   const same = seen.every(({ because }) => because === first.because);
   const why = same ? reasonOf(first, seen.length === 1, telling) : 'the order could explain it';
-  return `${listed(told)}${inMeasure}, cause unclear${form === 'bare' ? '' : ` (${why})`}`;
+  return `${told.join(', and ')}${inMeasure}, cause unclear${form === 'bare' ? '' : ` (${why})`}`;
 }
 
 function reasonOf({ because, hitLater }: PairAnswer, alone: boolean, telling: Telling): string {
@@ -361,6 +448,9 @@ function leadersInBrief(
 ): string {
   if (about.of === 'report') return '';
   const { most, least } = comparisonOf(about.metric);
+  // "Alder or Birch farthest" says already that the two cannot be told apart.
+  if (form === 'bare' && close === null && unplaced.length === 0)
+    return `${namesOf(leaders, telling, 'or')} ${by === 'less' ? least : most}`;
   const ahead = `${lookOf(firstLook, form)}${namesOf(leaders, telling)} ${by === 'less' ? least : most}`;
   // Whoever may equal the leaders stands in the same breath.
   const untold = [

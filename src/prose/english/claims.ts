@@ -7,7 +7,7 @@ import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { unjudgedPrinting } from '../unjudgedPrinting.ts';
-import { countWord, sentence } from '../words.ts';
+import { capitalised, countWord, sentence } from '../words.ts';
 import { sayClause } from './answers.ts';
 import { comparisonOf } from './comparisons.ts';
 import { sayExplored } from './explored.ts';
@@ -116,6 +116,25 @@ function heldBackWords(overlay: HoldingBack, telling: Telling): string {
       return "the difference may be no larger than the monitor's own error";
     case 'uneven-readings':
       return 'readings are missing more often for one than for the other';
+  }
+}
+
+/** What a claim says, in our words: "Alder carried farther than Cedar". */
+export function sayClaim(
+  { metric, direction, of, than }: Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than'>,
+  telling: Telling,
+): string {
+  const [first, second] = [capitalised(telling.the(of)), telling.the(than)];
+  switch (direction) {
+    case 'straighter':
+      return `${first} finished nearer the line than ${second}`;
+    case 'tighter':
+      return `${first} was more consistent in ${metrics[metric].name} than ${second}`;
+    case 'more':
+    case 'less': {
+      const words = comparisonOf(metric);
+      return `${first} ${words.verb} ${words[direction]} than ${second}`;
+    }
   }
 }
 

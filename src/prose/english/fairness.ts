@@ -158,6 +158,8 @@ export function plannedSentence(plan: PlanStanding, day: string | null): string 
   switch (plan) {
     case 'on-record':
       return 'the plan was on record before the session';
+    case 'on-record-that-day':
+      return 'the plan was on record on the day, before the first shot';
     case 'stated':
       return `the shop says ${date}; no dated record exists`;
     case 'changed':

@@ -19,7 +19,11 @@ type Of<K extends AnswerStatement['kind']> = Extract<AnswerStatement, { readonly
  */
 export function findingInRow(telling: Telling): string {
   const [metric] = primaryMetrics(telling.findings);
-  if (metric === undefined) return 'Nothing was judged.';
+  return metric === undefined ? 'Nothing was judged.' : findingOf(metric, telling);
+}
+
+/** The same of any main measure. */
+export function findingOf(metric: MetricFindings, telling: Telling): string {
   const { statements, calculatedBy } = answerOf(metric, telling.findings);
   const unjudged = statements.filter(
     (one): one is Of<'one'> => one.kind === 'one' && one.answer.status === 'not-judged',
@@ -151,21 +155,20 @@ function open(answers: readonly PairAnswer[], telling: Telling): string {
   if (first === undefined) return openUnseen(answers, telling);
   const { metric } = first.about;
   const { verb, [first.by]: more } = comparisonOf(metric);
-  const did = metric === 'carry' ? 'went' : verb;
   const oneBehind = seen.every((one) => one.behind === first.behind);
   const parts = oneBehind
     ? [
         `${namesOf(
           seen.map(({ ahead }) => ahead),
           telling,
-        )} ${did} ${more} than ${telling.the(first.behind)}`,
+        )} ${verb} ${more} than ${telling.the(first.behind)}`,
       ]
     : [...Map.groupBy(seen, ({ ahead }) => ahead)].map(([ahead, own], index) => {
         const others = namesOf(
           own.map((one) => one.behind),
           telling,
         );
-        return `${telling.the(ahead)} ${index === 0 ? `${did} ` : ''}${more} than ${others}`;
+        return `${telling.the(ahead)} ${index === 0 ? `${verb} ` : ''}${more} than ${others}`;
       });
   const causes = new Set(seen.map(({ because }) => because));
   const reason =

@@ -7,7 +7,7 @@ export interface InterestTelling {
   readonly nameOf: (id: string) => string;
 }
 
-type Of<K extends InterestStatement['kind']> = Extract<InterestStatement, { readonly kind: K }>;
+export type Of<K extends InterestStatement['kind']> = Extract<InterestStatement, { readonly kind: K }>;
 type Supplied = Of<'supply'>;
 
 const soldWords = { new: 'new', used: 'used', both: 'new and used', no: '' } as const;
@@ -20,14 +20,33 @@ export function interestInEnglish(
   statements: readonly InterestStatement[],
   telling: InterestTelling,
 ): readonly string[] {
+  return interestTold(statements, telling).map(({ text }) => text);
+}
+
+/** A sentence of an interest with the statements that it tells. */
+export interface InterestSentence {
+  readonly text: string;
+  readonly of: readonly InterestStatement[];
+}
+
+/** The same, each sentence with what it tells. */
+export function interestTold(
+  statements: readonly InterestStatement[],
+  telling: InterestTelling,
+): readonly InterestSentence[] {
   const sold = statements.filter((told) => told.kind === 'sells');
   const supplied = statements.filter((told) => told.kind === 'supply');
   const further = statements.flatMap((told) =>
-    told.kind === 'sells' || told.kind === 'supply' ? [] : [furtherSentence(told, telling)],
+    told.kind === 'sells' || told.kind === 'supply'
+      ? []
+      : [{ text: furtherSentence(told, telling), of: [told] }],
   );
   const together = soldFromStock(sold, supplied, telling);
-  const apart = [...sellingSentence(sold, telling), ...supplySentences(supplied, sold, telling)];
-  return [...(together === null ? apart : [together]), ...further];
+  const apart = [
+    ...sellingSentence(sold, telling).map((text) => ({ text, of: sold })),
+    ...supplyTold(supplied, sold, telling),
+  ];
+  return [...(together === null ? apart : [{ text: together, of: [...sold, ...supplied] }]), ...further];
 }
 
 /** "We sell all three new and took them from stock, save Heron, which its distributor lent us." */
@@ -61,7 +80,7 @@ function exception({ supply, contenders }: Supplied, telling: InterestTelling): 
 }
 
 /** "We sell all three new." or "We sell Alder and Birch new and Cedar used; we do not sell Dogwood." */
-function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestTelling): readonly string[] {
+export function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestTelling): readonly string[] {
   const [only, ...others] = sold;
   if (only === undefined) return [];
   const count = only.contenders.length;
@@ -108,11 +127,11 @@ function othersLast<T extends InterestStatement>(
 }
 
 /** Who supplied each, those from one source together; what was lent by several in one sentence. */
-function supplySentences(
+export function supplyTold(
   supplied: readonly Supplied[],
   sold: readonly Of<'sells'>[],
   telling: InterestTelling,
-): readonly string[] {
+): readonly InterestSentence[] {
   const every = sold.flatMap(({ contenders }) => contenders).length;
   const groups = othersLast(supplied, telling).map((group) =>
     group.told.contenders.length === every && supplied.length === 1
@@ -121,12 +140,14 @@ function supplySentences(
   );
   return groups.flatMap((group, index) => {
     const { supply } = group.told;
-    if (supply.kind !== 'lent' && supply.kind !== 'given') return [supplySentence(group, telling)];
+    const alone = { text: supplySentence(group, telling), of: [group.told] };
+    if (!isHandedOver(supply)) return [alone];
     const alike = groups.filter(
       ({ told: { supply: other } }) => isHandedOver(other) && other.kind === supply.kind,
     );
-    if (!isHandedOver(supply)) return [supplySentence(group, telling)];
-    return alike[0] === groups[index] ? [handedOverSentence(alike, telling)] : [];
+    return alike[0] === groups[index]
+      ? [{ text: handedOverSentence(alike, telling), of: alike.map((one) => one.told) }]
+      : [];
   });
 }
 
@@ -173,61 +194,9 @@ function supplySentence(
   }
 }
 
-/**
- * The same of one statement in the fewest words that lose nothing of what came from outside, with nobody speaking:
- * "Paid for by the shop and the maker of Clover, half each."
- */
-export function interestInFewWords(
-  statements: readonly InterestStatement[],
-  telling: InterestTelling,
-): readonly string[] {
-  const sold = statements.filter((told) => told.kind === 'sells');
-  const supplied = statements.filter((told) => told.kind === 'supply');
-  return [
-    ...soldAtAll(sold, telling),
-    ...supplySentences(supplied, sold, telling),
-    ...statements.flatMap((statement) => {
-      switch (statement.kind) {
-        case 'sells':
-        case 'supply':
-          return [];
-        case 'payment': {
-          const { kind, words } = statement.payment;
-          return kind === 'others' || kind === 'shared'
-            ? [`Paid for by ${told(words, telling)}.`]
-            : [furtherSentence(statement, telling)];
-        }
-        case 'gifts':
-          return statement.gifts.kind === 'some'
-            ? [`Commission or gifts: ${told(statement.gifts.words, telling)}.`]
-            : [furtherSentence(statement, telling)];
-        case 'seen':
-          return statement.seen.kind === 'others'
-            ? [`Seen before publication by ${told(statement.seen.words, telling)}.`]
-            : [furtherSentence(statement, telling)];
-        case 'own-words':
-          return [furtherSentence(statement, telling)];
-      }
-    }),
-  ];
-}
-
-/** "The shop sells all three." or "The shop sells all but Mallow." */
-function soldAtAll(sold: readonly Of<'sells'>[], telling: InterestTelling): readonly string[] {
-  if (sold.length === 0) return [];
-  const every = sold.flatMap(({ contenders }) => contenders);
-  const not = sold.filter(({ how }) => how === 'no').flatMap(({ contenders }) => contenders);
-  if (every.length === not.length) return sellingSentence(sold, telling);
-  const [one] = every.filter((id) => !not.includes(id));
-  if (not.length === every.length - 1 && one !== undefined)
-    return [`${weSell(telling)} ${telling.nameOf(one)} alone.`];
-  const but = not.length === 0 ? '' : ` but ${listed(not.map(telling.nameOf))}`;
-  return [`${weSell(telling)} ${but === '' ? all(every) : `all${but}`}.`];
-}
-
 type Further = Exclude<InterestStatement, { readonly kind: 'sells' | 'supply' }>;
 
-function furtherSentence(statement: Further, telling: InterestTelling): string {
+export function furtherSentence(statement: Further, telling: InterestTelling): string {
   switch (statement.kind) {
     case 'payment':
       return paymentSentence(statement.payment, telling);
@@ -274,7 +243,7 @@ function seenSentence({ kind, words }: Of<'seen'>['seen'], telling: InterestTell
 const speaksAsShop = /\b(?:we|us|our|ours|ourselves|I|my|me)\b/i;
 
 /** The shop's words within a sentence of somebody else's: "our distributor" is the shop's; what else says "we" is quoted. */
-function told(words: string, { speaker }: InterestTelling): string {
+export function told(words: string, { speaker }: InterestTelling): string {
   const plain = words.trim().replace(/\.$/, '');
   if (speaker === 'we' || !speaksAsShop.test(plain)) return plain;
   const named = plain.replace(/\bour\b/gi, 'the shop’s');
@@ -288,10 +257,11 @@ function inItsWords(about: string, words: string, telling: InterestTelling): str
 }
 
 const subject = ({ speaker }: InterestTelling): string => (speaker === 'we' ? 'We' : speaker.shop);
-const weSell = ({ speaker }: InterestTelling): string =>
+export const weSell = ({ speaker }: InterestTelling): string =>
   speaker === 'we' ? 'We sell' : `${speaker.shop} sells`;
 const lowerThe = (shop: string): string => shop.replace(/^The\b/, 'the');
-const all = (ids: readonly string[]): string => (ids.length === 2 ? 'both' : `all ${countWord(ids.length)}`);
+export const all = (ids: readonly string[]): string =>
+  ids.length === 2 ? 'both' : `all ${countWord(ids.length)}`;
 const wasEach = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'were each');
 
 function stockName({ supply }: Pick<Supplied, 'supply'>, { speaker }: InterestTelling): string {

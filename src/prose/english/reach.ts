@@ -10,13 +10,16 @@ import { atLeastWords, mattersWords } from './ranges.ts';
 /** "Three identical balls would typically come out about 2 yards apart in carry by chance, and more than 4 in one test of 20." */
 export function sayChance({ metric, things, average, upTo }: Chance, telling: Telling): string {
   const printing = printingFor(metric, telling);
-  const { noun, nouns } = telling;
-  const identical = noun.startsWith('set of ') ? noun.replace('set', 'sets') : nouns;
   return (
-    `${capitalised(countWord(things))} identical ${identical} would typically come out about ` +
+    `${capitalised(countWord(things))} identical ${wholeThings(telling)} would typically come out about ` +
     `${sizeWords(average, printing)} apart in ${metrics[metric].name} by chance, and more than ` +
     `${printSize(upTo, printing)} in one test of 20.`
   );
+}
+
+/** What was varied, several whole ones: "balls", "sets of grooves". */
+export function wholeThings({ noun, nouns }: Pick<Telling, 'noun' | 'nouns'>): string {
+  return noun.startsWith('set of ') ? noun.replace('set', 'sets') : nouns;
 }
 
 /** What the test could see, in a sentence. */
@@ -42,7 +45,8 @@ export function sayReach(statement: ReachStatement, telling: Telling): string {
   }
 }
 
-function sizeWords(si: number, printing: Printing): string {
+/** A size with its unit: "2 yards". */
+export function sizeWords(si: number, printing: Printing): string {
   return withUnit(printSize(si, printing), printing.unit);
 }
 

@@ -18,7 +18,10 @@ export function saySingleShots({ told }: SingleShots, telling: Telling): string 
     const before = told[index - 1];
     const same = before?.answer.ahead === answer.ahead;
     const { verb, [answer.by]: word } = comparisonOf(answer.about.metric);
-    const count = formatNumber(more, Number.isInteger(more) ? 0 : 1);
+    // Half a pairing is a tie, which nobody can picture.
+    const count = Number.isInteger(more)
+      ? formatNumber(more, 0)
+      : `about ${formatNumber(Math.floor(more), 0)}`;
     const pairings =
       same && before.of === of
         ? count

@@ -13,18 +13,23 @@ import { causeOf } from './names.ts';
 import { limitWithUnit, limitWords, oneSidedRange } from './ranges.ts';
 
 /** "We cannot tell whether club speed was the same with Heron and Plover." */
-export function saySwingAnswer({ measure, a, b, answer }: SwingRow, telling: Telling): string {
+export function saySwingAnswer(row: SwingRow, telling: Telling): string {
+  return `${capitalised(swingAnswerClause(row, telling))}.`;
+}
+
+/** The same in running text. */
+export function swingAnswerClause({ measure, a, b, answer }: SwingRow, telling: Telling): string {
   const { name } = metrics[measure];
   const both = `${telling.the(a)} and ${telling.the(b)}`;
   switch (answer) {
     case 'same':
-      return `${capitalised(name)} was the same with ${both}, as far as it matters.`;
+      return `${name} was the same with ${both}, as far as it matters`;
     case 'different':
-      return `${capitalised(name)} was not the same with ${both}.`;
+      return `${name} was not the same with ${both}`;
     case 'cannot-tell':
-      return `We cannot tell whether ${name} was the same with ${both}.`;
+      return `we cannot tell whether ${name} was the same with ${both}`;
     case 'not-known':
-      return `We do not know whether ${name} was the same with ${both}.`;
+      return `we do not know whether ${name} was the same with ${both}`;
   }
 }
 
@@ -33,6 +38,11 @@ const answerWords: Readonly<Record<Exclude<SwingRow['answer'], 'cannot-tell'>, s
   different: 'not the same swing',
   'not-known': 'not known',
 };
+
+/** "club speed was not the same with Long and Short: 1.8 to 3.4 mph faster with Long, worth 4 to 12 yards for Long" */
+export function swingClause(row: SwingRow, telling: Telling): string {
+  return `${swingAnswerClause(row, telling)}: ${numbers(row, telling)}`;
+}
 
 /** "Within 0.8 mph of each other, worth up to 2 yards either way." */
 export function saySwingNumbers(row: SwingRow, telling: Telling): string {

@@ -25,6 +25,11 @@ export function partName(id: PartId, telling: Pick<Telling, 'noun'>): string {
   return id === 'smash' && variesBall(telling) ? 'ball speed for the same swing' : partNames[id];
 }
 
+/** The same without what explains it. */
+export function partNameInBrief(id: PartId, telling: Pick<Telling, 'noun'>): string {
+  return id === 'smash' && !variesBall(telling) ? 'smash factor' : partName(id, telling);
+}
+
 /** What a part comes from, where it has a size. */
 function causeWords(id: PartId | null, telling: Telling): string {
   switch (id) {

@@ -36,6 +36,7 @@ describe('shop.yaml', () => {
         commissionOrGifts: { kind: 'none', words: 'none' },
       },
       reuse: { terms: 'with the credit line', credit: 'Example Golf' },
+      exports: [],
       defaults: {
         units: 'metres',
         locale: 'en-US',

@@ -14,7 +14,7 @@ const cases: readonly (readonly [string, string, readonly string[]])[] = [
     'a key written twice',
     'title: x\ntitle: y\n',
     [
-      '2:1 | yaml-syntax | each key once in its block | title | Keep one line with "title:" and remove the other.',
+      '2:1 | yaml-syntax | each key once in its block | title | Keep one line with "title:" and remove the other, or give it a key of its own.',
     ],
   ],
   [

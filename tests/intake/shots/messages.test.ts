@@ -25,6 +25,7 @@ const files: Readonly<Record<string, string | readonly number[]>> = {
   'delimiter-changes': 'Shot,Club,Carry (yd)\n1,Alder,248.2\nShot;Club;Carry (yd)\n2;Alder;249.1\n',
   'heading-ambiguous': 'Shot,Club,Speed (mph),Carry (yd)\n1,Alder,155.1,248.2\n',
   'duplicate-column': 'Club,Carry (yd),Carry (yd)\nAlder,248.2,240.1\n',
+  'column-not-used': 'Club,Carry (yd),Angle Launch Ball\nAlder,248.2,12.1\n',
   'too-few-cells': headings + '1,Alder,155.1,248.2\n' + good,
   'too-many-cells': headings + '1,Alder,155.1,2,248.2,-3.1\n' + good,
   'truncated-row': headings + good + '5,Alder,15',
@@ -137,6 +138,10 @@ it('are plain, placed, and say what to do', () => {
       expected: one column for carry
       found: columns 2 and 3; in line 2 they say 248.2 and 240.1
       Rename or delete one of the two, or tell in the report under "columns" which one counts.
+    column-not-used (warning) line 1, cell 3
+      expected: a heading that names one metric of the trade, such as launch angle
+      found: Angle Launch Ball
+      If it is launch angle, write in report.md: columns: {launch_angle: "Angle Launch Ball"}; if it is something else, nothing need be done.
     too-few-cells (error) line 2, cell -
       expected: 5 cells, one for each heading
       found: 4

@@ -248,8 +248,9 @@ export function luckFinding(
   telling: Telling,
 ): string {
   const short = sayShort(answer);
+  const apart = Number(seen) === 0 ? 'out level' : `${withUnit(seen, unit)} apart`;
   return capitalised(
-    `${namesOf([answer.ahead, answer.behind], telling)} came ${withUnit(seen, unit)} apart in ${metrics[answer.about.metric].name} (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
+    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
   );
 }
 

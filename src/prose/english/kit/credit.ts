@@ -1,4 +1,4 @@
-/** "example.test/reports/three-balls, version 1.0.1 of the report. Straightface 1.0.0." */
-export function addressAndVersion(where: string, ofReport: string, ofTool: string): string {
-  return `${where}, version ${ofReport} of the report. Straightface ${ofTool}.`;
+/** "example.test/reports/three-balls, version 1.0.1 of 3 May 2026.": where a report stands, and as it was on which day. */
+export function addressAndVersion(where: string, version: string, day: string | null): string {
+  return `${where}, version ${version}${day === null ? '' : ` of ${day}`}.`;
 }

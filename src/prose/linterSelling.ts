@@ -1,0 +1,85 @@
+import type { CarefulWord } from './carefulWord.ts';
+
+const audience =
+  '(?:(?:high|low|mid|middling|better|good|average|weak(?:er)?|strong(?:er)?|slow(?:er)?|fast(?:er)?|older|senior|new|young(?:er)?|weekend|club|every|any|most|all|many) )?(?:beginners?|handicappers?|seniors?|juniors?|ladies|swingers?|golfers?|players?|hitters?|amateurs?|improvers?)';
+
+/** What a sentence asks its reader to do, or says that he should want. */
+const advised =
+  /(?<![\p{L}\p{N}] )(?<=^\s*(?:so |then |simply |just |why not |do not wait,? |please )?)(?:buy|order|get|grab|choose|pick|try|put|trade|swap|take|book|treat|upgrade|switch|go for|come and)\b(?! (?:the one |whichever |whatever |what |your time|care|heart|part|one of|a look|it slowly|into account|back\b))|\b(?:we|i)(?:['’]d| would| can| strongly| warmly| highly)* (?:recommend|suggest|advise|favou?r|prefer|choose)\b(?! (?:hitting|trying|reading|looking|asking|waiting|that you (?:hit|try|read|ask)|to (?:hit|try|read|wait)))|\brecommended (?:to|for) (?:all|every|any)|\b(?:you|golfers?|players?|swingers?|beginners?|seniors?|everyone|everybody|anyone|customers?) (?:really )?(?:should|must|ought to|need to|have to) (?:\w+ )?(?:try|buy|choose|get|have|own|hit|play|consider|switch|pick|look at)\b|\bowe it to (?:your|him|her|them)|\b(?:do not|don['’]t) (?:miss|wait|hesitate|overlook)\b|\b(?:is|are|be) the (?:\w+ )?(?:one|head|shaft|ball|club|driver|iron|wedge|choice|pick|option) for (?:you|your|any|every|a|all|most)\b|\b(?:safe|safest|right|obvious|best|natural|clear|easy|first|smart|wise) (?:choice|pick|option|buy|bet)\b|\bmoney well spent\b|\bgood value\b|\bregret (?:buying|it)\b|\bin your bag\b/iu;
+
+const praised =
+  /\b(?:top|best|star|strong(?:est)?|standout|number[- ]one|no\. ?1) (?:performer|performers|performance|of the (?:day|test|pack|bunch|show))\b|\b(?:is|was|are|were|remains?) (?:our|the|a|an)? ?(?:clear |real |true |absolute |genuine |proper )*(?:number one|favou?rite|star|standout|revelation|sensation|rocket|cannon|beast|weapon|gem|bargain|joy|delight|eye-?opener|dream|masterpiece|leader|front-?runner|benchmark|champion|class act|must)\b|\b(?:clearly|well|far|miles|streets|way|comfortably) (?:ahead|in front|clear)\b|\blike a (?:dream|rocket|bullet|cannon|missile|train|charm)\b|\bpack\b(?<=\b(?:lead|leads|led|ahead of|head of|top of|pick of) the pack)|\b(?:leads?|led|heads?|tops?|topped) (?:the )?(?:others|rest|field|list|table|way|test|class|lot|bunch)\b|\b(?:trails?|trailed|lags?|lagged|chases?) (?:behind )?(?:the )?(?:others|rest|field|lot|bunch|pack)\b|\b(?:hard|difficult|tough|impossible) to (?:beat|fault|better|top|match|ignore|argue)\b|\binto retirement\b|\b(?:explosive|electric|sensational|stunning|superb|outstanding|incredible|amazing|awesome|fantastic|brilliant|phenomenal|effortless|magical|unreal|terrific|blistering|insane|monstrous|mighty|unmatched|unstoppable|world[- ]class|top[- ]class|tour[- ]proven|hot|hotter|hottest)(?:ly)?\b(?! (?:day|days|afternoon|weather|spell|tea|drink|water|week|summer|sun|glue|air|and (?:dry|humid)))|\bdreams? of\b|\b(?:numbers|figures|data|results|shots|facts) (?:all )?(?:favou?r|back|are on the side of|point to|say it all|do not lie|don['’]t lie|are clear|make the case)\b|\b(?:difference|gap|result|answer|verdict|case|message|choice) (?:is|was|could not be|couldn['’]t be) (?:\w+ )?(?:obvious|plain|clear|clearer|huge|enormous|massive|striking|night and day|unmistakable)\b/iu;
+
+const given =
+  /\b(?:gives?|gets?|adds?|hands?|buys?|earns?|brings?|saves?|saved|gave|bought|spares?|costs?) (?:you|us|him|her|them|your \w+|golfers?|players?) (?:\w+ ){0,3}(?:shots?|strokes?|yards?|metres?|speed|distance|carry|confidence|control|spin|pounds?|forgiveness)\b|\b(?:lower|bring|brings|take|takes|cut|cuts|drop|drops|shave|shaves) (?:down )?your (?:scores?|handicap)\b|\byour (?:scores?|handicap)\b[^.;:]{0,20}\b(?:down|lower|drop|fall)\b|\bmakes? (?:the|this|your|golf|any) ?(?:game|golf|swing|round|life)? ?(?:much |so much |a lot )?(?:easier|simpler|better|more fun)\b/iu;
+
+const suiting = new RegExp(
+  [
+    String.raw`\b(?:perfect|ideal|great|excellent|made|designed|built|suited|just right|good|best|right|recommended) for (?:a |an |the )?${audience}\b`,
+    String.raw`\b(?:suits?|flatters?|helps?|rewards?|favou?rs|benefits?) (?:a |an |the )?${audience}\b(?! who hit)`,
+    String.raw`\b${audience} (?:will|would|are going to|should|can|love|loves|prefer|prefers|benefit|gain|gains|get|gets|need|needs|find|finds|enjoy|enjoys) `,
+    String.raw`\b(?:seniors|beginners|juniors|ladies)\b[^.;:]{0,40}\b(?:gain|love|enjoy|benefit|easy|easier)\b`,
+  ].join('|'),
+  'iu',
+);
+
+const eased =
+  /\b(?:easy|easier|easiest|simple|simpler|effortless) to (?:launch|hit|get (?:up|airborne)|swing|square|control|elevate|play|strike|time|aim)\b|\b(?:more|most|very|so|really|extremely|incredibly) (?:stable|playable|workable|user-friendly|responsive)\b|\b(?:off[- ]cent(?:re|er)|mis-?hits?|toe|heel|thin|fat)[ -]?(?:hits?|strikes?|shots?)?\b[^.;:]{0,30}\b(?:lose|loses|lost|cost|costs|keep|keeps|hold|holds|fly|flies|go|goes) (?:almost |hardly |next to |just as |any |nothing|no |little|less|their|the same|far)/iu;
+
+const placed =
+  /\b(?:keeps?|kept|stays?|stayed|holds?|held) (?:it |the ball |them |\w+ )?(?:in play|in the fairway|on (?:the )?(?:line|fairway|target)|out of (?:trouble|the rough|the trees)|straight|the middle)\b|\b(?:finds?|hits?) (?:more |every |the )?fairways?\b/iu;
+
+const health =
+  /\b(?:ha(?:s|d|ving)|with|nurs(?:es|ed|ing)|suffer(?:s|ed|ing)? from|after|recover(?:s|ed|ing)? from) (?:a |an |his |her |their |some )?(?:bad|sore|stiff|weak|injured|broken|new|artificial|painful|troublesome|dodgy) (?:\w+ )?(?:back|knees?|hips?|shoulders?|elbows?|wrists?|necks?|heart|legs?|hands?|fingers?|eyes?|ankles?|foot|feet)\b|\b(?:arthritis|surgery|operated on|slipped disc|heart attack|stroke patient|diabet\w+|cancer|pregnan\w+|disab(?:led|ility)|back pain|his injury|her injury)\b/iu;
+
+const word = (
+  kind: CarefulWord['kind'],
+  pattern: RegExp,
+  expected: string,
+  cure: string,
+  rest: Partial<Pick<CarefulWord, 'mayBeDenied' | 'counts'>> = {},
+): CarefulWord => ({ kind, pattern, expected, cure, mayBeDenied: true, counts: 'anywhere', ...rest });
+
+const notTested = (what: string): string => `Leave it out, or say that ${what} was not part of the test.`;
+
+/** Words of somebody who sells: advice, praise, effects promised, and whom or what a thing is said to be good for. */
+export const sellingWords: readonly CarefulWord[] = [
+  word(
+    'advice-given',
+    advised,
+    'what the shots show, and no advice what to buy or to choose: the shots cannot tell what suits a reader',
+    'Leave the choice to the reader.',
+  ),
+  word(
+    'contest-word',
+    praised,
+    'plain words for what was measured, without praise',
+    'Say in what, and by how much.',
+  ),
+  word(
+    'promise-made',
+    given,
+    'what this golfer saw; here a gain in distance, control or score is promised to whoever reads it',
+    'Say what happened in the test. Another golfer may differ.',
+  ),
+  word(
+    'outcome-unmeasured',
+    suiting,
+    'what the shots can show: they tell of the golfers who hit, and not whom it suits',
+    'Leave it out, or say who hit; the page prints the club speed of each golfer.',
+  ),
+  word('outcome-unmeasured', eased, 'what the shots can show', notTested('how easy it is to hit')),
+  word(
+    'outcome-unmeasured',
+    placed,
+    'what the shots can show',
+    notTested('where a ball ends up on a course'),
+  ),
+  word(
+    'personal-data',
+    health,
+    'nothing of the health of anybody: that is for the golfer alone to tell',
+    'Take it out; where it bears on the shots, say only what the golfer agreed to.',
+    { mayBeDenied: false },
+  ),
+];
