@@ -169,6 +169,24 @@ describe('from an empty folder to a published page, by keyboard alone', () => {
   });
 });
 
+describe('by mouse', () => {
+  test('a file that is dropped anywhere on the page goes into the form, and becomes a draft', async () => {
+    await page.goto(`${server.origin}/desk/`);
+    const [first = '', ...rows] = fiveHeadsCsv.split('\n');
+    const text = [first, ...rows.slice(0, 20), ''].join('\n');
+    await page.evaluate((csv) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([csv], 'dropped.csv', { type: 'text/csv' }));
+      document
+        .querySelector('h1')
+        ?.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }));
+    }, text);
+    await Promise.all([page.waitForNavigation({ timeout: 60_000 }), page.click('form.drop button')]);
+    expect(page.url()).toContain('/desk/reports/dropped/');
+    expect(readFileSync(join(folders.content, 'reports/dropped/dropped.csv'), 'utf8')).toBe(text);
+  });
+});
+
 describe.each([
   ['light', false],
   ['dark', true],

@@ -118,6 +118,7 @@ describe('the fields of a form come from the schema', () => {
       'claims',
       'corrections',
       'replies',
+      'seen',
     ]);
   });
 });
