@@ -26,5 +26,6 @@ function content(): OpenContent {
 export default async function workOut(slug: string): Promise<void> {
   const { report } = content().load(slug);
   if (report === null || !isShown(report)) return;
-  for (const picture of picturesOf(report)) await exportedPng(report, picture);
+  for (const picture of picturesOf(report))
+    if (picture.endings.includes('png')) await exportedPng(report, picture);
 }

@@ -14,11 +14,12 @@ import { changesWords, stampWords, withdrawnWords } from '../prose/english/kit/s
 import { golfersShotsAndDay } from '../prose/english/kit/whoAndHow.ts';
 import { sayWhoHit } from '../prose/english/whoHit.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
-import type { Caution, PairAnswer } from '../prose/statement.ts';
+import type { About, Caution } from '../prose/statement.ts';
 import { whoHit } from '../prose/whoHit.ts';
 import { sentence } from '../prose/words.ts';
 import { absoluteAddress, spokenAddress } from './absoluteAddress.ts';
 import type { CardPlan } from './cardPlan.ts';
+import { answerOfFigure } from './figureAnswer.ts';
 import { figureInterest } from './figureInterest.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
@@ -90,7 +91,14 @@ export function cardWords(report: Report): CardWords {
     brief: golfersShotsAndDay(telling, countsIn(report, metric), day),
     when: sayDayHit(day),
   };
-  const { whole, inFewWords } = figureInterest(report, comparedBy(answers, report), null);
+  // The card stands for the first picture, and says of the interest what that does.
+  const lead = report.figures.find(({ kind }) => kind === 'drawn')?.id ?? 'apart';
+  const about: About = metric === null ? { of: 'report' } : { of: 'metric', metric: metric.id };
+  const { whole, inFewWords } = figureInterest(
+    report,
+    { id: lead },
+    answerOfFigure(report, { about, chart: 'apart' }),
+  );
   const told = { ...common, whom, interest: { whole: textOf(whole), fewWords: textOf(inFewWords) } };
   if (metric === null)
     return { ...told, head: '', findings: [findingInRow(telling)], pairs: [], caution: null };
@@ -107,11 +115,6 @@ export function cardWords(report: Report): CardWords {
     pairs: judged.map((one) => sayDrawnPair(one, telling)),
     caution: cautionOf(gravestBeside(cautionsFor(metric, findings)), judged.length, report),
   };
-}
-
-function comparedBy(answers: readonly PairAnswer[], { findings }: Report): readonly string[] {
-  const ids = new Set(answers.flatMap(({ ahead, behind }) => [ahead, behind]));
-  return ids.size === 0 ? findings.contenders.map(({ id }) => id) : [...ids];
 }
 
 function cautionOf(caution: Caution | null, judged: number, { telling }: Report): CardCaution | null {

@@ -12,6 +12,9 @@ export type LeadForm = (typeof leadForms)[number];
 
 export type ExportForm = ChartForm | LeadForm;
 
+/** Whether every chart has it. */
+export const isChartForm = (form: ExportForm): form is ChartForm => chartForms.some((one) => one === form);
+
 /** The choice of the shop that each form waits for; null where it is always made. */
 const askedBy: Readonly<Record<ExportForm, ExportChoice | null>> = {
   wide: null,

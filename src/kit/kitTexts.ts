@@ -9,10 +9,11 @@ import { licenceText } from './licences.ts';
 import { pictureFiles } from './pictureFiles.ts';
 import type { Report } from './report.ts';
 import { reportVersion } from './reportVersion.ts';
+import { scriptSeconds, spokenScripts } from './spokenScript.ts';
 
 const lengths: readonly CaptionLength[] = ['short', 'middle', 'long'];
 
-/** Captions, alternative texts and the names of the pictures that they go with, as one plain text. */
+/** Captions, alternative texts, what a presenter says, and the names of the pictures that they go with, as one plain text. */
 export function captionsText(report: Report): string {
   const { source } = report;
   return paragraphs([
@@ -21,6 +22,9 @@ export function captionsText(report: Report): string {
       .filter((words) => words !== '')
       .join('\n'),
     ...kitOf(report).offered.flatMap((item) => ofChart(report, item)),
+    ...(['short', 'long'] as const).map((length) =>
+      labelled(`To say in ${scriptSeconds[length]} seconds`, spokenScripts(report)[length]),
+    ),
   ]);
 }
 

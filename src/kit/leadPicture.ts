@@ -1,3 +1,4 @@
+import type { ClearGround } from './clearGround.ts';
 import { cardLayout, type Card } from './cardLayout.ts';
 import { stripSentences } from './caveatStrip.ts';
 import { exportedSvg } from './exportedSvg.ts';
@@ -31,14 +32,7 @@ export interface OnPaper extends Named {
 /** A PNG of `on.width` x `on.height` px that is clear but for the drawing, whose top left corner stands at a place. */
 export interface OnNothing extends Named {
   readonly kind: 'clear-png';
-  readonly on: Place;
-}
-
-export interface Place {
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly top: number;
+  readonly on: ClearGround;
 }
 
 /** An SVG whose letters are to be made outlines, so that it needs no font. */

@@ -8,9 +8,11 @@ export interface PictureFiles extends ExportedPicture {
   readonly endings: readonly ('png' | 'svg')[];
 }
 
-/** Printers take the drawing, whose letters are outlines; the others come as pixels too. */
-const endingsOf = (form: ExportForm): PictureFiles['endings'] =>
-  form === 'print' ? ['svg'] : ['png', 'svg'];
+/** Printers take the drawing, whose letters are shapes; what is laid over a film has to be pixels. */
+const endingsOf = (form: ExportForm): PictureFiles['endings'] => {
+  if (form === 'print') return ['svg'];
+  return form === 'lower-third' ? ['png'] : ['png', 'svg'];
+};
 
 /** Every picture that an editor may take of one chart of a report, the wide one in the shop's units first. */
 export function pictureFiles(report: Report, figure: DrawnFigure): readonly PictureFiles[] {

@@ -1,9 +1,8 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { altText } from './altText.ts';
 import { stripSentences } from './caveatStrip.ts';
-import { wholeHeadline } from './headline.ts';
 import { publisherOf } from './interestInShort.ts';
 import { licenceAddress, licenceText } from './licences.ts';
+import type { Picture } from './pictureOf.ts';
 import type { PngText } from './pngNotes.ts';
 import type { Report } from './report.ts';
 import { textOf, type SaidKind } from './said.ts';
@@ -13,11 +12,14 @@ import { xmpPacket } from './xmpPacket.ts';
  * What the file of a chart's raster says of it: finding, alternative text, who made it, on what terms it may be used,
  * what it must not be printed without, and where it is from, in which version.
  */
-export function pictureNotes(report: Report, figure: DrawnFigure, version: string): readonly PngText[] {
+export function pictureNotes(
+  report: Report,
+  figure: DrawnFigure,
+  { title, alternativeText }: Pick<Picture, 'title' | 'alternativeText'>,
+  version: string,
+): readonly PngText[] {
   const sentences = stripSentences(report, figure, version, () => true);
   const ofKind = (wanted: SaidKind): string => textOf(sentences.filter(({ kind }) => kind === wanted));
-  const title = textOf(wholeHeadline(report, figure));
-  const alternativeText = altText(report, figure);
   const { terms, credit, licenceCharts } = report.source.shop?.reuse ?? {};
   const creator = credit ?? publisherOf(report);
   const rights = [creator, licenceCharts === undefined ? undefined : licenceText(licenceCharts), terms]

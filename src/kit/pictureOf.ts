@@ -1,27 +1,68 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { chartForms, type ChartForm, type ExportForm } from './exportForms.ts';
+import { altText } from './altText.ts';
+import type { ClearGround } from './clearGround.ts';
 import { exportedSvg } from './exportedSvg.ts';
+import { isChartForm, type ExportForm } from './exportForms.ts';
+import { wholeHeadline } from './headline.ts';
+import { leadPicture } from './leadPicture.ts';
 import { pictureForms } from './pictureForm.ts';
 import type { Report } from './report.ts';
+import { textOf } from './said.ts';
 
-/** A drawing that may leave its page, and its raster. */
+/** A picture that may leave its page, whose colours are values. */
 export interface Picture {
   readonly svg: string;
-  /** Of its raster, px. */
+  readonly title: string;
+  /** All that it says, for those who cannot see it. */
+  readonly alternativeText: string;
+  readonly made: Raster | Print;
+}
+
+/** Pixels, and the drawing with its fonts inside. */
+export interface Raster {
+  readonly kind: 'raster';
+  /** px */
   readonly width: number;
-  /** Of its raster, by which it has a width on paper. */
+  /** By which it has a width on paper. */
   readonly pixelsPerInch: number;
+  /** Null where it has a ground of its own. */
+  readonly on: ClearGround | null;
 }
 
-/** Forms in which a picture can be made. */
-export type MadeForm = ChartForm;
-
-export function isMade(form: ExportForm): form is MadeForm {
-  return chartForms.some((made) => made === form);
+/** A drawing whose letters are shapes. */
+export interface Print {
+  readonly kind: 'print';
+  /** On paper, mm. */
+  readonly width: number;
 }
 
-/** One of a report's charts in a form: the only place where a form becomes a drawing. */
-export function pictureOf(report: Report, figure: DrawnFigure, form: MadeForm, version: string): Picture {
-  const { raster, pixelsPerInch } = pictureForms[form];
-  return { svg: exportedSvg(report, figure, version, form), width: raster, pixelsPerInch };
+/** Pictures for screens are 19 cm wide or more on paper. */
+const screenPixelsPerInch = 144;
+
+/**
+ * One of a report's charts in a form: the only place where a form becomes a drawing. Forms of the first chart are about
+ * the report's first main measure.
+ */
+export function pictureOf(report: Report, figure: DrawnFigure, form: ExportForm, version: string): Picture {
+  if (isChartForm(form)) {
+    const { raster: width, pixelsPerInch } = pictureForms[form];
+    return {
+      svg: exportedSvg(report, figure, version, form),
+      title: textOf(wholeHeadline(report, figure)),
+      alternativeText: altText(report, figure),
+      made: { kind: 'raster', width, pixelsPerInch, on: null },
+    };
+  }
+  const { alt: alternativeText, ...lead } = leadPicture(report, form, version);
+  const { svg, title } = lead;
+  const made: Picture['made'] =
+    lead.kind === 'outlined-svg'
+      ? { kind: 'print', width: lead.widthMm }
+      : {
+          kind: 'raster',
+          width: lead.width,
+          pixelsPerInch: screenPixelsPerInch,
+          on: lead.kind === 'clear-png' ? lead.on : null,
+        };
+  return { svg, title, alternativeText, made };
 }

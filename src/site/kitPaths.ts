@@ -1,7 +1,8 @@
 import { pictureEditions, type PictureEdition, type PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
 import { contenderRecords, contendersWithPages, type ContenderRecord } from '../kit/contenderRecords.ts';
-import { picturesOf, type GivenPicture } from '../kit/picturesOf.ts';
+import type { PictureFiles } from '../kit/pictureFiles.ts';
+import { picturesOf } from '../kit/picturesOf.ts';
 import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { pageKey, type PageKey } from './cacheKey.ts';
@@ -62,17 +63,25 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
 export interface ExportPath extends PageKey {
   /** `chart` is the name of the picture's file, which for the wide form in the shop's units is the chart's. */
   readonly params: { readonly slug: string; readonly chart: string };
-  readonly props: { readonly report: Report; readonly picture: GivenPicture };
+  readonly props: { readonly report: Report; readonly picture: PictureFiles };
 }
 
-/** Paths of every form in which a chart is given away. */
-export function exportPaths({ dev }: { readonly dev: boolean }): ExportPath[] {
+/** Paths of every form in which a chart is given away as such a file. */
+export function exportPaths({
+  dev,
+  ending,
+}: {
+  readonly dev: boolean;
+  readonly ending: PictureFiles['endings'][number];
+}): ExportPath[] {
   return givingReports({ dev }).flatMap((report) =>
-    picturesOf(report).map((picture) => ({
-      params: { slug: report.source.slug, chart: picture.name },
-      props: { report, picture },
-      ...pageKey([report]),
-    })),
+    picturesOf(report)
+      .filter(({ endings }) => endings.includes(ending))
+      .map((picture) => ({
+        params: { slug: report.source.slug, chart: picture.name },
+        props: { report, picture },
+        ...pageKey([report]),
+      })),
   );
 }
 

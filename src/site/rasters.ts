@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import resvg from '@resvg/resvg-js/package.json' with { type: 'json' };
+import { onClearGround, type ClearGround } from '../kit/clearGround.ts';
 import { encodePng } from '../kit/encodePng.ts';
 import { withoutNotes, type PngNotes } from '../kit/pngNotes.ts';
 import { drawPixels } from './drawPixels.ts';
@@ -19,13 +20,21 @@ const encoding = 6;
 /** What decides over the bytes of a raster besides the SVG. */
 const renderer = [resvg.version, shaperVersion, ...fontVersions, encoding].join(' ');
 
+/** What a PNG is made with besides its drawing. */
+interface PngMaking {
+  readonly notes?: PngNotes;
+  /** Null where the drawing is all of it. */
+  readonly on?: ClearGround | null;
+}
+
 /** PNG of an SVG whose colours are values. */
 export async function drawPng(
   svg: string,
   width: number,
-  notes: PngNotes = withoutNotes,
+  { notes = withoutNotes, on = null }: PngMaking = {},
 ): Promise<Uint8Array> {
-  const png = encodePng(drawPixels(svg, width), notes);
+  const pixels = drawPixels(svg, width);
+  const png = encodePng(on === null ? pixels : onClearGround(pixels, on), notes);
   // Buffers of the renderer are freed only when the event loop turns; a plain loop over many charts would hold them all.
   await setImmediate();
   return png;
@@ -37,11 +46,12 @@ export async function cachedPng(
   width: number,
   {
     notes = withoutNotes,
+    on = null,
     folder = join(cacheFolder(), 'rasters'),
-  }: { readonly notes?: PngNotes; readonly folder?: string } = {},
+  }: PngMaking & { readonly folder?: string } = {},
 ): Promise<Uint8Array> {
   const key = createHash('sha256')
-    .update(`${renderer}\n${width}\n${JSON.stringify(notes)}\n${svg}`)
+    .update(`${renderer}\n${width}\n${JSON.stringify([notes, on])}\n${svg}`)
     .digest('hex');
   const file = join(folder, `${key}.png.sealed`);
   const kept = readSealed(file, key);
@@ -49,7 +59,7 @@ export async function cachedPng(
     markAsUsed(file);
     return new Uint8Array(kept);
   }
-  const png = await drawPng(svg, width, notes);
+  const png = await drawPng(svg, width, { notes, on });
   writeSealed(file, key, png);
   return png;
 }

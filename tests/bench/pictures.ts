@@ -1,15 +1,17 @@
-// Processor time of every picture of a report, both forms in both systems of units, stage by stage; the first round warms up.
+// Processor time of every picture of a report, all forms in both systems of units, stage by stage; the first round warms up.
 // `node tests/bench/pictures.ts [content]`
 import { resolve } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
 import { encodePng } from '../../src/kit/encodePng.ts';
-import { chartForms } from '../../src/kit/exportForms.ts';
+import { onClearGround } from '../../src/kit/clearGround.ts';
+import { chartForms, leadForms } from '../../src/kit/exportForms.ts';
 import { fewColours } from '../../src/kit/fewColours.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { pictureOf, type Picture } from '../../src/kit/pictureOf.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { drawPixels } from '../../src/site/drawPixels.ts';
 import { portableSvg } from '../../src/site/portableSvg.ts';
+import { printedSvg } from '../../src/site/printedSvg.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { reportInOtherUnits } from '../../src/site/toldTwice.ts';
 
@@ -25,8 +27,15 @@ const stages = ['set', 'drawn', 'few colours', 'encoded', 'SVG file'] as const;
 type Stages = Record<(typeof stages)[number], number>;
 
 async function picture(make: () => Picture): Promise<Stages> {
-  const [{ svg, width }, set] = await timed(make);
-  const [pixels, drawn] = await timed(() => drawPixels(svg, width));
+  const [{ svg, made }, set] = await timed(make);
+  if (made.kind === 'print') {
+    const [, file] = await timed(() => printedSvg(svg, made.width));
+    return { set, drawn: 0, 'few colours': 0, encoded: 0, 'SVG file': file };
+  }
+  const [pixels, drawn] = await timed(() => {
+    const picture = drawPixels(svg, made.width);
+    return made.on === null ? picture : onClearGround(picture, made.on);
+  });
   const [, few] = await timed(() => fewColours(pixels));
   const [, encoded] = await timed(() => encodePng(pixels));
   const [, file] = await timed(() => portableSvg(svg));
@@ -37,8 +46,9 @@ async function picture(make: () => Picture): Promise<Stages> {
 async function pictures(report: Report): Promise<readonly Stages[]> {
   const made: Stages[] = [];
   for (const told of [report, reportInOtherUnits(report)])
-    for (const { figure } of kitOf(told).offered)
-      for (const form of chartForms) made.push(await picture(() => pictureOf(told, figure, form, '0')));
+    for (const [at, { figure }] of kitOf(told).offered.entries())
+      for (const form of at === 0 ? [...chartForms, ...leadForms] : chartForms)
+        made.push(await picture(() => pictureOf(told, figure, form, '0')));
   return made;
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { captionsText, termsText } from '../../src/kit/kitTexts.ts';
 import { pictureFiles } from '../../src/kit/pictureFiles.ts';
+import { spokenScripts } from '../../src/kit/spokenScript.ts';
 import { interestSentences } from '../../src/prose/interest.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { oddOnes, reports } from './content.ts';
@@ -17,6 +18,7 @@ describe.each(all)('%s', (_slug, report) => {
       for (const words of [title, ...Object.values(captions), alt]) expect(text).toContain(words);
       expect(text).toContain(`charts/${figure.id}.png, charts/${figure.id}.svg`);
     }
+    for (const words of Object.values(spokenScripts(report))) expect(text).toContain(words);
     expect(text).toContain(report.source.front.inventedData ? 'Invented data.' : 'of the report.');
   });
 

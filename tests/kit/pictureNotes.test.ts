@@ -8,6 +8,7 @@ import { wholeHeadline } from '../../src/kit/headline.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import { pictureForms } from '../../src/kit/pictureForm.ts';
 import { pictureNotes } from '../../src/kit/pictureNotes.ts';
+import { pictureOf } from '../../src/kit/pictureOf.ts';
 import { picturesOf } from '../../src/kit/picturesOf.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { textOf } from '../../src/kit/said.ts';
@@ -99,7 +100,11 @@ test('a licence for charts stands in their files, signs of markup as they are', 
   const one = loaded(`${shop}reuse: {licence_charts: CC-BY-4.0, credit: "A <b> & B"}\n`);
   const [first] = kitOf(one).offered;
   if (first === undefined) throw new Error('no chart');
-  const texts = new Map(pictureNotes(one, first.figure, '1').map(({ keyword, text }) => [keyword, text]));
+  const texts = new Map(
+    pictureNotes(one, first.figure, pictureOf(one, first.figure, 'wide', '1'), '1').map(
+      ({ keyword, text }) => [keyword, text],
+    ),
+  );
   expect(texts.get('Author')).toBe('A <b> & B');
   expect(texts.get('Copyright')).toBe('A <b> & B. CC-BY-4.0');
   expect(texts.get('Warning') ?? '').toBe(standingWords(one.source));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { answersAlone } from '../../src/kit/answersAlone.ts';
+import { cardWords } from '../../src/kit/cardWords.ts';
 import { emailParts } from '../../src/kit/emailParts.ts';
 import { reportItems } from '../../src/kit/feed.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { textOf } from '../../src/kit/said.ts';
-import { shareCardWords } from '../../src/kit/shareCardWords.ts';
 import {
   mostScriptWords,
   scriptSentences,
@@ -17,7 +17,8 @@ import { cautionsFor } from '../../src/prose/cautions.ts';
 import { sayAnswer, sayAnswerAlone } from '../../src/prose/english/answers.ts';
 import { toldCounted, toldInBrief } from '../../src/prose/english/answersInBrief.ts';
 import { sayCaution } from '../../src/prose/english/cautions.ts';
-import { findingInRow } from '../../src/prose/english/findingInRow.ts';
+import { findingInRow, findingOf } from '../../src/prose/english/findingInRow.ts';
+import { interestOpening } from '../../src/prose/english/kit/interestInCaption.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../../src/prose/english/kit/cautionsInBrief.ts';
 import { numberAloud, readAloud } from '../../src/prose/english/kit/spokenMarks.ts';
 import { answerInABreath, pairsInABreath } from '../../src/prose/english/kit/spokenWords.ts';
@@ -75,11 +76,15 @@ describe.each(standing.map((report) => [report.source.slug, report] as const))('
 
   test('the mail tells answers and interest as the page does', () => {
     const mail = emailParts(report, absolute, '1.0.0');
-    expect(mail.answers.map(({ answer }) => answer)).toEqual(
-      toldAnswers(telling).map(({ answer }) => answer.join(' ')),
-    );
-    for (const { caution } of mail.answers)
-      if (caution !== null) expect(cautionsIn(report)).toContain(caution.words);
+    const measures = primaryMetrics(findings);
+    expect(mail.answers).toHaveLength(measures.length);
+    for (const [index, { words, cautions }] of mail.answers.entries()) {
+      const metric = measures[index];
+      if (metric === undefined) throw new Error('an answer of no measure');
+      const whole = sayAnswer(answerOf(metric, findings), telling).join(' ');
+      expect([whole, findingOf(metric, telling), ...answersOf(report, metric.id)]).toContain(words);
+      for (const caution of cautions) expect(cautionsIn(report)).toContain(caution);
+    }
     expect(mail.interest.words).toBe(page);
   });
 
@@ -91,9 +96,12 @@ describe.each(standing.map((report) => [report.source.slug, report] as const))('
 
   test('the card of a shared link tells the main measure', () => {
     const [main] = primaryMetrics(findings);
-    const { finding, caution } = shareCardWords(report);
-    if (main !== undefined) expect([...answersOf(report, main.id), findingInRow(telling)]).toContain(finding);
-    if (caution !== '') expect(cautionsIn(report)).toContain(caution);
+    const { findings: told, caution, interest } = cardWords(report);
+    if (main !== undefined)
+      for (const finding of told)
+        expect([...answersOf(report, main.id), findingInRow(telling)]).toContain(finding);
+    if (caution !== null) expect(cautionsIn(report)).toContain(caution.whole);
+    expect(interest.whole).toBe(`${interestOpening(source.shop?.name ?? 'The publisher')} ${page}`);
   });
 
   test.each(lengths)(

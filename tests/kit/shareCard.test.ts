@@ -2,12 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { cardWords } from '../../src/kit/cardWords.ts';
 import { interestInShort } from '../../src/kit/interestInShort.ts';
 import type { Report } from '../../src/kit/report.ts';
-import { oddOnes, reports } from './content.ts';
+import { reports } from './content.ts';
 import { cardHeight, cardWidth, leastText, shareCard } from '../../src/kit/shareCard.ts';
 import { findingTitle, mostWords, shareCardAlt } from '../../src/kit/shareCardWords.ts';
 import { drawPixels } from '../../src/site/rasters.ts';
 import { shown, sizesIn, textsIn } from './cardReports.ts';
-import { reports } from './content.ts';
 
 const ink = 150;
 

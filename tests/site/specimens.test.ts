@@ -35,6 +35,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   KindLinks: 'the front page, tests/site/frontPage.test.ts',
   KitFiles: 'the examples of KitItem',
   KitFrame: 'the examples of KitItem, tests/site/frames.test.ts',
+  KitScripts: 'tests/site/kitPages.test.ts, tests/kit/kitTexts.test.ts',
   KitTerms: 'tests/site/kitPages.test.ts',
   ListSearch: 'tests/pages/listSearch.test.ts, tests/site/lists.test.ts',
   MethodBlock: 'the method page',

@@ -1,10 +1,11 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { encodeClearPng } from '../../src/kit/encodeClearPng.ts';
+import { onClearGround } from '../../src/kit/clearGround.ts';
+import { encodePng } from '../../src/kit/encodePng.ts';
 
 const ground = { width: 40, height: 30, left: 10, top: 20 };
 
-/** An opaque picture in which every pixel has a colour of its own, as far as there are colours. */
+/** An opaque picture of as many colours as there are, one step apart. */
 function pictureOf(width: number, height: number, step: number) {
   const rgba = new Uint8Array(width * height * 4);
   for (let at = 0; at < width * height; at += 1) rgba.set([(at * step) % 256, at >> 4, 200, 255], at * 4);
@@ -19,9 +20,10 @@ async function decoded(png: Uint8Array) {
   return { info, pixel, opacities: new Set(data.filter((_, index) => index % 4 === 3)) };
 }
 
-describe('a picture on a clear ground', () => {
+describe('the PNG of a picture on a clear ground', () => {
   test('is opaque where it stands and clear everywhere else', async () => {
-    const { info, pixel, opacities } = await decoded(encodeClearPng(pictureOf(20, 8, 1), ground));
+    const png = encodePng(onClearGround(pictureOf(20, 8, 1), ground));
+    const { info, pixel, opacities } = await decoded(png);
     expect([info.width, info.height]).toEqual([40, 30]);
     expect([...opacities].toSorted((x, y) => x - y)).toEqual([0, 255]);
     expect(pixel(10, 20)).toEqual([0, 0, 200, 255]);
@@ -38,7 +40,9 @@ describe('a picture on a clear ground', () => {
   });
 
   test('stays opaque where it has more colours than there are places', async () => {
-    const { opacities, pixel } = await decoded(encodeClearPng(pictureOf(30, 10, 37), { ...ground, left: 5 }));
+    const { opacities, pixel } = await decoded(
+      encodePng(onClearGround(pictureOf(30, 10, 37), { ...ground, left: 5 })),
+    );
     expect([...opacities].toSorted((x, y) => x - y)).toEqual([0, 255]);
     for (let x = 5; x < 35; x += 1) expect(pixel(x, 25)[3]).toBe(255);
   });
@@ -48,6 +52,6 @@ describe('a picture on a clear ground', () => {
     { left: 10, top: 23 },
     { left: -1, top: 0 },
   ])('has to lie within it: %j', (place) => {
-    expect(() => encodeClearPng(pictureOf(20, 8, 1), { ...ground, ...place })).toThrow('does not lie within');
+    expect(() => onClearGround(pictureOf(20, 8, 1), { ...ground, ...place })).toThrow('does not lie within');
   });
 });
