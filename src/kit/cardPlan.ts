@@ -56,8 +56,10 @@ export function planThatFits(plans: readonly CardPlan[], fits: (plan: CardPlan) 
   const pictured = { ...found, picture: Math.max(found.picture, least) };
   return takenBack.reduce(
     (plan, part) => {
-      const richer = [...new Set(before.map((one) => one[part]))]
-        .filter((value) => value !== plan[part])
+      const values = [...new Set(before.map((one) => one[part]))];
+      const own = values.indexOf(plan[part]);
+      const richer = values
+        .slice(0, own < 0 ? values.length : own)
         .map((value): CardPlan => ({ ...plan, [part]: value }));
       return richer.find(fits) ?? plan;
     },
