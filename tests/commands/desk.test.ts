@@ -91,8 +91,11 @@ describe('from an empty folder to a published page, by keyboard alone', () => {
   test('a session file is chosen, and what it says is told', async () => {
     await press('.places a[href$="/desk/"]');
     await tabTo('#files');
-    const [chooser] = await Promise.all([page.waitForFileChooser(), page.keyboard.press('Enter')]);
-    await chooser.accept([sessionFile]);
+    const chooser = page.waitForFileChooser({ timeout: 60_000 });
+    // Its dialog is only caught once the browser knows that somebody waits for it.
+    await page.evaluate(() => document.activeElement?.id);
+    await page.keyboard.press('Enter');
+    await (await chooser).accept([sessionFile]);
     await press('form.drop button');
     expect(page.url()).toContain(`/desk/reports/${slug}/`);
     expect(await text('.understood')).toContain('8 complete rounds');
