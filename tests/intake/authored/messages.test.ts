@@ -12,7 +12,7 @@ const cases: readonly (readonly [string, Readonly<Record<string, string | null>>
     'an unknown key near none',
     { weather: 'fine' },
     [
-      '12:1 weather | unknown-key | one of title, date, published, summary, status, withdrawn, superseded_by, aliases, invented_data, question, varied, held, contenders, primary, better, matters, plan, session, rows, order_sheet, columns, modelled, hitters, conditions, exclusions, interests, claims, corrections, replies | weather | Remove the line, or use one of the keys above.',
+      '12:1 weather | unknown-key | one of title, date, published, summary, status, withdrawn, superseded_by, aliases, invented_data, question, varied, held, contenders, primary, better, matters, plan, session, rows, order_sheet, columns, modelled, hitters, conditions, exclusions, interests, claims, corrections, replies, seen | weather | Remove the line, or use one of the keys above.',
     ],
   ],
   [
