@@ -1,6 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
 import { figureTraits } from '../charts/figureTraits.ts';
-import { wrapText } from '../charts/textWidth.ts';
 import { dateInWords } from '../prose/date.ts';
 import { addressAndVersion } from '../prose/english/kit/credit.ts';
 import { changesWords, latestCorrection, stampWords } from '../prose/english/kit/standing.ts';
@@ -14,27 +13,8 @@ import { always, fitParts, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
 import { reportVersion } from './reportVersion.ts';
-import { said, textOf, type Said } from './said.ts';
+import { said, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
-
-export const stripText = { size: 14, weight: 400 } as const;
-
-const mostLines = 6;
-
-/**
- * Lines of the strip under a chart that leaves its page, each at most `width` px: at most six, for which explanations
- * give way; what the reader must not miss gets a further line rather than being cut.
- */
-export function caveatStrip(
-  report: Report,
-  figure: DrawnFigure,
-  version: string,
-  width: number,
-): readonly string[] {
-  const wrap = (sentences: readonly Said[]): readonly string[] =>
-    wrapText(textOf(sentences), stripText.size, stripText.weight, width);
-  return wrap(stripSentences(report, figure, version, (sentences) => wrap(sentences).length <= mostLines));
-}
 
 /**
  * What the strip says: what marks the report, what the chart's signs are, golfers, shots, order and day, how its readings
@@ -43,7 +23,6 @@ export function caveatStrip(
 export function stripSentences(
   report: Report,
   figure: DrawnFigure,
-  _version: string,
   fits: (sentences: readonly Said[]) => boolean,
 ): readonly Said[] {
   const { shop, slug } = report.source;

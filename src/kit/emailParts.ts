@@ -61,7 +61,7 @@ export interface EmailParts {
   readonly ownSite: string | null;
 }
 
-export function emailParts(report: Report, absolute: Absolute, version: string): EmailParts {
+export function emailParts(report: Report, absolute: Absolute): EmailParts {
   const { source, telling, findings } = report;
   const { front, shop, slug } = source;
   const [first] = kitOf(report).offered;
@@ -84,8 +84,7 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
       cautions: (beside[at] ?? []).map(say),
     })),
     interest: { label: mailWords.interest, words: interestSentences(source).join(' ') },
-    picture:
-      figure === null ? null : pictureOf(report, figure, absolute(`/reports/${slug}/charts/`), version),
+    picture: figure === null ? null : pictureOf(report, figure, absolute(`/reports/${slug}/charts/`)),
     besidePicture: elsewhere.map(say),
     figures: emailFigures(report, told),
     facts: [
@@ -99,13 +98,13 @@ export function emailParts(report: Report, absolute: Absolute, version: string):
   };
 }
 
-function pictureOf(report: Report, figure: DrawnFigure, charts: string, version: string): EmailPicture {
+function pictureOf(report: Report, figure: DrawnFigure, charts: string): EmailPicture {
   return {
     wide: `${charts}${pictureName(figure.id, 'wide', null)}.png`,
     phone: `${charts}${pictureName(figure.id, 'phone', null)}.png`,
     // The words beside it say all that it says.
     alt: `${imageName(figure)}.`,
-    tall: exportedHeight(report, figure, version) / exportWidth,
+    tall: exportedHeight(report, figure) / exportWidth,
   };
 }
 

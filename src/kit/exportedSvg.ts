@@ -21,12 +21,7 @@ export const rasterWidth = pictureForms.wide.raster;
  * A chart as one SVG that may leave its page: its stamps and headline above, caveat strip below, colours of the light
  * theme as values, attributes that every renderer knows. Fonts by name: Literata and Source Sans 3.
  */
-export function exportedSvg(
-  report: Report,
-  figure: DrawnFigure,
-  version: string,
-  chosen: ChartForm = 'wide',
-): string {
+export function exportedSvg(report: Report, figure: DrawnFigure, chosen: ChartForm = 'wide'): string {
   const form = pictureForms[chosen];
   const { width, margin, scale } = form;
   const head = serif(form.head.size);
@@ -37,7 +32,6 @@ export function exportedSvg(
   const sentences = stripSentences(
     report,
     figure,
-    version,
     (said) => linesOfStrip(unstamped(said), form) <= form.stripLines,
   );
   const stamps = pictureStamps(
@@ -81,17 +75,12 @@ function unstamped(sentences: readonly Said[]): readonly Said[] {
 const heights = new WeakMap<DrawnFigure, Map<ChartForm, number>>();
 
 /** Height in px of an exported chart at its own width. */
-export function exportedHeight(
-  report: Report,
-  figure: DrawnFigure,
-  version: string,
-  form: ChartForm = 'wide',
-): number {
+export function exportedHeight(report: Report, figure: DrawnFigure, form: ChartForm = 'wide'): number {
   const ofFigure = heights.get(figure) ?? new Map<ChartForm, number>();
   heights.set(figure, ofFigure);
   const known = ofFigure.get(form);
   if (known !== undefined) return known;
-  const height = Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, version, form))?.[1] ?? NaN);
+  const height = Number(/\sheight="(\d+)"/.exec(exportedSvg(report, figure, form))?.[1] ?? NaN);
   ofFigure.set(form, height);
   return height;
 }

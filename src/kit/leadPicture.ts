@@ -52,10 +52,9 @@ const printWidthMm = 180;
  * A form of a report's first chart. All but the print are about the first main measure, as the card of a shared link
  * is, and of a report that was taken back they are a notice.
  *
- * @param version of this software, which the print names
  * @throws where a print is asked for and the report gives no chart away
  */
-export function leadPicture(report: Report, form: LeadForm, version: string): LeadPicture {
+export function leadPicture(report: Report, form: LeadForm): LeadPicture {
   switch (form) {
     case 'square':
       return onPaper(report, cardLayout(report, square));
@@ -70,7 +69,7 @@ export function leadPicture(report: Report, form: LeadForm, version: string): Le
       return { ...onPaper(report, card), kind: 'clear-png', on };
     }
     case 'print':
-      return print(report, version);
+      return print(report);
   }
 }
 
@@ -78,14 +77,14 @@ function onPaper(report: Report, { svg, width, height }: Card): OnPaper {
   return { kind: 'png', svg, width, height, title: findingTitle(report), alt: shareCardAlt(report) };
 }
 
-function print(report: Report, version: string): Outlined {
+function print(report: Report): Outlined {
   const [lead] = kitOf(report).offered;
   if (lead === undefined) throw new Error(`${report.source.slug} gives no chart away.`);
   const { figure, headline: title, alt } = lead;
-  const svg = exportedSvg(report, figure, version);
+  const svg = exportedSvg(report, figure);
   const side = (name: string): number =>
     Number(new RegExp(`^<svg[^>]*\\s${name}="([\\d.]+)"`).exec(svg)?.[1]);
-  const strip = textOf(stripSentences(report, figure, version, () => true));
+  const strip = textOf(stripSentences(report, figure, () => true));
   return {
     kind: 'outlined-svg',
     svg,

@@ -16,9 +16,8 @@ export function pictureNotes(
   report: Report,
   figure: DrawnFigure,
   { title, alternativeText }: Pick<Picture, 'title' | 'alternativeText'>,
-  version: string,
 ): readonly PngText[] {
-  const sentences = stripSentences(report, figure, version, () => true);
+  const sentences = stripSentences(report, figure, () => true);
   const ofKind = (wanted: SaidKind): string => textOf(sentences.filter(({ kind }) => kind === wanted));
   const { terms, credit, licenceCharts } = report.source.shop?.reuse ?? {};
   const creator = credit ?? publisherOf(report);

@@ -43,17 +43,17 @@ const screenPixelsPerInch = 144;
  * One of a report's charts in a form: the only place where a form becomes a drawing. Forms of the first chart are about
  * the report's first main measure.
  */
-export function pictureOf(report: Report, figure: DrawnFigure, form: ExportForm, version: string): Picture {
+export function pictureOf(report: Report, figure: DrawnFigure, form: ExportForm): Picture {
   if (isChartForm(form)) {
     const { raster: width, pixelsPerInch } = pictureForms[form];
     return {
-      svg: exportedSvg(report, figure, version, form),
+      svg: exportedSvg(report, figure, form),
       title: textOf(wholeHeadline(report, figure)),
       alternativeText: altText(report, figure),
       made: { kind: 'raster', width, pixelsPerInch, on: null },
     };
   }
-  const { alt: alternativeText, ...lead } = leadPicture(report, form, version);
+  const { alt: alternativeText, ...lead } = leadPicture(report, form);
   const { svg, title } = lead;
   const made: Picture['made'] =
     lead.kind === 'outlined-svg'

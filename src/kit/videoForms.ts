@@ -19,7 +19,7 @@ export const video: CardForm = {
   frame: {
     width: videoWidth,
     height: videoHeight,
-    side: safeSide,
+    side: safeSide + 2,
     above: safeEdge + 10,
     below: safeEdge + 6,
   },

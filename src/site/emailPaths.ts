@@ -2,7 +2,6 @@ import { absoluteAddress } from '../kit/absoluteAddress.ts';
 import { emailParts, type EmailParts } from '../kit/emailParts.ts';
 import type { Report } from '../kit/report.ts';
 import { givingPaths, type ReportPath } from './kitPaths.ts';
-import { version } from './version.ts';
 
 /** Paths of the e-mail editions; none while the site has no address, which every link and image in a mail needs. */
 export function emailPaths(of: { readonly dev: boolean }): ReportPath[] {
@@ -13,5 +12,5 @@ export function emailPaths(of: { readonly dev: boolean }): ReportPath[] {
 export function emailOf(report: Report): EmailParts {
   const absolute = absoluteAddress(report.source.shop);
   if (absolute === null) throw new Error('A mail needs the address of the site.');
-  return emailParts(report, absolute, version);
+  return emailParts(report, absolute);
 }

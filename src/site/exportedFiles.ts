@@ -7,7 +7,6 @@ import { portableSvg } from './portableSvg.ts';
 import { printedSvg } from './printedSvg.ts';
 import { cachedPng } from './rasters.ts';
 import { reportInOtherUnits } from './toldTwice.ts';
-import { version } from './version.ts';
 
 /** A picture's file as PNG, by the cache. @throws where the form is made for print alone */
 export async function exportedPng(report: Report, files: PictureFiles): Promise<Uint8Array> {
@@ -15,7 +14,7 @@ export async function exportedPng(report: Report, files: PictureFiles): Promise<
   const { svg, made } = picture;
   if (made.kind !== 'raster') throw new Error(`${files.name} is a drawing for print, and has no pixels.`);
   const { width, pixelsPerInch, on } = made;
-  const texts = pictureNotes(told, figure, picture, version);
+  const texts = pictureNotes(told, figure, picture);
   return cachedPng(svg, width, { notes: { pixelsPerInch, texts }, on });
 }
 
@@ -37,5 +36,5 @@ function drawnOf(report: Report, { units, figure: id, form }: PictureFiles): Dra
   const told = report.telling.system === units ? report : reportInOtherUnits(report);
   const figure = told.figures.find((one) => one.id === id);
   if (figure?.kind !== 'drawn') throw new Error(`${report.source.slug} has no chart ${id} in ${units}.`);
-  return { told, figure, picture: pictureOf(told, figure, form, version) };
+  return { told, figure, picture: pictureOf(told, figure, form) };
 }

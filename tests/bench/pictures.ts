@@ -48,7 +48,7 @@ async function pictures(report: Report): Promise<readonly Stages[]> {
   for (const told of [report, reportInOtherUnits(report)])
     for (const [at, { figure }] of kitOf(told).offered.entries())
       for (const form of at === 0 ? [...chartForms, ...leadForms] : chartForms)
-        made.push(await picture(() => pictureOf(told, figure, form, '0')));
+        made.push(await picture(() => pictureOf(told, figure, form)));
   return made;
 }
 

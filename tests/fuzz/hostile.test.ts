@@ -273,7 +273,7 @@ describe('shown as text', () => {
     const { offered } = kitOf(report);
     expect(offered.length).toBeGreaterThan(2);
     for (const { figure } of offered) {
-      const svg = exportedSvg(report, figure, '0');
+      const svg = exportedSvg(report, figure);
       // The renderer's parser is strict: it throws on XML that is not well-formed.
       expect(drawPixels(svg, 300).width).toBe(300);
       expect(svg).not.toMatch(/<script/i);
@@ -287,7 +287,7 @@ describe('shown as text', () => {
     const { offered } = kitOf(own);
     const [first] = offered;
     if (first === undefined) throw new Error('No chart is offered.');
-    const svg = exportedSvg(own, first.figure, '0');
+    const svg = exportedSvg(own, first.figure);
     expect(drawPixels(svg, 300).width).toBe(300);
     expect(svg).toContain('\u05E8\u05D0\u05E9\u200F 9');
     expect(shotsCsv(own)).toContain('\u05E8\u05D0\u05E9\u200F 9');

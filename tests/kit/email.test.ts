@@ -37,7 +37,7 @@ const all: readonly Report[] = [
 ].filter(({ source }) => source.front.status !== 'withdrawn');
 
 const absolute = (path: string): string => `https://golf.example${path}`;
-const partsOf = (report: Report): EmailParts => emailParts(report, absolute, '1.0.0');
+const partsOf = (report: Report): EmailParts => emailParts(report, absolute);
 const counted = (text: string): number => text.split(/\s+/).length;
 
 /** Sentences of four words or more, paragraph by paragraph: a heading has no full stop. */

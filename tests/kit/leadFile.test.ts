@@ -18,7 +18,7 @@ if (report === undefined) throw new Error('no report');
 const some = [...reports, talkative];
 
 function fileOf(one: Report, form: (typeof leadForms)[number]): Uint8Array {
-  const picture = leadPicture(one, form, '1.0.0');
+  const picture = leadPicture(one, form);
   if (picture.kind === 'outlined-svg') return Buffer.from(printedSvg(picture.svg, picture.widthMm));
   const pixels = drawPixels(picture.svg, picture.width);
   return encodePng(picture.kind === 'png' ? pixels : onClearGround(pixels, picture.on));
@@ -35,7 +35,7 @@ describe.each(some.map((one) => [one.source.slug, one] as const))('%s', (_, one)
   );
 
   test('a lower third lets everything through but its band, and has no half-clear edge', async () => {
-    const picture = leadPicture(one, 'lower-third', '1.0.0');
+    const picture = leadPicture(one, 'lower-third');
     if (picture.kind !== 'clear-png') throw new Error(picture.kind);
     const { data, info } = await sharp(fileOf(one, 'lower-third'))
       .ensureAlpha()
@@ -54,7 +54,7 @@ describe.each(some.map((one) => [one.source.slug, one] as const))('%s', (_, one)
   });
 
   test('a print needs no font, and draws the pixels of the chart that it was made from', async () => {
-    const picture = leadPicture(one, 'print', '1.0.0');
+    const picture = leadPicture(one, 'print');
     const svg = new TextDecoder().decode(fileOf(one, 'print'));
     expect(svg).not.toMatch(/<text|font-|<image|href=/);
     expect(/<title[^>]*>([^<]*)<\/title>/.exec(svg)?.[1]).toBe(escapeXml(picture.title));

@@ -101,9 +101,10 @@ test('a licence for charts stands in their files, signs of markup as they are', 
   const [first] = kitOf(one).offered;
   if (first === undefined) throw new Error('no chart');
   const texts = new Map(
-    pictureNotes(one, first.figure, pictureOf(one, first.figure, 'wide', '1'), '1').map(
-      ({ keyword, text }) => [keyword, text],
-    ),
+    pictureNotes(one, first.figure, pictureOf(one, first.figure, 'wide')).map(({ keyword, text }) => [
+      keyword,
+      text,
+    ]),
   );
   expect(texts.get('Author')).toBe('A <b> & B');
   expect(texts.get('Copyright')).toBe('A <b> & B. CC-BY-4.0');

@@ -18,7 +18,7 @@ const drawnAs = (form: ChartForm): Promise<readonly { readonly name: string; rea
   Promise.all(
     figures.map(async ({ report, figure }) => ({
       name: `${report.source.slug}/${figure.id}`,
-      svg: await portableSvg(exportedSvg(report, figure, '1.2.3', form)),
+      svg: await portableSvg(exportedSvg(report, figure, form)),
     })),
   );
 
@@ -44,7 +44,7 @@ describe.each(chartForms)('as %s', (form) => {
     const outside: string[] = [];
     for (const { report, figure } of figures) {
       const { width } = pictureForms[form];
-      replaceTexts(exportedSvg(report, figure, '1.2.3', form), (text, whole) => {
+      replaceTexts(exportedSvg(report, figure, form), (text, whole) => {
         const { place, words, serif, weight } = text;
         if (place === null) throw new Error(words);
         // The headline is tried in the browser: its line has room for a serif a tenth wider.

@@ -53,7 +53,7 @@ const surfaces: Readonly<Record<string, (report: Report, figure: DrawnFigure) =>
   headline: wholeHeadline,
   'headline of one line': (report, figure) =>
     headline(report, figure, (said) => said.reduce((sum, { text }) => sum + text.length, 0) < 90),
-  strip: (report, figure) => stripSentences(report, figure, '1.0.0', () => true),
+  strip: (report, figure) => stripSentences(report, figure, () => true),
   frame: caveats,
   'alternative text': (report, figure) => altSentences(report, figure),
   'short alternative text': (report, figure) => altSentences(report, figure, 200),

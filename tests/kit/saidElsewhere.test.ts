@@ -75,7 +75,7 @@ describe.each(standing.map((report) => [report.source.slug, report] as const))('
   });
 
   test('the mail tells answers and interest as the page does', () => {
-    const mail = emailParts(report, absolute, '1.0.0');
+    const mail = emailParts(report, absolute);
     const measures = primaryMetrics(findings);
     expect(mail.answers).toHaveLength(measures.length);
     for (const [index, { words, cautions }] of mail.answers.entries()) {

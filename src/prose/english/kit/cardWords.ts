@@ -2,7 +2,7 @@ import type { Caution, PairAnswer } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, countWord, sentence } from '../../words.ts';
 import { sayNumbers } from '../answers.ts';
-import { sayCautionInBrief } from './cautionsInBrief.ts';
+import { namesItsPair, sayCautionInBrief } from './cautionsInBrief.ts';
 
 /** "Heron over Wren: about 12 yards, likely 8 to 15.": what is drawn of a pair, counted towards the one named first. */
 export function sayDrawnPair(answer: PairAnswer, telling: Telling): string {
@@ -23,7 +23,7 @@ const mostPairsNamed = 2;
 export function sayCautionOfPairs(caution: Caution, judged: number, telling: Telling): string {
   const { pairs } = caution;
   const brief = sayCautionInBrief(caution, telling);
-  if (pairs.length >= judged) return brief;
+  if (pairs.length >= judged || namesItsPair(caution)) return brief;
   const named = pairs.map(({ ahead, behind }) => `for ${telling.the(ahead)} and ${telling.the(behind)}`);
   const whom =
     named.length > mostPairsNamed

@@ -46,6 +46,19 @@ export function sayCautionInBrief(caution: Caution, telling: Telling): string {
   }
 }
 
+/** Cautions that name the one pair that they are about. */
+const naming: readonly Caution['facts']['overlay'][] = [
+  'depends-on-left-out',
+  'golfers-apart',
+  'visits-alike',
+  'rests-on-one-shot',
+];
+
+/** Whether a caution in brief says itself which pair it is about. */
+export function namesItsPair({ facts, pairs }: Caution): boolean {
+  return pairs.length === 1 && naming.includes(facts.overlay);
+}
+
 /** "Heron and Wren apart in carry" of one pair; "which carried farther" of several. */
 function pairOrWhich({ about, pairs }: Caution, telling: Telling): string {
   const { verb, more } = comparisonOf(about.metric);
