@@ -121,7 +121,7 @@ describe('a caption speaks of its own chart', () => {
       'Descent angle, one golfer, 13 shots: the hybrid steeper than the fairway wood. One left-out shot decides. Invented data.',
     );
     for (const caption of [middle, long])
-      expect(caption).toMatch(/^Average descent angle of clubs, .*hybrid 41°/);
+      expect(caption).toMatch(/^Average descent angle of clubs, .*41° with the hybrid/);
   });
 
   test('that the left-out shot decides stands on the charts of the answer that it decides, and on no other', () => {

@@ -7,6 +7,7 @@ const flagsOf: Readonly<Record<string, string>> = {
   draft: readFileSync('src/commands/cli/draft.ts', 'utf8'),
   dev: readFileSync('src/commands/cli/dev.ts', 'utf8'),
   check: readFileSync('src/commands/cli/check.ts', 'utf8'),
+  record: readFileSync('src/commands/cli/record.ts', 'utf8'),
 };
 
 describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {

@@ -53,7 +53,7 @@ export function sayClause(answer: PairAnswer, telling: Telling): string {
 
 /** One statement of an answer in running text, without its full stop. */
 export function sayStatement(statement: AnswerStatement, telling: Telling): string {
-  return statementClause(statement, telling);
+  return statementClause(statement, telling, 'page');
 }
 
 /** For whom an answer holds on its page and who calculated it, before its first statement; empty for one that only says why not. */
@@ -80,23 +80,27 @@ export function sayPairInFull(answer: PairAnswer, telling: Telling): string {
   return numbers === '' ? sayPair(answer, telling) : `${sayPair(answer, telling)} ${capitalised(numbers)}.`;
 }
 
+/** Where an answer stands: on its page under its measure, or by itself. */
+type Place = 'page' | 'alone';
+
 /** The answer of a main measure on its page, sentence by sentence. */
 export function sayAnswer(block: AnswerBlock, telling: Telling): readonly string[] {
-  return sentences(block, averagedOver(telling, countWord), telling);
+  return sentences(block, averagedOver(telling, countWord), telling, 'page');
 }
 
 /** The same where it stands alone: the first sentence says what was tested, and by how many golfers. */
 export function sayAnswerAlone(block: AnswerBlock, telling: Telling): readonly string[] {
-  return sentences(block, testOf(telling, countWord), telling);
+  return sentences(block, testOf(telling, countWord), telling, 'alone');
 }
 
 function sentences(
   { calculatedBy, statements }: AnswerBlock,
   whose: string,
   telling: Telling,
+  place: Place,
 ): readonly string[] {
   return statements.map((statement, index) => {
-    const clause = statementClause(statement, telling);
+    const clause = statementClause(statement, telling, place);
     if (index > 0 || onlySaysWhy(statement)) return `${capitalised(clause)}.`;
     return `${capitalised(`${whose}${byWhom(calculatedBy)}${clause}`)}.`;
   });
@@ -113,10 +117,10 @@ export function byWhom(calculatedBy: CalculatedBy): string {
   return calculatedBy === 'monitor' ? "by the monitor's own calculation, " : 'by our own flight model, ';
 }
 
-function statementClause(statement: AnswerStatement, telling: Telling): string {
+function statementClause(statement: AnswerStatement, telling: Telling, place: Place): string {
   switch (statement.kind) {
     case 'one':
-      return pairClause(statement.answer, telling);
+      return pairClause(statement.answer, telling, place);
     case 'ahead-of':
       return aheadOf(statement, telling);
     case 'together':
@@ -124,7 +128,7 @@ function statementClause(statement: AnswerStatement, telling: Telling): string {
     case 'cannot-place':
       return cannotPlace(statement, telling);
     case 'open':
-      return openClause(statement, telling);
+      return openClause(statement, telling, place);
     case 'leaders':
       return leadersClause(statement, telling);
     case 'behind':
@@ -134,7 +138,7 @@ function statementClause(statement: AnswerStatement, telling: Telling): string {
   }
 }
 
-function pairClause(answer: PairAnswer, telling: Telling): string {
+function pairClause(answer: PairAnswer, telling: Telling, place: Place = 'page'): string {
   const printing = printingFor(answer.about.metric, telling);
   const { verb, base, [answer.by]: more, alike, sized } = comparisonOf(answer.about.metric);
   const [ahead, behind] = [telling.the(answer.ahead), telling.the(answer.behind)];
@@ -151,7 +155,7 @@ function pairClause(answer: PairAnswer, telling: Telling): string {
     case 'level':
       return `${both} ${alike}: any difference is likely under ${mattersWords(printing)}`;
     case 'cannot-tell':
-      if (answer.because !== null) return openClause({ seen: false, answers: [answer] }, telling);
+      if (answer.because !== null) return openClause({ seen: false, answers: [answer] }, telling, place);
       if (answer.spellsAlike) {
         return `we cannot tell whether ${ahead} or ${behind} ${verb} ${more}, once each spell of shots is counted as one`;
       }
@@ -159,7 +163,7 @@ function pairClause(answer: PairAnswer, telling: Telling): string {
         ? `${both} were within about ${mattersWords(printing)} of each other${inMeasure(answer.about.metric)}; we cannot say which ${verb} ${more}`
         : `we cannot tell whether ${ahead} or ${behind} ${verb} ${more}: ${twoSidedRange(difference, [answer.ahead, answer.behind], printing, telling)}`;
     case 'cause-unclear':
-      return openClause({ seen: true, answers: [answer] }, telling);
+      return openClause({ seen: true, answers: [answer] }, telling, place);
     case 'not-confirmed':
       return `${answer.alike ? `${both} may ${alike.replace(comparisonOf(answer.about.metric).verbs, base)}` : `${ahead} may ${base} ${more} than ${behind}`}; ${unconfirmed(answer)}`;
     case 'not-judged':
@@ -285,6 +289,7 @@ function cannotPlace(
 function openClause(
   { seen, answers }: Pick<Extract<AnswerStatement, { readonly kind: 'open' }>, 'seen' | 'answers'>,
   telling: Telling,
+  place: Place,
 ): string {
   const [first] = answers;
   if (first === undefined) return '';
@@ -293,13 +298,13 @@ function openClause(
     return `we saw no difference in ${metrics[metric].name} ${whereNoneWasSeen(answers, telling)}, though ${couldHide(first.because)}`;
   }
   const told = answers.filter(({ status }) => status === 'cause-unclear');
-  const parts = seenParts(told, telling);
+  const parts = seenParts(told, telling, place);
   const because = told.length === 1 ? openReason(told[0] ?? first, telling) : openReasonOfAll(told, telling);
   return `${parts.join(', and ')}, but ${because}, so we cannot say that it was ${causeOf(telling)}`;
 }
 
 /** "Bracken and Fennel went farther than Clover", or "Yarrow went farther than Nettle and Teasel": by whichever takes fewer words. */
-function seenParts(answers: readonly PairAnswer[], telling: Telling): readonly string[] {
+function seenParts(answers: readonly PairAnswer[], telling: Telling, place: Place): readonly string[] {
   const byAhead = [...Map.groupBy(answers, ({ ahead }) => ahead).values()];
   const byBehind = [...Map.groupBy(answers, ({ behind }) => behind).values()];
   const groups = byBehind.length < byAhead.length ? byBehind : byAhead;
@@ -310,7 +315,9 @@ function seenParts(answers: readonly PairAnswer[], telling: Telling): readonly s
     const { metric } = first.about;
     const { verb, verbs, [first.by]: more } = comparisonOf(metric);
     const ahead = new Set(own.map((one) => one.ahead));
-    const did = ahead.size > 1 ? verbs : verb;
+    // Under a heading that names the measure, the shorter word; alone, the verb names it.
+    const short = place === 'page' && metric === 'carry';
+    const did = short ? 'went' : ahead.size > 1 ? verbs : verb;
     return `${names([...ahead])} ${index === 0 ? `${did} ` : ''}${more} than ${names(own.map(({ behind }) => behind))}`;
   });
 }

@@ -50,27 +50,27 @@ const told: readonly (readonly [name: string, answer: TypedAnswer, says: string]
       because: 'one-after-another',
       places: { ahead: 2, behind: 0, of: 3 },
     },
-    'Heron carried farther than Wren, but Heron was hit last and Wren first, so we cannot say that it was the ball.',
+    'Heron went farther than Wren, but Heron was hit last and Wren first, so we cannot say that it was the ball.',
   ],
   [
     'order not known',
     { status: 'cause-unclear', d: [8, 2, 14], because: 'order-unknown' },
-    'Heron carried farther than Wren, but the order of the shots is not known, so we cannot say that it was the ball.',
+    'Heron went farther than Wren, but the order of the shots is not known, so we cannot say that it was the ball.',
   ],
   [
     'the one ahead hit later',
     { status: 'cause-unclear', d: [8, 2, 14], because: 'lever', hitLater: 'a' },
-    'Heron carried farther than Wren, but was mostly hit later, so we cannot say that it was the ball.',
+    'Heron went farther than Wren, but was mostly hit later, so we cannot say that it was the ball.',
   ],
   [
     'drift',
     { status: 'cause-unclear', d: [8, 2, 14], because: 'drift' },
-    'Heron carried farther than Wren, but results drifted during the test, so we cannot say that it was the ball.',
+    'Heron went farther than Wren, but results drifted during the test, so we cannot say that it was the ball.',
   ],
   [
     'few spells',
     { status: 'cause-unclear', d: [8, 2, 14], because: 'few-visits' },
-    'Heron carried farther than Wren, but each was hit in only a few spells, so we cannot say that it was the ball.',
+    'Heron went farther than Wren, but each was hit in only a few spells, so we cannot say that it was the ball.',
   ],
   [
     'none seen, which the order could hide',

@@ -90,11 +90,11 @@ describe('several pairs in one sentence', () => {
       answerOfPair({ ...open, d: [6, 2, 10] }),
     ];
     expect(sayAnswer(block({ kind: 'open', about, seen: true, answers }), shafts)).toEqual([
-      'Sorrel carried farther than Tansy and Rowan, but they were hit one after another, so we cannot say that it was the shaft.',
+      'Sorrel went farther than Tansy and Rowan, but they were hit one after another, so we cannot say that it was the shaft.',
     ]);
     const all = [...answers, answerOfPair({ ...open, ahead: 'b', behind: 'c', d: [6, 2, 10] })];
     expect(sayAnswer(block({ kind: 'open', about, seen: true, answers: all }), shafts)).toEqual([
-      'Sorrel carried farther than Tansy and Rowan, and Rowan farther than Tansy, but they were hit one after another, so we cannot say that it was the shaft.',
+      'Sorrel went farther than Tansy and Rowan, and Rowan farther than Tansy, but they were hit one after another, so we cannot say that it was the shaft.',
     ]);
   });
 });

@@ -26,7 +26,7 @@ export const flight: MethodSection = {
       'published sets of tests. We know these from copies and have not seen the originals. Where a file has carries, ' +
       'we scale the drag so that the average carry of the model is the average in the file. That factor also takes up ' +
       'weather that nobody wrote down; it says nothing about the ball. Outside 0.88 to 1.05 we call the weather ' +
-      'or the data unusual.',
+      'or the data unusual. Coefficients, drag factor and air stand under modelledWith in findings.json.',
     `A carry from the model may be off by 6%, or by ${distance(5)} once it is scaled to such shots. A difference ` +
       `under ${distance(5)} from the model is never called a finding. With about 650 rpm less spin, the trade ` +
       `reports drives that carry ${distance(7)} farther; the model does not show that. So what it gives to spin is ` +

@@ -39,9 +39,11 @@ export function luckFound(
   const seen = inShortUnit(printed, printing);
   const status = `${statusAfter(answer.status)}${answer.firstLook && answer.status === 'clear' ? ' on a first look' : ''}`;
   const [one, other] = [telling.the(answer.ahead), telling.the(answer.behind)];
-  const apart = ahead.includes(answer.status)
-    ? `${one} ${seen} ${pastWord(metric.id, answer.by)} ${other}`
-    : `${one} and ${other} ${isLevel ? 'level' : `${seen} apart`}`;
+  const past = pastWord(metric.id, answer.by);
+  // A name that ends in a figure never stands before one.
+  const leads = /\d$/.test(one) ? `${one} ${past} ${other} by ${seen}` : `${one} ${seen} ${past} ${other}`;
+  const between = isLevel ? `${one} and ${other} level` : `${seen} between ${one} and ${other}`;
+  const apart = ahead.includes(answer.status) ? leads : between;
   const byChance = printSize(metric.luck.average, printing);
   return {
     forms: [

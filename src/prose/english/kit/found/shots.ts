@@ -8,8 +8,8 @@ import { headOf, inShortUnit, leadersToldAlone, toldApartOf, toldInBrief } from 
 import type { ChartFinding } from './chartFinding.ts';
 
 /**
- * The averages side by side, and in the same breath the answer: "Average carry of balls, one golfer: Heron 172 yd, Plover
- * 167, Wren 161; Heron past Plover, and both past Wren."
+ * The averages side by side, and in the same breath the answer: "Average carry of balls, one golfer: 172 yd with Heron, 167
+ * with Plover, 161 with Wren; Heron past Plover, and both past Wren."
  */
 export function shotsFound(
   block: AnswerBlock,
@@ -42,7 +42,7 @@ export function shotsFound(
 const averageHead = (block: AnswerBlock, telling: Telling): string =>
   headOf(block, telling, { average: 'average ' });
 
-/** "Heron 172 yd, Plover 167, Wren 161"; empty where a thing has no reading. */
+/** "172 yd with Heron, 167 with Plover": a name that ends in a figure never stands before one. Empty where a thing has no reading. */
 function averagesInBrief(metric: MetricFindings, telling: Telling): string {
   const printing = printingFor(metric.id, telling);
   const told = metric.byContender.flatMap(({ id, mean }) => (mean === null ? [] : [{ id, mean }]));
@@ -50,19 +50,19 @@ function averagesInBrief(metric: MetricFindings, telling: Telling): string {
   return told
     .map(({ id, mean }, at) => {
       const printed = printAverage(mean, printing);
-      return `${telling.the(id)} ${at === 0 ? inShortUnit(printed, printing) : printed}`;
+      return `${at === 0 ? inShortUnit(printed, printing) : printed} with ${telling.the(id)}`;
     })
     .join(', ');
 }
 
-/** "Likely ranges of these averages, each by itself: Heron 170 to 174 yards, Plover 165 to 169." */
+/** "Likely ranges of these averages, each by itself: 170 to 174 yards with Heron, 165 to 169 with Plover." */
 function rangesOf(metric: MetricFindings, telling: Telling): readonly string[] {
   const printing = printingFor(metric.id, telling);
   const told = metric.byContender.flatMap(({ id, ci }) => (ci === null ? [] : [{ id, ci }]));
   if (told.length < metric.byContender.length) return [];
   const ranges = told.map(({ id, ci }, at) => {
     const [low, high] = averageLimits(ci, printing);
-    return `${telling.the(id)} ${low} to ${at === 0 ? withUnit(high, printing.unit) : high}`;
+    return `${low} to ${at === 0 ? withUnit(high, printing.unit) : high} with ${telling.the(id)}`;
   });
   return [capitalised(`likely averages, each by itself: ${ranges.join(', ')}.`)];
 }
