@@ -5,9 +5,9 @@ import { altText } from './altText.ts';
 import { stripSentences } from './caveatStrip.ts';
 import { chartInside } from './chartInside.ts';
 import type { ChartForm } from './exportForms.ts';
-import { headline } from './headline.ts';
+import { headline, wholeHeadline } from './headline.ts';
 import { pictureForms, roomIn } from './pictureForm.ts';
-import { drawnLines, serif, wrapped } from './pictureLines.ts';
+import { drawnLines, serif, wrapped, wrappedEvenly } from './pictureLines.ts';
 import { pictureStamps } from './pictureStamp.ts';
 import { linesOfStrip, pictureStrip } from './pictureStrip.ts';
 import type { Report } from './report.ts';
@@ -25,10 +25,12 @@ export function exportedSvg(report: Report, figure: DrawnFigure, chosen: ChartFo
   const form = pictureForms[chosen];
   const { width, margin, scale } = form;
   const head = serif(form.head.size);
-  const wrapHead = (sentences: readonly Said[]): readonly string[] =>
-    wrapped(textOf(sentences), head, roomIn(form));
-  const headSentences = headline(report, figure, (said) => wrapHead(said).length <= form.headLines);
-  const headLines = wrapHead(headSentences);
+  const headSentences = headline(
+    report,
+    figure,
+    (said) => wrapped(textOf(said), head, roomIn(form)).length <= form.headLines,
+  );
+  const headLines = wrappedEvenly(textOf(headSentences), head, roomIn(form));
   const sentences = stripSentences(
     report,
     figure,
@@ -46,9 +48,10 @@ export function exportedSvg(report: Report, figure: DrawnFigure, chosen: ChartFo
   const strip = pictureStrip(unstamped(sentences), form, stripTop);
   const height = Math.ceil(stripTop + strip.height + 16);
   const name = `${figure.id}-export`;
+  // Named as everywhere else, however little of it the drawing has room for.
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${name}-title ${name}-desc">` +
-    `<title id="${name}-title">${escapeXml(textOf(headSentences))}</title>` +
+    `<title id="${name}-title">${escapeXml(textOf(wholeHeadline(report, figure)))}</title>` +
     `<desc id="${name}-desc">${escapeXml(altText(report, figure))} ${escapeXml(textOf(sentences))}</desc>` +
     `<rect width="${width}" height="${height}" fill="${palette.paper.light}"/>` +
     stamps.svg +

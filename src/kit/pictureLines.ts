@@ -35,10 +35,66 @@ export function sans(size: number, weight: Weight): Type {
  */
 export function wrapped(text: string, { widthOf }: Type, room: number): readonly string[] {
   const most = room / (1 + slack);
-  const words = text
+  return wrapMeasured(withPieces(text, widthOf, most), widthOf, most);
+}
+
+/**
+ * As `wrapped`, but of all ways to break the text into as few lines the one with the least sum of squared widths, so that
+ * none is left with a single short word.
+ */
+export function wrappedEvenly(text: string, { widthOf }: Type, room: number): readonly string[] {
+  const most = room / (1 + slack);
+  const whole = withPieces(text, widthOf, most);
+  const count = wrapMeasured(whole, widthOf, most).length;
+  const words = whole.split(/\s+/).filter((word) => word !== '');
+  // Of the words from each place on, the best lines of as many as were asked for last; none where there is no room.
+  let ways: readonly (Broken | null)[] = [...words.map(() => null), { unevenness: 0, lines: [] }];
+  for (let line = 0; line < count; line += 1)
+    ways = ways.map((_, from) => leastUneven(words.slice(from), ways.slice(from), widthOf, most));
+  return ways[0]?.lines ?? [];
+}
+
+/** As `wrapped`, for running text: even lines only where the last one would hold a single word. */
+export function wrappedWithoutWidow(text: string, type: Type, room: number): readonly string[] {
+  const lines = wrapped(text, type, room);
+  const leavesOne = lines.length > 1 && lines.at(-1)?.includes(' ') === false;
+  return leavesOne ? wrappedEvenly(text, type, room) : lines;
+}
+
+/** A way to break words into lines. */
+interface Broken {
+  /** Sum of the squared widths of its lines, px². */
+  readonly unevenness: number;
+  readonly lines: readonly string[];
+}
+
+/** A first line and the best of what may follow it: `after[n]` is the best for all but the first n words. */
+function leastUneven(
+  words: readonly string[],
+  after: readonly (Broken | null)[],
+  widthOf: Measure,
+  most: number,
+): Broken | null {
+  let best: Broken | null = null;
+  let line = '';
+  for (const [at, word] of words.entries()) {
+    line = line === '' ? word : `${line} ${word}`;
+    const width = widthOf(line);
+    if (width > most) break;
+    const rest = after[at + 1] ?? null;
+    if (rest === null) continue;
+    const unevenness = rest.unevenness + width ** 2;
+    if (best === null || unevenness < best.unevenness) best = { unevenness, lines: [line, ...rest.lines] };
+  }
+  return best;
+}
+
+/** The text with spaces in words that are too long for a line. */
+function withPieces(text: string, widthOf: Measure, most: number): string {
+  return text
     .split(' ')
-    .flatMap((word) => (widthOf(word) <= most ? [word] : broken(word, widthOf, most)));
-  return wrapMeasured(words.join(' '), widthOf, most);
+    .flatMap((word) => (widthOf(word) <= most ? [word] : broken(word, widthOf, most)))
+    .join(' ');
 }
 
 /** Pieces of a word of at most `most` px, after a slash or hyphen where there is one. */

@@ -1,6 +1,6 @@
 import { palette } from '../charts/palette.ts';
 import { roomIn, type PictureForm } from './pictureForm.ts';
-import { drawnLines, sans, wrapped } from './pictureLines.ts';
+import { drawnLines, sans, wrappedWithoutWidow } from './pictureLines.ts';
 import type { Piece } from './pictureStamp.ts';
 import { textOf, type Said, type SaidKind } from './said.ts';
 
@@ -32,7 +32,7 @@ function paragraphs(sentences: readonly Said[], form: PictureForm): readonly Par
     colour: run.some((sentence) => lookOf(sentence) === 'weighty')
       ? palette.ink.light
       : palette['ink-2'].light,
-    lines: wrapped(textOf(run), type, roomIn(form)),
+    lines: wrappedWithoutWidow(textOf(run), type, roomIn(form)),
   }));
 }
 

@@ -2,9 +2,11 @@ import { replaceTexts, type SvgText } from '../kit/svgTexts.ts';
 import { fontOf } from './fontFiles.ts';
 import { glyphOutline, shapedLine, unitsPerEm } from './shapedLine.ts';
 
-/** A drawing of ours whose letters are shapes, so that it needs no font. */
+/** A drawing of ours whose letters are shapes, so that it needs no font, and names none that a printer would look for. */
 export function outlinedSvg(svg: string): string {
-  return replaceTexts(svg, outlinedText);
+  return replaceTexts(svg, outlinedText).replaceAll(/<(?:g|svg)\b[^>]*>/g, (tag) =>
+    tag.replaceAll(/\s(?:font-[a-z]+|text-anchor)="[^"]*"/g, ''),
+  );
 }
 
 /** A text as a path in its place. */

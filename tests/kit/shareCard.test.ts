@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { cardWords } from '../../src/kit/cardWords.ts';
-import { interestInShort } from '../../src/kit/interestInShort.ts';
+import { interestInBrief } from '../../src/kit/interestInShort.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { reports } from './content.ts';
 import { cardHeight, cardWidth, leastText, shareCard } from '../../src/kit/shareCard.ts';
 import { findingTitle, mostWords, shareCardAlt } from '../../src/kit/shareCardWords.ts';
+import { interestInEnglish } from '../../src/prose/english/interest.ts';
+import { interestsOf, shortNames } from '../../src/prose/interestStatements.ts';
 import { drawPixels } from '../../src/site/rasters.ts';
 import { shown, sizesIn, textsIn } from './cardReports.ts';
 
@@ -52,7 +54,13 @@ describe.each(shown.map((report) => [report.source.slug, report] as const))(
 
     test('names interest and outside money as the page does, or in words that are as exact', () => {
       const { whole, fewWords } = words.interest;
-      expect(whole).toBe(interestInShort(report));
+      const { front, shop } = report.source;
+      const page = interestInEnglish(interestsOf(front), {
+        speaker: 'we',
+        nameOf: shortNames(front.contenders),
+      });
+      expect(whole).toBe(`${shop?.name ?? 'The publisher'} on its interest: ${page.join(' ')}`);
+      expect(fewWords).toBe(interestInBrief(report));
       expect([whole, fewWords].some((told) => told !== '' && all.includes(told))).toBe(true);
     });
 
@@ -85,7 +93,7 @@ test('a demo report says it so', () => {
   const balls = reports.find(({ source }) => source.slug === 'three-balls-one-iron');
   if (balls === undefined) throw new Error('no balls');
   expect(shareCardAlt(balls)).toBe(
-    'Invented data. Example Golf Workshop. Carry of balls, one golfer. Heron clearly past Wren and past Plover, size uncertain; Plover past Wren, size uncertain. Heron over Wren: about 12 yards, likely 8 to 15. Carry calculated, not watched. One right-handed golfer (staff fitter), club speed 83 to 85 mph, handicap 6-10. Hit 18 April 2026. Example Golf Workshop sells all three new. Heron was lent by its distributor.',
+    'Invented data. Example Golf Workshop. Carry of balls, one golfer. Heron clearly past Wren and past Plover, size uncertain; Plover past Wren, size uncertain. Heron over Wren: about 12 yards, likely 8 to 15. Carry calculated, not watched. One right-handed golfer (staff fitter), club speed 83 to 85 mph, handicap 6-10. Hit 18 April 2026. Example Golf Workshop on its interest: We sell all three new and took them from stock, save Heron, which its distributor lent us. We paid for the test. We took no commission, sponsorship or gifts. Nobody outside the shop saw it before publication.',
   );
   expect(findingTitle(balls)).toBe('Carry of balls, one golfer: Heron past Plover, and both past Wren');
   const texts = textsIn(shareCard(balls).svg);

@@ -2,6 +2,7 @@ import { Ajv } from 'ajv';
 import { describe, expect, test } from 'vitest';
 import { answerInList } from '../../src/prose/english/toldAnswer.ts';
 import { scriptJson, type Node } from '../../src/kit/linkedData.ts';
+import { kitOf } from '../../src/kit/kitOf.ts';
 import { structuredData } from '../../src/kit/structuredData.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { oddOnes, reports } from './content.ts';
@@ -200,7 +201,15 @@ describe.each(reports.map((report) => [report.source.slug, report] as const))('%
       ...(article?.['image'] as readonly Node[]),
       ...(dataset?.['distribution'] as readonly Node[]),
     ];
-    expect(alone).toHaveLength(5);
+    const chart = `charts/${kitOf(report).offered[0]?.figure.id}`;
+    const of = `/reports/${report.source.slug}/`;
+    // In the shapes that the shop asks for.
+    expect(alone.map(({ contentUrl }) => String(contentUrl).split(of).at(-1))).toEqual([
+      'share.png',
+      `${chart}.png`,
+      ...['square', 'upright', 'video'].map((shape) => `${chart}-${shape}.png`),
+      ...['shots.csv', 'findings.json', 'datapackage.json'],
+    ]);
     for (const { description } of alone)
       expect(String(description).includes('Invented data.')).toBe(report.source.front.inventedData);
   });
