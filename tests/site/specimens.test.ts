@@ -37,6 +37,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   KitFrame: 'the examples of KitItem, tests/site/frames.test.ts',
   KitScripts: 'tests/site/kitPages.test.ts, tests/kit/kitTexts.test.ts',
   KitTerms: 'tests/site/kitPages.test.ts',
+  LicenceLink: 'tests/commands/heads.test.ts',
   ListSearch: 'tests/pages/listSearch.test.ts, tests/site/lists.test.ts',
   MethodBlock: 'the method page',
   PageLinks: 'tests/site/lists.test.ts',
