@@ -60,12 +60,20 @@ test('every page that searches find says where it stands, in which language, and
     return head;
   };
 
-  // Charts stand on a report and its details; a withdrawn one has none.
+  // Charts stand on a report, its details, its sheet and the page for editors; a withdrawn one has none.
   const licence = ['https://spdx.org/licenses/CC-BY-4.0'];
-  expect(at('reports/first/index.html').links('license')).toEqual(licence);
-  expect(at('reports/first/details/index.html').links('license')).toEqual(licence);
-  for (const file of ['index.html', 'about/index.html', 'reports/gone/index.html'])
+  for (const file of ['index.html', 'details/index.html', 'sheet/index.html', 'kit/index.html'])
+    expect(at(`reports/first/${file}`).links('license'), file).toEqual(licence);
+  for (const file of [
+    'index.html',
+    'about/index.html',
+    'reports/gone/index.html',
+    'reports/gone/kit/index.html',
+  ])
     expect(at(file).links('license'), file).toEqual([]);
+  // What stands where pictures stood is for those who come for them, not for searches.
+  expect(at('reports/gone/kit/index.html').meta('robots')).toBe('noindex');
+  expect(at('reports/gone/index.html').meta('robots')).toBeNull();
 
   const days = (slug: string): readonly (string | null)[] =>
     ['article:published_time', 'article:modified_time'].map(at(`reports/${slug}/index.html`).meta);

@@ -45,6 +45,7 @@ test('the sitemap names every page that searches should find, and those only, wi
     .map((file) => root + file.replace(/index\.html$/, ''));
   expect(found.map(([address]) => address).toSorted()).toEqual(pages.toSorted());
   expect(pages.filter((page) => page.includes('/embed/'))).toEqual([]);
+  expect(found.map(([address]) => address)).not.toContain(`${root}reports/gone/kit/`);
   expect(Object.fromEntries(found)).toMatchObject({
     [root]: '2026-06-25',
     [`${root}about/`]: null,

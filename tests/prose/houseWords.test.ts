@@ -35,6 +35,7 @@ describe('what a reader reads of a file', () => {
     ['code', '<p>Key <code>hitters</code></p>'],
     ['keys of files', '<details data-file-words><summary>Every key</summary><td>hitters</td></details>'],
     ['an address', '<p><a href="/contenders/heron/">https://example.test/contenders/heron/</a></p>'],
+    ['names of files', 'charts/hitters.png, charts/hitters-phone.svg'],
     ['scripts', '<script>const hitters = 1;</script>'],
   ])('not %s', (_what, file) => {
     expect(forbiddenIn(readersText(file))).toEqual([]);

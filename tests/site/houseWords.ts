@@ -138,7 +138,11 @@ export function readersText(file: string): string {
     .replaceAll('&amp;', '&');
   // A feed holds markup within its text.
   const plain = decoded.replaceAll(blocks, '\n').replaceAll(/<\/?[a-z][^>]*>/gi, '');
-  return plain.replaceAll(/https?:\/\/\S+/g, ' ').replaceAll(/[ \t]+/g, ' ');
+  // Files keep the names that others have linked to.
+  return plain
+    .replaceAll(/https?:\/\/\S+/g, ' ')
+    .replaceAll(/\bcharts\/[a-z0-9-]+\.[a-z]+\b/g, ' ')
+    .replaceAll(/[ \t]+/g, ' ');
 }
 
 /** Forbidden words in a text, each with what stands round it. */

@@ -119,8 +119,9 @@ test.each([
   (_name, at, base) => {
     const folder = join(at(), base);
     const files = [...htmlFiles(folder), ...editionFiles(folder)];
+    // Code to paste stands in a page as text, with its quotation marks written out.
     const addresses = files.flatMap((file) =>
-      [...readFileSync(join(folder, file), 'utf8').matchAll(/https:\/\/golf\.example(\/[^"\s<,#]*)/g)].map(
+      [...readFileSync(join(folder, file), 'utf8').matchAll(/https:\/\/golf\.example(\/[^"&\s<,#]*)/g)].map(
         ([, path = '']) => path,
       ),
     );
@@ -136,22 +137,27 @@ test.each([
 test('charts, pages, frames and feeds of a report that was replaced and corrected say so, each by itself', () => {
   const folder = join(inject('oddRoot'), oddBase);
   const report = join(folder, 'reports/range-balls-replaced');
-  const charts = readdirSync(join(report, 'charts')).filter((file) => file.endsWith('.svg'));
-  expect(charts.length).toBeGreaterThan(4);
   const read = (file: string): string => readFileSync(file, 'utf8').replaceAll(/\s+/g, ' ');
+  const charts = readdirSync(join(report, 'charts')).filter((file) => file.endsWith('.svg'));
+  const frames = readdirSync(join(report, 'embed'));
+  expect(frames.length).toBeGreaterThan(4);
+  // Each frame shows the wide form of its chart; the first chart has one for phones as well.
+  expect(charts.toSorted()).toEqual([...frames, 'apart-phone'].map((name) => `${name}.svg`).toSorted());
   for (const chart of charts) {
-    const svg = read(join(report, 'charts', chart))
+    const words = read(join(report, 'charts', chart))
       .replaceAll(/<[^>]*>/g, ' ')
       .replaceAll(/\s+/g, ' ');
-    const frame = read(join(report, 'embed', chart.replace('.svg', ''), 'index.html'));
-    for (const text of [svg, frame]) {
-      expect(text, chart).toContain('Replaced by a newer report.');
-      expect(text, chart).toContain('Corrected 20 May 2026.');
-    }
+    for (const part of ['Replaced by a newer report.', 'Corrected 20 May 2026.'])
+      expect(words, chart).toContain(part);
+  }
+  for (const frame of frames) {
+    const words = read(join(report, 'embed', frame, 'index.html'));
+    for (const part of ['Replaced by a newer report', 'Corrected 20 May 2026.'])
+      expect(words, frame).toContain(part);
   }
   const kit = read(join(report, 'kit/index.html'));
-  expect(kit).toContain('Corrected 20 May 2026; images taken before that day are out of date.');
-  expect(kit).toContain('A newer report has replaced this one.');
+  expect(kit).toContain('Corrected 20 May 2026; pictures taken before that day are out of date.');
+  expect(kit).toMatch(/<strong>Replaced by a newer report:?<\/strong>/);
   const corrections = read(join(folder, 'corrections.xml'));
   expect(corrections).toMatch(/<title>Replaced: Two heads with range balls/);
   expect(corrections).toMatch(/<title>Corrected: Two heads with range balls/);
