@@ -38,11 +38,17 @@ export function drawPixels(svg: string, width: number): Pixels {
       defaultFontFamily: 'Source Sans 3',
     },
   }).render();
-  const pixels: Pixels = { width: drawn.width, height: drawn.height, rgba: drawn.pixels };
+  // Of the renderer's own a copy each time; of one that does not start at a whole word another.
+  const bytes = drawn.pixels;
+  const rgba = bytes.byteOffset % 4 === 0 ? bytes : Uint8Array.from(bytes);
+  const pixels: Pixels = { width: drawn.width, height: drawn.height, rgba };
   const maskOf = glyphMasks(letters);
+  // Four bytes at once.
+  const words = new Int32Array(rgba.buffer, rgba.byteOffset, drawn.width * drawn.height);
+  let over: InkOver | null = null;
   for (const letter of letters) {
     const mask = maskOf(letter);
-    if (mask !== null) copyLetter(pixels, letter, mask);
+    if (mask !== null) over = copyLetter({ ...pixels, words }, letter, mask, over);
   }
   return pixels;
 }
@@ -72,24 +78,56 @@ function placedGlyphs(text: SvgText, rasterScale: number): readonly PlacedGlyph[
   });
 }
 
-/** Ink over what lies there; colours of the renderer are already multiplied by how much they cover. */
-function copyLetter({ width, height, rgba }: Pixels, letter: PlacedGlyph, mask: GlyphMask): void {
-  const [red, green, blue] = letter.colour;
-  const [left, top] = [letter.x + mask.left, letter.y + mask.top];
-  const [fromRow, toRow] = [Math.max(0, -top), Math.min(mask.height, height - top)];
-  const [fromColumn, toColumn] = [Math.max(0, -left), Math.min(mask.width, width - left)];
-  for (let row = fromRow; row < toRow; row += 1) {
-    for (let column = fromColumn; column < toColumn; column += 1) {
-      const ink = mask.ink[row * mask.width + column] ?? 0;
-      if (ink === 0) continue;
-      const at = ((top + row) * width + left + column) * 4;
-      const part = ink / inkSteps;
-      rgba[at] = blend(rgba[at] ?? 0, red, part);
-      rgba[at + 1] = blend(rgba[at + 1] ?? 0, green, part);
-      rgba[at + 2] = blend(rgba[at + 2] ?? 0, blue, part);
-      rgba[at + 3] = blend(rgba[at + 3] ?? 0, 255, part);
-    }
-  }
+/** A letter's ink, from none to whole, over one colour; both as four bytes in the order of the raster. */
+interface InkOver {
+  readonly under: number;
+  readonly ink: readonly [number, number, number];
+  /** Of each step of the ink. */
+  readonly mixed: Int32Array;
 }
 
-const blend = (under: number, ink: number, part: number): number => Math.round(under + (ink - under) * part);
+/**
+ * Ink over what lies there; colours of the renderer are already multiplied by how much they cover.
+ *
+ * @param known the mixture of the letter before: most stand on one paper
+ * @returns the last mixture
+ */
+function copyLetter(
+  { width, height, words }: { readonly width: number; readonly height: number; readonly words: Int32Array },
+  letter: PlacedGlyph,
+  mask: GlyphMask,
+  known: InkOver | null,
+): InkOver | null {
+  const { ink, width: maskWidth } = mask;
+  const [left, top] = [letter.x + mask.left, letter.y + mask.top];
+  const [fromRow, toRow] = [Math.max(0, -top), Math.min(mask.height, height - top)];
+  const [fromColumn, toColumn] = [Math.max(0, -left), Math.min(maskWidth, width - left)];
+  let over = known?.ink === letter.colour ? known : null;
+  for (let row = fromRow; row < toRow; row += 1) {
+    const start = (top + row) * width + left;
+    for (let column = fromColumn; column < toColumn; column += 1) {
+      const step = ink[row * maskWidth + column] ?? 0;
+      if (step === 0) continue;
+      const under = words[start + column] ?? 0;
+      if (over?.under !== under) over = inkOver(letter.colour, under);
+      words[start + column] = over.mixed[step] ?? under;
+    }
+  }
+  return over ?? known;
+}
+
+function inkOver(ink: InkOver['ink'], under: number): InkOver {
+  const mixed = new Int32Array(inkSteps + 1);
+  const bytes = new Uint8Array(mixed.buffer);
+  mixed[0] = under;
+  const below = bytes.slice(0, 4);
+  for (let step = 1; step <= inkSteps; step += 1)
+    bytes.set(
+      [...ink, 255].map((part, at) => {
+        const from = below[at] ?? 0;
+        return Math.round(from + ((part - from) * step) / inkSteps);
+      }),
+      step * 4,
+    );
+  return { under, ink, mixed };
+}

@@ -47,10 +47,24 @@ export function unitsPerEm(name: FontName): number {
   return opened(name).unitsPerEm;
 }
 
+// A line of a picture is set for its pixels, for its length in the file, and again in the other units.
+const lines = new Map<string, ShapedLine>();
+const mostLines = 20_000;
+
+export function shapedLine(words: string, name: FontName): ShapedLine {
+  const key = `${name} ${words}`;
+  const known = lines.get(key);
+  if (known !== undefined) return known;
+  if (lines.size >= mostLines) lines.clear();
+  const set = setLine(words, name);
+  lines.set(key, set);
+  return set;
+}
+
 // Filled anew for each line.
 const shaped = new Shaped();
 
-export function shapedLine(words: string, name: FontName): ShapedLine {
+function setLine(words: string, name: FontName): ShapedLine {
   shaped.reset();
   shaped.addText(words);
   shaped.guessSegmentProperties();
