@@ -10,7 +10,7 @@ function wordsOf(slug: string) {
 
 test('a caution of some pairs says of which, and one of all does not', () => {
   expect(wordsOf('three-irons-after-work').caution?.brief).toBe(
-    'For Nettle and Teasel, counting each spell as one, we cannot tell.',
+    'With each spell counted as one shot, we cannot tell Nettle and Teasel apart in carry.',
   );
   expect(wordsOf('inch-off-the-driver').caution?.brief).toBe(
     'For Long and Short, the swing differed too: it may not be the length.',
@@ -20,7 +20,7 @@ test('a caution of some pairs says of which, and one of all does not', () => {
 
 test('only a caution under which the answer would be another one decides', () => {
   expect(wordsOf('hybrids-at-a-demo-day').caution).toMatchObject({
-    brief: 'Without one stray shot we cannot tell.',
+    brief: 'Without one stray shot we cannot tell Juniper 4 and Larch 4 apart in carry.',
     decides: true,
   });
   expect(wordsOf('three-balls-one-iron').caution?.decides).toBe(false);

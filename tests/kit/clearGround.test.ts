@@ -27,7 +27,10 @@ describe('the PNG of a picture on a clear ground', () => {
     expect([info.width, info.height]).toEqual([40, 30]);
     expect([...opacities].toSorted((x, y) => x - y)).toEqual([0, 255]);
     expect(pixel(10, 20)).toEqual([0, 0, 200, 255]);
-    expect(pixel(29, 27)).toEqual([159, 9, 200, 255]);
+    // Colours that do not fill an area may become one that is near.
+    const [red = 0, green = 0, ...rest] = pixel(29, 27);
+    expect(Math.abs(red - 159) + Math.abs(green - 9)).toBeLessThanOrEqual(8);
+    expect(rest).toEqual([200, 255]);
     for (const [x, y] of [
       [9, 20],
       [30, 20],
