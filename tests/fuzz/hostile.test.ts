@@ -140,11 +140,11 @@ describe('refused with its place', () => {
   });
 
   test('a ledger of another version is not taken for a broken one', () => {
-    const ledger = JSON.stringify({ version: 3, plans: [], dropped: [], reports: [] });
+    const ledger = JSON.stringify({ version: 4, plans: [], dropped: [], reports: [] });
     const [problem] = loadSite(contentFolder({ ...usual, 'ledger.json': ledger })).problems;
     expect(problem).toMatchObject({
       kind: 'ledger-invalid',
-      found: 'version 3',
+      found: 'version 4',
       cure: 'Use the version of Straightface that wrote it, or a later one.',
     });
   });
