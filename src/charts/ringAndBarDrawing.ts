@@ -105,7 +105,7 @@ function hatched(id: string, side: number): string {
   );
 }
 
-/** One pair: a thin line, thick ends, the ring over them. */
+/** One pair: a thin line, thick ends, the ring over them; where the cause is open neither line nor ends are filled. */
 function drawnRow(
   { estimate, low, high, credit }: RingAndBarRow,
   matters: number,
@@ -117,11 +117,13 @@ function drawnRow(
     ([start, end]) => start < end,
   );
   const line = (from: number, to: number): string => `M${px(x(from))},${px(y)}H${px(x(to))}`;
-  const box = ([from, to]: readonly [number, number]): string => {
+  const box = ([from, to]: readonly [number, number], tall: number): string => {
     const [left, right] = [x(from) + thin / 4, x(to) - thin / 4];
-    return `M${px(left)},${px(y - thick / 2 + thin / 4)}H${px(right)}v${px(thick - thin / 2)}H${px(left)}z`;
+    return `M${px(left)},${px(y - tall / 2 + thin / 4)}H${px(right)}v${px(tall - thin / 2)}H${px(left)}z`;
   };
-  const ends = beyond.map(([from, to]) => (credit === 'open' ? box([from, to]) : line(from, to))).join('');
+  const ends = beyond
+    .map(([from, to]) => (credit === 'open' ? box([from, to], thick) : line(from, to)))
+    .join('');
   const drawnEnds =
     ends === ''
       ? ''
@@ -129,7 +131,11 @@ function drawnRow(
         ? `<path d="${ends}" fill="${paint('paper')}" stroke-width="${px(thin / 2)}"/>`
         : `<path d="${ends}" stroke-width="${px(thick)}"/>`;
   const shown = `<circle cx="${px(x(estimate))}" cy="${px(y)}" r="${px(ring)}" fill="${paint('paper')}" stroke-width="${px(ringStroke)}"/>`;
-  const whole = `<path d="${line(low, high)}" stroke-width="${px(thin)}"/>`;
+  const within = [Math.max(low, -matters), Math.min(high, matters)] as const;
+  const inside = within[0] < within[1] ? box(within, 2 * thin) : '';
+  const hollow =
+    inside === '' ? '' : `<path d="${inside}" fill="${paint('paper')}" stroke-width="${px(thin / 2)}"/>`;
+  const whole = credit === 'open' ? hollow : `<path d="${line(low, high)}" stroke-width="${px(thin)}"/>`;
   // A bar shorter than the ring is drawn inside it, or nothing would be seen of it.
   return x(high) - x(low) < 2 * ring + ringStroke + thin
     ? shown + whole + drawnEnds

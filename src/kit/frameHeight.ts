@@ -10,6 +10,8 @@ export const frameWidths = [320, 600, 900] as const;
 // Sizes of `frame.css` and `page.css`, px.
 const sides = 32;
 const above = 16;
+/** Frame and paper of the stamp, and the paper under it. */
+const stampFrame = 14;
 const head = { size: 19, line: 26.03, below: 8, factor: 1.24 };
 const text = { size: 16, line: 23.04, longest: 640 };
 /** A browser may set a line wider than the widths of its letters say. */
@@ -29,7 +31,7 @@ const narrowMost = 460;
  */
 export function frameHeight(report: Report, figure: DrawnFigure, width: number): number {
   const room = Math.min(width - sides, most);
-  const { headline, caveats, link } = frameWords(report, figure);
+  const { stamp, headline, caveats, link } = frameWords(report, figure);
   const { drawn, recorded, counted, table } = figure;
   const captions = [
     captionOf(aloneInFrame(figure)),
@@ -40,6 +42,7 @@ export function frameHeight(report: Report, figure: DrawnFigure, width: number):
   const notes = caveats === '' ? 0 : lines(caveats) + paragraph;
   const height =
     above +
+    (stamp === '' ? 0 : lines(stamp) + stampFrame) +
     wrapText(headline, head.size * head.factor * slack, 600, room).length * head.line +
     head.below +
     drawingHeight(figure, room) +

@@ -6,6 +6,8 @@ import { textOf } from './said.ts';
 
 /** What a frame says around its chart. */
 export interface FrameWords {
+  /** "Invented data. Corrected 2 April 2026."; empty for most. */
+  readonly stamp: string;
   readonly headline: string;
   readonly caveats: string;
   /** Words of the link to the report. */
@@ -13,9 +15,11 @@ export interface FrameWords {
 }
 
 export function frameWords(report: Report, figure: DrawnFigure): FrameWords {
+  const told = caveats(report, figure);
   return {
+    stamp: textOf(told.filter(({ kind }) => kind === 'stamp')),
     headline: textOf(wholeHeadline(report, figure)),
-    caveats: textOf(caveats(report, figure)),
+    caveats: textOf(told.filter(({ kind }) => kind !== 'stamp')),
     link: `The whole report: ${report.source.front.title}`,
   };
 }

@@ -58,6 +58,8 @@ export function scriptSentences(report: Report): Readonly<Record<ScriptLength, r
   return {
     short: fitParts(
       [
+        // First, as what is heard before it is taken for real.
+        always(said('stamp', standingAloud(source.front))),
         [
           { weight: 0, said: said('who', openingInABreath(report.telling, findings.contenders.length)) },
           { weight: 1.4, said: said('who', openingAloud(report.telling, countsIn(report, main))) },
@@ -65,18 +67,17 @@ export function scriptSentences(report: Report): Readonly<Record<ScriptLength, r
         answerPart(main, report, [1, 2]),
         cautionPart(main, report, null),
         interestPart(report, { few: 1.5, whole: null }),
-        always(said('stamp', standingAloud(source.front))),
       ],
       lasts('short'),
     ),
     long: fitParts(
       [
+        always(said('stamp', standingAloud(source.front))),
         whoPart(report, main),
         answerPart(main, report, [0.5, 1]),
         cautionPart(main, report, 4),
         ...others.flatMap((metric) => [answerAlonePart(metric, report), cautionPart(metric, report, 5)]),
         interestPart(report, { few: 0.7, whole: 3 }),
-        always(said('stamp', standingAloud(source.front))),
         withRoom(7, said('credit', moreAloud(publisherOf(report)))),
       ],
       lasts('long'),

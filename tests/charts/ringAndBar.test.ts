@@ -69,6 +69,9 @@ describe('the picture', () => {
     expect(bars(svg, '8')).toEqual([]);
     const box = svg.querySelector('path[fill="var(--paper)"]');
     expect(box?.getAttribute('d')).toMatch(/z$/);
+    // Within the band and beyond it.
+    expect(svg.querySelectorAll('path[fill="var(--paper)"]')).toHaveLength(2);
+    expect(bars(svg, '2')).toEqual([]);
     expect(drawn(sign([pair(7, 2, 12)])).querySelector('path[fill="var(--paper)"]')).toBeNull();
   });
 

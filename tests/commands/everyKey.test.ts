@@ -15,6 +15,7 @@ const used: Readonly<Record<string, string>> = {
   withdrawn: 'printed in a report that is withdrawn, tried in tests/kit/manyReports.ts',
   'withdrawn.date': 'as above',
   'withdrawn.reason': 'as above',
+  seen: 'keeps warnings quiet that were answered, as its keys say',
   'shop exports': 'chooses the pictures that are given away, tried in tests/kit/exportForms.test.ts',
   aliases: 'older addresses, tried in tests/commands/aliases.test.ts',
   invented_data: 'prints "Invented data"',

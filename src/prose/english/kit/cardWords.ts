@@ -36,7 +36,7 @@ export function sayCautionOfPairs(caution: Caution, judged: number, telling: Tel
 export function sayRingAndBar({ open, band }: { readonly open: boolean; readonly band: boolean }): string {
   return [
     'Ring: best estimate. Bar: likely range',
-    ...(open ? [', open as the cause is'] : []),
+    ...(open ? [', not filled as the cause is unclear'] : []),
     band ? '. Hatched: too small to matter.' : '.',
   ].join('');
 }
