@@ -35,50 +35,27 @@ const keyOf = ({ font, em, glyph, phase }: GlyphAt): string => `${font} ${em} ${
 /** Masks of all of these, drawn once each; null for a letter without ink. */
 export function glyphMasks(wanted: readonly GlyphAt[]): (one: GlyphAt) => GlyphMask | null {
   if (masks.size > most) masks.clear();
-  const missing = new Map(wanted.filter((one) => !masks.has(keyOf(one))).map((one) => [keyOf(one), one]));
-  if (missing.size > 0) drawMasks([...missing.values()]);
+  for (const one of wanted) {
+    const key = keyOf(one);
+    if (!masks.has(key)) masks.set(key, drawMask(one));
+  }
   return (one) => masks.get(keyOf(one)) ?? null;
 }
 
-interface Cell extends Pick<GlyphMask, 'left' | 'top' | 'width' | 'height'> {
-  readonly of: GlyphAt;
-}
-
-/** Below one another on one sheet. */
-function drawMasks(wanted: readonly GlyphAt[]): void {
-  const cells = wanted.flatMap((of): Cell[] => {
-    const scale = of.em / unitsPerEm(of.font);
-    const box = inkBox(of.font, of.glyph);
-    if (box === null) {
-      masks.set(keyOf(of), null);
-      return [];
-    }
-    const [left, top] = [Math.floor(box.left * scale), Math.floor(-box.head * scale)];
-    const [width, height] = [Math.ceil(box.right * scale) + 1 - left, Math.ceil(-box.foot * scale) - top];
-    return [{ of, left, top, width, height }];
-  });
-  if (cells.length === 0) return;
-  const width = Math.max(...cells.map((cell) => cell.width));
-  let y = 0;
-  const paths = cells.map(({ of, left, top, height }) => {
-    const scale = of.em / unitsPerEm(of.font);
-    const path = `<path transform="translate(${of.phase / phases - left},${y - top})scale(${scale},${-scale})" d="M0 0${glyphOutline(of.font, of.glyph)}"/>`;
-    y += height;
-    return path;
-  });
-  const sheet = new Resvg(
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${y}">${paths.join('')}</svg>`,
+/** A letter by itself: beside others its edges would hang on where it stands, and on what was drawn before. */
+function drawMask({ font, em, glyph, phase }: GlyphAt): GlyphMask | null {
+  const box = inkBox(font, glyph);
+  if (box === null) return null;
+  const scale = em / unitsPerEm(font);
+  const [left, top] = [Math.floor(box.left * scale), Math.floor(-box.head * scale)];
+  const [width, height] = [Math.ceil(box.right * scale) + 1 - left, Math.ceil(-box.foot * scale) - top];
+  const { pixels } = new Resvg(
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}">` +
+      `<path transform="translate(${phase / phases - left},${-top})scale(${scale},${-scale})" d="M0 0${glyphOutline(font, glyph)}"/></svg>`,
     { font: { loadSystemFonts: false } },
-  ).render().pixels;
-  let from = 0;
-  for (const { of, ...cell } of cells) {
-    const ink = new Uint8Array(cell.width * cell.height);
-    for (let row = 0; row < cell.height; row += 1)
-      for (let column = 0; column < cell.width; column += 1)
-        ink[row * cell.width + column] = Math.round(
-          ((sheet[((from + row) * width + column) * 4 + 3] ?? 0) * inkSteps) / 255,
-        );
-    from += cell.height;
-    masks.set(keyOf(of), { ...cell, ink });
-  }
+  ).render();
+  const ink = Uint8Array.from({ length: width * height }, (_, at) =>
+    Math.round(((pixels[at * 4 + 3] ?? 0) * inkSteps) / 255),
+  );
+  return { left, top, width, height, ink };
 }

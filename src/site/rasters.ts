@@ -15,7 +15,7 @@ import { shaperVersion } from './shapedLine.ts';
 export { drawPixels };
 
 /** Goes up whenever other pixels are drawn or other bytes written of the same drawing. */
-const encoding = 6;
+const encoding = 7;
 
 /** What decides over the bytes of a raster besides the SVG. */
 const renderer = [resvg.version, shaperVersion, ...fontVersions, encoding].join(' ');

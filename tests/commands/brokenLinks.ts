@@ -2,7 +2,8 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative } from 'node:path';
 
 /** Addresses in what other machines read: feeds, sitemap, data packages. */
-const inText = /https?:\/\/[^\s"'<>\\]+/g;
+/** Markup within a feed is written in letters. */
+const inText = /https?:\/\/(?:(?!&(?:quot|lt|gt);)[^\s"'<>\\])+/g;
 const inPages = /\s(?:href|src|content)="([^"]+)"/g;
 
 /**
