@@ -26,7 +26,12 @@ export function brokenLinks(folder: string, address: string): readonly string[] 
       ? [...text.matchAll(inPages)]
           .map(([, link = '']) => link.replaceAll('&amp;', '&').replaceAll('&#39;', "'"))
           .filter((link) => /^(?:\/|\.|https?:|#)/.test(link))
-      : [...text.matchAll(inText)].map(([link]) => link.replaceAll('&amp;', '&').replace(/[.,)]+$/, ''));
+      : [...text.matchAll(inText)].map(([link]) =>
+          link
+            .replaceAll('&amp;amp;', '&amp;')
+            .replaceAll('&amp;', '&')
+            .replace(/[.,)]+$/, ''),
+        );
     for (const link of links) {
       const target = new URL(link, here);
       if (target.origin !== site.origin) {
