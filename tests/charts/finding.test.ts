@@ -102,7 +102,7 @@ describe('the finding of the lead chart', () => {
     [
       'cause unclear',
       one('cause-unclear', { because: 'order-unknown' }),
-      'Alder carried farther than Cedar, but the order of the shots is not known, so we cannot say that it was the head',
+      'Alder went farther than Cedar, but the order of the shots is not known, so we cannot say that it was the head',
     ],
     [
       'not confirmed',
