@@ -78,7 +78,7 @@ describe('a claim as the page prints it', () => {
       front: { claims: claims(farther('alder', 'cedar', mayBeUnproven)) },
     });
     expect(lines).toEqual([
-      'Alder carries farther than cedar. Not shown. Alder carried farther than Cedar, but Alder was hit first and Cedar last, so we cannot say that it was the head.',
+      'Alder carries farther than cedar. Not shown. Alder went farther than Cedar, but Alder was hit first and Cedar last, so we cannot say that it was the head.',
     ]);
   });
 

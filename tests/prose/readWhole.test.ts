@@ -102,7 +102,7 @@ describe('what a page says of one thing agrees with what it says of another', ()
       ],
     };
     expect(answerSentences(three, tellingFor([three]))).toEqual([
-      'Alder carried farther than Birch and Cedar, but each was hit in only a few spells, so we cannot say that it was the head.',
+      'Alder went farther than Birch and Cedar, but each was hit in only a few spells, so we cannot say that it was the head.',
       'We saw no difference in carry between Birch and Cedar, though so few spells could hide one.',
     ]);
   });
