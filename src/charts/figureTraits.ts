@@ -92,11 +92,6 @@ export const pageOf = (kind: ChartKind): FigurePage => pages[figureTraits[kind].
 /** The charts of a report, in the order of the page. */
 export const reportCharts: readonly ReportChart[] = Object.keys(figureTraits).filter(isReportChart);
 
-/** Charts that a narrative may refer to, by the name it refers to them with. */
-export const chartQuestions: Readonly<Record<string, string>> = Object.fromEntries(
-  reportCharts.map((kind) => [kind, figureTraits[kind].question]),
-);
-
 /** The id of a chart of the first main measure or the report (null), or of another measure. */
 export function figureId(kind: ReportChart, metric: MetricId | null): FigureId {
   return metric === null ? kind : `${kind}-${hyphened(metric)}`;

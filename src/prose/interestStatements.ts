@@ -89,11 +89,6 @@ export function bearingOn(
   return statements.filter(({ contenders }) => contenders.some((id) => ids.includes(id)));
 }
 
-/** Whether money, goods or a first look came from outside the shop, or words leave it open. */
-export function hasOutsideInterest(front: Interested): boolean {
-  return interestsOf(front).some(({ outside }) => outside);
-}
-
 /** Whether the shop sells, borrows or is paid for anything that it compares. */
 export function hasInterest(front: Interested): boolean {
   return interestsOf(front).some(
