@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { cardWords, findingWithin } from '../../src/kit/cardWords.ts';
+import { sayRingAndBar } from '../../src/prose/english/kit/cardWords.ts';
 import { reports } from './content.ts';
 
 function wordsOf(slug: string) {
@@ -24,6 +25,17 @@ test('only a caution under which the answer would be another one decides', () =>
     decides: true,
   });
   expect(wordsOf('three-balls-one-iron').caution?.decides).toBe(false);
+});
+
+test.each([
+  [{ open: false, band: true }, 'Ring: best estimate. Bar: likely range. Hatched: too small to matter.'],
+  [{ open: false, band: false }, 'Ring: best estimate. Bar: likely range.'],
+  [
+    { open: true, band: true },
+    'Ring: best estimate. Bar: likely range, not filled as the cause is unclear. Hatched: too small to matter.',
+  ],
+])('ring and bar of %j are explained', (drawn, words) => {
+  expect(sayRingAndBar(drawn)).toBe(words);
 });
 
 test('pairs are told in the order in which they are drawn, with what they were judged by', () => {

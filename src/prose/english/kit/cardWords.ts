@@ -15,8 +15,8 @@ export function sayDrawnPair(answer: PairAnswer, telling: Telling): string {
 const mostPairsNamed = 2;
 
 /**
- * A caution in brief with whom it is about, so that one of one pair is not taken for one of all: "For Nettle and
- * Teasel, counting each spell as one, we cannot tell."
+ * A caution in brief with whom it is about, so that one of one pair is not taken for one of all: "For Long and
+ * Short, the swing differed too: it may not be the length."
  *
  * @param judged how many pairs the answer has
  */
