@@ -31,7 +31,7 @@ const narrowMost = 460;
  */
 export function frameHeight(report: Report, figure: DrawnFigure, width: number): number {
   const room = Math.min(width - sides, most);
-  const { stamp, headline, caveats, link } = frameWords(report, figure);
+  const { stamp, headline, about, weighing, link } = frameWords(report, figure);
   const { drawn, recorded, counted, table } = figure;
   const captions = [
     captionOf(aloneInFrame(figure)),
@@ -39,7 +39,9 @@ export function frameHeight(report: Report, figure: DrawnFigure, width: number):
   ].filter((words) => words !== '');
   const lines = (words: string): number =>
     wrapText(words, text.size * slack, 400, Math.min(room, text.longest)).length * text.line;
-  const notes = caveats === '' ? 0 : lines(caveats) + paragraph;
+  const notes = [about, weighing]
+    .filter((words) => words !== '')
+    .reduce((sum, words) => sum + lines(words) + paragraph, 0);
   const height =
     above +
     (stamp === '' ? 0 : lines(stamp) + stampFrame) +

@@ -8,11 +8,12 @@ import { reportOf, threeHeads } from '../findings/reportOf.ts';
 import { offered } from './content.ts';
 
 describe.each(offered)('the frame of %s', (_, report, figure) => {
-  const { stamp, caveats: below } = frameWords(report, figure);
+  const { stamp, about, weighing } = frameWords(report, figure);
 
   test('says above the chart what marks its report, and no less below it than any picture does', () => {
     expect(stamp).toBe(standingWords(report.source));
-    expect(`${stamp} ${below}`.trim()).toBe(textOf(caveats(report, figure)));
+    const told = [stamp, about, weighing].filter((words) => words !== '');
+    expect(told.join(' ')).toBe(textOf(caveats(report, figure)));
   });
 });
 
