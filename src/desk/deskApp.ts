@@ -7,7 +7,9 @@ import type { DeskSetting } from './deskSetting.ts';
 import { frontHandlers } from './frontHandlers.ts';
 import { guard } from './guard.ts';
 import { html } from './markup.ts';
+import { partHandlers } from './partHandlers.ts';
 import { reportHandlers } from './reportHandlers.ts';
+import { reportParts } from './reportParts.ts';
 import { shopHandlers } from './shopHandlers.ts';
 
 /** Bytes of one form at most, its files among them. */
@@ -58,6 +60,11 @@ export function deskApp(setting: DeskSetting): Hono {
   const report = reportHandlers(answer);
   app.get('/reports/:slug', (context) => report.read(context, named(context)));
   app.post('/reports/:slug', (context) => report.write(context, named(context)));
+  for (const part of reportParts) {
+    const { read, write } = partHandlers(answer, part);
+    app.get(`/reports/:slug/${part.id}`, (context) => read(context, named(context)));
+    app.post(`/reports/:slug/${part.id}`, (context) => write(context, named(context)));
+  }
   return app;
 }
 

@@ -1,10 +1,15 @@
 import { hrefIn } from '../site/href.ts';
 
+/** The last step in the address of a part of a report. */
+export type ReportPartId = 'shots' | 'claims' | 'after';
+
 /** The addresses of the desk and of the pages beside it. */
 export interface DeskPlaces {
   readonly front: string;
   readonly shop: string;
   readonly report: (slug: string) => string;
+  /** A page on which one part of a report is worked at. */
+  readonly part: (slug: string, part: ReportPartId) => string;
   readonly files: string;
   readonly waiting: string;
   readonly build: string;
@@ -24,6 +29,7 @@ export function deskPlaces(base: string): DeskPlaces {
     front: href('/desk/'),
     shop: href('/desk/shop/'),
     report: (slug) => href(`/desk/reports/${name(slug)}/`),
+    part: (slug, part) => href(`/desk/reports/${name(slug)}/${part}/`),
     files: href('/desk/files/'),
     waiting: href('/desk/waiting/'),
     build: href('/desk/build/'),

@@ -4,7 +4,7 @@ import type { Answered, Answering } from './deskSetting.ts';
 import type { Drafted } from './deskWork.ts';
 import { frontPage } from './frontPage.ts';
 import { reportRows } from './reportRows.ts';
-import type { Told } from './reportPage.ts';
+import type { Told } from './told.ts';
 
 type Handler = (context: Context) => Answered;
 

@@ -3,7 +3,7 @@ import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import type { ReportRow } from './reportRows.ts';
-import { toldSection, type Told } from './reportPage.ts';
+import { toldSection, type Told } from './told.ts';
 
 interface FrontPage {
   readonly rows: readonly ReportRow[];

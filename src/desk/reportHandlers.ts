@@ -4,10 +4,12 @@ import { fieldsOf } from './answerGroups.ts';
 import type { Answered, Answering } from './deskSetting.ts';
 import { placedProblems } from './placedProblems.ts';
 import { reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
-import { reportPage, type Told } from './reportPage.ts';
+import { titleOf } from './reportFrame.ts';
+import { reportPage } from './reportPage.ts';
 import { groupsOf, saveReport, type SavedReport } from './saveReport.ts';
 import { seenTexts } from './seenTexts.ts';
 import { suggestionsOf } from './suggestions.ts';
+import type { Told } from './told.ts';
 
 type Handler = (context: Context, slug: string) => Answered;
 
@@ -28,7 +30,6 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
     const groups = groupsOf(report);
     const main = reportPage({
       report,
-      title: titleOf(report),
       groups,
       form: {
         problems: placedProblems(report, fieldsOf(groups)),
@@ -68,10 +69,5 @@ const draftMade: Told = {
   sentence:
     'A draft was made of your files. What the session says stands below; answer what is still asked, and save.',
 };
-
-function titleOf({ tree, slug }: ReportAtDesk): string {
-  const title = tree?.['title'];
-  return typeof title === 'string' && title.trim() !== '' ? title : slug;
-}
 
 const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

@@ -13,18 +13,11 @@ import { narrativeSection } from './narrativeSection.ts';
 import type { PlacedProblems } from './placedProblems.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-
-/** Something to be told before all else: what was done, or why it was not. */
-export interface Told {
-  readonly kind: 'done' | 'refused';
-  readonly sentence: string;
-  /** What stands in the way. */
-  readonly problems?: readonly Problem[];
-}
+import { reportFrame } from './reportFrame.ts';
+import type { Told } from './told.ts';
 
 interface ReportPage {
   readonly report: ReportAtDesk;
-  readonly title: string;
   readonly groups: readonly AnswerGroup[];
   readonly form: FormState;
   /** The narrative as it was typed, where it is not the file's. */
@@ -36,47 +29,23 @@ interface ReportPage {
 
 /** Everything about one report: its questions, its narrative, its state, and the page beside them. */
 export function reportPage(page: ReportPage): Markup {
-  const { report, title, groups, form, narrative, told, places, formToken } = page;
-  const live = places.livePage(report.slug);
-  return html`<div class="at-work">
-      <h1>${title}</h1>
-      ${toldSection(told)} ${problemSection(form.problems, fieldsOf(groups))}
-      <p class="live-link"><a href="${live}">The page as it stands</a></p>
-      ${understoodSection(report)}
-      ${
-        report.tree === null
-          ? html`<p class="notice">
-              The answers of this report cannot be read, so they cannot be changed here. Put right in
-              <code>${report.file}</code> what is told above, then come back.
-            </p>`
-          : html`<form method="post" action="${places.report(report.slug)}" class="answers">
-              ${hiddenFields({ formToken, seen: report.hash })} ${answerForm(groups, form)}
-              ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
-              ${stateSection(report)}
-            </form>`
-      }
-      ${statusOf(report) === 'published' ? buildForm(places, formToken) : ''}
-    </div>
-    <aside class="live" aria-label="The page as it stands">
-      <iframe src="${live}" title="The page as it stands" loading="lazy"></iframe>
-    </aside>`;
+  const { report, groups, form, narrative, told, places, formToken } = page;
+  const main = html`${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
+  ${
+    report.tree === null
+      ? html`<p class="notice">
+          The answers of this report cannot be read, so they cannot be changed here. Put right in
+          <code>${report.file}</code> what is told above, then come back.
+        </p>`
+      : html`<form method="post" action="${places.report(report.slug)}" class="answers">
+          ${hiddenFields({ formToken, seen: report.hash })} ${answerForm(groups, form)}
+          ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
+          ${stateSection(report)}
+        </form>`
+  }
+  ${statusOf(report) === 'published' ? buildForm(places, formToken) : ''}`;
+  return reportFrame({ report, part: null, told, besideLivePage: true, places, main });
 }
-
-/** What was done and what was not, read out first. */
-export function toldSection(told: readonly Told[]): Markup {
-  return html`${told.map(
-    ({ kind, sentence, problems = [] }) =>
-      html`<div class="notice ${kind}" role="${kind === 'refused' ? 'alert' : 'status'}">
-        <p>${sentence}</p>
-        ${problems.length === 0 ? '' : problemList(problems)}
-      </div>`,
-  )}`;
-}
-
-const problemList = (problems: readonly Problem[]): Markup =>
-  html`<ul>
-    ${problems.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
-  </ul>`;
 
 /** Every problem in one list: those of an answer lead to it, the others say where they are. */
 export function problemSection(

@@ -7,7 +7,7 @@ import { withNarrative } from '../intake/edits/reportParts.ts';
 import { answerGroups, fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import type { DeskWork } from './deskWork.ts';
 import { errorsOf, reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
-import type { Told } from './reportPage.ts';
+import type { Told } from './told.ts';
 import {
   changedAnswers,
   editsOf,

@@ -5,7 +5,7 @@ import type { Answered, Answering } from './deskSetting.ts';
 import { shopAtDesk } from './shopAtDesk.ts';
 import { shopPage } from './shopPage.ts';
 import { changedAnswers, editsOf, type ChangedAnswer } from './submittedAnswers.ts';
-import type { Told } from './reportPage.ts';
+import type { Told } from './told.ts';
 
 type Handler = (context: Context) => Answered;
 

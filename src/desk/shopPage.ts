@@ -4,7 +4,8 @@ import { control } from './control.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import type { PlacedProblems } from './placedProblems.ts';
-import { problemSection, toldSection, type Told } from './reportPage.ts';
+import { problemSection } from './reportPage.ts';
+import { toldSection, type Told } from './told.ts';
 
 interface ShopPage {
   readonly fields: readonly AnswerField[];

@@ -1,0 +1,4 @@
+import type { ReportPart } from './reportPart.ts';
+
+/** The parts of the work at a report beside its answers, in the order of the work. */
+export const reportParts: readonly ReportPart[] = [];
