@@ -20,14 +20,28 @@ export function contentWatch(): AstroIntegration {
       },
       'astro:server:setup': ({ server }) => {
         const folder = contentFolder();
+        const forget = (): void => {
+          for (const [name, { hot }] of Object.entries(server.environments))
+            if (name !== 'client') hot.send(contentChanged, {});
+        };
+        // A browser can ask before the disk has told that a file was changed.
+        server.middlewares.use(({ url = '' }, _response, next) => {
+          if (isPage(url)) forget();
+          next();
+        });
         server.watcher.add(folder);
         server.watcher.on('all', (_event, path) => {
           if (!path.startsWith(`${folder}${sep}`)) return;
-          for (const environment of Object.values(server.environments))
-            environment.moduleGraph.invalidateAll();
+          forget();
           server.environments.client.hot.send({ type: 'full-reload' });
         });
       },
     },
   };
 }
+
+/** On this event the framework forgets which reports there are and what they say, and asks for it anew. */
+const contentChanged = 'astro:content-changed';
+
+/** An address without the ending of a file. */
+const isPage = (url: string): boolean => !/\.\w+(?:[?#].*)?$/s.test(url) && !url.startsWith('/@');

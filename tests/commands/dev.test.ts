@@ -107,6 +107,19 @@ describe('dev', () => {
     expect(workedOut()).toHaveLength(2);
   });
 
+  test('shows a report as it is at the moment of asking, before the disk has told of the change', async () => {
+    const file = join(content, 'reports/sound/report.md');
+    for (const title of ['Once', 'Twice', 'Three times']) {
+      // All that was told of the change before has been heard by then.
+      await new Promise((done) => setTimeout(done, 1000));
+      await page('reports/sound/');
+      const underWay = page('reports/sound/');
+      writeFileSync(file, readFileSync(file, 'utf8').replace(/^title: .*/m, `title: ${title}`));
+      expect((await page('reports/sound/')).text).toContain(`<h1>${title}</h1>`);
+      await underWay;
+    }
+  });
+
   test('shows the problems of a report that cannot be read, and no stack trace', async () => {
     const { status, text } = await page('reports/broken/');
     expect(status).toBe(200);

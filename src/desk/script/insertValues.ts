@@ -7,6 +7,7 @@ export function insertValues(page: Document): void {
     button.type = 'button';
     button.className = 'value';
     button.append(...value.childNodes);
+    button.dataset['insert'] = button.textContent ?? '';
     value.replaceWith(button);
     button.addEventListener('click', () => {
       narrative.setRangeText(
