@@ -1,6 +1,11 @@
+import { enableCompileCache } from 'node:module';
+import { resolve } from 'node:path';
 import type { Command } from './command.ts';
 import { failureText } from './failureText.ts';
 import { processTerminal } from './terminal.ts';
+
+/** Where Node keeps the code as it has read it, so that the next command starts sooner; goes with the packages. */
+const readCode = resolve(import.meta.dirname, '../../node_modules/.cache/read-code');
 
 /**
  * Runs a command, and tells in sentences what it did not foresee. The command is loaded in here too: where a package is
@@ -14,6 +19,7 @@ export async function runCommand(load: () => Promise<{ readonly command: Command
     process.stderr.write(text, () => process.exit(1));
   };
   process.on('uncaughtException', fail);
+  enableCompileCache(readCode);
   try {
     const { command } = await load();
     process.exitCode = await command({ typed: process.argv.slice(2), environment: process.env, terminal });
