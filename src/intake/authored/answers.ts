@@ -6,9 +6,17 @@ import type { Schema } from './trouble.ts';
 /** Text as typed, without blanks around it. */
 export const typed = z.string().min(1).trim();
 
-/** One answer typed as text: what is said where it is missing or cannot be used, and, in Markdown, what it may be. */
-export function answer<T>(schema: Schema<T>, sayings: Sayings, takes: string | Takes): Schema<T> {
-  return telling(schema, { sayings, takes: typeof takes === 'string' ? { words: takes } : takes });
+/**
+ * One answer typed as text: what is said where it is missing or cannot be used, in Markdown what it may be, and what an
+ * editor holds it to beside what zod makes of the schema.
+ */
+export function answer<T>(
+  schema: Schema<T>,
+  sayings: Sayings,
+  takes: string | Takes,
+  inEditor: Readonly<Record<string, unknown>> = {},
+): Schema<T> {
+  return telling(schema, { sayings, takes: typeof takes === 'string' ? { words: takes } : takes, inEditor });
 }
 
 /** What `read` makes of a text; null is what it cannot use. */
@@ -29,16 +37,14 @@ export function text(what: string): Schema<string> {
 
 /** Text in which a number is not left without its unit: "21" could be either of two temperatures. */
 export function withUnit(what: string, example: string): Schema<string> {
-  return telling(
-    answer(
-      typed.min(1).regex(/^(?![+\-−]?[\d.,]+$)/u),
-      {
-        expected: `${what} with its unit, such as ${example}`,
-        cure: 'Write the unit after the number.',
-      },
-      `text; a number with its unit, such as ${code(example)}`,
-    ),
-    { inEditor: { type: 'string', examples: [example] } },
+  return answer(
+    typed.min(1).regex(/^(?![+\-−]?[\d.,]+$)/u),
+    {
+      expected: `${what} with its unit, such as ${example}`,
+      cure: 'Write the unit after the number.',
+    },
+    `text; a number with its unit, such as ${code(example)}`,
+    { type: 'string', examples: [example] },
   ).describe(what);
 }
 
@@ -65,6 +71,14 @@ export const yesOrNo = answer(
   typed.pipe(z.stringbool({ truthy: ['yes', 'true'], falsy: ['no', 'false'] })),
   { expected: 'yes or no', cure: 'Write yes or no; leave the line out when it was not recorded.' },
   { words: '`yes` or `no`', choices: ['yes', 'no'] },
+  {
+    type: undefined,
+    minLength: undefined,
+    anyOf: [
+      { enum: ['yes', 'no', true, false] },
+      { type: 'string', pattern: '^\\s*([Yy][Ee][Ss]|[Nn][Oo]|[Tt][Rr][Uu][Ee]|[Ff][Aa][Ll][Ss][Ee])\\s*$' },
+    ],
+  },
 );
 
 /** A day of the calendar, ISO 8601. */
@@ -78,6 +92,7 @@ export const isoDate = answer(
     cure: 'Write the date as year-month-day with two digits for month and day; the day must exist.',
   },
   { words: 'a day, such as `2026-04-11`', control: 'day' },
+  { type: 'string', format: 'date' },
 );
 
 export function isRealDate(day: string): boolean {
@@ -87,27 +102,23 @@ export function isRealDate(day: string): boolean {
 
 /** A whole number from 1. */
 export function counted(what: string): Schema<number> {
-  return telling(
-    answer(
-      typed.regex(/^[1-9]\d{0,5}$/).transform(Number),
-      { expected: what, cure: 'Write a whole number in digits.' },
-      'a whole number from 1',
-    ),
-    { inEditor: { type: ['integer', 'string'], minimum: 1 } },
+  return answer(
+    typed.regex(/^[1-9]\d{0,5}$/).transform(Number),
+    { expected: what, cure: 'Write a whole number in digits.' },
+    'a whole number from 1',
+    { type: ['integer', 'string'], minimum: 1 },
   ).describe(what);
 }
 
 /** A number of zero or more, with a decimal point. */
 export function amount(what: string): Schema<number> {
-  return telling(
-    answer(
-      typed.regex(/^\d{1,9}(\.\d{1,4})?$/).transform(Number),
-      {
-        expected: what,
-        cure: 'Write digits with a decimal point where needed, without a currency sign and without commas.',
-      },
-      'a number, such as `149.5`',
-    ),
-    { inEditor: { type: ['number', 'string'], minimum: 0 } },
+  return answer(
+    typed.regex(/^\d{1,9}(\.\d{1,4})?$/).transform(Number),
+    {
+      expected: what,
+      cure: 'Write digits with a decimal point where needed, without a currency sign and without commas.',
+    },
+    'a number, such as `149.5`',
+    { type: ['number', 'string'], minimum: 0, examples: [149.5] },
   ).describe(what);
 }

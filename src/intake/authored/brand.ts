@@ -36,6 +36,7 @@ const webPage = (what: string): Schema<string> =>
       cure: 'Write the address from https:// on, as the browser shows it.',
     },
     'a web address, such as `https://golf.example/`',
+    { type: 'string', pattern: '^\\s*[Hh][Tt][Tt][Pp][Ss]?://' },
   ).describe(what);
 
 /** What a shop shows of its own, as it stands in `shop.yaml`. */

@@ -4,6 +4,7 @@ import { listOf } from './collections.ts';
 import { metricName, metricNamed } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
+import { telling } from './takes.ts';
 import { readWith } from './readWith.ts';
 import { isBlock } from './tree.ts';
 import { invalid, missing, readBy, refused, understood, type Understood } from './trouble.ts';
@@ -47,7 +48,16 @@ const answersFor = (metric: MetricId) =>
   });
 
 /** A claim of whichever metric: the size of one without a unit may be a number alone. */
-const ofAnyMetric = answersFor('smash');
+const ofAnyMetric = telling(answersFor('smash'), {
+  inEditor: {
+    anyOf: [
+      ...claimDirections
+        .filter((direction) => direction !== 'straighter')
+        .map((direction) => ({ required: [direction, 'metric'] })),
+      { required: ['straighter'] },
+    ],
+  },
+});
 
 const claim = readBy(ofAnyMetric, (answer): Understood<Claim> => {
   const named = isBlock(answer) ? answer['metric'] : undefined;

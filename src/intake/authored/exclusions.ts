@@ -65,7 +65,9 @@ function readLimit(answer: Block): Understood<ExclusionEntry> {
 }
 
 /** A limit of whichever metric: one without a unit may be a number alone. */
-const ofAnyMetric = limitAnswers('smash');
+const ofAnyMetric = telling(limitAnswers('smash'), {
+  inEditor: { anyOf: [{ required: ['below'] }, { required: ['above'] }] },
+});
 
 const forms: Takes = {
   words: 'shots and limits',

@@ -23,9 +23,11 @@ import { telling } from './takes.ts';
 
 const contenders = telling(
   z.union([
-    listOf(plainId, 'two to six contenders'),
+    telling(listOf(plainId, 'two to six contenders'), { inEditor: { minItems: 2, maxItems: 6 } }),
     entriesOf({
-      structure: z.record(plainId, contenderAnswers),
+      structure: telling(z.record(plainId, contenderAnswers), {
+        inEditor: { minProperties: 2, maxProperties: 6 },
+      }),
       takes: { words: 'two to six contenders', inside: [['.<id>', contenderAnswers]] },
       expected: 'two to six contenders, each under its id',
       key: plainId,
@@ -41,7 +43,7 @@ const contenders = telling(
 );
 
 const hitters = entriesOf({
-  structure: z.record(plainId, hitterAnswers),
+  structure: telling(z.record(plainId, hitterAnswers), { inEditor: { minProperties: 1 } }),
   takes: { words: 'each hitter under an id of its own', inside: [['.<id>', hitterAnswers]] },
   expected: 'who hit, each under an id of its own',
   key: plainId,
@@ -55,55 +57,70 @@ const withdrawal = strict({
 
 export type Withdrawal = z.infer<typeof withdrawal>;
 
-/** The front matter as one file answers it. */
-export const frontAnswers = strict({
-  title: nameOf({ what: 'the title of the report' }),
-  date: isoDate.describe('the day of the session'),
-  published: isoDate.describe('the day of publication').exactOptional(),
-  summary: text('a summary in one or two sentences').exactOptional(),
-  status: oneOf(['draft', 'published', 'withdrawn', 'superseded']).describe(
-    'a draft is never in `dist/`; of a withdrawn report a dated notice stays',
-  ),
-  withdrawn: withdrawal.describe('needed with `status: withdrawn`').exactOptional(),
-  superseded_by: plainId
-    .describe('the name of the report that replaces this one; needed with `status: superseded`')
-    .exactOptional(),
-  aliases: listOf(olderName, 'a list of names that the report had before')
-    .describe('names that its folder had before: the old addresses lead to it')
-    .exactOptional(),
-  invented_data: yesOrNo.describe('`yes` prints "Invented data" on the page').exactOptional(),
-  question: text('what the test set out to answer, in one sentence'),
-  varied: nameOf({ what: 'the one thing that differs: head, shaft, ball, loft, grooves' }),
-  held: sheet.describe('what was the same for all').exactOptional(),
-  contenders: contenders.describe('what is compared'),
-  primary: primary.describe('the metric, two at most, that was chosen before hitting'),
-  better: better
-    .describe("which way is better, where the metric's own direction does not hold")
-    .exactOptional(),
-  matters: matters.describe('the smallest gap that a customer should care about').exactOptional(),
-  plan: plan.describe('what was decided before hitting').exactOptional(),
-  session: sessionFiles.describe('the shots; raw files are never edited'),
-  rows: oneOf(['not-in-hit-order'])
-    .describe('where the rows do not stand in the order of hitting; state it in `plan.order`')
-    .exactOptional(),
-  order_sheet: fileInside
-    .describe('the file that tells what was hit with each shot, where the session file does not')
-    .exactOptional(),
-  columns: columns.describe('headings that are not recognised, or whose unit is not known').exactOptional(),
-  modelled: oneOrMore(oneOf(['carry', 'apex', 'descent_angle']), 'carry, apex or descent_angle')
-    .describe('what our flight model works out where the files have no column for it; marked as modelled')
-    .exactOptional(),
-  hitters: hitters.describe('who hit, without names; the same golfer has the same id in every report'),
-  conditions: conditions
-    .describe('where and in front of what it was hit; what is left out is printed as "not recorded"')
-    .exactOptional(),
-  exclusions: exclusions.describe('what was left out; shown all the same, and never deleted').exactOptional(),
-  interests: interestAnswers.describe('what the shop has to gain').exactOptional(),
-  claims: claims.describe('sentences that the build compares with the shots').exactOptional(),
-  corrections: corrections.exactOptional(),
-  replies: replies.exactOptional(),
-  seen: seen.exactOptional(),
+/** What an editor asks for with a status. */
+const needs = (status: string, key: string) => ({
+  if: { properties: { status: { const: status } }, required: ['status'] },
+  then: { required: [key] },
 });
+
+/** The front matter as one file answers it. */
+export const frontAnswers = telling(
+  strict({
+    title: nameOf({ what: 'the title of the report' }),
+    date: isoDate.describe('the day of the session'),
+    published: isoDate.describe('the day of publication').exactOptional(),
+    summary: text('a summary in one or two sentences').exactOptional(),
+    status: oneOf(['draft', 'published', 'withdrawn', 'superseded']).describe(
+      'a draft is never in `dist/`; of a withdrawn report a dated notice stays',
+    ),
+    withdrawn: withdrawal.describe('needed with `status: withdrawn`').exactOptional(),
+    superseded_by: plainId
+      .describe('the name of the report that replaces this one; needed with `status: superseded`')
+      .exactOptional(),
+    aliases: listOf(olderName, 'a list of names that the report had before')
+      .describe('names that its folder had before: the old addresses lead to it')
+      .exactOptional(),
+    invented_data: yesOrNo.describe('`yes` prints "Invented data" on the page').exactOptional(),
+    question: text('what the test set out to answer, in one sentence'),
+    varied: nameOf({ what: 'the one thing that differs: head, shaft, ball, loft, grooves' }),
+    held: sheet.describe('what was the same for all').exactOptional(),
+    contenders: contenders.describe('what is compared'),
+    primary: primary.describe('the metric, two at most, that was chosen before hitting'),
+    better: better
+      .describe("which way is better, where the metric's own direction does not hold")
+      .exactOptional(),
+    matters: matters.describe('the smallest gap that a customer should care about').exactOptional(),
+    plan: plan.describe('what was decided before hitting').exactOptional(),
+    session: sessionFiles.describe('the shots; raw files are never edited'),
+    rows: oneOf(['not-in-hit-order'])
+      .describe('where the rows do not stand in the order of hitting; state it in `plan.order`')
+      .exactOptional(),
+    order_sheet: fileInside
+      .describe('the file that tells what was hit with each shot, where the session file does not')
+      .exactOptional(),
+    columns: columns.describe('headings that are not recognised, or whose unit is not known').exactOptional(),
+    modelled: oneOrMore(oneOf(['carry', 'apex', 'descent_angle']), 'carry, apex or descent_angle')
+      .describe('what our flight model works out where the files have no column for it; marked as modelled')
+      .exactOptional(),
+    hitters: hitters.describe('who hit, without names; the same golfer has the same id in every report'),
+    conditions: conditions
+      .describe('where and in front of what it was hit; what is left out is printed as "not recorded"')
+      .exactOptional(),
+    exclusions: exclusions
+      .describe('what was left out; shown all the same, and never deleted')
+      .exactOptional(),
+    interests: interestAnswers.describe('what the shop has to gain').exactOptional(),
+    claims: claims.describe('sentences that the build compares with the shots').exactOptional(),
+    corrections: corrections.exactOptional(),
+    replies: replies.exactOptional(),
+    seen: seen.exactOptional(),
+  }),
+  {
+    inEditor: {
+      allOf: [needs('withdrawn', 'withdrawn'), needs('superseded', 'superseded_by')],
+    },
+  },
+);
 
 export type FrontAnswers = z.infer<typeof frontAnswers>;
 

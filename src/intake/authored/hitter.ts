@@ -20,6 +20,12 @@ const consent = answer(
     cure: 'Ask the hitter; only shots of hitters who agreed may be published. Inside { } write "yes, 2026-04-11" in quotes.',
   },
   '`yes`, or `yes, 2026-04-01`',
+  {
+    type: ['string', 'boolean'],
+    not: { const: false },
+    pattern: '^\\s*([Yy][Ee][Ss]|[Tt][Rr][Uu][Ee])([\\s,]+\\d{4}-\\d{2}-\\d{2})?\\s*$',
+    examples: ['yes'],
+  },
 ).describe('that the hitter agreed to be shown, and on which day');
 
 /** Who hit, without a name. What was not answered is absent: not recorded. */

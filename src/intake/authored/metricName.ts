@@ -17,6 +17,9 @@ const spellings: ReadonlyMap<string, MetricId> = new Map([
   ]),
 ]);
 
+/** All of them, in small letters, with a blank between words. */
+export const metricSpellings: readonly string[] = [...spellings.keys()];
+
 /** Heading words that stand for one metric only: "spin" will do, "speed" will not. */
 function headingsOfOneMetric(): [string, MetricId][] {
   const pairs = metricIds.flatMap((id) =>
@@ -48,4 +51,5 @@ export const metricName = answer(
     },
   },
   'a [metric](#metrics)',
+  { type: undefined, minLength: undefined, $ref: '#/$defs/metric' },
 );

@@ -67,5 +67,10 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
     typed.transform((answered, context) => given(read(answered), context)),
     { expected, cure },
     'a number with its unit, such as `5 yd` or `300 rpm`',
+    {
+      type: unitMayBeLeftOut.has(dimension) ? ['string', 'number'] : 'string',
+      pattern: `^\\s*(±|\\+/-|\\+-)?[+\\-−]?(\\d+(\\.\\d+)?|\\.\\d+)\\s*${unitMayBeLeftOut.has(dimension) ? '' : '[^\\d\\s]'}`,
+      examples: [examples[dimension].replace(/ or .*/, '')],
+    },
   );
 }

@@ -13,6 +13,7 @@ const kind = answer(
     cure: 'Write the name that stands in brackets behind the warning, such as number-unmatched.',
   },
   'the name of a warning, such as `number-unmatched`',
+  { type: 'string', enum: kinds },
 );
 
 /** A warning that the shop has read and leaves as it is. */

@@ -16,6 +16,7 @@ export const fileInside = answer(
   }),
   { expected, cure: 'Write the name of the file.' },
   'the name of a file beside `report.md`',
+  { pattern: '^(?![/~]|[A-Za-z]:|[A-Za-z]+://)(?!(.*/)?\\.{1,2}(/|$))[^\\\\]+$' },
 );
 
 /** The files that hold the shots: one, or a list. */

@@ -25,6 +25,7 @@ const languageTag = answer(
     cure: 'Write a language and a country, such as en-GB or en-US.',
   },
   'a language tag, such as `en-GB` or `en-US`',
+  { type: 'string', examples: ['en-GB', 'en-US'] },
 ).describe('how dates are written and words are spelled; `en-GB` if left out');
 
 /** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
@@ -35,6 +36,7 @@ const schemaVersion = answer(
     cure: 'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
   },
   '`1`',
+  { type: undefined, minLength: undefined, pattern: undefined, enum: [1, '1'] },
 ).describe('the version of the keys of all files in `content/`');
 
 const reuse = strict({

@@ -39,8 +39,8 @@ interface Told {
   readonly ifMissing?: string;
   /** What the answer is made of, where it is read by a function. */
   readonly structure?: z.ZodType;
-  /** What an editor holds the answer to, where that is not what zod makes of the schema. */
-  readonly inEditor?: z.core.JSONSchema.BaseSchema;
+  /** What an editor holds the answer to, in JSON Schema, beside or in place of what zod makes of it. */
+  readonly inEditor?: Readonly<Record<string, unknown>>;
 }
 
 /** Not a registry of zod, whose types go through all that is registered: schemas hold schemas here. */

@@ -24,6 +24,7 @@ export const webAddress = answer(
   }),
   { expected, cure: fromTheStart },
   'a web address, such as `https://reports.example/tests/`',
+  { type: 'string', pattern: '^\\s*[Hh][Tt][Tt][Pp][Ss]?://[^?#]+$' },
 ).describe(
   'where the site will stand, with its folder if it has one; feeds, e-mail editions and sitemap need it',
 );
