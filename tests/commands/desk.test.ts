@@ -84,7 +84,7 @@ describe('from an empty folder to a published page, by keyboard alone', () => {
     await press('main button[type=submit]');
     expect(await text('.notice')).toBe('Saved.');
     expect(readFileSync(join(folders.content, 'shop.yaml'), 'utf8')).toBe(
-      'schema: 1\nname: Example Golf Workshop\ninterests:\n  paid_by: the shop\n  commission_or_gifts: none\n  seen_before: nobody outside the shop\n',
+      '# yaml-language-server: $schema=.schema/shop.json\nschema: 1\nname: Example Golf Workshop\ninterests:\n  paid_by: the shop\n  commission_or_gifts: none\n  seen_before: nobody outside the shop\n',
     );
   });
 

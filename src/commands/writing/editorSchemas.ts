@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { lstatSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { editorSchema, editorSchemaNames, ownComment } from '../../intake/authored/editorSchema.ts';
 import { schemaFolder } from '../../intake/authored/schemaLine.ts';
-import { systemCode, systemWords } from '../../problems/systemWords.ts';
+import { systemWords } from '../../problems/systemWords.ts';
 import type { Disk } from './disk.ts';
 import { prepareNewFile, prepareReplacement, type Prepared } from './wholeFile.ts';
 
@@ -13,11 +13,12 @@ import { prepareNewFile, prepareReplacement, type Prepared } from './wholeFile.t
 export function writeEditorSchemas(contentDir: string, disk: Disk): void {
   const folder = join(contentDir, schemaFolder);
   try {
+    if (lstatSync(folder, { throwIfNoEntry: false })?.isDirectory() === false) return;
     for (const name of editorSchemaNames) {
       const file = join(folder, `${name}.json`);
       const text = editorSchema(name);
-      const there = textOf(file);
-      if (there === text || (there !== null && !there.includes(ownComment))) continue;
+      const there = ownText(file);
+      if (there === text || there === 'not ours') continue;
       if (there === null) disk.mkdirSync(folder, { recursive: true });
       putIn(there === null ? prepareNewFile(disk, file, text) : prepareReplacement(disk, file, text));
     }
@@ -34,11 +35,10 @@ function putIn({ put, discard }: Prepared): void {
   }
 }
 
-function textOf(file: string): string | null {
-  try {
-    return readFileSync(file, 'utf8');
-  } catch (error) {
-    if (systemCode(error) === 'ENOENT') return null;
-    throw error;
-  }
+/** A schema that is there: its text where it is ours, also of another version. A link may lead out of the folder. */
+function ownText(file: string): string | 'not ours' | null {
+  const found = lstatSync(file, { throwIfNoEntry: false });
+  if (found === undefined) return null;
+  const text = found.isFile() ? readFileSync(file, 'utf8') : '';
+  return text.includes(ownComment) ? text : 'not ours';
 }
