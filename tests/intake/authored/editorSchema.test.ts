@@ -60,7 +60,7 @@ describe('what we read is right to an editor', () => {
   test.each(editorSchemaNames)('in every %s of the demo and of the cases', (name) => {
     const files = filesOf(name);
     const accepted = files.filter(
-      ([path, yaml]) => 'value' in readWith(answers[name], readYaml(path, yaml).tree),
+      ([path, yaml]) => 'value' in readWith<unknown>(answers[name], readYaml(path, yaml).tree),
     );
     expect(accepted.map(([path, yaml]) => [path, complaints(name, yaml)])).toEqual(
       accepted.map(([path]) => [path, []]),
@@ -149,7 +149,7 @@ describe('what we refuse an editor warns of', () => {
     ['units that are none', 'name: N\ndefaults: {units: yard}'],
     ['a picture that is none', 'name: N\nexports: [poster]'],
   ])('%s in shop.yaml', (_, yaml) => {
-    expect('troubles' in readWith(shopAnswers, readYaml('shop.yaml', yaml).tree)).toBe(true);
+    expect('troubles' in readWith<unknown>(shopAnswers, readYaml('shop.yaml', yaml).tree)).toBe(true);
     expect(complaints('shop', yaml)).not.toEqual([]);
   });
 });
