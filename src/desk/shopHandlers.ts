@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import { schemaLine } from '../intake/authored/schemaLine.ts';
 import { editAnswers } from '../intake/edits/editAnswers.ts';
 import { shopFile } from '../site/sharedFiles.ts';
 import type { Answered, Answering } from './deskSetting.ts';
@@ -10,7 +11,7 @@ import type { Told } from './told.ts';
 type Handler = (context: Context) => Answered;
 
 /** What `shop.yaml` begins with where there was none. */
-const opening = 'schema: 1\n';
+const opening = `${schemaLine('shop', '')}\nschema: 1\n`;
 
 /** The page on which a shop says who it is, and what its form does. */
 export function shopHandlers(answer: Answering): { readonly read: Handler; readonly write: Handler } {

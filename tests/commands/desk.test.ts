@@ -76,8 +76,8 @@ describe.each([
     await answer('interests.seen_before', 'nobody outside the shop');
     await hand.press('main button[type=submit]');
     expect(await text('.notice')).toBe('Saved.');
-    expect(readFileSync(join(folders.content, 'shop.yaml'), 'utf8')).toContain(
-      'name: Example Golf Workshop\ninterests:\n  paid_by: the shop\n  commission_or_gifts: none\n  seen_before: nobody outside the shop\n',
+    expect(readFileSync(join(folders.content, 'shop.yaml'), 'utf8')).toBe(
+      '# yaml-language-server: $schema=.schema/shop.json\nschema: 1\nname: Example Golf Workshop\ninterests:\n  paid_by: the shop\n  commission_or_gifts: none\n  seen_before: nobody outside the shop\n',
     );
   });
 

@@ -80,7 +80,7 @@ describe('by npm itself', () => {
     expect([status, readdirSync(content)], stderr).toEqual([0, ['shop.yaml']]);
     expect(stdout).toContain('Alder 6, Birch 6');
     const meant = npm(['draft', session], content);
-    expect([meant.status, readdirSync(content).sort()]).toEqual([0, ['reports', 'shop.yaml']]);
+    expect([meant.status, readdirSync(content).sort()]).toEqual([0, ['.schema', 'reports', 'shop.yaml']]);
   });
 
   test('--port without -- before it starts no server at another port', () => {

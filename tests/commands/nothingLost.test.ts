@@ -132,7 +132,7 @@ describe('the ledger is written as it is by now', () => {
     const names = readdirSync(join(content, 'reports')).sort();
     expect(names).toHaveLength(10);
     expect(planned(content)).toEqual(names);
-    expect(readdirSync(content).sort()).toEqual(['ledger.json', 'reports', 'shop.yaml']);
+    expect(readdirSync(content).sort()).toEqual(['.schema', 'ledger.json', 'reports', 'shop.yaml']);
   });
 });
 

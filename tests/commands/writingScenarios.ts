@@ -80,13 +80,16 @@ function ledgerIn(content: string): Ledger {
 export const planned = (content: string): readonly string[] =>
   ledgerIn(content).plans.map(({ slug }) => slug);
 
-/** Bytes of every file by its path, locks and half-written ones apart. */
+/**
+ * Bytes of every file by its path, locks and half-written ones apart, and schemas, which are no content: whatever drafts
+ * next writes them.
+ */
 export function filesIn(content: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
     readdirSync(content, { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())
       .map((entry) => join(entry.parentPath, entry.name))
-      .filter((file) => !file.includes('.straightface-'))
+      .filter((file) => !file.includes('.straightface-') && !file.includes('.schema'))
       .sort()
       .map((file) => [relative(content, file), readFileSync(file, 'latin1')]),
   );

@@ -161,7 +161,7 @@ describe('the form of the shop', () => {
       'answer.interests.paid_by': 'the shop',
     });
     expect(readFileSync(join(root, 'shop.yaml'), 'utf8')).toBe(
-      "schema: 1\nname: 'Ann''s: the workshop'\ninterests:\n  paid_by: the shop\n",
+      "# yaml-language-server: $schema=.schema/shop.json\nschema: 1\nname: 'Ann''s: the workshop'\ninterests:\n  paid_by: the shop\n",
     );
     expect(await (await get('/desk/')).text()).not.toContain('Say who you are first');
   });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readWith } from '../../src/intake/authored/trouble.ts';
+import { readWith } from '../../src/intake/authored/readWith.ts';
 import { exclusions, type ExclusionEntry } from '../../src/intake/authored/exclusions.ts';
 import { applyExclusions, markedInFile } from '../../src/intake/exclusionsOf.ts';
 import type { Shot } from '../../src/intake/session.ts';

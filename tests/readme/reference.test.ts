@@ -5,7 +5,7 @@ import { contenderAnswers } from '../../src/intake/authored/contender.ts';
 import { frontAnswers } from '../../src/intake/authored/front.ts';
 import { readReport } from '../../src/intake/authored/readReport.ts';
 import { shopAnswers } from '../../src/intake/authored/shop.ts';
-import { readWith } from '../../src/intake/authored/trouble.ts';
+import { readWith } from '../../src/intake/authored/readWith.ts';
 import { reference, withReference } from './reference.ts';
 
 const readme = readFileSync('README.md', 'utf8');
@@ -32,8 +32,8 @@ describe('the reference in the README', () => {
     ['contenders', contenderAnswers, 'contenders.<id>'],
   ] as const)('lists every key that %s may have', (_, schema, path) => {
     const read = readWith<unknown>(schema, { qqqqqqqqqqqqqqqq: 'x' });
-    const known =
-      'troubles' in read ? (read.troubles[0]?.expected.replace('one of ', '').split(', ') ?? []) : [];
+    const unknown = 'troubles' in read ? read.troubles.find(({ kind }) => kind === 'unknown-key') : undefined;
+    const known = unknown?.expected.replace('one of ', '').split(', ') ?? [];
     const block = blocks.find(
       (each) => each.path === path && each.fields.some(({ key }) => key === known[0]),
     );

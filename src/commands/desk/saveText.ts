@@ -2,8 +2,10 @@ import { join } from 'node:path';
 import type { Saved } from '../../desk/deskWork.ts';
 import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder, sha256 } from '../../site/contentFiles.ts';
+import { shopFile } from '../../site/sharedFiles.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
+import { writeEditorSchemas } from '../writing/editorSchemas.ts';
 import { notWritten } from '../writing/notWritten.ts';
 import { prepareNewFile, prepareReplacement } from '../writing/wholeFile.ts';
 
@@ -29,6 +31,7 @@ export function saveText({ contentDir, file, text, seen, disk = realDisk }: Save
         seen === null ? prepareNewFile(disk, path, text) : prepareReplacement(disk, path, text);
       try {
         prepared.put();
+        if (file === shopFile) writeEditorSchemas(contentDir, disk);
         return { kind: 'written' };
       } finally {
         prepared.discard();

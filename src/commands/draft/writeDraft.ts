@@ -6,6 +6,7 @@ import type { PersonName } from '../../intake/privacy/hitterNames.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
 import { usualGap } from '../usualGap.ts';
 import type { Disk } from '../writing/disk.ts';
+import { writeEditorSchemas } from '../writing/editorSchemas.ts';
 import { FolderTaken, prepareFolder } from '../writing/wholeFolder.ts';
 import type { NamedBytes, SessionRead } from './readSession.ts';
 
@@ -56,6 +57,7 @@ export function writeDraft({
   });
   try {
     folder.put();
+    writeEditorSchemas(contentDir, disk);
     return 'written';
   } catch (error) {
     if (error instanceof FolderTaken) return 'taken';

@@ -1,7 +1,7 @@
 import { fewestContenders, mostContenders } from '../../intake/authored/contenderChecks.ts';
 import { metricNamed, nearestMetric } from '../../intake/authored/metricName.ts';
 import { quantityOf, type Quantity } from '../../intake/authored/quantity.ts';
-import { readWith } from '../../intake/authored/trouble.ts';
+import { readWith } from '../../intake/authored/readWith.ts';
 import { foldedName } from '../../intake/contenderNames.ts';
 import type { PlannedTurns } from '../../intake/plan/plannedOrder.ts';
 import { clubKinds, isClubKind, type ClubKind } from '../../trade/clubKind.ts';

@@ -5,6 +5,7 @@ import type { Problem } from '../../problems/problem.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
 import { ledgerFile, ledgerJson, ledgerOf } from '../../site/ledger.ts';
 import type { Disk } from '../writing/disk.ts';
+import { writeEditorSchemas } from '../writing/editorSchemas.ts';
 import { removeQuietly } from '../writing/ownNames.ts';
 import { prepareReplacement, type Prepared } from '../writing/wholeFile.ts';
 import { FolderTaken, prepareFolder } from '../writing/wholeFolder.ts';
@@ -55,6 +56,7 @@ export function writePlan(
   } finally {
     for (const { discard } of prepared) discard();
   }
+  writeEditorSchemas(contentDir, disk);
   return 'written';
 }
 

@@ -1,5 +1,6 @@
 import { lstatSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { schemaFolder } from '../../intake/authored/schemaLine.ts';
 import { systemWords } from '../../problems/systemWords.ts';
 import { isRunning } from '../isRunning.ts';
 import type { Disk } from './disk.ts';
@@ -22,14 +23,14 @@ const longest = 60 * 60 * 1000;
 
 /** Whether killed commands have left anything in a content folder. */
 export function hasLeftovers(contentDir: string): boolean {
-  return [contentDir, ...reportFolders(contentDir)].some((folder) =>
+  return [contentDir, ...ownFolders(contentDir)].some((folder) =>
     namesIn(folder).some((name) => name.startsWith(lockName) || unfinishedName.test(name)),
   );
 }
 
 /** Deletes what killed commands have left half written in a content folder. Only who holds the lock may do so. */
 export function tidyLeftovers(contentDir: string, disk: Disk, now: number): void {
-  for (const folder of [contentDir, ...reportFolders(contentDir)]) {
+  for (const folder of [contentDir, ...ownFolders(contentDir)]) {
     for (const name of namesIn(folder)) {
       const writer = Number(unfinishedName.exec(name)?.[1] ?? NaN);
       if (Number.isNaN(writer)) continue;
@@ -52,11 +53,15 @@ export function removeQuietly(disk: Disk, path: string): void {
   }
 }
 
-/** The folder of the reports, that of each, and its versions. */
-function reportFolders(contentDir: string): readonly string[] {
+/** The folder of the schemas, that of the reports, that of each, and its versions. */
+function ownFolders(contentDir: string): readonly string[] {
   const reports = join(contentDir, 'reports');
   const names = namesIn(reports).filter((name) => !name.startsWith('.'));
-  return [reports, ...names.flatMap((name) => [join(reports, name), join(reports, name, 'versions')])];
+  return [
+    join(contentDir, schemaFolder),
+    reports,
+    ...names.flatMap((name) => [join(reports, name), join(reports, name, 'versions')]),
+  ];
 }
 
 function namesIn(folder: string): readonly string[] {

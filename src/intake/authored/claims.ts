@@ -1,12 +1,13 @@
 import type { MetricId } from '../../trade/metrics.ts';
-import { answer, text, yesOrNo } from './answers.ts';
+import { answer, text, typed, yesOrNo } from './answers.ts';
 import { listOf } from './collections.ts';
 import { metricName, metricNamed } from './metricName.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
-import { takesOf } from './takes.ts';
+import { telling } from './takes.ts';
+import { readWith } from './readWith.ts';
 import { isBlock } from './tree.ts';
-import { readWith, refused, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { invalid, missing, readBy, refused, understood, type Understood } from './trouble.ts';
 
 export const claimDirections = ['more', 'less', 'tighter', 'straighter'] as const;
 export type ClaimDirection = (typeof claimDirections)[number];
@@ -24,9 +25,8 @@ export interface Claim {
 }
 
 const contender = answer(
-  'the id of a contender',
-  (typed) => typed || null,
-  'Write the id of a contender as text after the colon.',
+  typed.min(1),
+  { expected: 'the id of a contender', cure: 'Write the id of a contender as text after the colon.' },
   'the id of a contender',
 );
 
@@ -47,19 +47,29 @@ const answersFor = (metric: MetricId) =>
       .exactOptional(),
   });
 
-const claim: Schema<Claim> = schemaOf(takesOf(answersFor('carry')), (answer): Understood<Claim> => {
-  const typed = isBlock(answer) ? answer['metric'] : undefined;
+/** A claim of whichever metric: the size of one without a unit may be a number alone. */
+const ofAnyMetric = telling(answersFor('smash'), {
+  inEditor: {
+    anyOf: [
+      ...claimDirections
+        .filter((direction) => direction !== 'straighter')
+        .map((direction) => ({ required: [direction, 'metric'] })),
+      { required: ['straighter'] },
+    ],
+  },
+});
+
+const claim = readBy(ofAnyMetric, (answer): Understood<Claim> => {
+  const named = isBlock(answer) ? answer['metric'] : undefined;
   // Straightness is judged on where shots finish beside the line.
   const straighter = isBlock(answer) && Object.hasOwn(answer, 'straighter');
-  const metric = typeof typed === 'string' && typed !== '' ? metricNamed(typed) : straighter ? 'side' : null;
+  const metric = typeof named === 'string' && named !== '' ? metricNamed(named) : straighter ? 'side' : null;
   const read = readWith(answersFor(metric ?? 'carry'), answer);
   // Without a known metric a size cannot be read; the metric is what to put right first.
   const unreadable = metric === null ? 'by_at_least' : null;
   const troubles = 'troubles' in read ? read.troubles.filter(({ path }) => path[0] !== unreadable) : [];
-  if (isBlock(answer) && (typed === undefined || typed === '') && !straighter) {
-    const expected = 'the metric that the sentence is about';
-    troubles.push({ kind: 'key-missing', path: ['metric'], expected, found: null, cure: null });
-  }
+  if (isBlock(answer) && (named === undefined || named === '') && !straighter)
+    troubles.push(missing(['metric'], 'the metric that the sentence is about'));
   const said = isBlock(answer) ? claimDirections.filter((word) => (answer[word] ?? '') !== '') : [];
   if (isBlock(answer) && said.length !== 1) {
     troubles.push({
@@ -71,13 +81,9 @@ const claim: Schema<Claim> = schemaOf(takesOf(answersFor('carry')), (answer): Un
     });
   }
   if (isBlock(answer) && said.includes('tighter') && (answer['by_at_least'] ?? '') !== '') {
-    troubles.push({
-      kind: 'value-invalid',
-      path: ['by_at_least'],
-      expected: 'no size in a claim about spread',
-      found: String(answer['by_at_least']),
-      cure: 'Remove the line: whether a spread is tighter can be judged, by how much cannot.',
-    });
+    const cure = 'Remove the line: whether a spread is tighter can be judged, by how much cannot.';
+    const found = String(answer['by_at_least']);
+    troubles.push(invalid(['by_at_least'], 'no size in a claim about spread', found, cure));
   }
   const direction = said[0];
   if (troubles.length > 0 || 'troubles' in read || direction === undefined || metric === null) {
@@ -95,7 +101,4 @@ const claim: Schema<Claim> = schemaOf(takesOf(answersFor('carry')), (answer): Un
   });
 });
 
-export const claims: Schema<readonly Claim[]> = listOf(
-  claim,
-  'a list of claims, each with say, metric, more and than',
-);
+export const claims = listOf(claim, 'a list of claims, each with say, metric, more and than');

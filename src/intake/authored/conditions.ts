@@ -1,91 +1,53 @@
-import { metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
+import { z } from 'zod';
+import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { oneOf, text, withUnit, yesOrNo } from './answers.ts';
-import { answeredOnly, recordOf, wordsOr, type Keyed } from './collections.ts';
-import { metricName } from './metricName.ts';
+import { byMetric } from './byMetric.ts';
+import { answeredOnly, wordsOr, type Keyed } from './collections.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
-import { takesOf } from './takes.ts';
-import { readWith, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { takesOf, telling } from './takes.ts';
+import type { Schema } from './trouble.ts';
 
-/** Where, with what ball and in front of what the shots were hit. What is absent was not recorded. */
-export interface Conditions {
-  readonly place?: string;
-  readonly surface?: string;
-  readonly tee?: string;
-  readonly ball?: Ball;
-  readonly temperature?: string;
-  readonly altitude?: string;
-  readonly wind?: string;
-  readonly humidity?: string;
-  readonly target?: string;
-  readonly monitor?: Monitor;
-}
+export const classOfReading = oneOf(['measured', 'derived', 'modelled', 'estimated']);
 
-export interface Ball {
-  /** The short form: one sentence in place of the answers below. */
-  readonly description?: string;
-  readonly model?: string;
-  readonly state?: string;
-  readonly sameForAll?: boolean;
-}
+// "±1 mph" is how accuracies are usually written.
+const withoutSign = (typed: unknown): unknown =>
+  typeof typed === 'string' ? typed.replace(/^\s*(±|\+\/-|\+-)\s*/, '') : typed;
 
-export interface Monitor {
-  readonly kind?: string;
-  /** A sentence, or an accuracy for each metric. */
-  readonly statedAccuracy?: StatedAccuracy;
-  readonly accuracyStatedBy?: string;
-  readonly columns?: Keyed<MetricId, MetricClass>;
-  readonly flight?: string;
-  readonly normalisedTo?: string;
-  readonly lastCheck?: string;
-  readonly software?: string;
-}
+const accuracies = byMetric(
+  (metric) => z.preprocess(withoutSign, quantityOf(metric)),
+  'an accuracy for each metric: {ball_speed: 1 mph}',
+  { words: 'an accuracy for each [metric](#metrics), such as `{ball_speed: ±1 mph}`' },
+);
 
+/** A sentence, or an accuracy for each metric. */
 export interface StatedAccuracy {
   readonly words: string | null;
   readonly byMetric: Keyed<MetricId, Quantity>;
 }
 
-export const classOfReading: Schema<MetricClass> = oneOf(['measured', 'derived', 'modelled', 'estimated']);
-
-// "±1 mph" is how accuracies are usually written.
-const accuracyOf = (metric: MetricId): Schema<Quantity> =>
-  schemaOf(takesOf(quantityOf(metric)), (typed): Understood<Quantity> =>
-    readWith(
-      quantityOf(metric),
-      typeof typed === 'string' ? typed.replace(/^\s*(±|\+\/-|\+-)\s*/, '') : typed,
-    ),
-  );
-
-const accuracies = recordOf(metricName, accuracyOf, 'an accuracy for each metric: {ball_speed: 1 mph}', {
-  words: 'an accuracy for each [metric](#metrics), such as `{ball_speed: ±1 mph}`',
-});
-
-const statedAccuracy: Schema<StatedAccuracy> = schemaOf(
-  { words: `text; or ${takesOf(accuracies).words}` },
-  (answer): Understood<StatedAccuracy> => {
-    if (typeof answer === 'string' && answer.trim() !== '')
-      return understood({ words: answer.trim(), byMetric: {} });
-    const read = readWith(accuracies, answer);
-    return 'value' in read ? understood({ words: null, byMetric: read.value }) : read;
-  },
+const statedAccuracy: Schema<StatedAccuracy> = telling(
+  z.union([
+    text('how accurate the monitor is said to be').transform((words) => ({ words, byMetric: {} })),
+    accuracies.transform((measured) => ({ words: null, byMetric: measured })),
+  ]),
+  { takes: { words: `text; or ${takesOf(accuracies).words}` } },
 );
 
-const ballAnswers: Schema<Ball> = strict({
+const ballAnswers = strict({
   model: text('the model of the ball, or "withheld" and why').exactOptional(),
   state: text('new, used or range ball').exactOptional(),
   same_for_all: yesOrNo.describe('whether every shot was hit with the same model').exactOptional(),
   description: text('the ball in one sentence').exactOptional(),
 });
 
-const monitorAnswers: Schema<Monitor> = strict({
+const monitorAnswers = strict({
   kind: text('radar, camera, both or club sensor').exactOptional(),
   stated_accuracy: statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
   accuracy_stated_by: text('who states the accuracy').exactOptional(),
   columns: answeredOnly(
-    recordOf(
-      metricName,
-      classOfReading,
+    byMetric(
+      () => classOfReading,
       `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
       {
         words: `for each [metric](#metrics) ${takesOf(classOfReading).words}`,
@@ -101,16 +63,24 @@ const monitorAnswers: Schema<Monitor> = strict({
   software: text('the version of the software').exactOptional(),
 });
 
-export const ball: Schema<Ball> = wordsOr(
-  (description) => ({ description }),
+export type Ball = z.infer<typeof ballAnswers>;
+
+export const ball = wordsOr<Ball>(
+  text('the ball in one sentence').transform((description) => ({ description })),
   ballAnswers,
   'the ball in one sentence',
 ).describe('which ball was hit');
-export const monitor: Schema<Monitor> = wordsOr((kind) => ({ kind }), monitorAnswers, 'its kind').describe(
-  'the launch monitor',
-);
 
-export const conditions: Schema<Conditions> = strict({
+export type Monitor = z.infer<typeof monitorAnswers>;
+
+export const monitor = wordsOr<Monitor>(
+  text('its kind').transform((kind) => ({ kind })),
+  monitorAnswers,
+  'its kind',
+).describe('the launch monitor');
+
+/** Where, with what ball and in front of what the shots were hit. What is absent was not recorded. */
+export const conditions = strict({
   place: text('indoors or outdoors, and where').exactOptional(),
   surface: text('mat, turf or other ground').exactOptional(),
   tee: text('tee height or mat').exactOptional(),
@@ -122,3 +92,5 @@ export const conditions: Schema<Conditions> = strict({
   target: text('what the hitter aimed at').exactOptional(),
   monitor: monitor.exactOptional(),
 });
+
+export type Conditions = z.infer<typeof conditions>;

@@ -1,6 +1,5 @@
 import { oneOf } from './answers.ts';
 import { oneOrMore } from './collections.ts';
-import type { Schema } from './trouble.ts';
 
 /**
  * Pictures that are made only where a shop asks for them, as each takes time at every build: `phone` of every chart
@@ -10,9 +9,6 @@ export const exportChoices = ['phone', 'other-units', 'square', 'upright', 'vide
 
 export type ExportChoice = (typeof exportChoices)[number];
 
-export const exportAnswers: Schema<readonly ExportChoice[]> = oneOrMore(
-  oneOf(exportChoices),
-  'a list of pictures to make besides',
-).describe(
+export const exportAnswers = oneOrMore(oneOf(exportChoices), 'a list of pictures to make besides').describe(
   'pictures that the editor’s page offers besides the wide one of each chart; each takes time at the build',
 );

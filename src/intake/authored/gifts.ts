@@ -1,7 +1,7 @@
 import { oneOf, text } from './answers.ts';
 import { checkedFurther, wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
-import { refused, understood, type Schema, type Understood } from './trouble.ts';
+import { invalid, refused, understood, type Understood } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
 /** Whether there was a commission, sponsorship or gift; `words` is the line as written, and names what there was. */
@@ -28,27 +28,27 @@ export function readGifts(line: string): Gifts {
   return { kind: unsure.test(words) ? 'in-words' : 'some', words };
 }
 
-const exactly = checkedFurther(
-  strict({
-    kind: oneOf(['none', 'some']).describe('whether there was any'),
-    words: text('what there was, and from whom').exactOptional(),
-  }),
-  ({ kind, words }): Understood<Gifts> =>
-    understood({ kind, words: words ?? (kind === 'none' ? 'none' : 'not named') }),
-);
+const exactly = strict({
+  kind: oneOf(['none', 'some']).describe('whether there was any'),
+  words: text('what there was, and from whom').exactOptional(),
+}).transform(({ kind, words }): Gifts => ({
+  kind,
+  words: words ?? (kind === 'none' ? 'none' : 'not named'),
+}));
 
 /** Commission, sponsorship or gifts: a line, or a block for those who want it exact. */
-export const gifts: Schema<Gifts> = checkedFurther(
-  wordsOr(readGifts, exactly, 'text, such as `none`'),
+export const gifts = checkedFurther(
+  wordsOr(text('which gifts').transform(readGifts), exactly, 'text, such as `none`'),
   (read): Understood<Gifts> =>
     onlyYes.test(read.words)
-      ? refused({
-          kind: 'value-invalid',
-          path: [],
-          expected: 'none, or which commission or gift there was and from whom',
-          found: read.words,
-          cure: 'Write what it was, such as "a commission of 5% on new heads, from their distributor", or none.',
-        })
+      ? refused(
+          invalid(
+            [],
+            'none, or which commission or gift there was and from whom',
+            read.words,
+            'Write what it was, such as "a commission of 5% on new heads, from their distributor", or none.',
+          ),
+        )
       : understood(read),
 );
 

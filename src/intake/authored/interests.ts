@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { text } from './answers.ts';
 import { gifts, type Gifts } from './gifts.ts';
 import { payment, type Payment } from './payment.ts';
@@ -18,30 +19,13 @@ export type InterestQuestion = keyof typeof interestQuestions;
 
 export const interestKeys = Object.keys(interestQuestions) as readonly InterestQuestion[];
 
-/** Interests as far as one file answers them. */
-export interface InterestAnswers {
-  /** A sentence of the shop's own about where the contenders came from. */
-  readonly supplied?: string;
-  readonly paidBy?: Payment;
-  readonly commissionOrGifts?: Gifts;
-  readonly seenBefore?: SeenBefore;
-  /** The shop's standing sentence on its interests. */
-  readonly sentence?: string;
-}
-
-/** Interests with the three questions answered. */
-export interface Interests extends InterestAnswers {
-  readonly paidBy: Payment;
-  readonly commissionOrGifts: Gifts;
-  readonly seenBefore: SeenBefore;
-}
-
 const openQuestion = <T>(key: InterestQuestion, schema: Schema<T>) =>
   schema
     .describe(`${interestQuestions[key]}. Must be answered, in the report or in \`shop.yaml\``)
     .exactOptional();
 
-export const interestAnswers: Schema<InterestAnswers> = strict({
+/** Interests as far as one file answers them. */
+export const interestAnswers = strict({
   supplied: text('who supplied the contenders')
     .describe('a sentence on where the contenders came from')
     .exactOptional(),
@@ -50,6 +34,15 @@ export const interestAnswers: Schema<InterestAnswers> = strict({
   seen_before: openQuestion('seen_before', seenBefore),
   sentence: text("the shop's standing sentence on its interests").exactOptional(),
 });
+
+export type InterestAnswers = z.infer<typeof interestAnswers>;
+
+/** Interests with the three questions answered. */
+export interface Interests extends InterestAnswers {
+  readonly paidBy: Payment;
+  readonly commissionOrGifts: Gifts;
+  readonly seenBefore: SeenBefore;
+}
 
 /** The report's answers, else the shop's, which may go by its name; null while a question is open. */
 export function completeInterests(

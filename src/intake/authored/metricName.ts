@@ -1,8 +1,7 @@
 import { metricHeadings } from '../../trade/headings.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
+import { answer, meaning } from './answers.ts';
 import { nearest } from './nearest.ts';
-import { asFound } from './tree.ts';
-import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
 
 const plain = (typed: string): string =>
   typed
@@ -17,6 +16,9 @@ const spellings: ReadonlyMap<string, MetricId> = new Map([
     [plain(id), id],
   ]),
 ]);
+
+/** All of them, in small letters, with a blank between words. */
+export const metricSpellings: readonly string[] = [...spellings.keys()];
 
 /** Heading words that stand for one metric only: "spin" will do, "speed" will not. */
 function headingsOfOneMetric(): [string, MetricId][] {
@@ -38,22 +40,16 @@ export function nearestMetric(typed: string): MetricId | null {
 }
 
 /** The name of a metric. */
-export const metricName: Schema<MetricId> = schemaOf(
-  { words: 'a [metric](#metrics)' },
-  (typed): Understood<MetricId> => {
-    const expected = 'a metric, such as carry, ball_speed or spin_rate';
-    if (typed === undefined || typed === '') {
-      return unanswered(expected);
-    }
-    const id = typeof typed === 'string' ? metricNamed(typed) : null;
-    if (id !== null) return understood(id);
-    const near = typeof typed === 'string' ? nearestMetric(typed) : null;
-    return refused({
-      kind: 'unknown-metric',
-      path: [],
-      expected,
-      found: asFound(typed),
-      cure: near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`,
-    });
+export const metricName = answer(
+  meaning(metricNamed),
+  {
+    kind: 'unknown-metric',
+    expected: 'a metric, such as carry, ball_speed or spin_rate',
+    cure: (typed) => {
+      const near = typeof typed === 'string' ? nearestMetric(typed) : null;
+      return near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`;
+    },
   },
+  'a [metric](#metrics)',
+  { type: undefined, minLength: undefined, $ref: '#/$defs/metric' },
 );

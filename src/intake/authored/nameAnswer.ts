@@ -1,15 +1,7 @@
+import { answer, typed } from './answers.ts';
 import { hiddenIn, isEmptyToTheEye } from './hiddenCharacters.ts';
 import { foreignLetterIn } from './lookAlikes.ts';
-import { asFound } from './tree.ts';
-import {
-  invalid,
-  refused,
-  schemaOf,
-  unanswered,
-  understood,
-  type Schema,
-  type Understood,
-} from './trouble.ts';
+import { given, invalid, refused, understood, type Schema, type Understood } from './trouble.ts';
 
 interface NameAnswer {
   readonly what: string;
@@ -18,23 +10,17 @@ interface NameAnswer {
 }
 
 /** A name that readers see, as text in which every character shows what it is. */
-export function nameOf({ what, longest = Infinity }: NameAnswer): Schema<string> {
-  const short = Number.isFinite(longest);
+export function nameOf({ what, longest }: NameAnswer): Schema<string> {
+  const short = longest !== undefined;
   const expected = short ? `${what} of ${longest} characters at most` : what;
-  const takes = short ? `text of ${longest} characters at most` : 'text';
-  return schemaOf({ words: takes }, (typed): Understood<string> => {
-    if (typed === undefined || typed === null || typed === '') return unanswered(expected);
-    const name = typeof typed === 'string' ? typed.trim() : '';
-    if (name === '')
-      return refused(invalid([], expected, asFound(typed), `Write ${what} as text after the colon.`));
+  const read = (name: string): Understood<string> => {
     const hidden = hiddenIn(name);
     if (hidden !== null || isEmptyToTheEye(name)) {
+      const seen = `${what} in characters that can be seen`;
+      const cure = 'Type it anew; such characters come along when text is copied from elsewhere.';
       return refused({
+        ...invalid([], seen, hidden ?? 'nothing that can be seen', cure),
         kind: 'control-character',
-        path: [],
-        expected: `${what} in characters that can be seen`,
-        found: hidden ?? 'nothing that can be seen',
-        cure: 'Type it anew; such characters come along when text is copied from elsewhere.',
       });
     }
     const foreign = foreignLetterIn(name);
@@ -49,15 +35,14 @@ export function nameOf({ what, longest = Infinity }: NameAnswer): Schema<string>
         ),
       );
     }
-    return [...name].length > longest
-      ? refused(
-          invalid(
-            [],
-            expected,
-            asFound(typed),
-            'Shorten it; it is used in charts where the label is too long.',
-          ),
-        )
+    const cure = 'Shorten it; it is used in charts where the label is too long.';
+    return short && [...name].length > longest
+      ? refused(invalid([], expected, name, cure))
       : understood(name);
-  }).describe(what);
+  };
+  return answer(
+    typed.min(1).transform((name, context) => given(read(name), context)),
+    { expected, cure: `Write ${what} as text after the colon.` },
+    short ? `text of ${longest} characters at most` : 'text',
+  ).describe(what);
 }

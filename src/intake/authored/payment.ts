@@ -1,7 +1,6 @@
 import { oneOf, text } from './answers.ts';
-import { checkedFurther, wordsOr } from './collections.ts';
+import { wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
-import { understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, isOnePiece, namesShop, withoutStop, wordSet } from './wholeLine.ts';
 
 /** Who paid for a test; `words` is the line as written. */
@@ -44,25 +43,22 @@ function shared(words: string, rest: string): Payment {
   return { kind: 'shared', by, share, words };
 }
 
-const exactly = checkedFurther(
-  strict({
-    kind: oneOf(['shop', 'others', 'shared']).describe('who paid: the shop, others, or both'),
-    by: text('who else paid').exactOptional(),
-    share: text('how the costs were shared, such as half each').exactOptional(),
-    words: text('the same in words of your own, printed in the list of conditions').exactOptional(),
-  }),
-  ({ kind, by = null, share = null, words }): Understood<Payment> => {
-    if (kind === 'shop') return understood({ kind, words: words ?? 'the shop' });
-    const others = by ?? 'others, not named';
-    if (kind === 'others') return understood({ kind, words: words ?? others });
-    const said = words ?? `the shop and ${others}${share === null ? '' : `, ${share}`}`;
-    return understood({ kind, by, share, words: said });
-  },
-);
+const exactly = strict({
+  kind: oneOf(['shop', 'others', 'shared']).describe('who paid: the shop, others, or both'),
+  by: text('who else paid').exactOptional(),
+  share: text('how the costs were shared, such as half each').exactOptional(),
+  words: text('the same in words of your own, printed in the list of conditions').exactOptional(),
+}).transform(({ kind, by = null, share = null, words }): Payment => {
+  if (kind === 'shop') return { kind, words: words ?? 'the shop' };
+  const others = by ?? 'others, not named';
+  if (kind === 'others') return { kind, words: words ?? others };
+  const said = words ?? `the shop and ${others}${share === null ? '' : `, ${share}`}`;
+  return { kind, by, share, words: said };
+});
 
 /** Who paid for the test: a line, or a block for those who want it exact. */
-export const payment: Schema<Payment> = wordsOr(
-  readPayment,
+export const payment = wordsOr(
+  text('who paid').transform(readPayment),
   exactly,
   'text, such as `the shop` or `the shop and the maker of Clover, half each`',
 );

@@ -1,21 +1,9 @@
+import type { z } from 'zod';
 import { counted, isoDate, text } from './answers.ts';
 import { strict } from './strict.ts';
-import type { Schema } from './trouble.ts';
 
 /** What was decided before hitting; `date` says when. */
-export interface Plan {
-  readonly date?: string;
-  readonly shotsPerContender?: number;
-  /** The order as the shop states it, such as "random rotation". */
-  readonly order?: string;
-  readonly seed?: string;
-  readonly exclusionRule?: string;
-  readonly stoppingRule?: string;
-  readonly expectation?: string;
-  readonly warmUp?: string;
-}
-
-export const plan: Schema<Plan> = strict({
+export const plan = strict({
   date: isoDate.describe('the day on which it was decided').exactOptional(),
   shots_per_contender: counted('a number of shots').describe('how many shots with each').exactOptional(),
   order: text('the order of hitting, such as "random rotation"').exactOptional(),
@@ -25,3 +13,5 @@ export const plan: Schema<Plan> = strict({
   expectation: text('what was expected beforehand').exactOptional(),
   warm_up: text('how the hitter warmed up').exactOptional(),
 });
+
+export type Plan = z.infer<typeof plan>;

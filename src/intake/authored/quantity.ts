@@ -1,8 +1,15 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { canonicalUnit, toCanonical, units, type Dimension, type UnitId } from '../../trade/units.ts';
-import { inWords } from './answers.ts';
-import { asFound } from './tree.ts';
-import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
+import { answer, inWords, typed } from './answers.ts';
+import {
+  given,
+  invalid,
+  refused,
+  understood,
+  type Schema,
+  type Trouble,
+  type Understood,
+} from './trouble.ts';
 import { unitNamed } from '../../trade/unitWords.ts';
 
 /** A number with a unit: `value` in the canonical unit of its dimension, `unit` and `typed` as the shop wrote it. */
@@ -32,40 +39,38 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
   const fitting = Object.values(units).filter((unit) => unit.dimensions.includes(dimension));
   const expected = `a number with a unit, such as ${examples[dimension]}`;
   const cure = `Write ${name} as ${examples[dimension]}.`;
-  return schemaOf(
-    { words: 'a number with its unit, such as `5 yd` or `300 rpm`' },
-    (typed): Understood<Quantity> => {
-      if (typed === undefined || typed === '') {
-        return unanswered(expected);
-      }
-      const parts =
-        typeof typed === 'string' ? /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(typed.trim()) : null;
-      const refuse = (
-        kind: 'value-invalid' | 'unit-missing',
-        wanted = expected,
-        remedy = cure,
-      ): Understood<Quantity> =>
-        refused({ kind, path: [], expected: wanted, found: asFound(typed), cure: remedy });
-      if (parts === null || typeof typed !== 'string') return refuse('value-invalid');
-      const [, sign = '', digits = '', word = ''] = parts;
-      const negative = sign === '-' || sign === '−';
-      if (negative && options.signed !== true) return refuse('value-invalid', `${expected}, not below zero`);
-      const unit =
-        word === '' ? (unitMayBeLeftOut.has(dimension) ? canonicalUnit[dimension] : null) : unitNamed(word);
-      if (word === '' && unit === null) {
-        const choice = inWords(fitting.map(({ id }) => id));
-        const remedy = `Write the unit after the number: ${choice}.`;
-        return refuse(dimension === 'speed' ? 'value-invalid' : 'unit-missing', expected, remedy);
-      }
-      if (unit === null) return refuse('value-invalid');
-      if (!units[unit].dimensions.includes(dimension)) {
-        const choice = inWords(fitting.map(({ id }) => (id === '1' ? 'no unit' : id)));
-        return refuse('value-invalid', `a ${dimension} in ${choice}, since that is what ${name} is`);
-      }
-      const value = toCanonical(Number(digits), unit) * (negative ? -1 : 1);
-      return Number.isFinite(value)
-        ? understood({ value, unit, typed: typed.trim() })
-        : refuse('value-invalid');
+  const read = (answered: string): Understood<Quantity> => {
+    const refuse = (wanted = expected, remedy = cure): { readonly troubles: readonly [Trouble] } => ({
+      troubles: [invalid([], wanted, answered, remedy)],
+    });
+    const parts = /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(answered);
+    if (parts === null) return refuse();
+    const [, sign = '', digits = '', word = ''] = parts;
+    const negative = sign === '-' || sign === '−';
+    if (negative && options.signed !== true) return refuse(`${expected}, not below zero`);
+    const unit =
+      word === '' ? (unitMayBeLeftOut.has(dimension) ? canonicalUnit[dimension] : null) : unitNamed(word);
+    if (word === '' && unit === null) {
+      const choice = inWords(fitting.map(({ id }) => id));
+      const [open] = refuse(expected, `Write the unit after the number: ${choice}.`).troubles;
+      return refused(dimension === 'speed' ? open : { ...open, kind: 'unit-missing' });
+    }
+    if (unit === null) return refuse();
+    if (!units[unit].dimensions.includes(dimension)) {
+      const choice = inWords(fitting.map(({ id }) => (id === '1' ? 'no unit' : id)));
+      return refuse(`a ${dimension} in ${choice}, since that is what ${name} is`);
+    }
+    const value = toCanonical(Number(digits), unit) * (negative ? -1 : 1);
+    return Number.isFinite(value) ? understood({ value, unit, typed: answered }) : refuse();
+  };
+  return answer(
+    typed.transform((answered, context) => given(read(answered), context)),
+    { expected, cure },
+    'a number with its unit, such as `5 yd` or `300 rpm`',
+    {
+      type: unitMayBeLeftOut.has(dimension) ? ['string', 'number'] : 'string',
+      pattern: `^\\s*(±|\\+/-|\\+-)?[+\\-−]?(\\d+(\\.\\d+)?|\\.\\d+)\\s*${unitMayBeLeftOut.has(dimension) ? '' : '[^\\d\\s]'}`,
+      examples: [examples[dimension].replace(/ or .*/, '')],
     },
   );
 }

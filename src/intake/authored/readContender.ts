@@ -2,7 +2,7 @@ import { sortProblems } from '../../problems/sortProblems.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { contenderAnswers, type Contender } from './contender.ts';
 import { plainId } from './plainId.ts';
-import { readWith } from './trouble.ts';
+import { readWith } from './readWith.ts';
 import type { Block } from './tree.ts';
 import { troubleProblems } from './troubleProblems.ts';
 import { readYaml } from './yamlText.ts';

@@ -2,7 +2,7 @@ import { sortProblems } from '../../problems/sortProblems.ts';
 import type { Problem } from '../../problems/problem.ts';
 import type { PlaceOf } from './places.ts';
 import { completeShop, shopAnswers, type Shop } from './shop.ts';
-import { readWith } from './trouble.ts';
+import { readWith } from './readWith.ts';
 import type { Block } from './tree.ts';
 import { troubleProblems } from './troubleProblems.ts';
 import { readYaml } from './yamlText.ts';

@@ -1,7 +1,6 @@
 import { oneOf, text } from './answers.ts';
-import { checkedFurther, wordsOr } from './collections.ts';
+import { wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
-import { understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
 /** Who outside the shop saw a report before its publication; `words` is the line as written, and names them. */
@@ -29,21 +28,17 @@ export function readSeenBefore(line: string): SeenBefore {
   };
 }
 
-const exactly = checkedFurther(
-  strict({
-    kind: oneOf(['nobody-outside', 'others']).describe('whether anybody outside the shop saw it'),
-    words: text('who saw it').exactOptional(),
-  }),
-  ({ kind, words }): Understood<SeenBefore> =>
-    understood({
-      kind,
-      words: words ?? (kind === 'others' ? 'others, not named' : 'nobody outside the shop'),
-    }),
-);
+const exactly = strict({
+  kind: oneOf(['nobody-outside', 'others']).describe('whether anybody outside the shop saw it'),
+  words: text('who saw it').exactOptional(),
+}).transform(({ kind, words }): SeenBefore => ({
+  kind,
+  words: words ?? (kind === 'others' ? 'others, not named' : 'nobody outside the shop'),
+}));
 
 /** Who saw the report first: a line, or a block for those who want it exact. */
-export const seenBefore: Schema<SeenBefore> = wordsOr(
-  readSeenBefore,
+export const seenBefore = wordsOr(
+  text('who saw it').transform(readSeenBefore),
   exactly,
   'text, such as `nobody outside the shop`',
 );

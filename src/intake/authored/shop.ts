@@ -1,16 +1,83 @@
+import type { z } from 'zod';
 import type { MetricId } from '../../trade/metrics.ts';
-import { answer, oneOf, text, withUnit, yesOrNo } from './answers.ts';
+import { answer, meaning, oneOf, text, typed, withUnit, yesOrNo } from './answers.ts';
 import { brandAnswers, type BrandAnswers } from './brand.ts';
 import type { Keyed } from './collections.ts';
 import { ball, monitor, type Conditions } from './conditions.ts';
 import { exportAnswers, type ExportChoice } from './exports.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
-import { licence, type Licence } from './licence.ts';
+import { licence } from './licence.ts';
 import { matters } from './primary.ts';
 import type { Quantity } from './quantity.ts';
 import { strict } from './strict.ts';
-import type { Schema } from './trouble.ts';
 import { webAddress, type Address } from './webAddress.ts';
+
+const languageTag = answer(
+  meaning((typed) => {
+    try {
+      return Intl.getCanonicalLocales(typed)[0] ?? null;
+    } catch {
+      return null;
+    }
+  }),
+  {
+    expected: 'a language tag such as en-GB',
+    cure: 'Write a language and a country, such as en-GB or en-US.',
+  },
+  'a language tag, such as `en-GB` or `en-US`',
+  { type: 'string', examples: ['en-GB', 'en-US'] },
+).describe('how dates are written and words are spelled; `en-GB` if left out');
+
+/** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
+const schemaVersion = answer(
+  typed.regex(/^1$/).transform(() => 1 as const),
+  {
+    expected: 'schema: 1, the only version that this Straightface reads',
+    cure: 'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
+  },
+  '`1`',
+  { type: undefined, minLength: undefined, pattern: undefined, enum: [1, '1'] },
+).describe('the version of the keys of all files in `content/`');
+
+const reuse = strict({
+  terms: text('the terms on which charts may be used again').exactOptional(),
+  credit: text('the credit line').exactOptional(),
+  licence_charts: licence('the licence of the charts').exactOptional(),
+  licence_data: licence('the licence of the shots and findings').exactOptional(),
+});
+
+export type Reuse = z.infer<typeof reuse>;
+
+export const shopAnswers = strict({
+  schema: schemaVersion.exactOptional(),
+  name: text('the name of the shop'),
+  address: webAddress.exactOptional(),
+  contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),
+  brand: brandAnswers.describe('what pages show of the shop’s own').exactOptional(),
+  interests: interestAnswers.describe('interests that are the same for all reports').exactOptional(),
+  reuse: reuse.describe('on what terms others may use charts and data').exactOptional(),
+  exports: exportAnswers.exactOptional(),
+  defaults: strict({
+    units: oneOf(['yards', 'metres'])
+      .describe('the units that a page shows first; `yards` if left out')
+      .exactOptional(),
+    locale: languageTag.exactOptional(),
+    place: text('indoors or outdoors, and where').exactOptional(),
+    surface: text('mat, turf or other ground').exactOptional(),
+    tee: text('tee height or mat').exactOptional(),
+    altitude: withUnit('the altitude', '120 m').exactOptional(),
+    ball: ball.exactOptional(),
+    monitor: monitor.exactOptional(),
+    matters: matters.describe('smallest gaps that matter').exactOptional(),
+  })
+    .describe('what holds for every report that does not say otherwise')
+    .exactOptional(),
+  strict: yesOrNo
+    .describe('whether what is found in the wording of narratives stops the build; `no` if left out')
+    .exactOptional(),
+});
+
+export type ShopAnswers = z.infer<typeof shopAnswers>;
 
 export interface ShopDefaults {
   readonly units: 'yards' | 'metres';
@@ -34,87 +101,6 @@ export interface Shop {
   /** Whether what the linter of the narrative finds stops the build. */
   readonly strict: boolean;
 }
-
-export interface Reuse {
-  readonly terms?: string;
-  readonly credit?: string;
-  readonly licenceCharts?: Licence;
-  readonly licenceData?: Licence;
-}
-
-const languageTag: Schema<string> = answer(
-  'a language tag such as en-GB',
-  (typed) => {
-    try {
-      return Intl.getCanonicalLocales(typed)[0] ?? null;
-    } catch {
-      return null;
-    }
-  },
-  'Write a language and a country, such as en-GB or en-US.',
-  'a language tag, such as `en-GB` or `en-US`',
-).describe('how dates are written and words are spelled; `en-GB` if left out');
-
-/** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
-const schemaVersion: Schema<1> = answer(
-  'schema: 1, the only version that this Straightface reads',
-  (typed) => (typed === '1' ? 1 : null),
-  'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
-  '`1`',
-).describe('the version of the keys of all files in `content/`');
-
-export interface ShopAnswers {
-  readonly schema?: 1;
-  readonly name: string;
-  readonly address?: Address;
-  readonly contact?: string;
-  readonly brand?: BrandAnswers;
-  readonly interests?: InterestAnswers;
-  readonly reuse?: Reuse;
-  readonly exports?: readonly ExportChoice[];
-  readonly defaults?: Omit<Conditions, 'temperature' | 'wind' | 'humidity' | 'target'> & {
-    readonly units?: 'yards' | 'metres';
-    readonly locale?: string;
-    readonly matters?: Keyed<MetricId, Quantity>;
-  };
-  readonly strict?: boolean;
-}
-
-export const shopAnswers: Schema<ShopAnswers> = strict({
-  schema: schemaVersion.exactOptional(),
-  name: text('the name of the shop'),
-  address: webAddress.exactOptional(),
-  contact: text('where a reader reports an error: an e-mail address or a page').exactOptional(),
-  brand: brandAnswers.describe('what pages show of the shop’s own').exactOptional(),
-  interests: interestAnswers.describe('interests that are the same for all reports').exactOptional(),
-  reuse: strict({
-    terms: text('the terms on which charts may be used again').exactOptional(),
-    credit: text('the credit line').exactOptional(),
-    licence_charts: licence('the licence of the charts').exactOptional(),
-    licence_data: licence('the licence of the shots and findings').exactOptional(),
-  })
-    .describe('on what terms others may use charts and data')
-    .exactOptional(),
-  exports: exportAnswers.exactOptional(),
-  defaults: strict({
-    units: oneOf(['yards', 'metres'])
-      .describe('the units that a page shows first; `yards` if left out')
-      .exactOptional(),
-    locale: languageTag.exactOptional(),
-    place: text('indoors or outdoors, and where').exactOptional(),
-    surface: text('mat, turf or other ground').exactOptional(),
-    tee: text('tee height or mat').exactOptional(),
-    altitude: withUnit('the altitude', '120 m').exactOptional(),
-    ball: ball.exactOptional(),
-    monitor: monitor.exactOptional(),
-    matters: matters.describe('smallest gaps that matter').exactOptional(),
-  })
-    .describe('what holds for every report that does not say otherwise')
-    .exactOptional(),
-  strict: yesOrNo
-    .describe('whether what is found in the wording of narratives stops the build; `no` if left out')
-    .exactOptional(),
-});
 
 /** The shop with everything it left out filled in. */
 export function completeShop(answers: ShopAnswers): Shop {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { nearest } from './nearest.ts';
-import { asFound, isBlock, isUnanswered } from './tree.ts';
-import { readWith, refused, unanswered, schemaOf, type Schema, type Trouble } from './trouble.ts';
+import { telling, type Takes } from './takes.ts';
+import { isBlock, isUnanswered } from './tree.ts';
+import type { Schema } from './trouble.ts';
 
 type Camel<K extends string> = K extends `${infer Head}_${infer Tail}`
   ? `${Head}${Capitalize<Camel<Tail>>}`
@@ -10,56 +10,43 @@ type Camel<K extends string> = K extends `${infer Head}_${infer Tail}`
 /** Keys as the code spells them: `supplied_by` in the file is `suppliedBy` here. */
 type CamelKeys<T> = { readonly [K in keyof T as K extends string ? Camel<K> : K]: T[K] };
 
-const camel = (key: string): string => key.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
-
 /**
  * A block of answers in which every key must be known. A key without an answer (`place:` and nothing more, or
- * `place: not recorded`) counts as not there. All that is wrong is reported, unknown keys with the nearest known one.
+ * `place: not recorded`) counts as not there.
  */
 export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   shape: Shape,
 ): Schema<CamelKeys<z.output<z.ZodObject<Shape, z.core.$strict>>>> {
   type Output = CamelKeys<z.output<z.ZodObject<Shape, z.core.$strict>>>;
-  const keys = Object.keys(shape);
-  const object = z.strictObject(shape);
-  const inside = keys.flatMap((key) => {
-    const schema = shape[key];
-    return schema === undefined ? [] : [[`.${key}`, schema] as const];
+  const takes: Takes = {
+    words: 'the answers below',
+    inside: Object.entries(shape).map(([key, schema]) => [`.${key}`, schema] as const),
+  };
+  const object = telling(z.strictObject(shape), {
+    takes,
+    sayings: {
+      expected: `a block with the keys ${Object.keys(shape).join(', ')}`,
+      cure: 'Write each answer under its key, on an indented line or in { }.',
+    },
   });
-  return schemaOf<Output>({ words: 'the answers below', inside }, (answer) => {
-    const expected = `a block with the keys ${keys.join(', ')}`;
-    if (isUnanswered(answer)) return unanswered(expected);
-    if (!isBlock(answer)) {
-      const cure = 'Write each answer under its key, on an indented line or in { }.';
-      return refused({ kind: 'value-invalid', path: [], expected, found: asFound(answer), cure });
-    }
-    const known = Object.entries(answer).filter(
-      ([key, value]) => Object.hasOwn(shape, key) && !isUnanswered(value),
-    );
-    // A key without a colon has been reported as such by whoever read the YAML.
-    const unknown = Object.keys(answer).filter((key) => !Object.hasOwn(shape, key) && answer[key] !== null);
-    const result = readWith(object, Object.fromEntries(known));
-    const troubles = [
-      ...unknown.map((key) => unknownKey(key, keys)),
-      ...('troubles' in result ? result.troubles : []),
-    ];
-    if ('troubles' in result || troubles.length > 0) return refused(...troubles);
-    const renamed = Object.fromEntries(
-      Object.entries(result.value).map(([key, value]) => [camel(key), value]),
-    );
-    // The type above says of the keys what `camel` does to them.
-    return { value: renamed as Output };
-  });
+  // The type says of the keys what `camel` does to them.
+  return z.preprocess(answersTo(shape), object).transform((answers) => renamed(answers) as Output);
 }
 
-function unknownKey(key: string, keys: readonly string[]): Trouble {
-  const near = nearest(key, keys);
-  return {
-    kind: 'unknown-key',
-    path: [key],
-    expected: near === null ? `one of ${keys.join(', ')}` : `"${near}"`,
-    found: key,
-    at: 'key',
-    cure: near === null ? 'Remove the line, or use one of the keys above.' : `Did you mean "${near}"?`,
+/** What is answered in a block; zod holds the rest against whoever typed it. */
+export function answersTo(shape: object) {
+  return (typed: unknown): unknown => {
+    if (!isBlock(typed)) return typed;
+    const answered = Object.entries(typed).filter(([key, value]) =>
+      // A key without a colon has been reported as such by whoever read the YAML.
+      Object.hasOwn(shape, key) ? !isUnanswered(value) : value !== null,
+    );
+    return Object.fromEntries(answered);
   };
 }
+
+function renamed(answers: object): object {
+  return Object.fromEntries(Object.entries(answers).map(([key, value]) => [camel(key), value]));
+}
+
+const camel = (key: string): string => key.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());

@@ -1,7 +1,6 @@
 import { oneOf, text } from './answers.ts';
-import { checkedFurther, wordsOr } from './collections.ts';
+import { wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
-import { understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, isOnePiece, namesShop, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
 export const supplyKinds = ['own-stock', 'bought', 'lent', 'given', 'customer'] as const;
@@ -91,23 +90,20 @@ function inOneLine(kind: SupplyKind, by: string | null): string {
   return by === null ? kind : `${kind} ${link} ${by}`;
 }
 
-const exactly = checkedFurther(
-  strict({
-    kind: oneOf(supplyKinds).describe('how it came to the test'),
-    by: text('who lent, gave or sold it, or whose it is; of our own stock, which').exactOptional(),
-    words: text('the same in words of your own, printed in the list of conditions').exactOptional(),
-  }),
-  ({ kind, by = null, words }): Understood<Supply> => {
-    const told = { words: words ?? inOneLine(kind, by) };
-    if (kind === 'own-stock') return understood({ kind, stock: by, ...told });
-    if (kind === 'customer') return understood({ kind, by: by ?? 'a customer', ...told });
-    return understood({ kind, by, when: null, whole: true, ...told });
-  },
-);
+const exactly = strict({
+  kind: oneOf(supplyKinds).describe('how it came to the test'),
+  by: text('who lent, gave or sold it, or whose it is; of our own stock, which').exactOptional(),
+  words: text('the same in words of your own, printed in the list of conditions').exactOptional(),
+}).transform(({ kind, by = null, words }): Supply => {
+  const told = { words: words ?? inOneLine(kind, by) };
+  if (kind === 'own-stock') return { kind, stock: by, ...told };
+  if (kind === 'customer') return { kind, by: by ?? 'a customer', ...told };
+  return { kind, by, when: null, whole: true, ...told };
+});
 
 /** Who supplied a contender: a line, or a block for those who want it exact. */
-export const supply: Schema<Supply> = wordsOr(
-  readSupply,
+export const supply = wordsOr(
+  text('who supplied it').transform(readSupply),
   exactly,
   'text, such as `our stock` or `lent by its distributor`',
 );

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { problemKinds, type ProblemKind } from '../../problems/kinds.ts';
-import { taking, type Takes } from './takes.ts';
+import type { ProblemKind } from '../../problems/kinds.ts';
+import { telling, type Takes } from './takes.ts';
 import type { Path } from './tree.ts';
 
 /** What is wrong with one answer; becomes a `Problem` once its place is known. */
@@ -25,6 +25,15 @@ export const invalid = (path: Path, expected: string, found: string | null, cure
   cure,
 });
 
+/** An answer that is not there, or blank. */
+export const missing = (path: Path, expected: string): Trouble => ({
+  kind: 'key-missing',
+  path,
+  expected,
+  found: null,
+  cure: null,
+});
+
 /** An answer as typed goes in, what it means comes out. */
 export type Schema<T> = z.ZodType<T>;
 
@@ -36,42 +45,27 @@ export const refused = (...troubles: readonly Trouble[]): { readonly troubles: r
   troubles,
 });
 
-/** An answer that is not there, or blank. */
-export const unanswered = (expected: string): ReturnType<typeof refused> =>
-  refused({ kind: 'key-missing', path: [], expected, found: null, cure: null });
+/** Whether what an issue of zod carries is a trouble that has been pushed as one. */
+export const isTrouble = (carried: unknown): carried is Trouble =>
+  typeof carried === 'object' && carried !== null && 'kind' in carried && 'path' in carried;
 
-/** A schema from a function that understands or refuses one answer (undefined: there is none), and what it takes. */
-export function schemaOf<T>(takes: Takes, read: (answer: unknown) => Understood<T>): Schema<T> {
-  const schema = z.unknown().transform((answer, context): T => {
-    const result = read(answer);
-    if ('value' in result) return result.value;
-    for (const { path, expected, ...params } of result.troubles) {
-      context.issues.push({ code: 'custom', input: answer, path: [...path], message: expected, params });
-    }
-    return z.NEVER;
-  });
-  return taking(schema, takes);
+/** What a transform gives of an answer that it has understood; else its troubles become issues of zod. */
+export function given<T>(read: Understood<T>, context: z.core.$RefinementCtx): T {
+  if ('value' in read) return read.value;
+  for (const trouble of read.troubles)
+    context.issues.push({ code: 'custom', input: undefined, path: [...trouble.path], params: { trouble } });
+  return z.NEVER;
 }
 
-/** Reads one answer with a schema. */
-export function readWith<T>(schema: Schema<T>, answer: unknown): Understood<T> {
-  const result = schema.safeParse(answer);
-  return result.success ? { value: result.data } : { troubles: result.error.issues.map(troubleOf) };
-}
-
-const isKind = (text: unknown): text is ProblemKind =>
-  typeof text === 'string' && Object.hasOwn(problemKinds, text);
-
-function troubleOf(issue: z.core.$ZodIssue): Trouble {
-  const params: Readonly<Record<string, unknown>> =
-    (issue.code === 'custom' ? issue.params : undefined) ?? {};
-  const { kind, found, cure, at } = params;
-  return {
-    kind: isKind(kind) ? kind : 'value-invalid',
-    path: issue.path.map((step) => (typeof step === 'number' ? step : String(step))),
-    expected: issue.message,
-    found: typeof found === 'string' ? found : null,
-    cure: typeof cure === 'string' ? cure : null,
-    ...(at === 'key' ? { at } : {}),
-  };
+/**
+ * A schema for what zod would read only in part: a block whose keys the shop chooses or whose answers depend on one
+ * another, of which everything that is wrong is to be told at once. `structure` is what it is made of.
+ */
+export function readBy<T>(
+  structure: z.ZodType,
+  read: (answer: unknown) => Understood<T>,
+  takes?: Takes,
+): Schema<T> {
+  const schema = z.unknown().transform((answer, context): T => given(read(answer), context));
+  return telling(schema, takes === undefined ? { structure } : { structure, takes });
 }

@@ -1,5 +1,5 @@
-import { asFound } from './tree.ts';
-import { refused, schemaOf, unanswered, understood, type Schema, type Understood } from './trouble.ts';
+import { answer, typed } from './answers.ts';
+import { given, invalid, refused, understood } from './trouble.ts';
 
 /** Where the site stands: `site` without a slash at its end, `base` percent-encoded and with one at both ends. */
 export interface Address {
@@ -14,15 +14,17 @@ const fromTheStart = 'Write it from https:// on, without anything after a ? or #
 const plainFolders = /^[\p{L}\p{M}\p{N}/._~!$()*+,;=:@&-]*$/u;
 
 /** The address of the published site. */
-export const webAddress: Schema<Address> = schemaOf(
-  { words: 'a web address, such as `https://reports.example/tests/`' },
-  (typed): Understood<Address> => {
-    if (typed === undefined || typed === null || typed === '') return unanswered(expected);
-    const read = typeof typed === 'string' ? readAddress(typed.trim().normalize('NFC')) : fromTheStart;
-    return typeof read === 'string'
-      ? refused({ kind: 'value-invalid', path: [], expected, found: asFound(typed), cure: read })
-      : understood(read);
-  },
+export const webAddress = answer(
+  typed.normalize('NFC').transform((answered, context): Address => {
+    const read = readAddress(answered);
+    return given(
+      typeof read === 'string' ? refused(invalid([], expected, answered, read)) : understood(read),
+      context,
+    );
+  }),
+  { expected, cure: fromTheStart },
+  'a web address, such as `https://reports.example/tests/`',
+  { type: 'string', pattern: '^\\s*[Hh][Tt][Tt][Pp][Ss]?://[^?#]+$' },
 ).describe(
   'where the site will stand, with its folder if it has one; feeds, e-mail editions and sitemap need it',
 );

@@ -1,5 +1,6 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { interestKeys, type InterestAnswers, type InterestQuestion } from '../authored/interests.ts';
+import { schemaLine } from '../authored/schemaLine.ts';
 import { sheetItems, type SheetItem } from '../authored/sheet.ts';
 import type { Shop } from '../authored/shop.ts';
 import { ask, comment, mustBeAnswered } from './ask.ts';
@@ -119,7 +120,7 @@ export function draftReport(facts: DraftFacts): string {
         `such as {{ mean ${primary ?? 'carry'} ${first} }}.`,
     ),
   ];
-  return `---\n${sections
+  return `---\n${schemaLine('report', '../../')}\n${sections
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n')}\n---\n`;

@@ -2,7 +2,7 @@ import { columns } from '../authored/columns.ts';
 import { splitReport } from '../authored/frontMatter.ts';
 import { fileInside, sessionFiles } from '../authored/sessionFiles.ts';
 import { isBlock, isUnanswered, type Tree } from '../authored/tree.ts';
-import { readWith } from '../authored/trouble.ts';
+import { readWith } from '../authored/readWith.ts';
 import { readYaml } from '../authored/yamlText.ts';
 import type { ShotFileOptions } from '../shots/shotFile.ts';
 

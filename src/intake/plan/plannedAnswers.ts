@@ -2,7 +2,7 @@ import type { Front } from '../authored/front.ts';
 import { splitReport } from '../authored/frontMatter.ts';
 import { plan } from '../authored/plan.ts';
 import { matters, primary } from '../authored/primary.ts';
-import { readWith } from '../authored/trouble.ts';
+import { readWith } from '../authored/readWith.ts';
 import { readYaml } from '../authored/yamlText.ts';
 
 /** What a plan binds the shop to, read from a report whose other answers may still be open; null where it is not all there. */

@@ -5,6 +5,7 @@ import { hiddenIn, isEmptyToTheEye } from '../../../src/intake/authored/hiddenCh
 import { foreignLetterIn } from '../../../src/intake/authored/lookAlikes.ts';
 import { readReport } from '../../../src/intake/authored/readReport.ts';
 import { readShop } from '../../../src/intake/authored/readShop.ts';
+import { readWith } from '../../../src/intake/authored/readWith.ts';
 import { file, reportWith, smallest } from './example.ts';
 
 const whole = reportWith({});
@@ -94,7 +95,9 @@ test('answers of any shape are understood or refused, never thrown at', () => {
     fc.property(
       fc.dictionary(fc.constantFrom(...Object.keys(smallest), 'claims', 'conditions', 'held'), anything),
       (tree) => {
-        expect(typeof frontAnswers.safeParse(tree).success).toBe('boolean');
+        const read = readWith<unknown>(frontAnswers, tree);
+        for (const { expected } of 'troubles' in read ? read.troubles : []) expect(expected).not.toBe('');
+        expect('value' in read || read.troubles.length > 0).toBe(true);
       },
     ),
     { numRuns: 500 },

@@ -4,7 +4,7 @@ import { gifts, readGifts } from '../../../src/intake/authored/gifts.ts';
 import { payment, readPayment } from '../../../src/intake/authored/payment.ts';
 import { readSeenBefore, seenBefore } from '../../../src/intake/authored/seenBefore.ts';
 import { readSupply, supply } from '../../../src/intake/authored/supply.ts';
-import { readWith } from '../../../src/intake/authored/trouble.ts';
+import { readWith } from '../../../src/intake/authored/readWith.ts';
 
 describe('a line on who supplied a contender', () => {
   test.each([
