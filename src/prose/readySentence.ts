@@ -33,7 +33,7 @@ export function readyFor(compared: Compared, telling: Telling): ReadySentence | 
   const { metric, direction, of, than } = compared;
   const asClaim = (first: string, second: string): Claim => {
     const claim = { metric, direction, of: first, than: second, byAtLeast: null, allowUnproven: false };
-    return { ...claim, say: sayClaim(claim, telling) };
+    return { ...claim, say: sayClaim({ ...claim, byAtLeast: 0 }, telling) };
   };
   const both = [asClaim(of, than), asClaim(than, of)];
   const standings = claimStandings(both, telling.findings);
