@@ -128,7 +128,7 @@ function claimFields({ telling }: ClaimGround, typed: TypedClaim | null): readon
     },
     metric: { label: 'What it is about', help: null, choices: measured },
     of: { label: 'Which one you say it of', help: null, choices: contenders },
-    direction: { label: 'What it has', help: null, choices: directions },
+    direction: { label: 'What you say of it', help: null, choices: directions },
     than: { label: 'Than which other one', help: null, choices: contenders },
     size: {
       label: 'By at least how much, where your sentence says so',

@@ -29,8 +29,10 @@ export function fittingFor({ claim, statement, problems, fitting }: JudgedClaim)
 
 /** The sentence that the shots support, above the button that takes it. */
 export const fittingSentence = ({ claim }: SupportedClaim, id: string): Markup =>
-  html`<p>The shots support this sentence:</p>
-    <p class="claim" id="${id}">${sentence(claim.say)}</p>`;
+  html`<div class="offered">
+    <p>The shots support this sentence:</p>
+    <p class="claim" id="${id}">${sentence(claim.say)}</p>
+  </div>`;
 
 /** Whether it can only stay with a word that it is not shown. */
 export const mayBeUnproven = ({ claim, statement }: JudgedClaim): boolean =>
