@@ -168,7 +168,7 @@ describe('the claims of a report', () => {
   });
 
   test('one is taken out, and all other lines stay', async () => {
-    const { press, file, page } = open({
+    const { press, file, page, root } = open({
       claims: `\n  # The first.\n  - {${supported}}\n  # The second.\n  - {${contradicted}}\n  # No third.`,
     });
     const before = file();
@@ -177,6 +177,8 @@ describe('the claims of a report', () => {
     await press('out', { claim: '0' });
     expect(changes(before, file()).out).toEqual([`  - {${supported}}`, `  - {${contradicted}}`]);
     expect(lines(await page(), '#standing')).toEqual(['You claim nothing yet']);
+    const { terminal } = listen();
+    expect(checkContent({ contentDir: root, only: [], json: false, terminal })).toBe(0);
     expect((await press('out', { claim: '0' })).text).toContain('There is no such claim.');
   });
 
