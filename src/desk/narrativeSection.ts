@@ -1,7 +1,7 @@
-import type { Problem } from '../problems/problem.ts';
+import type { Offered, Problem } from '../problems/problem.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeMenu } from './narrativeMenu.ts';
-import { problemTextWithPlace } from './problemText.ts';
+import { problemTextWithPlace, withoutOffer } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { textArea } from './textArea.ts';
 
@@ -18,7 +18,8 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
   const notes = problems.map((problem, index) => ({
     id: `narrative-note-${index}`,
     kind: problem.severity === 'error' ? 'error' : 'warning',
-    text: problemTextWithPlace(problem),
+    text: problemTextWithPlace(withoutOffer(problem)),
+    offered: firstOffer(problems, index),
   }));
   const described = ['narrative-help', ...notes.map(({ id }) => id)].join(' ');
   const isWrong = notes.some(({ kind }) => kind === 'error');
@@ -30,7 +31,13 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
         An empty line begins a new paragraph. Type no figures: pick them from the list below, and the page
         prints what the shots say.
       </p>
-      ${notes.map(({ id, kind, text }) => html`<p class="${kind}" id="${id}">${text}</p>`)}
+      ${notes.map(
+        ({ id, kind, text, offered }) =>
+          html`<div class="${kind}">
+            <p id="${id}">${text}</p>
+            ${offered === null ? '' : offeredSentence(offered, id)}
+          </div>`,
+      )}
       ${textArea({
         id: 'narrative',
         name: 'narrative',
@@ -68,3 +75,19 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
     }
   </section>`;
 }
+
+/** What a problem offers, where none before it offers the same for the same sentence. */
+function firstOffer(problems: readonly Problem[], index: number): Offered | null {
+  const offered = problems[index]?.offered ?? null;
+  const isSame = (other: Offered | undefined): boolean =>
+    other?.instead === offered?.instead && other?.text === offered?.text;
+  return problems.findIndex((problem) => isSame(problem.offered)) === index ? offered : null;
+}
+
+/** The sentence that the shots support, to be taken in the place of the one that stands there. */
+const offeredSentence = ({ instead, text, prints }: Offered, note: string): Markup =>
+  html`<div class="offered" data-take="${text}" data-instead="${instead}" data-about="${note}-offered">
+    <p>The shots support this sentence in its place:</p>
+    <p class="claim" id="${note}-offered">${prints}</p>
+    ${text === prints ? '' : html`<p>What you type for it: <code>${text}</code></p>`}
+  </div>`;

@@ -58,6 +58,7 @@ export function partHandlers(
       if (form.texts['seen']?.[0] !== report.hash) return refused(changedMeanwhile);
       const change = part.change(report, form.texts, work.today());
       if (change.kind === 'refused') return refused(change.sentence);
+      if (change.kind === 'shown') return page(context, report, [], form.texts);
       const edited = editReport(report.text, change.edits);
       if ('refused' in edited) return refused(`Nothing was written. ${edited.refused}`);
       if (edited.text !== report.text) {

@@ -1,6 +1,8 @@
 import type { Problem } from '../problems/problem.ts';
 import { fieldAt } from './answerGroups.ts';
 import type { AnswerField } from './answerFields.ts';
+import type { ReportPartId } from './deskPlaces.ts';
+import { partOfKey } from './partOfKey.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 
 /** The problems of a report by where they belong on its form. */
@@ -8,6 +10,8 @@ export interface PlacedProblems {
   /** By the name of the field. */
   readonly ofFields: ReadonlyMap<string, readonly Problem[]>;
   readonly ofNarrative: readonly Problem[];
+  /** Of answers that are given at another part of the work. */
+  readonly ofParts: ReadonlyMap<ReportPartId, readonly Problem[]>;
   /** Of the session, or of the file as a whole. */
   readonly ofNone: readonly Problem[];
 }
@@ -18,6 +22,7 @@ export function placedProblems(
   fields: readonly AnswerField[],
 ): PlacedProblems {
   const ofFields = new Map<string, Problem[]>();
+  const ofParts = new Map<ReportPartId, Problem[]>();
   const ofNarrative: Problem[] = [];
   const ofNone: Problem[] = [];
   for (const problem of problems) {
@@ -25,11 +30,13 @@ export function placedProblems(
     const isOwn = problem.file === file;
     if (isOwn && isOpenQuestion(problem) && isAsked(key, missing, fields)) continue;
     const field = isOwn && key !== '' ? fieldAt(fields, key) : null;
-    if (field !== null) ofFields.set(field.name, [...(ofFields.get(field.name) ?? []), problem]);
+    const part = isOwn ? partOfKey(key) : null;
+    if (part !== null) ofParts.set(part, [...(ofParts.get(part) ?? []), problem]);
+    else if (field !== null) ofFields.set(field.name, [...(ofFields.get(field.name) ?? []), problem]);
     else if (isOwn && tree !== null && (problem.line ?? 0) >= body.firstLine) ofNarrative.push(problem);
     else ofNone.push(problem);
   }
-  return { ofFields, ofNarrative, ofNone };
+  return { ofFields, ofNarrative, ofParts, ofNone };
 }
 
 const isOpenQuestion = ({ kind }: Problem): boolean => kind === 'key-missing' || kind === 'interests-missing';

@@ -3,6 +3,7 @@ import { splitReport, type Body } from '../intake/authored/frontMatter.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import type { Block } from '../intake/authored/tree.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
+import { editReport } from '../intake/edits/editAnswers.ts';
 import { withNarrative } from '../intake/edits/reportParts.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { openAnswers } from '../intake/draft/openAnswers.ts';
@@ -56,7 +57,7 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const { examined, problems } = examineReport(written, ledger);
   const read = folder.text(file).content ?? '';
   const { yaml, body } = splitReport(file, read);
-  const toldBy = examined ?? withoutNarrative(folder, { slug, file, text: read, shared }, ledger);
+  const toldBy = examined ?? withoutWords(folder, { slug, file, text: read, shared }, ledger);
   return {
     slug,
     file,
@@ -77,13 +78,14 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   };
 }
 
-/** What the shots of a report say while a fault in its narrative keeps it from being shown. */
-function withoutNarrative(
+/** What the shots of a report say while a fault in its narrative or its claims keeps it from being shown. */
+function withoutWords(
   folder: ContentFolder,
   { slug, file, text, shared }: Pick<ReportAtDesk, 'slug' | 'file' | 'text' | 'shared'>,
   ledger: Ledger | null,
 ): Examined | null {
-  const bare = withNarrative(text, '');
+  const unclaimed = editReport(text, [{ path: ['claims'], to: null }]);
+  const bare = withNarrative('text' in unclaimed ? unclaimed.text : text, '');
   if (bare === null || bare === text) return null;
   return examineReport(readWritten(withText(folder, file, bare), slug, shared), ledger).examined;
 }

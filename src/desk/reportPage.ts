@@ -7,13 +7,14 @@ import { controlId } from './control.ts';
 import { buildForm } from './buildForm.ts';
 import { answerForm, type FormState } from './answerForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
-import type { DeskPlaces } from './deskPlaces.ts';
+import type { DeskPlaces, ReportPartId } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeSection } from './narrativeSection.ts';
 import type { PlacedProblems } from './placedProblems.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame } from './reportFrame.ts';
+import { reportParts } from './reportParts.ts';
 import type { Told } from './told.ts';
 
 interface ReportPage {
@@ -30,7 +31,8 @@ interface ReportPage {
 /** Everything about one report: its questions, its narrative, its state, and the page beside them. */
 export function reportPage(page: ReportPage): Markup {
   const { report, groups, form, narrative, told, places, formToken } = page;
-  const main = html`${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
+  const ways = reportParts.map(({ id, heading }) => ({ id, heading, to: places.part(report.slug, id) }));
+  const main = html`${problemSection(form.problems, fieldsOf(groups), ways)} ${understoodSection(report)}
   ${
     report.tree === null
       ? html`<p class="notice">
@@ -47,21 +49,36 @@ export function reportPage(page: ReportPage): Markup {
   return reportFrame({ report, part: null, told, besideLivePage: true, places, main });
 }
 
-/** Every problem in one list: those of an answer lead to it, the others say where they are. */
+/** A page on which answers of a report are given, besides that of its questions. */
+interface WayToPart {
+  readonly id: ReportPartId;
+  readonly heading: string;
+  readonly to: string;
+}
+
+/**
+ * Every problem in one list: those of an answer lead to it, those of another part of the work to its page, the others
+ * say where they are.
+ */
 export function problemSection(
-  { ofFields, ofNarrative, ofNone }: PlacedProblems,
+  { ofFields, ofNarrative, ofParts, ofNone }: PlacedProblems,
   fields: readonly AnswerField[],
+  ways: readonly WayToPart[] = [],
 ): Markup {
-  const all = [...ofNone, ...[...ofFields.values()].flat(), ...ofNarrative];
+  const all = [...ofNone, ...[...ofFields.values()].flat(), ...[...ofParts.values()].flat(), ...ofNarrative];
   if (all.length === 0) return html``;
-  const leading = (address: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
-    problems.map((problem) => html`<li><a href="#${address}">${label}</a>: ${problemText(problem)}</li>`);
+  const leading = (to: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
+    problems.map((problem) => html`<li><a href="${to}">${label}</a>: ${problemText(problem)}</li>`);
+  const withoutPage = [...ofParts].filter(([part]) => ways.every(({ id }) => id !== part));
   return html`<section aria-labelledby="problems" class="problems">
     <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
     <ul>
-      ${ofNone.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
-      ${fields.map((field) => leading(controlId(field), field.label, ofFields.get(field.name) ?? []))}
-      ${leading('narrative', 'What you saw', ofNarrative)}
+      ${[...ofNone, ...withoutPage.flatMap(([, own]) => own)].map(
+        (problem) => html`<li>${problemTextWithPlace(problem)}</li>`,
+      )}
+      ${fields.map((field) => leading(`#${controlId(field)}`, field.label, ofFields.get(field.name) ?? []))}
+      ${ways.map(({ id, heading, to }) => leading(to, heading, ofParts.get(id) ?? []))}
+      ${leading('#narrative', 'What you saw', ofNarrative)}
     </ul>
   </section>`;
 }

@@ -7,7 +7,7 @@ import type { Submitted } from './submittedAnswers.ts';
 /** What a part is shown with. */
 export interface ShownPart {
   readonly report: ReportAtDesk;
-  /** What was sent and could not be written; null where nothing was. */
+  /** What was sent and was not written; null where nothing was. */
   readonly typed: Submitted | null;
   /** Where its forms go. */
   readonly action: string;
@@ -16,7 +16,10 @@ export interface ShownPart {
   readonly places: DeskPlaces;
 }
 
-/** What a form of a part asks for: edits of the report's file, or a sentence why they cannot be made. */
+/**
+ * What a form of a part asks for: edits of the report's file, a sentence why they cannot be made, or only to be shown
+ * the page again with what was typed.
+ */
 export type PartChange =
   | {
       readonly kind: 'edits';
@@ -24,7 +27,8 @@ export type PartChange =
       /** Which sentence of the part tells of it. */
       readonly done: string;
     }
-  | { readonly kind: 'refused'; readonly sentence: string };
+  | { readonly kind: 'refused'; readonly sentence: string }
+  | { readonly kind: 'shown' };
 
 /** One part of the work at a report, on a page of its own: its shots, its claims, what comes after publication. */
 export interface ReportPart {

@@ -71,5 +71,5 @@ function placed(problems: readonly Problem[], fields: readonly AnswerField[]): P
     if (field === null) ofNone.push(problem);
     else ofFields.set(field.name, [...(ofFields.get(field.name) ?? []), problem]);
   }
-  return { ofFields, ofNarrative: [], ofNone };
+  return { ofFields, ofNarrative: [], ofParts: new Map(), ofNone };
 }

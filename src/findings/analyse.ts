@@ -2,7 +2,7 @@ import type { Problem } from '../problems/problem.ts';
 import { problemMessage } from '../problems/problemMessage.ts';
 import { metricIds, type MetricId } from '../trade/metrics.ts';
 import type { AnalysisInput } from './analysisInput.ts';
-import { claimStandings } from './claims.ts';
+import { claimStandings, isRuleFirst } from './claims.ts';
 import { fairnessChecks } from './fairness.ts';
 import { atEqualSpeed } from './equalSpeed.ts';
 import type { Findings, MetricFindings, OverlayId, SwingFindings } from './findings.ts';
@@ -70,7 +70,7 @@ export function analyse(input: AnalysisInput, problems: readonly Problem[]): Fin
     claims: claimStandings(
       input.claims,
       { metrics, straighter },
-      isOnRecord(input.plan) && input.written.plan?.exclusionRule !== undefined,
+      isRuleFirst(isOnRecord(input.plan), input.written.plan),
     ),
     fairness: fairnessChecks({ written: input.written, plan: input.plan, session, metrics, order, problems }),
     caveats: caveatsOf(metrics),

@@ -1,4 +1,5 @@
 import type { Claim } from '../intake/authored/claims.ts';
+import type { Plan } from '../intake/authored/plan.ts';
 import type {
   ClaimedSpread,
   ClaimStanding,
@@ -23,6 +24,12 @@ interface ClaimedPair {
 export function isMeasured({ metric, direction }: Claim, { metrics, straighter }: Judged): boolean {
   return direction === 'straighter' ? straighter !== null : metrics.some(({ id }) => id === metric);
 }
+
+/** Whether a record shows a rule for leaving shots out from before the session. */
+export const isRuleFirst = (
+  planOnRecord: boolean,
+  plan: Pick<Plan, 'exclusionRule'> | null | undefined,
+): boolean => planOnRecord && plan?.exclusionRule !== undefined;
 
 /**
  * Each claim with what the shots make of it; claims on what was not measured are left to `isMeasured`.

@@ -1,11 +1,12 @@
 import { problemKinds, type ProblemKind } from './kinds.ts';
-import type { Place, Problem, Severity } from './problem.ts';
+import type { Offered, Place, Problem, Severity } from './problem.ts';
 
 interface ProblemText {
   readonly expected: string;
   readonly found: string | null;
   readonly cure: string;
   readonly forReader?: string;
+  readonly offered?: Offered | null;
   /** Only where the kind's usual severity does not hold. */
   readonly severity?: Severity;
 }
@@ -27,5 +28,6 @@ export function makeProblem(
     found: text.found,
     cure: text.cure,
     forReader: text.forReader ?? null,
+    ...(text.offered == null ? {} : { offered: text.offered }),
   };
 }

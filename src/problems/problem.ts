@@ -24,6 +24,20 @@ export interface Problem {
   readonly cure: string;
   /** The sentence a reader of the page should see; null when it concerns the fitter alone. */
   readonly forReader: string | null;
+  /** What can be taken in the place of what stands there, where the cure offers it. */
+  readonly offered?: Offered;
+}
+
+/** A sentence that is ready to be taken. */
+export interface Offered {
+  /** What it is taken in place of, as it stands in the text. */
+  readonly instead: string;
+  /** What is written there; in a narrative a reference: `{{ answer carry alder birch }}`. */
+  readonly text: string;
+  /** What a reader then reads. */
+  readonly prints: string;
+  /** The cure without the offer; empty where there is no other. */
+  readonly besides: string;
 }
 
 /** Where a problem stands. */

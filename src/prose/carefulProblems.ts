@@ -5,7 +5,7 @@ import { isAboutCompared } from './linterNames.ts';
 import type { ProseSentence } from './linterText.ts';
 import { flightWords, isDenied } from './linterWords.ts';
 import type { CarefulWord } from './carefulWord.ts';
-import { readyAbout, sayReady } from './readySentence.ts';
+import { offerReady, readyAbout, sayReady } from './readySentence.ts';
 import type { Telling } from './telling.ts';
 
 /**
@@ -14,7 +14,7 @@ import type { Telling } from './telling.ts';
  * @param where what holds the sentence; in place of a name nothing can be offered
  */
 export function carefulProblems(
-  { text }: Pick<ProseSentence, 'text'>,
+  { text, written }: Pick<ProseSentence, 'text' | 'written'>,
   words: readonly CarefulWord[],
   telling: Telling,
   placeOf: (offset: number) => Partial<Place> & { readonly file: string },
@@ -39,6 +39,7 @@ export function carefulProblems(
         expected,
         found: quoted(text, found[0]),
         cure: cure + offer,
+        offered: ready === null || where === 'name' ? null : offerReady(ready, where, written, cure),
         severity,
       }),
     ];

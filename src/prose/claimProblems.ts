@@ -3,12 +3,12 @@ import type { ClaimStanding } from '../findings/findings.ts';
 import type { Claim } from '../intake/authored/claims.ts';
 import type { PlaceOf } from '../intake/authored/places.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
-import type { Problem } from '../problems/problem.ts';
+import type { Offered, Problem } from '../problems/problem.ts';
 import { metrics } from '../trade/metrics.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { claimedSize } from './english/claims.ts';
 import { saysSomethingElse } from './linterComparatives.ts';
-import { readyFor, sayReady } from './readySentence.ts';
+import { offerReady, readyFor, sayReady } from './readySentence.ts';
 import { unmeasuredOutcome, type Outcome } from './linterWords.ts';
 import type { Telling } from './telling.ts';
 
@@ -71,7 +71,7 @@ function contradicted(standing: ClaimStanding, place: ClaimPlace, telling: Telli
   return makeProblem('claim-contradicted', place, {
     expected: 'a claim that the shots do not speak against',
     found: `"${standing.say}"`,
-    cure: `Take the claim out. ${offered(standing, telling)}`,
+    ...offering('Take the claim out.', standing, telling),
   });
 }
 
@@ -80,14 +80,25 @@ function notShown(standing: ClaimStanding, place: ClaimPlace, telling: Telling):
   return makeProblem('claim-not-shown', place, {
     expected: `a claim that the shots show${size === '' ? '' : `, here a difference${size}`}`,
     found: `"${standing.say}"`,
-    cure: `Take the claim out, or write "allow_unproven: yes": then it is printed as not shown. ${offered(standing, telling)}`,
+    ...offering(
+      'Take the claim out, or write "allow_unproven: yes": then it is printed as not shown.',
+      standing,
+      telling,
+    ),
   });
 }
 
-/** What the narrative may say in place of a claim, and the claim that would stand. */
-function offered(standing: ClaimStanding, telling: Telling): string {
+/** What can be done, with what the narrative may say in place of a claim, and the claim that would stand. */
+function offering(
+  besides: string,
+  standing: ClaimStanding,
+  telling: Telling,
+): { readonly cure: string; readonly offered: Offered | null } {
   const ready = readyFor(standing, telling);
   return ready === null
-    ? `The shots say: ${whatTheShotsBear(standing, telling)}.`
-    : sayReady(ready, 'narrative');
+    ? { cure: `${besides} The shots say: ${whatTheShotsBear(standing, telling)}.`, offered: null }
+    : {
+        cure: `${besides} ${sayReady(ready, 'narrative')}`,
+        offered: offerReady(ready, 'narrative', standing.say, besides),
+      };
 }

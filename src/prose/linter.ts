@@ -4,11 +4,11 @@ import type { Path } from '../intake/authored/tree.ts';
 import type { Quantity } from '../intake/authored/quantity.ts';
 import type { ProblemKind } from '../problems/kinds.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
-import type { Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
+import type { Offered, Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
 import { carefulProblems, quoted } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { valueInstead, weighedFigures } from './linterFigures.ts';
-import { sayReady } from './readySentence.ts';
+import { offerReady, sayReady } from './readySentence.ts';
 import { hasInterest } from './interestStatements.ts';
 import { unclaimedComparisons, type UnclaimedComparison } from './linterComparatives.ts';
 import {
@@ -146,7 +146,7 @@ function linterFor(context: LinterContext, where: Where): Lint {
       ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, telling)).map((comparison) =>
         unclaimed(comparison, sentence, placeOf(comparison.at), where, telling, severity),
       ),
-      ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity)),
+      ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity, where)),
       ...weighed
         .filter(({ agrees }) => !agrees)
         .map(({ text, at, expected, cure }) =>
@@ -173,10 +173,11 @@ function linterFor(context: LinterContext, where: Where): Lint {
 }
 
 function alikeProblems(
-  { text }: ProseSentence,
+  { text, written }: ProseSentence,
   telling: Telling,
   placeOf: (offset: number) => Place,
   severity: Severity,
+  where: Where,
 ): Problem[] {
   const equality = unshownEquality(text, telling);
   if (equality === null) return [];
@@ -186,6 +187,11 @@ function alikeProblems(
         'two called alike only where the shots show it: seeing no difference does not show that there is none',
       found: quoted(text, equality.word),
       cure: `The shots say: ${equality.says}`,
+      offered: offerReady(
+        { prints: equality.says, reference: equality.reference, claim: null },
+        where,
+        written,
+      ),
       severity,
     }),
   ];
@@ -193,7 +199,7 @@ function alikeProblems(
 
 function unclaimed(
   { word, claim, contradicted, ready }: UnclaimedComparison,
-  { text }: ProseSentence,
+  { text, written }: ProseSentence,
   place: Place,
   where: Where,
   telling: Telling,
@@ -201,17 +207,23 @@ function unclaimed(
 ): Problem {
   const found = quoted(text, word);
   const offer = ready === null ? '' : ` ${sayReady(ready, where)}`;
+  const offerIn = (besides: string): Offered | null =>
+    ready === null ? null : offerReady(ready, where, written, besides);
   if (contradicted !== null) {
+    const cure = `The shots support: ${whatTheShotsBear(contradicted, telling)}.`;
     return makeProblem('comparative-contradicted', place, {
       expected: 'a comparison that the shots do not speak against',
       found,
-      cure: `The shots support: ${whatTheShotsBear(contradicted, telling)}.${offer}`,
+      cure: cure + offer,
+      offered: offerIn(cure),
     });
   }
+  const besides = claim === null ? '' : `The claim "${claim.say}" does not stand.`;
   return makeProblem('comparative-unclaimed', place, {
     expected: 'a comparison that a claim of the report supports, or one from the findings',
     found,
-    cure: claim === null ? offer.trim() || notMeasured : `The claim "${claim.say}" does not stand.${offer}`,
+    cure: (besides + offer).trim() || notMeasured,
+    offered: offerIn(besides),
     severity,
   });
 }

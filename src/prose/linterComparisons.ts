@@ -91,7 +91,8 @@ export const comparisons: readonly Comparison[] = [
   ...changes,
   ...effects,
   {
-    pattern: /\bfarther\b|\bfarthest\b|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
+    pattern:
+      /\bfarther\b(?! (?:right|left)\b)|\bfarthest\b(?! (?:right|left)\b)|\blongest (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b/gi,
     about: distances,
     towards: 'more',
     beside: 'nothing',
@@ -124,13 +125,13 @@ export const comparisons: readonly Comparison[] = [
   { pattern: /\bmore (?:ball |club )?speed\b/gi, about: speeds, towards: 'more', beside: 'nothing' },
   { pattern: /\bless (?:ball |club )?speed\b/gi, about: speeds, towards: 'less', beside: 'nothing' },
   {
-    pattern: /\bmore (?:back)?spin\b|\bspins? more\b|\bspun more\b/gi,
+    pattern: /\bmore (?:back)?spin\b(?! (?:loft|to the)\b)|\bspins? more\b|\bspun more\b/gi,
     about: spins,
     towards: 'more',
     beside: 'nothing',
   },
   {
-    pattern: /\bless (?:back)?spin\b|\bspins? less\b|\bspun less\b/gi,
+    pattern: /\bless (?:back)?spin\b(?! (?:loft|to the)\b)|\bspins? less\b|\bspun less\b/gi,
     about: spins,
     towards: 'less',
     beside: 'nothing',
@@ -177,7 +178,7 @@ export const comparisons: readonly Comparison[] = [
   },
   {
     pattern:
-      /(?<!\b(?:no|any|much) )\blonger\b|\bfurther\b|\blongest\b(?! (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b)/gi,
+      /(?<!\b(?:no|any|much) )(?<!\bin the air\b.{0,30})\blonger\b|\bfurther\b|\blongest\b(?! (?:ball|head|shaft|club|driver|iron|wedge|one|of)\b)/gi,
     about: distances,
     towards: 'more',
     beside: 'what shots do',
@@ -191,8 +192,18 @@ export const comparisons: readonly Comparison[] = [
   { pattern: /\bshorter\b|\bshortest\b/gi, about: distances, towards: 'less', beside: 'what shots do' },
   { pattern: /\b(?:fast|quick|hott)(?:er|est)\b/gi, about: speeds, towards: 'more', beside: 'what shots do' },
   { pattern: /\bslow(?:er|est)\b/gi, about: speeds, towards: 'less', beside: 'what shots do' },
-  { pattern: /\bhigh(?:er|est)\b/gi, about: heights, towards: 'more', beside: 'what shots do' },
-  { pattern: /\blow(?:er|est)\b|\bflatter\b/gi, about: heights, towards: 'less', beside: 'what shots do' },
+  {
+    pattern: /\bhigh(?:er|est)\b(?! on the face\b)/gi,
+    about: heights,
+    towards: 'more',
+    beside: 'what shots do',
+  },
+  {
+    pattern: /\blow(?:er|est)\b(?! on the face\b)|\bflatter\b/gi,
+    about: heights,
+    towards: 'less',
+    beside: 'what shots do',
+  },
   {
     pattern:
       /\bbetter than\b|\bthe best\b|\bthe better (?:ball|head|shaft|club|driver|iron|wedge|one)\b|\b(?:edge|improvement|advantage) over\b/gi,

@@ -11,6 +11,8 @@ export interface UnshownEquality {
   readonly at: number;
   /** What the shots say of the two. */
   readonly says: string;
+  /** The reference that prints it in a narrative. */
+  readonly reference: string;
 }
 
 const alike =
@@ -29,6 +31,7 @@ export function unshownEquality(sentence: string, telling: Telling): UnshownEqua
         word: found[0],
         at: found.index,
         says: sayPair(pairAnswer(pair, metric, telling.findings.design), telling),
+        reference: ['answer', metric.id, pair.a, pair.b].join(' '),
       };
     }
   }

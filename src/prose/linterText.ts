@@ -4,6 +4,8 @@ import MarkdownIt from 'markdown-it';
 export interface ProseSentence {
   /** Length and offsets as in the source; what is not prose is blank. */
   readonly text: string;
+  /** The sentence as it is written, without blanks around it and marks of lists, quotations and headings before it. */
+  readonly written: string;
   /** Offset of the first character in the narrative. */
   readonly start: number;
   /** Whether the sentence takes its comparison from the findings: `{{ answer ... }}` or `{{ apart ... }}`. */
@@ -32,12 +34,21 @@ export function sentencesOf(text: string): readonly ProseSentence[] {
   const add = (at: number): void => {
     const own = read.slice(start, at);
     const answered = /\{\{\s*(answer|apart)\b/.test(prose.slice(start, at));
-    if (own.trim() !== '') sentences.push({ text: own, start, answered });
+    if (own.trim() !== '')
+      sentences.push({
+        text: own,
+        written: text.slice(start, at).trim().replace(blockMark, ''),
+        start,
+        answered,
+      });
   };
   for (const found of read.matchAll(sentenceEnd)) end(found.index, found.index + found[0].length);
   end(read.length, read.length);
   return sentences;
 }
+
+/** What makes a line an entry of a list, a quotation or a heading. */
+const blockMark = /^(?:(?:[-+*>|]|\d+[.)]|#{1,6})[ \t]+)+/;
 
 /** References, code spans, link addresses, bare addresses; marks of emphasis that would join words. */
 const notProse: readonly RegExp[] = [

@@ -1,6 +1,7 @@
 import { claimStandings } from '../findings/claims.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Claim } from '../intake/authored/claims.ts';
+import type { Offered } from '../problems/problem.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import { primaryMetrics } from './answers.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
@@ -33,7 +34,7 @@ export function readyFor(compared: Compared, telling: Telling): ReadySentence | 
   const { metric, direction, of, than } = compared;
   const asClaim = (first: string, second: string): Claim => {
     const claim = { metric, direction, of: first, than: second, byAtLeast: null, allowUnproven: false };
-    return { ...claim, say: sayClaim(claim, telling) };
+    return { ...claim, say: sayClaim({ ...claim, byAtLeast: 0 }, telling) };
   };
   const both = [asClaim(of, than), asClaim(than, of)];
   const standings = claimStandings(both, telling.findings);
@@ -96,16 +97,35 @@ export function pairMeant(
 }
 
 /**
- * The offer in words.
+ * The offer as it can be taken.
+ *
+ * @param where whether a reference can be written there: only narratives hold any
+ * @param instead the sentence in whose place it is taken, as written
+ * @param besides what else can be done
+ */
+export function offerReady(
+  { prints, reference }: ReadySentence,
+  where: 'narrative' | 'front matter',
+  instead: string,
+  besides = '',
+): Offered {
+  const text = where === 'narrative' && reference !== null ? `{{ ${reference} }}` : prints;
+  return { instead, text, prints, besides };
+}
+
+/** The offer in words. */
+export const sayOffered = ({ text, prints }: Offered): string =>
+  text === prints
+    ? `Ready to take in its place: "${prints}"`
+    : `Ready to take in its place: ${text}, which prints "${prints}"`;
+
+/**
+ * The same with the claim that would bear it out.
  *
  * @param where whether a reference can be written there: only narratives hold any
  */
-export function sayReady(
-  { prints, reference, claim }: ReadySentence,
-  where: 'narrative' | 'front matter',
-): string {
-  const asClaim = claim === null ? '' : ` The shots support it as a claim; write under "claims": ${claim}.`;
-  return where === 'narrative' && reference !== null
-    ? `Ready to take in its place: {{ ${reference} }}, which prints "${prints}"${asClaim}`
-    : `Ready to take in its place: "${prints}"${asClaim}`;
+export function sayReady(ready: ReadySentence, where: 'narrative' | 'front matter'): string {
+  const asClaim =
+    ready.claim === null ? '' : ` The shots support it as a claim; write under "claims": ${ready.claim}.`;
+  return sayOffered(offerReady(ready, where, '')) + asClaim;
 }

@@ -143,6 +143,23 @@ describe('the form of a report', () => {
     expect(document.querySelectorAll('.menu li').length).toBeGreaterThan(5);
   });
 
+  test('sets a sentence that the shots support beside the one that they do not, to be taken as text', async () => {
+    const { page } = open(
+      twoHeads().replace('Six turns in one morning.', 'Dry.\n\nBirch "flew"\nfarther than Alder.'),
+    );
+    const { document } = parseHTML(await page());
+    const offered = [...document.querySelectorAll('.field .offered')];
+    expect(offered.map((one) => [one.getAttribute('data-instead'), one.getAttribute('data-take')])).toEqual([
+      ['Birch "flew"\nfarther than Alder.', '{{ answer carry birch alder }}'],
+    ]);
+    const [first] = offered;
+    expect(first?.querySelector('code')?.textContent).toBe('{{ answer carry birch alder }}');
+    expect(first?.querySelector('.claim')?.id).toBe(first?.getAttribute('data-about'));
+    expect(sentBy(await page())['narrative']?.[0]).toContain('Birch "flew"\r\nfarther than Alder.');
+    // What a file would have to say of it is no business of somebody at a form.
+    expect(document.querySelector('main')?.textContent).not.toContain('write under');
+  });
+
   test('offers the answers of the last report', async () => {
     const { page } = open(twoHeads(), {
       'reports/earlier/report.md': twoHeads((front) =>

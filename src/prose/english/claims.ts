@@ -32,11 +32,19 @@ export function sayClaimedSize({ claim }: ClaimStatement, telling: Telling): str
   return claim.byAtLeast === 0 ? '' : `Judged as at least ${claimedSize(claim, telling)}.`;
 }
 
+/** What is claimed of which two, SI; a size of 0 is none. */
+export type ClaimedGap = Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than' | 'byAtLeast'>;
+
 /** A claimed size with its unit. */
-export function claimedSize({ byAtLeast, metric }: ClaimStanding, telling: Telling): string {
+export function claimedSize(
+  { byAtLeast, metric }: Pick<ClaimStanding, 'byAtLeast' | 'metric'>,
+  telling: Telling,
+): string {
   const unit = unitFor(metric, telling.system);
   const value = toReader(byAtLeast, metric, telling.system);
-  const decimals = [0, 1, 2].find((places) => Math.abs(value - Number(value.toFixed(places))) < 0.0005) ?? 2;
+  const finest = metrics[metric].dimension === 'ratio' ? 3 : 2;
+  const exact = [0, 1, 2, 3].find((places) => Math.abs(value - Number(value.toFixed(places))) < 0.0005);
+  const decimals = Math.min(exact ?? finest, finest);
   return withUnit(formatNumber(value, decimals), unit);
 }
 
@@ -119,21 +127,20 @@ function heldBackWords(overlay: HoldingBack, telling: Telling): string {
   }
 }
 
-/** What a claim says, in our words: "Alder carried farther than Cedar". */
-export function sayClaim(
-  { metric, direction, of, than }: Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than'>,
-  telling: Telling,
-): string {
+/** What a claim says, in our words: "Alder carried farther than Cedar", "Alder carried at least 7 yards farther than Cedar". */
+export function sayClaim({ metric, direction, of, than, byAtLeast }: ClaimedGap, telling: Telling): string {
   const [first, second] = [capitalised(telling.the(of)), telling.the(than)];
+  const size = byAtLeast === 0 ? '' : `at least ${claimedSize({ metric, byAtLeast }, telling)}`;
   switch (direction) {
     case 'straighter':
-      return `${first} finished nearer the line than ${second}`;
+      return `${first} finished ${size === '' ? '' : `${size} `}nearer the line than ${second}`;
     case 'tighter':
       return `${first} was more consistent in ${metrics[metric].name} than ${second}`;
     case 'more':
     case 'less': {
       const words = comparisonOf(metric);
-      return `${first} ${words.verb} ${words[direction]} than ${second}`;
+      const by = size === '' ? words[direction] : words.sized[direction].replace('about {n}', size);
+      return `${first} ${words.verb} ${by} than ${second}`;
     }
   }
 }
