@@ -143,3 +143,7 @@ export const cautions: readonly string[] = [
   'Before hitting: warm up with a club outside the test and stop if anything hurts; keep others clear of the swing and the net;',
   'look over net, mat, grips and heads first; follow the rules of the place.',
 ];
+
+/** Under which condition more shots than planned are no riddle. */
+export const ifWarmUps = (swings: number): string =>
+  `if the first ${swings === 1 ? 'one was a warm-up swing' : `${swings} were warm-up swings`}`;

@@ -1,5 +1,7 @@
+import { followPlan } from './followPlan.ts';
 import { insertValues } from './insertValues.ts';
 import { takeDrops } from './takeDrops.ts';
 
+followPlan(document);
 insertValues(document);
 takeDrops(document);

@@ -1,0 +1,81 @@
+import { dateInWords } from '../prose/date.ts';
+import type { Placing } from './deskWork.ts';
+import { html, type Markup } from './markup.ts';
+import type { WaitingPlan } from './plansAtDesk.ts';
+import type { Submitted } from './submittedAnswers.ts';
+
+const planName = 'plan';
+const warmUpsName = 'warm-ups';
+const asTheyFit = '';
+/** No report has a name with a blank in it. */
+const ofNone = 'no plan';
+
+/**
+ * Asks to which plan session files belong, where plans wait for theirs.
+ *
+ * @param form sets the ids of one form apart from those of another on the page
+ */
+export function placingFields(plans: readonly WaitingPlan[], form: string): Markup {
+  if (plans.length === 0) return html``;
+  const choice = (value: string, words: string, index: number): Markup =>
+    html`<label class="choice" for="${form}-plan-${index}"
+      ><input
+        type="radio"
+        id="${form}-plan-${index}"
+        name="${planName}"
+        value="${value}"
+        ${value === asTheyFit ? 'checked' : ''}
+      />${words}</label
+    >`;
+  return html`<fieldset class="field">
+      <legend>Does the session belong to a test that you planned?</legend>
+      <div class="choices">
+        ${choice(asTheyFit, 'To the one that it fits, if it fits one', 0)}
+        ${plans.map(({ slug, title, date }, index) =>
+          choice(slug, `To ${title}, planned on ${dateInWords(date)}`, index + 1),
+        )}
+        ${choice(ofNone, 'To none: it is a test of its own', plans.length + 1)}
+      </div>
+    </fieldset>
+    ${warmUpsField(form)}`;
+}
+
+/** The same where the plan is known: what the monitor counted before its first shot. */
+export function placingOf(slug: string, form: string): Markup {
+  return html`<input type="hidden" name="${planName}" value="${slug}" />${warmUpsField(form)}`;
+}
+
+const warmUpsField = (form: string): Markup =>
+  html`<div class="field">
+    <label for="${form}-warm-ups"
+      >Warm-up swings that the monitor counted before the first planned shot</label
+    >
+    <p class="help" id="${form}-warm-ups-help">
+      Only where the file does not say what was hit: then they count as the first rows. Else leave it at 0.
+    </p>
+    <input
+      type="number"
+      id="${form}-warm-ups"
+      name="${warmUpsName}"
+      value="0"
+      min="0"
+      max="99"
+      aria-describedby="${form}-warm-ups-help"
+    />
+  </div>`;
+
+/** What a form says of where its files belong; null where the count of warm-up swings is none. */
+export function submittedPlacing(submitted: Submitted): Placing | null {
+  const plan = submitted[planName]?.[0] ?? asTheyFit;
+  const warmUps = submitted[warmUpsName]?.[0]?.trim() ?? '';
+  if (!/^\d{0,2}$/.test(warmUps)) return null;
+  return {
+    plan:
+      plan === asTheyFit
+        ? { kind: 'as-they-fit' }
+        : plan === ofNone
+          ? { kind: 'none' }
+          : { kind: 'named', slug: plan },
+    warmUps: Number(warmUps),
+  };
+}
