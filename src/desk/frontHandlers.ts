@@ -82,7 +82,9 @@ const maybePlanned = (plans: readonly MaybePlanned[]): Told => ({
   sentence: [
     'This may be the session of a test that was planned, but that is not sure. Nothing was written.',
     ...plans.map(({ slug, why, warmUps }) =>
-      visible(`${slug}: ${why}${warmUps === null ? '' : `; ${ifWarmUps(warmUps)}, write ${warmUps} below`}.`),
+      visible(
+        `${slug}: ${why}${warmUps === null ? '' : `; ${ifWarmUps(warmUps)}, write ${warmUps} where warm-up swings are asked for`}.`,
+      ),
     ),
     'Choose the files again, and say below to which plan they belong.',
   ].join(' '),

@@ -45,10 +45,7 @@ function factMarkup(fact: PlanFact): Markup {
 
 /** Under the label of its question; the words of the metric play no part in where it leads. */
 function troubleItem(trouble: PlanTrouble): Markup {
-  const fields = [
-    contenderField,
-    ...planGroups({ metric: '', shotsEach: null }).flatMap((group) => group.fields),
-  ];
+  const fields = [contenderField, ...planGroups('').flatMap((group) => group.fields)];
   const own = fields.find(({ name }) => name === trouble.key);
   const label = `${trouble.question.asks}?`;
   const link = own === undefined ? html`${label}` : html`<a href="#${controlId(own)}">${label}</a>`;

@@ -2,7 +2,7 @@ import { metricIds, metrics } from '../trade/metrics.ts';
 import { clubKinds } from '../trade/clubKind.ts';
 import type { PlanKey } from '../planning/planAnswers.ts';
 import { planQuestions, type PlanQuestion } from '../planning/planQuestions.ts';
-import { usualExclusionRule, usualStoppingRule, usualWarmUp } from '../planning/usualRules.ts';
+import { usualExclusionRule, usualWarmUp } from '../planning/usualRules.ts';
 import { asChoice, type AnswerField, type Choice } from './answerFields.ts';
 
 /** One question of a plan as a form asks it. */
@@ -51,13 +51,12 @@ export const contenderField: PlanField = asked('contender', planQuestions.conten
   required: true,
 });
 
-/** All that a plan is asked at the desk, in the words of the command where that asks it too. */
-export const planGroups = (chosen: {
-  /** The metric that is judged by, in words. */
-  readonly metric: string;
-  /** How many shots with each; null while that is open. */
-  readonly shotsEach: number | null;
-}): readonly PlanGroup[] => [
+/**
+ * All that a plan is asked at the desk, in the words of the command where that asks it too.
+ *
+ * @param metric what is judged by, in words
+ */
+export const planGroups = (metric: string): readonly PlanGroup[] => [
   {
     id: 'compared',
     heading: 'What you compare',
@@ -73,7 +72,7 @@ export const planGroups = (chosen: {
         required: true,
         help: 'Chosen now, so that nobody chooses it by the result',
       }),
-      asked('matters', planQuestions.matters(chosen.metric), {
+      asked('matters', planQuestions.matters(metric), {
         required: true,
         help: 'A number with its unit, such as 5 yd; a smaller gap is reported as too little to matter',
       }),
@@ -92,7 +91,7 @@ export const planGroups = (chosen: {
         help: 'Counts only while your own sessions do not tell how the shots spread',
         required: true,
       }),
-      asked('spread', planQuestions.spread(chosen.metric, null), {
+      asked('spread', planQuestions.spread(metric, null), {
         help: 'Leave it empty: your own sessions tell it where there are enough, else the usual one is taken',
       }),
     ],
@@ -118,7 +117,7 @@ export const planGroups = (chosen: {
 ];
 
 /** What is written down beforehand and changes no arithmetic. */
-export const ruleFields = (shotsEach: number | null): readonly PlanField[] => [
+export const ruleFields: readonly PlanField[] = [
   asked('expectation', planQuestions.expectation),
   field('exclusion-rule', {
     label: 'By which rule is a shot left out?',
@@ -126,7 +125,7 @@ export const ruleFields = (shotsEach: number | null): readonly PlanField[] => [
   }),
   field('stopping-rule', {
     label: 'When does hitting end?',
-    help: `Left empty, the plan says: ${shotsEach === null ? 'after the shots that are planned' : usualStoppingRule(shotsEach)}`,
+    help: 'Left empty, the plan says: after the planned number of shots with each',
   }),
   field('warm-up', {
     label: 'How does the golfer warm up?',

@@ -30,10 +30,8 @@ interface PlanPage {
 export function planPage(page: PlanPage): Markup {
   const { answers, weighed, problems, today, places, formToken } = page;
   const read = readMetric(answers.metric ?? 'carry');
-  const shotsEach = weighed.decided?.shotsEach ?? null;
-  const groups = planGroups({ metric: 'value' in read ? metrics[read.value].name : 'it', shotsEach });
-  const rules = ruleFields(shotsEach);
-  const fields = [...groups.flatMap((group) => group.fields), ...rules, ...nameFields];
+  const groups = planGroups('value' in read ? metrics[read.value].name : 'it');
+  const fields = [...groups.flatMap((group) => group.fields), ...ruleFields, ...nameFields];
   const controls = (own: readonly PlanField[]): readonly Markup[] =>
     own.map((field) => fieldMarkup(field, page));
   return html`<h1>Plan a test</h1>
@@ -67,7 +65,7 @@ export function planPage(page: PlanPage): Markup {
         <section aria-labelledby="rules">
           <h2 id="rules">Rules, written first</h2>
           <p class="note">They are printed with the report. None of them can be made up afterwards.</p>
-          ${controls(rules)}
+          ${controls(ruleFields)}
         </section>
         <details ${nameFields.some(({ name }) => problems.ofFields.has(name)) ? 'open' : ''}>
           <summary>Title and address</summary>

@@ -46,23 +46,24 @@ export function placingOf(slug: string, form: string): Markup {
 }
 
 const warmUpsField = (form: string): Markup =>
-  html`<div class="field">
-    <label for="${form}-warm-ups"
-      >Warm-up swings that the monitor counted before the first planned shot</label
-    >
-    <p class="help" id="${form}-warm-ups-help">
-      Only where the file does not say what was hit: then they count as the first rows. Else leave it at 0.
-    </p>
-    <input
-      type="number"
-      id="${form}-warm-ups"
-      name="${warmUpsName}"
-      value="0"
-      min="0"
-      max="99"
-      aria-describedby="${form}-warm-ups-help"
-    />
-  </div>`;
+  html`<details>
+    <summary>The monitor counted warm-up swings too</summary>
+    <div class="field">
+      <label for="${form}-warm-ups">How many swings before the first planned shot?</label>
+      <p class="help" id="${form}-warm-ups-help">
+        Only where the file does not say what was hit: its first rows are then taken for them.
+      </p>
+      <input
+        type="number"
+        id="${form}-warm-ups"
+        name="${warmUpsName}"
+        value="0"
+        min="0"
+        max="99"
+        aria-describedby="${form}-warm-ups-help"
+      />
+    </div>
+  </details>`;
 
 /** What a form says of where its files belong; null where the count of warm-up swings is none. */
 export function submittedPlacing(submitted: Submitted): Placing | null {

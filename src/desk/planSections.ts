@@ -3,6 +3,7 @@ import { cautions } from '../planning/planWords.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import { html, type Markup } from './markup.ts';
+import type { PlacedProblems } from './placedProblems.ts';
 import { placingOf } from './planPlacing.ts';
 import type { WaitingPlan } from './plansAtDesk.ts';
 
@@ -66,3 +67,9 @@ export function plannedSection(
     </form>
   </section>`;
 }
+
+/** The problems of a planned test but for its missing session, which is asked for above them. */
+export const exceptSession = ({ ofNone, ...others }: PlacedProblems): PlacedProblems => ({
+  ...others,
+  ofNone: ofNone.filter(({ kind, columnName }) => kind !== 'key-missing' || columnName !== 'session'),
+});

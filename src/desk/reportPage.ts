@@ -11,7 +11,7 @@ import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeSection } from './narrativeSection.ts';
 import type { PlacedProblems } from './placedProblems.ts';
-import { plannedSection } from './planSections.ts';
+import { exceptSession, plannedSection } from './planSections.ts';
 import type { WaitingPlan } from './plansAtDesk.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
@@ -35,7 +35,8 @@ interface ReportPage {
 export function reportPage(page: ReportPage): Markup {
   const { report, groups, form, narrative, told, plan, places, formToken } = page;
   const main = html`${plan === null ? '' : plannedSection(plan, places, formToken)}
-  ${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
+  ${problemSection(plan === null ? form.problems : exceptSession(form.problems), fieldsOf(groups))}
+  ${plan === null ? understoodSection(report) : ''}
   ${
     report.tree === null
       ? html`<p class="notice">
