@@ -49,5 +49,5 @@ function troubleItem(trouble: PlanTrouble): Markup {
   const own = fields.find(({ name }) => name === trouble.key);
   const label = `${trouble.question.asks}?`;
   const link = own === undefined ? html`${label}` : html`<a href="#${controlId(own)}">${label}</a>`;
-  return html`<li>${link}${trouble.unusable === null ? '' : html` ${problemText(problemOf(trouble))}`}</li>`;
+  return html`<li>${link}${trouble.typed === null ? '' : html` ${problemText(problemOf(trouble))}`}</li>`;
 }

@@ -46,14 +46,10 @@ function besideAnswers(found: readonly (readonly [PlanKey, Problem])[]): PlanPro
 /** No file has these answers yet. */
 const place = (key: PlanKey) => ({ file: '', columnName: key });
 
-export const problemOf = ({ key, unusable }: PlanTrouble): Problem =>
-  unusable === null || unusable.typed.trim() === ''
-    ? makeProblem('key-missing', place(key), {
-        expected: unusable === null ? 'an answer' : unusable.expected,
-        found: null,
-        cure: 'A plan needs it.',
-      })
-    : unusableAnswer(key, unusable.typed, unusable.expected, 'Put it right here.');
+export const problemOf = ({ key, typed, expected }: PlanTrouble): Problem =>
+  typed === null || typed.trim() === ''
+    ? makeProblem('key-missing', place(key), { expected, found: null, cure: 'A plan needs it.' })
+    : unusableAnswer(key, typed, expected, 'Put it right here.');
 
 const unusableAnswer = (key: PlanKey, found: string, expected: string, cure: string): Problem =>
   makeProblem('value-invalid', place(key), { expected, found, cure });

@@ -6,8 +6,9 @@ import type { PlanQuestion } from './planQuestions.ts';
 export interface PlanTrouble {
   readonly key: PlanKey;
   readonly question: PlanQuestion;
-  /** What was typed and expected; null where nothing was given and nothing can be proposed. */
-  readonly unusable: { readonly typed: string; readonly expected: string } | null;
+  /** As it was typed; null where nothing was, and nothing can be proposed. */
+  readonly typed: string | null;
+  readonly expected: string;
 }
 
 /** Answers of which each is as it was given, else as proposed. */
@@ -26,13 +27,10 @@ export function answersAsGiven(): AnswersAsGiven {
     ask: async ({ key, given, question, proposed, read }) => {
       if (proposed !== null) proposals.set(key, proposed);
       const typed = given ?? proposed;
-      if (typed === null) {
-        troubles.push({ key, question, unusable: null });
-        return null;
-      }
-      const reading = read(typed.trim());
-      if ('value' in reading) return reading.value;
-      troubles.push({ key, question, unusable: { typed, expected: reading.expected } });
+      const reading = read(typed?.trim() ?? '');
+      if (typed !== null && 'value' in reading) return reading.value;
+      const expected = 'expected' in reading ? reading.expected : 'an answer';
+      troubles.push({ key, question, typed, expected });
       return null;
     },
     troubles: () => troubles,

@@ -280,8 +280,9 @@ describe('a plan that is refused', () => {
     expect(response.status).toBe(200);
     expect(beside(page)).toEqual({
       'answer.contender': 'The value cannot be used: expected 2 to 6 names; found Alder. Put it right here.',
-      'answer.varied': 'A required answer is missing: expected an answer; found nothing. A plan needs it.',
-      'answer.club': 'A required answer is missing: expected an answer; found nothing. A plan needs it.',
+      'answer.varied': 'A required answer is missing: expected one noun; found nothing. A plan needs it.',
+      'answer.club':
+        'A required answer is missing: expected driver, iron, wedge or other; found nothing. A plan needs it.',
       'answer.matters': expect.stringMatching(
         /^The value cannot be used: expected a number with a unit.*found 5\./,
       ),

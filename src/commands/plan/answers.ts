@@ -35,8 +35,7 @@ export function answersFrom(asker: Asker | null, terminal: Terminal): Answers {
   };
 }
 
-function troubleLine({ key, question, unusable }: PlanTrouble): string {
-  if (unusable === null) return `--${key} is missing. ${questionLine(question)}`;
-  const { typed, expected } = unusable;
+function troubleLine({ key, question, typed, expected }: PlanTrouble): string {
+  if (typed === null) return `--${key} is missing. ${questionLine(question)}`;
   return `--${key}${typed === '' ? '' : ` ${typed}`}: ${expected}`;
 }
