@@ -50,7 +50,7 @@ export function frontHandlers(answer: Answering): FrontHandlers {
       if (form === null) return notOurs(context);
       if (form.files.length === 0) return refused(context, 'Choose the files of a session first.');
       const placing = submittedPlacing(form.texts);
-      if (placing === null) return refused(context, noCount);
+      if (placing.kind === 'refused') return refused(context, placing.sentence);
       return drafted(context, work.draft(form.files, placing));
     },
     takeWaiting: async (context) => {
@@ -59,7 +59,7 @@ export function frontHandlers(answer: Answering): FrontHandlers {
       const names = form.texts['names'] ?? [];
       if (names.length === 0) return refused(context, 'Tick the files of a session first.');
       const placing = submittedPlacing(form.texts);
-      if (placing === null) return refused(context, noCount);
+      if (placing.kind === 'refused') return refused(context, placing.sentence);
       return drafted(context, work.draftWaiting(names, placing));
     },
     build: async (context) => {
@@ -73,8 +73,6 @@ export function frontHandlers(answer: Answering): FrontHandlers {
     },
   };
 }
-
-const noCount = 'Warm-up swings are a whole number up to 99. Nothing was written.';
 
 /** Files that may belong to a plan are for the person to place. */
 const maybePlanned = (plans: readonly MaybePlanned[]): Told => ({

@@ -22,17 +22,18 @@ interface PlanHandlers {
 /** The page on which a test is planned, and what its form does. */
 export function planHandlers(answer: Answering): PlanHandlers {
   const { contentDir, places, keys, work, show, sent, notOurs } = answer;
-  // Reading every session takes a second where there are many: who types need not wait for it at every letter.
+  // Reading every session takes seconds where there are many: it is done when the page is opened, and when a plan is
+  // recorded, but not at every letter that is typed in between.
   let known: PlanSurroundings | null = null;
+  const surroundings = (): PlanSurroundings => (known ??= planSurroundings(contentDir));
   const page = async (
     context: Context,
     answers: PlanAnswers,
     problems: PlanProblems = noPlanProblems,
   ): Promise<Response> => {
-    known = planSurroundings(contentDir);
     const main = planPage({
       answers,
-      weighed: await weighPlan(answers, known),
+      weighed: await weighPlan(answers, surroundings()),
       problems,
       suggestions: suggestionsOf(contentDir, ''),
       today: dateInWords(work.today()),
@@ -42,7 +43,10 @@ export function planHandlers(answer: Answering): PlanHandlers {
     return show(context, 'Plan a test', main);
   };
   return {
-    read: (context) => page(context, {}),
+    read: (context) => {
+      known = null;
+      return page(context, {});
+    },
     write: async (context) => {
       const form = await sent(context);
       if (form === null) return notOurs(context);
@@ -56,8 +60,7 @@ export function planHandlers(answer: Answering): PlanHandlers {
     workOut: async (context) => {
       const form = await sent(context);
       if (form === null) return notOurs(context);
-      known ??= planSurroundings(contentDir);
-      return context.html(planArithmetic(await weighPlan(submittedPlan(form.texts), known)));
+      return context.html(planArithmetic(await weighPlan(submittedPlan(form.texts), surroundings())));
     },
   };
 }

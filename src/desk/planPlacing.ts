@@ -65,18 +65,24 @@ const warmUpsField = (form: string): Markup =>
     </div>
   </details>`;
 
-/** What a form says of where its files belong; null where the count of warm-up swings is none. */
-export function submittedPlacing(submitted: Submitted): Placing | null {
-  const plan = submitted[planName]?.[0] ?? asTheyFit;
-  const warmUps = submitted[warmUpsName]?.[0]?.trim() ?? '';
-  if (!/^\d{0,2}$/.test(warmUps)) return null;
-  return {
-    plan:
-      plan === asTheyFit
-        ? { kind: 'as-they-fit' }
-        : plan === ofNone
-          ? { kind: 'none' }
-          : { kind: 'named', slug: plan },
-    warmUps: Number(warmUps),
-  };
+/** What a form says of where its files belong, or why that cannot be done. */
+export function submittedPlacing(
+  submitted: Submitted,
+): (Placing & { readonly kind: 'placing' }) | { readonly kind: 'refused'; readonly sentence: string } {
+  const slug = submitted[planName]?.[0] ?? asTheyFit;
+  const typed = submitted[warmUpsName]?.[0]?.trim() ?? '';
+  if (!/^\d{0,2}$/.test(typed))
+    return { kind: 'refused', sentence: 'Warm-up swings are a whole number up to 99. Nothing was written.' };
+  const warmUps = Number(typed);
+  if (slug === ofNone && warmUps > 0)
+    return {
+      kind: 'refused',
+      sentence: 'Warm-up swings are counted only for a test that was planned. Nothing was written.',
+    };
+  return { kind: 'placing', plan: planOf(slug), warmUps };
+}
+
+function planOf(slug: string): Placing['plan'] {
+  if (slug === asTheyFit) return { kind: 'as-they-fit' };
+  return slug === ofNone ? { kind: 'none' } : { kind: 'named', slug };
 }

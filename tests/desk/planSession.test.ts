@@ -139,11 +139,16 @@ describe('the session of a plan', () => {
     },
   );
 
-  test('is refused with a count of swings that is none', async () => {
-    const { desk } = await planned();
-    expect(told(await (await drop(desk, shots(24), { 'warm-ups': '-1' })).text())).toBe(
-      'Warm-up swings are a whole number up to 99. Nothing was written.',
-    );
+  test.each<[Sent, string]>([
+    [{ 'warm-ups': '-1' }, 'Warm-up swings are a whole number up to 99. Nothing was written.'],
+    [
+      { plan: 'no plan', 'warm-ups': '10' },
+      'Warm-up swings are counted only for a test that was planned. Nothing was written.',
+    ],
+  ])('is refused with warm-up swings that cannot be counted: %o', async (sent, sentence) => {
+    const { root, desk } = await planned();
+    expect(told(await (await drop(desk, shots(24), sent)).text())).toBe(sentence);
+    expect(readdirSync(join(root, 'reports'))).toEqual(['two']);
   });
 });
 
