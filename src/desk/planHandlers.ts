@@ -1,7 +1,7 @@
 import type { Context } from 'hono';
 import { dateInWords } from '../prose/date.ts';
 import type { PlanAnswers } from '../planning/planAnswers.ts';
-import { planSurroundings, type PlanSurroundings } from '../planning/planSurroundings.ts';
+import { planSurroundings, type FoundSurroundings } from '../planning/planSurroundings.ts';
 import { weighPlan } from '../planning/weighPlan.ts';
 import type { Answered, Answering } from './deskSetting.ts';
 import { planArithmetic } from './planArithmetic.ts';
@@ -24,8 +24,8 @@ export function planHandlers(answer: Answering): PlanHandlers {
   const { contentDir, places, keys, work, show, sent, notOurs } = answer;
   // Reading every session takes seconds where there are many: it is done when the page is opened, and when a plan is
   // recorded, but not at every letter that is typed in between.
-  let known: PlanSurroundings | null = null;
-  const surroundings = (): PlanSurroundings => (known ??= planSurroundings(contentDir));
+  let known: FoundSurroundings | null = null;
+  const surroundings = (): FoundSurroundings => (known ??= planSurroundings(contentDir));
   const page = async (
     context: Context,
     answers: PlanAnswers,
@@ -35,6 +35,7 @@ export function planHandlers(answer: Answering): PlanHandlers {
       answers,
       weighed: await weighPlan(answers, surroundings()),
       problems,
+      labels: surroundings().labels,
       suggestions: suggestionsOf(contentDir, ''),
       today: dateInWords(work.today()),
       places,

@@ -20,6 +20,8 @@ interface PlanPage {
   readonly weighed: WeighedPlan;
   readonly problems: PlanProblems;
   readonly suggestions: Suggestions;
+  /** Names of what was compared before. */
+  readonly labels: readonly string[];
   /** The day in words on which a plan is dated that is recorded today. */
   readonly today: string;
   readonly places: DeskPlaces;
@@ -80,9 +82,13 @@ export function planPage(page: PlanPage): Markup {
     </form>`;
 }
 
-function fieldMarkup(field: PlanField, { answers, weighed, problems, suggestions }: PlanPage): Markup {
+function fieldMarkup(
+  field: PlanField,
+  { answers, weighed, problems, suggestions, labels }: PlanPage,
+): Markup {
   const own = problems.ofFields.get(field.name) ?? [];
-  if (field.key === 'contender') return planNames(answers.contender ?? [], own);
+  if (field.key === 'contender')
+    return planNames({ names: answers.contender ?? [], offered: labels, problems: own });
   const typed = answers[field.key] ?? standing(field.key, weighed);
   return control(field, {
     typed: typed === '' ? [] : [typed],

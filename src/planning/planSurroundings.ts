@@ -12,10 +12,17 @@ export interface PlanSurroundings {
   readonly past: readonly PastSession[];
 }
 
-/** The same as it lies in a content folder, with what is wrong there. */
-export function planSurroundings(
-  contentDir: string,
-): PlanSurroundings & { readonly problems: readonly Problem[] } {
+/** The same as it lies in a content folder. */
+export interface FoundSurroundings extends PlanSurroundings {
+  /** What was compared before, by name, the latest first. */
+  readonly labels: readonly string[];
+  readonly problems: readonly Problem[];
+}
+
+export function planSurroundings(contentDir: string): FoundSurroundings {
   const { shop, reports, problems } = readContent(composedNames(openContentFolder(contentDir)));
-  return { shop, past: pastSessions(reports), problems };
+  const fronts = reports.flatMap(({ source }) => (source === null ? [] : [source.front]));
+  const latest = fronts.toSorted((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
+  const labels = latest.flatMap(({ contenders }) => contenders.map(({ label }) => label));
+  return { shop, past: pastSessions(reports), labels: [...new Set(labels)], problems };
 }

@@ -387,6 +387,7 @@ test('the answers of the last report are offered', async () => {
     const list = document.querySelector(`[name="answer.${name}"]`)?.getAttribute('list') ?? '';
     return [...document.querySelectorAll(`#${list} option`)].map((option) => option.getAttribute('value'));
   };
+  expect(offered('contender')).toEqual(['Alder', 'Birch']);
   expect(offered('varied')).toEqual(['head']);
   expect(offered('hitter')).toEqual(['staff fitter', 'not recorded']);
   expect(offered('exclusion-rule')).toEqual(['only a misread', 'not recorded']);
