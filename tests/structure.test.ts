@@ -14,6 +14,7 @@ const order = [
   'charts',
   'kit',
   'site',
+  'planning',
   'desk',
   'commands',
   'styles',

@@ -1,4 +1,4 @@
-import { Hono, type Context } from 'hono';
+import { Hono, type Context, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { secureHeaders } from 'hono/secure-headers';
 import { canBeAddress } from '../intake/authored/reportName.ts';
@@ -7,6 +7,8 @@ import type { DeskSetting } from './deskSetting.ts';
 import { frontHandlers } from './frontHandlers.ts';
 import { guard } from './guard.ts';
 import { html } from './markup.ts';
+import { planHandlers } from './planHandlers.ts';
+import { planSheet } from './planSheet.ts';
 import { partHandlers } from './partHandlers.ts';
 import { reportHandlers } from './reportHandlers.ts';
 import { reportParts } from './reportParts.ts';
@@ -21,8 +23,12 @@ export function deskApp(setting: DeskSetting): Hono {
   const { keys, places, uninvited, refuse, show } = answer;
   // An address is the same with and without the slash at its end.
   const app = new Hono({ strict: false }).basePath('/desk');
+  // What stands first sets its headers last.
+  app.use('/plan', headersFor({ connectSrc: ["'self'"] }));
+  // A file of the shop's own, with its style inside: it runs nothing and asks for nothing.
+  app.use('/plan/:slug/sheet', headersFor({ sandbox: [''], styleSrc: ["'unsafe-inline'"] }));
   app.use(
-    pageHeaders,
+    headersFor({}),
     async (context, next) => {
       await next();
       // A page kept by the browser would show answers that were changed since.
@@ -57,6 +63,12 @@ export function deskApp(setting: DeskSetting): Hono {
   const shop = shopHandlers(answer);
   app.get('/shop', shop.read);
   app.post('/shop', shop.write);
+  const plan = planHandlers(answer);
+  app.get('/plan', plan.read);
+  app.post('/plan', plan.write);
+  app.post('/plan/arithmetic', plan.workOut);
+  const sheet = planSheet(answer);
+  app.get('/plan/:slug/sheet', (context) => sheet(context, named(context)));
   const report = reportHandlers(answer);
   app.get('/reports/:slug', (context) => report.read(context, named(context)));
   app.post('/reports/:slug', (context) => report.write(context, named(context)));
@@ -68,24 +80,34 @@ export function deskApp(setting: DeskSetting): Hono {
   return app;
 }
 
-/** Nothing from elsewhere, nothing of ours in a frame elsewhere, forms to this very place only. */
-const pageHeaders = secureHeaders({
-  contentSecurityPolicy: {
-    defaultSrc: ["'none'"],
-    styleSrc: ["'self'"],
-    fontSrc: ["'self'"],
-    imgSrc: ["'self'"],
-    scriptSrc: ["'self'"],
-    frameSrc: ["'self'"],
-    formAction: ["'self'"],
-    baseUri: ["'none'"],
-    frameAncestors: ["'none'"],
-  },
-  xFrameOptions: 'DENY',
-  // Without a referrer a browser would not say either where a form was sent from.
-  referrerPolicy: 'same-origin',
-  strictTransportSecurity: false,
-});
+/**
+ * Nothing from elsewhere, nothing of ours in a frame elsewhere, forms to this very place only.
+ *
+ * @param more what one page needs beyond that, or in its place
+ */
+const headersFor = (more: {
+  readonly connectSrc?: string[];
+  readonly styleSrc?: string[];
+  readonly sandbox?: string[];
+}): MiddlewareHandler =>
+  secureHeaders({
+    contentSecurityPolicy: {
+      defaultSrc: ["'none'"],
+      styleSrc: ["'self'"],
+      fontSrc: ["'self'"],
+      imgSrc: ["'self'"],
+      scriptSrc: ["'self'"],
+      frameSrc: ["'self'"],
+      formAction: ["'self'"],
+      baseUri: ["'none'"],
+      frameAncestors: ["'none'"],
+      ...more,
+    },
+    xFrameOptions: 'DENY',
+    // Without a referrer a browser would not say either where a form was sent from.
+    referrerPolicy: 'same-origin',
+    strictTransportSecurity: false,
+  });
 
 /** The name of a report in an address; one that none has where it can be no report's. */
 function named(context: Context): string {

@@ -30,6 +30,7 @@ export function deskPage({ title, shop, places, main, wide = false }: DeskPage):
           <a class="brand" href="${places.front}">${shop === null ? 'Desk' : `${shop}: desk`}</a>
           <nav class="places" aria-label="Desk">
             <a href="${places.front}">Reports</a>
+            <a href="${places.plan}">Plan a test</a>
             <a href="${places.shop}">Your shop</a>
             <a href="${places.site}">The site</a>
           </nav>

@@ -10,6 +10,12 @@ export interface DeskPlaces {
   readonly report: (slug: string) => string;
   /** A page on which one part of a report is worked at. */
   readonly part: (slug: string, part: ReportPartId) => string;
+  /** Where a test is planned. */
+  readonly plan: string;
+  /** What its form is sent to while it is filled in. */
+  readonly planArithmetic: string;
+  /** The sheet of a planned test, to print. */
+  readonly planSheet: (slug: string) => string;
   readonly files: string;
   readonly waiting: string;
   readonly build: string;
@@ -30,6 +36,9 @@ export function deskPlaces(base: string): DeskPlaces {
     shop: href('/desk/shop/'),
     report: (slug) => href(`/desk/reports/${name(slug)}/`),
     part: (slug, part) => href(`/desk/reports/${name(slug)}/${part}/`),
+    plan: href('/desk/plan/'),
+    planArithmetic: href('/desk/plan/arithmetic/'),
+    planSheet: (slug) => href(`/desk/plan/${name(slug)}/sheet/`),
     files: href('/desk/files/'),
     waiting: href('/desk/waiting/'),
     build: href('/desk/build/'),

@@ -1,8 +1,11 @@
 import type { Context } from 'hono';
 import { visible } from '../problems/visible.ts';
 import type { Answered, Answering } from './deskSetting.ts';
-import type { Drafted } from './deskWork.ts';
+import type { Drafted, MaybePlanned } from './deskWork.ts';
 import { frontPage } from './frontPage.ts';
+import { ifWarmUps } from '../planning/planWords.ts';
+import { submittedPlacing } from './planPlacing.ts';
+import { plansAtDesk } from './plansAtDesk.ts';
 import { reportRows } from './reportRows.ts';
 import type { Told } from './told.ts';
 
@@ -23,6 +26,7 @@ export function frontHandlers(answer: Answering): FrontHandlers {
     const page = frontPage({
       rows: reportRows(contentDir, content),
       waiting: content.waiting,
+      plans: plansAtDesk(contentDir),
       shopIsKnown: content.shop !== null,
       told,
       said,
@@ -33,28 +37,30 @@ export function frontHandlers(answer: Answering): FrontHandlers {
   };
   const refused = (context: Context, sentence: string): Answered =>
     front(context, [{ kind: 'refused', sentence }]);
-  const drafted = (context: Context, { slug, said }: Drafted): Answered =>
-    slug === null
-      ? front(
-          context,
-          [{ kind: 'refused', sentence: 'No report was made of these files.' }],
-          visibleLines(said),
-        )
-      : context.redirect(`${places.report(slug)}?new`, 303);
+  const drafted = (context: Context, { slug, joinsPlan, unsure, said }: Drafted): Answered => {
+    if (slug !== null) return context.redirect(`${places.report(slug)}?${joinsPlan ? 'joined' : 'new'}`, 303);
+    if (unsure.length > 0) return front(context, [maybePlanned(unsure)]);
+    const sentence = 'No report was made of these files.';
+    return front(context, [{ kind: 'refused', sentence }], visibleLines(said));
+  };
   return {
     read: (context) => front(context),
     takeFiles: async (context) => {
       const form = await sent(context);
       if (form === null) return notOurs(context);
       if (form.files.length === 0) return refused(context, 'Choose the files of a session first.');
-      return drafted(context, work.draft(form.files));
+      const placing = submittedPlacing(form.texts);
+      if (placing.kind === 'refused') return refused(context, placing.sentence);
+      return drafted(context, work.draft(form.files, placing));
     },
     takeWaiting: async (context) => {
       const form = await sent(context);
       if (form === null) return notOurs(context);
       const names = form.texts['names'] ?? [];
       if (names.length === 0) return refused(context, 'Tick the files of a session first.');
-      return drafted(context, work.draftWaiting(names));
+      const placing = submittedPlacing(form.texts);
+      if (placing.kind === 'refused') return refused(context, placing.sentence);
+      return drafted(context, work.draftWaiting(names, placing));
     },
     build: async (context) => {
       const form = await sent(context);
@@ -67,5 +73,19 @@ export function frontHandlers(answer: Answering): FrontHandlers {
     },
   };
 }
+
+/** Files that may belong to a plan are for the person to place. */
+const maybePlanned = (plans: readonly MaybePlanned[]): Told => ({
+  kind: 'refused',
+  sentence: [
+    'This may be the session of a test that was planned, but that is not sure. Nothing was written.',
+    ...plans.map(({ slug, why, warmUps }) =>
+      visible(
+        `${slug}: ${why}${warmUps === null ? '' : `; ${ifWarmUps(warmUps)}, write ${warmUps} where warm-up swings are asked for`}.`,
+      ),
+    ),
+    'Choose the files again, and say below to which plan they belong.',
+  ].join(' '),
+});
 
 const visibleLines = (text: string): string => text.trim().split('\n').map(visible).join('\n');

@@ -2,6 +2,9 @@ import { buildForm } from './buildForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
+import { placingFields } from './planPlacing.ts';
+import type { WaitingPlan } from './plansAtDesk.ts';
+import { planSection } from './planSections.ts';
 import type { ReportRow } from './reportRows.ts';
 import { toldSection, type Told } from './told.ts';
 
@@ -9,6 +12,8 @@ interface FrontPage {
   readonly rows: readonly ReportRow[];
   /** Files of the inbox that are no report yet. */
   readonly waiting: readonly string[];
+  /** Planned tests whose sessions are to come. */
+  readonly plans: readonly WaitingPlan[];
   /** Whether the shop has said who it is. */
   readonly shopIsKnown: boolean;
   readonly told: readonly Told[];
@@ -19,7 +24,16 @@ interface FrontPage {
 }
 
 /** Where everything begins: files in, reports with what each still needs, and the build. */
-export function frontPage({ rows, waiting, shopIsKnown, told, said, places, formToken }: FrontPage): Markup {
+export function frontPage({
+  rows,
+  waiting,
+  plans,
+  shopIsKnown,
+  told,
+  said,
+  places,
+  formToken,
+}: FrontPage): Markup {
   return html`<h1>Desk</h1>
     ${toldSection(told)} ${said === null ? '' : html`<pre class="said">${said}</pre>`}
     ${
@@ -49,10 +63,12 @@ export function frontPage({ rows, waiting, shopIsKnown, told, said, places, form
             aria-describedby="files-help"
           />
         </div>
+        ${placingFields(plans, 'files')}
         <p class="actions"><button type="submit">Read the files</button></p>
       </form>
-      ${waiting.length === 0 ? '' : waitingForm(waiting, places, formToken)}
+      ${waiting.length === 0 ? '' : waitingForm({ waiting, plans, places, formToken })}
     </section>
+    ${planSection(plans, places)}
     <section aria-labelledby="reports">
       <h2 id="reports">Reports</h2>
       ${
@@ -72,7 +88,12 @@ export function frontPage({ rows, waiting, shopIsKnown, told, said, places, form
     </section>`;
 }
 
-function waitingForm(waiting: readonly string[], places: DeskPlaces, formToken: string): Markup {
+function waitingForm({
+  waiting,
+  plans,
+  places,
+  formToken,
+}: Pick<FrontPage, 'waiting' | 'plans' | 'places' | 'formToken'>): Markup {
   return html`<form method="post" action="${places.waiting}">
     ${hiddenFields({ formToken })}
     <fieldset class="field">
@@ -91,6 +112,7 @@ function waitingForm(waiting: readonly string[], places: DeskPlaces, formToken: 
           >`,
       )}
     </fieldset>
+    ${placingFields(plans, 'waiting')}
     <p class="actions"><button type="submit">Read the ticked files</button></p>
   </form>`;
 }

@@ -3,6 +3,7 @@ import type { Tree } from '../intake/authored/tree.ts';
 import { fieldsOf } from './answerGroups.ts';
 import type { Answered, Answering } from './deskSetting.ts';
 import { placedProblems } from './placedProblems.ts';
+import { plansAtDesk } from './plansAtDesk.ts';
 import { reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
 import { titleOf } from './reportFrame.ts';
 import { reportPage } from './reportPage.ts';
@@ -39,6 +40,7 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
       },
       narrative: kept.narrative,
       told,
+      plan: plansAtDesk(contentDir).find(({ slug }) => slug === report.slug) ?? null,
       places,
       formToken: keys.form,
     });
@@ -49,7 +51,12 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
     read: (context, slug) => {
       const report = reportAtDesk(contentDir, slug);
       if (report === null) return noReport(context);
-      return page(context, report, context.req.query('new') === undefined ? [] : [draftMade]);
+      const news = arrivals.filter(({ word }) => context.req.query(word) !== undefined);
+      return page(
+        context,
+        report,
+        news.map(({ told }) => told),
+      );
     },
     write: async (context, slug) => {
       const form = await sent(context);
@@ -64,10 +71,28 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
   };
 }
 
-const draftMade: Told = {
-  kind: 'done',
-  sentence:
-    'A draft was made of your files. What the session says stands below; answer what is still asked, and save.',
-};
+/** What is told to who has just been sent here, by a word in the address. */
+const arrivals: readonly { readonly word: string; readonly told: Told }[] = [
+  {
+    word: 'new',
+    told: {
+      kind: 'done',
+      sentence:
+        'A draft was made of your files. What the session says stands below; answer what is still asked, and save.',
+    },
+  },
+  {
+    word: 'planned',
+    told: { kind: 'done', sentence: 'The plan is on record. What to do next stands below.' },
+  },
+  {
+    word: 'joined',
+    told: {
+      kind: 'done',
+      sentence:
+        'This is the session of the planned test. What it says is filled in; answer what is still asked, and save.',
+    },
+  },
+];
 
 const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

@@ -11,6 +11,8 @@ import type { DeskPlaces, ReportPartId } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeSection } from './narrativeSection.ts';
 import type { PlacedProblems } from './placedProblems.ts';
+import { exceptSession, plannedSection } from './planSections.ts';
+import type { WaitingPlan } from './plansAtDesk.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame } from './reportFrame.ts';
@@ -24,15 +26,19 @@ interface ReportPage {
   /** The narrative as it was typed, where it is not the file's. */
   readonly narrative: string | null;
   readonly told: readonly Told[];
+  /** Where it is a planned test that waits for its session. */
+  readonly plan: WaitingPlan | null;
   readonly places: DeskPlaces;
   readonly formToken: string;
 }
 
 /** Everything about one report: its questions, its narrative, its state, and the page beside them. */
 export function reportPage(page: ReportPage): Markup {
-  const { report, groups, form, narrative, told, places, formToken } = page;
+  const { report, groups, form, narrative, told, plan, places, formToken } = page;
   const ways = reportParts.map(({ id, heading }) => ({ id, heading, to: places.part(report.slug, id) }));
-  const main = html`${problemSection(form.problems, fieldsOf(groups), ways)} ${understoodSection(report)}
+  const problems = plan === null ? form.problems : exceptSession(form.problems);
+  const main = html`${plan === null ? '' : plannedSection(plan, places, formToken)}
+  ${problemSection(problems, fieldsOf(groups), ways)} ${plan === null ? understoodSection(report) : ''}
   ${
     report.tree === null
       ? html`<p class="notice">

@@ -27,7 +27,10 @@ export interface HittingPlan {
 }
 
 const warmUpBoxes = 15;
+/** An even number: they stand in two halves. */
 const spareRows = 4;
+/** With no more shots than this one table is short enough to be read from where the ball lies. */
+const mostInOneTable = 15;
 
 /** General words only: what a place demands, and whom pain sends to whom, is not for a sheet to say. */
 const before = [
@@ -50,13 +53,16 @@ const conditions = [
 
 /**
  * The sheet to hit by, as one HTML file that needs no other and prints on A4 or Letter: what to look over, warm-up,
- * the order with boxes to tick, room for outside events, shots hit again and notes.
+ * room for notes; then the rules with the order under them, boxes to tick, room for outside events and shots hit again.
+ * Three dozen shots fit on one page of A4, two dozen on one of Letter; with more the rules and the order have a page of
+ * their own.
  */
 export function hittingSheet(plan: HittingPlan): string {
   const style = hittingSheetStyle;
   const hash = createHash('sha256').update(style).digest('base64');
   const noun = nounOf(plan.varied);
   const title = escapeXml(plan.title);
+  const halves = halvesOf(plan);
   return `<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -91,28 +97,24 @@ ${conditions.map((text) => `<div><dt>${text}</dt><dd></dd></div>`).join('\n')}
 <p>${escapeXml(capitalised(plan.warmUp))}. These swings are not counted. Stop if anything hurts, and rest whenever you like. Then start a new session on the monitor, so that its first shot is shot 1 below; else write down its number of that shot: <span class="blank"></span></p>
 <p class="warm-up">${Array.from({ length: warmUpBoxes }, (_, index) => box(`warm-up-${index + 1}`, `Warm-up swing ${index + 1}`)).join(' ')}</p>
 </section>
-<section>
-<h2>The order</h2>
-<p>One row a shot, from the top. Tick it when it is hit. A shot is left out by one rule: ${escapeXml(plan.exclusionRule)}. Write an outside event (a ball that split, a noise, a reading that failed) beside the shot at once, and hit that ${escapeXml(noun.one)} again at the end of its round, in a spare row.</p>
-<table>
-<thead><tr><th scope="col">Round</th><th scope="col">Shot</th><th scope="col">${escapeXml(capitalised(noun.one))}</th><th scope="col">Hit</th><th scope="col">Outside event, note</th></tr></thead>
-${rounds(plan).map(roundRows).join('\n')}
-</table>
-<h3>Hit again</h3>
-<table>
-<thead><tr><th scope="col">After shot</th><th scope="col">Number</th><th scope="col">${escapeXml(capitalised(noun.one))}</th><th scope="col">Hit</th><th scope="col">Why</th></tr></thead>
-<tbody>
-${Array.from({ length: spareRows }, (_, index) => `<tr><td></td><td></td><td></td><td class="tick">${box(`again-${index + 1}`, `Spare row ${index + 1} hit`)}</td><td></td></tr>`).join('\n')}
-</tbody>
-</table>
-</section>
-<section>
-<h2>The end</h2>
-<p>${escapeXml(capitalised(plan.stoppingRule))}. Nobody adds shots because of how it looks.</p>
-</section>
 <section class="notes">
 <h2>Notes</h2>
 <p>Breaks, what the hitter felt, anything that was not as planned.</p>
+</section>
+<section class="order">
+<h2>The order</h2>
+<ul class="rules">
+<li><strong>Left out by one rule:</strong> ${escapeXml(plan.exclusionRule)}.</li>
+<li><strong>The end:</strong> ${escapeXml(plan.stoppingRule)}. Nobody adds shots because of how it looks.</li>
+<li>One row a shot, in the order of their numbers. Tick it when it is hit. Write an outside event (a ball that split, a noise, a reading that failed) beside the shot at once, and hit that ${escapeXml(noun.one)} again at the end of its round, in a spare row.</li>
+</ul>
+<div class="halves">
+${halves.map((half) => orderTable(half, noun.one)).join('\n')}
+</div>
+<h3>Hit again</h3>
+<div class="halves">
+${Array.from({ length: 2 }, (_, half) => againTable(half, noun.one)).join('\n')}
+</div>
 </section>
 </main>
 </body>
@@ -121,12 +123,37 @@ ${Array.from({ length: spareRows }, (_, index) => `<tr><td></td><td></td><td></t
 }
 
 type Planned = HittingPlan['order'][number];
+type Round = readonly Planned[];
 
-function rounds({ order }: HittingPlan): readonly (readonly Planned[])[] {
-  return [...Map.groupBy(order, ({ round }) => round).values()];
+/** The rounds in two halves, so that twice as many fit on a sheet; in one where there are few. */
+function halvesOf({ order }: HittingPlan): readonly (readonly Round[])[] {
+  const rounds = [...Map.groupBy(order, ({ round }) => round).values()];
+  if (order.length <= mostInOneTable) return [rounds];
+  const middle = Math.ceil(rounds.length / 2);
+  return [rounds.slice(0, middle), rounds.slice(middle)];
 }
 
-function roundRows(shots: readonly Planned[]): string {
+function orderTable(rounds: readonly Round[], noun: string): string {
+  return `<table>
+<thead><tr><th scope="col">Round</th><th scope="col">Shot</th><th scope="col">${escapeXml(capitalised(noun))}</th><th scope="col">Hit</th><th scope="col">Event, note</th></tr></thead>
+${rounds.map(roundRows).join('\n')}
+</table>`;
+}
+
+function againTable(half: number, noun: string): string {
+  const rows = Array.from({ length: spareRows / 2 }, (_, index) => {
+    const row = half * (spareRows / 2) + index + 1;
+    return `<tr><td></td><td></td><td></td><td class="tick">${box(`again-${row}`, `Spare row ${row} hit`)}</td><td></td></tr>`;
+  });
+  return `<table>
+<thead><tr><th scope="col">After</th><th scope="col">Shot</th><th scope="col">${escapeXml(capitalised(noun))}</th><th scope="col">Hit</th><th scope="col">Why</th></tr></thead>
+<tbody>
+${rows.join('\n')}
+</tbody>
+</table>`;
+}
+
+function roundRows(shots: Round): string {
   const rows = shots.map(({ shot, round, label }, index) => {
     const head = index === 0 ? `<th scope="rowgroup" rowspan="${shots.length}">${round}</th>` : '';
     const tick = box(`shot-${shot}`, `Shot ${shot}, ${label}, hit`);

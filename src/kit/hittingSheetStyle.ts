@@ -17,21 +17,36 @@ p { margin: 0 0 8px; }
 input { flex: none; appearance: none; width: 17px; height: 17px; margin: 0; border: 1.5px solid #000; border-radius: 0; background: #fff; vertical-align: -3px; }
 input:checked { background: linear-gradient(45deg, transparent 44%, #000 44% 56%, transparent 56%), linear-gradient(-45deg, transparent 44%, #000 44% 56%, transparent 56%); }
 input:focus-visible { outline: 3px solid #22508a; outline-offset: 2px; }
-table { width: calc(100% - 2px); margin: 0 1px; border-collapse: collapse; }
-th, td { padding: 3px 8px; border: 1px solid #767676; text-align: left; vertical-align: middle; height: 22px; }
-thead th { border-color: #000; font-weight: 600; }
+.rules { margin: 0 0 8px; padding: 0 0 0 18px; }
+.halves { display: grid; grid-template-columns: repeat(auto-fit, minmax(320px, 1fr)); gap: 8px 20px; align-items: start; }
+table { width: calc(100% - 2px); margin: 0 1px; border-collapse: collapse; font-size: 17px; }
+th, td { padding: 2px 6px; border: 1px solid #767676; text-align: left; vertical-align: middle; height: 26px; }
+thead th { border-color: #000; font-size: 14px; font-weight: 600; }
 tbody { border-bottom: 2px solid #000; }
-td:nth-last-child(4), th[scope=rowgroup] { width: 4em; font-variant-numeric: tabular-nums; }
+td:nth-last-child(4), th[scope=rowgroup] { width: 2.4em; font-variant-numeric: tabular-nums; }
 .change td { border-top: 1.5px solid #000; }
 .blank { display: inline-block; width: 5em; border-bottom: 1px solid #767676; }
-.tick { width: 2.5em; text-align: center; }
-td:last-child { width: 42%; }
-.notes { min-height: 220px; }
-@page { margin: 12mm 14mm; }
+.tick { width: 2em; text-align: center; }
+td:nth-last-child(3) { width: 36%; }
+td:last-child { width: 26%; }
+.notes { min-height: 120px; }
+@page { margin: 10mm 12mm; }
 @media print {
-  body { padding: 0; max-width: none; font-size: 11pt; }
+  body { padding: 0; max-width: none; font-size: 9pt; line-height: 1.25; }
+  h1 { font-size: 15pt; }
+  h2 { margin-top: 8px; padding-top: 3px; font-size: 11pt; }
+  h3 { margin-top: 8px; font-size: 10pt; }
+  p, .rules { margin-bottom: 5px; }
+  .beside, .halves { grid-template-columns: 1fr 1fr; }
+  .halves:has(> :only-child) { grid-template-columns: 1fr; }
+  .boxes input, .warm-up input { width: 13px; height: 13px; }
+  .notes { min-height: 20px; }
+  .rules { font-size: 9.5pt; }
+  table { font-size: 12pt; }
+  th, td { height: 5.7mm; padding: 0 5px; }
+  thead th { font-size: 9pt; }
   thead { display: table-header-group; }
-  tbody, tr, .boxes li, .lines div, .notes { break-inside: avoid; }
+  .order, tbody, tr, .boxes li, .lines div, .notes { break-inside: avoid; }
   h2, h3 { break-after: avoid; }
 }
 `;

@@ -159,11 +159,11 @@ describe('by flags', () => {
     const content = fresh();
     const nothing = await plan(content, {});
     expect(nothing.status).toBe(1);
-    expect(nothing.said).toMatch(/--contender is missing\..*\n--varied is missing\./);
+    expect(nothing.said).toMatch(/--contender is missing\..*\n--varied is missing\..*\n--club is missing\./);
     for (const [options, expected] of [
       [{ contender: ['Alder'] }, '--contender Alder: 2 to 6 names'],
       [{ contender: ['Alder', 'alder '] }, 'names that differ'],
-      [{ metric: 'cary' }, '--metric cary: a metric such as carry or ball_speed; did you mean carry?'],
+      [{ metric: 'cary' }, '--metric cary: a metric such as carry or ball speed; did you mean carry?'],
       [{ matters: '5' }, '--matters 5: a number with a unit'],
       [{ spread: '8 mph' }, '--spread 8 mph: a distance in m, yd or ft'],
       [{ club: 'putter' }, '--club putter: driver, iron, wedge or other'],

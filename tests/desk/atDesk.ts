@@ -1,6 +1,7 @@
 import type { Hono } from 'hono';
 import { saveText } from '../../src/commands/desk/saveText.ts';
 import { draftDropped, draftWaiting } from '../../src/commands/desk/draftDropped.ts';
+import { planAtDesk } from '../../src/commands/desk/planAtDesk.ts';
 import { deskApp } from '../../src/desk/deskApp.ts';
 import { deskKeys } from '../../src/desk/deskKeys.ts';
 import type { DeskWork } from '../../src/desk/deskWork.ts';
@@ -35,8 +36,9 @@ export function atDesk(contentDir: string, work: Partial<DeskWork> = {}): AtDesk
     keys,
     work: {
       save: (file, text, seen) => saveText({ contentDir, file, text, seen }),
-      draft: (files) => draftDropped(contentDir, files),
-      draftWaiting: (names) => draftWaiting(contentDir, names),
+      draft: (files, placing) => draftDropped(contentDir, files, placing),
+      draftWaiting: (names, placing) => draftWaiting(contentDir, names, placing),
+      plan: (answers) => planAtDesk(contentDir, answers, { today: '2026-05-09', time: '09:00' }),
       build: () => Promise.resolve({ built: true, said: 'Built.', outDir: '/somewhere' }),
       today: () => '2026-05-09',
       ...work,

@@ -33,7 +33,7 @@ const text = (selector: string): string =>
 
 describe('the hitting sheet', () => {
   test('lists every shot once, in the order of hitting, under its round, with a box to tick', () => {
-    const [table] = document.querySelectorAll('table');
+    const [table] = document.querySelectorAll('.order .halves');
     const rows = [...(table?.querySelectorAll('tbody tr') ?? [])];
     const listed = rows.map((row) => {
       const [shot, label] = row.querySelectorAll('td');
@@ -49,17 +49,41 @@ describe('the hitting sheet', () => {
 
   test('has boxes for the warm-up, ten at least, and rows for shots hit again', () => {
     expect(document.querySelectorAll('.warm-up input').length).toBeGreaterThanOrEqual(10);
-    expect(document.querySelectorAll('table')[1]?.querySelectorAll('tbody tr').length).toBeGreaterThanOrEqual(
-      3,
-    );
+    const again = document.querySelectorAll('.order .halves')[1];
+    expect(again?.querySelectorAll('tbody tr').length).toBeGreaterThanOrEqual(3);
   });
 
   test('says what was planned, and that nothing is added for its looks', () => {
     expect(text('header')).toBe(
       'Three heads & <one> shaft Hitting sheet. Planned on 25 November 2026: 4 shots with each of 3 heads, random rotation, drawn from seed a seed. Judged on carry; a gap of 5 yd matters.',
     );
-    expect(text('main')).toContain('After 4 shots with each. Nobody adds shots because of how it looks.');
+    expect(text('main')).toContain('The end: after 4 shots with each. Nobody adds shots because of how it looks.');
     expect(text('main')).toMatch(/Stop if anything hurts/);
+  });
+
+  test('has the rules above the order, and the order in two halves where it is long', () => {
+    const rules = text('.order .rules');
+    expect(rules).toContain('Left out by one rule: only a misread.');
+    expect(rules).toContain('The end: after 4 shots with each.');
+    const tablesFor = (shots: number): (string | null | undefined)[][] => {
+      const long = hittingSheet({
+        ...plan,
+        order: Array.from({ length: shots }, (_, index) => ({
+          shot: index + 1,
+          round: Math.floor(index / 2) + 1,
+          label: index % 2 === 0 ? 'Alder' : 'Birch',
+        })),
+      });
+      const [order] = parseHTML(long).document.querySelectorAll('.order .halves');
+      return [...(order?.querySelectorAll('table') ?? [])].map((table) =>
+        [...table.querySelectorAll('th[scope=rowgroup]')].map(({ textContent }) => textContent),
+      );
+    };
+    expect(tablesFor(14)).toEqual([['1', '2', '3', '4', '5', '6', '7']]);
+    expect(tablesFor(18)).toEqual([
+      ['1', '2', '3', '4', '5'],
+      ['6', '7', '8', '9'],
+    ]);
   });
 
   test('needs no other file and runs no script', () => {

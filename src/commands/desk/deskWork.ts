@@ -1,15 +1,20 @@
 import type { DeskWork } from '../../desk/deskWork.ts';
 import { outFolder } from '../../site/folders.ts';
-import { localDate } from '../localDate.ts';
+import { localDate, localTime } from '../localDate.ts';
 import { buildAtDesk } from './buildAtDesk.ts';
 import { draftDropped, draftWaiting } from './draftDropped.ts';
+import { planAtDesk } from './planAtDesk.ts';
 import { saveText } from './saveText.ts';
 
 /** What the desk asks for, done as the commands do it. */
 export const deskWork = (contentDir: string): DeskWork => ({
   save: (file, text, seen) => saveText({ contentDir, file, text, seen }),
-  draft: (files) => draftDropped(contentDir, files),
-  draftWaiting: (names) => draftWaiting(contentDir, names),
+  draft: (files, placing) => draftDropped(contentDir, files, placing),
+  draftWaiting: (names, placing) => draftWaiting(contentDir, names, placing),
+  plan: (answers) => {
+    const now = new Date();
+    return planAtDesk(contentDir, answers, { today: localDate(now), time: localTime(now) });
+  },
   build: buildAtDesk(contentDir, outFolder()),
   today: () => localDate(new Date()),
 });

@@ -1,5 +1,5 @@
 import { dirname, join, resolve } from 'node:path';
-import { planFit } from '../../intake/plan/planFit.ts';
+import { planFit, type UnsureFit } from '../../intake/plan/planFit.ts';
 import { readShotFile } from '../../intake/shots/readShotFile.ts';
 import { openPlans, type PlanAtHand } from './openPlans.ts';
 import type { NamedBytes } from './readSession.ts';
@@ -8,7 +8,12 @@ import type { NamedBytes } from './readSession.ts';
 export type PlanChoice =
   | { readonly kind: 'none' }
   | { readonly kind: 'plan'; readonly planned: PlanAtHand }
-  | { readonly kind: 'unsure'; readonly plans: readonly { readonly slug: string; readonly why: string }[] };
+  | { readonly kind: 'unsure'; readonly plans: readonly MaybePlanned[] };
+
+/** A planned test to which files may belong, and what keeps that from being sure. */
+export interface MaybePlanned extends Omit<UnsureFit, 'kind'> {
+  readonly slug: string;
+}
 
 interface Wanted {
   readonly contentDir: string;
@@ -49,7 +54,9 @@ export function choosePlan(
     kind: 'unsure',
     plans: open.map(({ planned: { plan }, fit }) => ({
       slug: plan.slug,
-      why: fit.kind === 'unsure' ? fit.why : 'the file fits it, and another one as well',
+      ...(fit.kind === 'unsure'
+        ? { why: fit.why, warmUps: fit.warmUps }
+        : { why: 'the file fits it, and another one as well', warmUps: null }),
     })),
   };
 }

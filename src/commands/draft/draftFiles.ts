@@ -52,7 +52,7 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   const given = found.flatMap((each, index): NamedBytes[] =>
     'bytes' in each ? [{ name: givenNames[index] ?? '', bytes: each.bytes }] : [],
   );
-  const choice = choosePlan(request, given);
+  const choice: PlanChoice = request.ofNoPlan === true ? { kind: 'none' } : choosePlan(request, given);
   if (choice.kind === 'plan') return joinDraft(request, choice.planned, given);
   if ((request.warmUps ?? 0) > 0 && choice.kind === 'none') {
     terminal.writeError(
@@ -116,7 +116,7 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   }
   if (choice.kind === 'unsure') {
     terminal.writeError(`${unsureText(choice.plans, paths, slug)}\nNothing was written.\n\n`);
-    return failed;
+    return { ...failed, unsure: choice.plans };
   }
   if (dryRun) {
     terminal.write('Nothing was written.\n');

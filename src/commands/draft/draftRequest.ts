@@ -1,5 +1,6 @@
 import type { Terminal } from '../terminal.ts';
 import type { Disk } from '../writing/disk.ts';
+import type { MaybePlanned } from './choosePlan.ts';
 
 export interface DraftRequest {
   readonly contentDir: string;
@@ -9,6 +10,8 @@ export interface DraftRequest {
   readonly slug: string | null;
   /** Whether another name is found where the one wanted is taken. */
   readonly otherSlug?: boolean;
+  /** Whether they are no session of a planned test, however well they fit one. */
+  readonly ofNoPlan?: boolean;
   /** Swings that the monitor counted before the first shot of a planned test. */
   readonly warmUps?: number;
   readonly dryRun: boolean;
@@ -20,6 +23,8 @@ export interface DraftRequest {
 export interface DraftOutcome {
   /** The slug of the draft that was written, or null. */
   readonly slug: string | null;
+  /** The planned tests to which the files may belong, where that kept them from being used. */
+  readonly unsure?: readonly MaybePlanned[];
   /** 0 where what was asked for was done. */
   readonly status: number;
 }

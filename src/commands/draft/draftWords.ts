@@ -3,8 +3,10 @@ import { understoodLines } from '../../intake/draft/understoodLines.ts';
 import type { Understood } from '../../intake/draft/understood.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { problemTable } from '../../problems/table.ts';
+import { ifWarmUps } from '../../planning/planWords.ts';
 import { visible } from '../../problems/visible.ts';
 import type { Terminal } from '../terminal.ts';
+import type { MaybePlanned } from './choosePlan.ts';
 
 /** As other problems name files: from the content folder, where it lies in there. */
 export function shownPath(path: string, contentDir: string): string {
@@ -27,15 +29,15 @@ export function understoodText(names: readonly string[], understood: Understood)
 
 /** What keeps files from being placed, and how the fitter places them. */
 export function unsureText(
-  plans: readonly { readonly slug: string; readonly why: string }[],
+  plans: readonly MaybePlanned[],
   paths: readonly string[],
   ownSlug: string,
 ): string {
   const typed = `npm run draft -- ${paths.map(quoted).join(' ')} --slug`;
   return [
     'This may be the session of a test that was planned, but that is not sure.',
-    ...plans.flatMap(({ slug, why }) => [
-      `  ${slug}: ${visible(why)}.`,
+    ...plans.flatMap(({ slug, why, warmUps }) => [
+      `  ${slug}: ${visible(why)}${warmUps === null ? '' : ` (${ifWarmUps(warmUps)}, add --warm-ups ${warmUps})`}.`,
       `    If it is its session:      ${typed} ${slug}`,
     ]),
     `    If it is a test of its own: ${typed} ${ownSlug}`,

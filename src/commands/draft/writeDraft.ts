@@ -4,7 +4,7 @@ import { fromFileName } from '../../intake/draft/fileName.ts';
 import type { OpenColumn } from '../../intake/draft/openColumns.ts';
 import type { PersonName } from '../../intake/privacy/hitterNames.ts';
 import type { Shop } from '../../intake/authored/shop.ts';
-import { usualGap } from '../usualGap.ts';
+import { usualGap } from '../../prose/usualGap.ts';
 import type { Disk } from '../writing/disk.ts';
 import { writeEditorSchemas } from '../writing/editorSchemas.ts';
 import { FolderTaken, prepareFolder } from '../writing/wholeFolder.ts';

@@ -1,51 +1,34 @@
-import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { contenderIds } from '../../intake/draft/contenderIds.ts';
-import { draftReport } from '../../intake/draft/draftReport.ts';
-import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
-import { understand } from '../../intake/draft/understood.ts';
-import { orderSheetCsv } from '../../intake/plan/orderSheetCsv.ts';
-import { plannedAnswers } from '../../intake/plan/plannedAnswers.ts';
-import { plannedOrder, turnsInWords } from '../../intake/plan/plannedOrder.ts';
-import { hittingSheet } from '../../kit/hittingSheet.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { problemTable } from '../../problems/table.ts';
 import { visible } from '../../problems/visible.ts';
-import { listed } from '../../prose/words.ts';
+import { decidePlan, type Decided } from '../../planning/decidePlan.ts';
+import { sayFact, type PlanFact } from '../../planning/planFact.ts';
+import { orderFile, sheetFile, type PlanClock } from '../../planning/plannedFiles.ts';
+import type { PlanRefusal } from '../../planning/planRecorded.ts';
+import { planSurroundings, type PlanSurroundings } from '../../planning/planSurroundings.ts';
+import { cautions } from '../../planning/planWords.ts';
 import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder } from '../../site/contentFiles.ts';
-import { ledgerFile, ledgerOf, planHash } from '../../site/ledger.ts';
-import { readContent } from '../../site/contentList.ts';
-import { metrics } from '../../trade/metrics.ts';
+import { ledgerFile, ledgerOf } from '../../site/ledger.ts';
 import { shopNote } from '../shopNote.ts';
 import type { Terminal } from '../terminal.ts';
-import { usualGap } from '../usualGap.ts';
-import { answersFrom } from './answers.ts';
-import { AnswersEnded, type Asker } from './asker.ts';
-import { decide, type Decided } from './decide.ts';
-import { pastSessions } from './pastSessions.ts';
-import { planUsage, type PlanOptions } from './planOptions.ts';
-import { cautions } from './planWords.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
-import { writePlan } from './writePlan.ts';
+import { answersFrom } from './answers.ts';
+import { AnswersEnded, type Asker } from './asker.ts';
+import { planUsage, type PlanOptions } from './planOptions.ts';
+import { recordPlan } from './recordPlan.ts';
 
-export interface PlanRequest {
+export interface PlanRequest extends PlanClock {
   readonly contentDir: string;
   readonly options: PlanOptions;
   /** Null where nobody can be asked. */
   readonly asker: Asker | null;
-  /** The day where the shop is, ISO. */
-  readonly today: string;
-  /** Hour and minute there, "14:05". */
-  readonly time: string;
   readonly terminal: Terminal;
   readonly disk?: Disk;
 }
-
-const orderFile = 'order.csv';
-const sheetFile = 'hitting-sheet.html';
 
 /**
  * Plans a test before anything is hit: says what it can and cannot find, then writes the order, a sheet to hit by, a
@@ -53,20 +36,18 @@ const sheetFile = 'hitting-sheet.html';
  */
 export async function planCommand(request: PlanRequest): Promise<number> {
   const { contentDir, options, asker, terminal } = request;
-  const folder = composedNames(openContentFolder(contentDir));
-  const { problems } = ledgerOf(folder);
+  const { problems } = ledgerOf(composedNames(openContentFolder(contentDir)));
   if (problems.some(({ severity }) => severity === 'error')) return refuseLedger(terminal, problems);
-  const content = readContent(folder);
-  terminal.writeError(shopNote(content.problems));
-  const answers = answersFrom(options.yes === true ? null : asker, terminal);
+  const surroundings = planSurroundings(contentDir);
+  terminal.writeError(shopNote(surroundings.problems));
+  const { ask, troubles } = answersFrom(options.yes === true ? null : asker, terminal);
   try {
-    const decided = await decide(options, answers, {
-      shop: content.shop,
-      past: pastSessions(content.reports),
-      terminal,
+    const decided = await decidePlan(options, ask, {
+      ...surroundings,
+      tell: (fact) => terminal.write(factLines(fact)),
     });
-    if (decided === null) return refuse(terminal, [...answers.troubles(), `\nUse: ${planUsage}`]);
-    const work = (): number => write(request, decided, content.shop);
+    if (decided === null) return refuse(terminal, [...troubles(), `\nUse: ${planUsage}`]);
+    const work = (): number => write(request, decided, surroundings);
     return options['dry-run'] === true ? work() : withContentLock(contentDir, request.disk ?? realDisk, work);
   } catch (error) {
     if (error instanceof AnswersEnded) return refuse(terminal, ['\nNo plan.']);
@@ -74,89 +55,29 @@ export async function planCommand(request: PlanRequest): Promise<number> {
   }
 }
 
+/** What follows from the answers so far, set off from the questions before and after it. */
+function factLines(fact: PlanFact): string {
+  const { sentences, rows } = sayFact(fact);
+  const lines = [...sentences, ...rows.map(({ label, text }) => `  ${label.padEnd(12)} ${text}`)];
+  const before = fact.kind === 'spread' ? '\n' : '';
+  const after = fact.kind === 'needed' || fact.kind === 'chosen' ? '\n' : '';
+  return `${before}${lines.join('\n')}\n${after}`;
+}
+
 function write(
   { contentDir, options, today, time, terminal, disk = realDisk }: PlanRequest,
   decided: Decided,
-  shop: ReturnType<typeof readContent>['shop'],
+  { shop }: PlanSurroundings,
 ): number {
-  const { labels, varied, metric, matters, role, turns, shotsEach, expectation } = decided;
-  const title = options.title ?? listed(labels);
-  const isTaken = (name: string): boolean => existsSync(join(contentDir, 'reports', name));
-  const wanted = options.slug ?? (slugOf(title) || 'plan');
-  if (slugOf(wanted) !== wanted)
-    return refuse(terminal, [
-      `--slug ${wanted}: use small letters, digits and single hyphens, 40 characters at most.`,
-    ]);
-  const slug = options.slug ?? freeSlug(wanted, isTaken);
-  const seed = options.seed ?? `${slug}-${today}`;
-  const ids = contenderIds(labels);
-  const order = plannedOrder({ contenders: ids, shotsEach, turns, seed });
-  if (order === null) return refuse(terminal, ['No order fits these counts: change --shots or --order.']);
-  const labelOf = (id: string): string => labels[ids.indexOf(id)] ?? id;
-  const plan = {
-    date: today,
-    shotsEach,
-    order: turnsInWords(turns),
-    seed,
-    exclusionRule:
-      options['exclusion-rule'] ??
-      'only a reading that failed or an outside event, written down at once; never because of where the ball went',
-    stoppingRule: options['stopping-rule'] ?? `after ${shotsEach} shots with each`,
-    expectation,
-    warmUp:
-      options['warm-up'] ??
-      'ten full swings or more with a club outside the test, until the last five club speeds show no trend',
-  };
-  const report = draftReport({
-    slug,
-    title,
-    dateInName: null,
-    varied,
-    session: [],
-    understood: {
-      ...understand([]),
-      contenders: labels.map((name) => ({ name, spellings: [name], shots: 0 })),
-    },
-    openColumns: [],
-    usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
-    shop,
-    planned: {
-      plan,
-      question: options.question ?? null,
-      primary: metric,
-      matters: matters.typed,
-      orderSheet: orderFile,
-      hitterRole: role,
-    },
-  });
-  const bound = plannedAnswers(`reports/${slug}/report.md`, report);
-  const hash = bound === null ? null : planHash(bound);
-  if (hash === null) return refuse(terminal, ['These answers cannot be written as a plan.']);
-  if (options['dry-run'] === true) {
+  const dryRun = options['dry-run'] === true;
+  const clock = { today, time };
+  const recorded = recordPlan({ contentDir, answers: options, decided, shop, clock, disk, dryRun });
+  if ('kind' in recorded) return refusePlan(terminal, recorded);
+  if (dryRun) {
     terminal.write(`${cautions.join('\n')}\nNothing was written.\n`);
     return 0;
   }
-  const files = {
-    'report.md': report,
-    [orderFile]: orderSheetCsv(order, labelOf),
-    [sheetFile]: hittingSheet({
-      ...plan,
-      title,
-      varied,
-      metric: metrics[metric].name,
-      matters: matters.typed,
-      turns: plan.order,
-      order: order.map(({ shot, round, contender }) => ({ shot, round, label: labelOf(contender) })),
-    }),
-  };
-  const written = writePlan(contentDir, { slug, date: today, time, hash }, files, disk);
-  if (written === 'taken') {
-    return refuse(terminal, [
-      `There is a report named ${slug} already, and it is never overwritten. Use another name: --slug ${freeSlug(slug, isTaken)}`,
-    ]);
-  }
-  if (written !== 'written') return refuseLedger(terminal, written.ledgerProblems);
-  const place = visible(join(contentDir, 'reports', slug));
+  const place = visible(join(contentDir, 'reports', recorded.slug));
   terminal.write(
     [
       `Wrote ${place}/`,
@@ -173,6 +94,25 @@ function write(
     ].join('\n'),
   );
   return 0;
+}
+
+function refusePlan(terminal: Terminal, refusal: PlanRefusal): 1 {
+  switch (refusal.kind) {
+    case 'name-unusable':
+      return refuse(terminal, [
+        `--slug ${refusal.name}: use small letters, digits and single hyphens, 40 characters at most.`,
+      ]);
+    case 'name-taken':
+      return refuse(terminal, [
+        `There is a report named ${refusal.name} already, and it is never overwritten. Use another name: --slug ${refusal.free}`,
+      ]);
+    case 'no-order':
+      return refuse(terminal, ['No order fits these counts: change --shots or --order.']);
+    case 'no-plan':
+      return refuse(terminal, ['These answers cannot be written as a plan.']);
+    case 'ledger-unreadable':
+      return refuseLedger(terminal, refusal.problems);
+  }
 }
 
 function refuseLedger(terminal: Terminal, problems: readonly Problem[]): 1 {

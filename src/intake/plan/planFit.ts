@@ -6,9 +6,16 @@ import { countedBySheet } from './countedBySheet.ts';
 import type { OpenPlan } from './openPlan.ts';
 import type { OrderSheet } from './readOrderSheet.ts';
 
-/** Whether session files are those of a planned test; where that is not sure, `why` says what is against it. */
-export type PlanFit =
-  { readonly kind: 'fits' } | { readonly kind: 'unsure'; readonly why: string } | { readonly kind: 'other' };
+/** What keeps files from being surely those of a planned test. */
+export interface UnsureFit {
+  readonly kind: 'unsure';
+  readonly why: string;
+  /** How many warm-up swings at the beginning would account for it; null where none would. */
+  readonly warmUps: number | null;
+}
+
+/** Whether session files are those of a planned test. */
+export type PlanFit = { readonly kind: 'fits' } | UnsureFit | { readonly kind: 'other' };
 
 /**
  * Files that name what was hit belong to a plan with the same contenders; files that do not, to one whose order sheet
@@ -28,31 +35,24 @@ export function planFit(plan: OpenPlan, sheet: OrderSheet | null, files: readonl
     if (sheet !== null && countedBySheet(files, sheet, contenderOf, plan.inHitOrder).fits)
       return { kind: 'fits' };
     const shots = `${rows.length} ${rows.length === 1 ? 'shot' : 'shots'}`;
-    return {
-      kind: 'unsure',
-      why:
-        sheet === null
-          ? 'the file does not say what was hit, and the report has no order sheet'
-          : `the file does not say what was hit and has ${shots}; the order sheet lists ${sheet.entries.length}${warmUpHint(rows.length - sheet.entries.length)}`,
-    };
+    if (sheet === null)
+      return unsure('the file does not say what was hit, and the report has no order sheet');
+    const more = rows.length - sheet.entries.length;
+    return unsure(
+      `the file does not say what was hit and has ${shots}; the order sheet lists ${sheet.entries.length}`,
+      more < 1 || more > mostWarmUps ? null : more,
+    );
   }
   if (strangers.length > 0)
-    return { kind: 'unsure', why: `the file also names ${strangers.join(', ')}, which the plan does not` };
+    return unsure(`the file also names ${strangers.join(', ')}, which the plan does not`);
   const hit = new Set([...names.values()].map(contenderOf));
   const absent = plan.contenders.filter(({ id }) => !hit.has(id));
   return absent.length === 0
     ? { kind: 'fits' }
-    : {
-        kind: 'unsure',
-        why: `the file has no shots with ${absent.map(({ label }) => label).join(', ')}`,
-      };
+    : unsure(`the file has no shots with ${absent.map(({ label }) => label).join(', ')}`);
 }
 
+const unsure = (why: string, warmUps: number | null = null): PlanFit => ({ kind: 'unsure', why, warmUps });
+
+/** A monitor that records no club counts the warm-up, too; nobody warms up for longer. */
 const mostWarmUps = 40;
-
-/** A monitor that records no club counts the warm-up, too. */
-function warmUpHint(more: number): string {
-  return more < 1 || more > mostWarmUps
-    ? ''
-    : ` (if the first ${more === 1 ? 'one was a warm-up swing' : `${more} were warm-up swings`}, add --warm-ups ${more})`;
-}

@@ -1,9 +1,9 @@
-import { assembleSession } from '../../intake/assembleSession.ts';
-import { clubTexts } from '../../intake/authored/clubTexts.ts';
-import type { PastSession } from '../../intake/plan/pastSpread.ts';
-import { withDerivedColumns } from '../../intake/shots/derivedColumns.ts';
-import type { WrittenReport } from '../../site/writtenReport.ts';
-import { clubKindIn } from '../../trade/clubKind.ts';
+import { assembleSession } from '../intake/assembleSession.ts';
+import { clubTexts } from '../intake/authored/clubTexts.ts';
+import type { PastSession } from '../intake/plan/pastSpread.ts';
+import { withDerivedColumns } from '../intake/shots/derivedColumns.ts';
+import type { WrittenReport } from '../site/writtenReport.ts';
+import { clubKindIn } from '../trade/clubKind.ts';
 
 /** The sessions of a content folder that can be read; invented ones tell nothing about golfers. */
 export function pastSessions(reports: readonly WrittenReport[]): readonly PastSession[] {

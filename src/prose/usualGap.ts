@@ -1,5 +1,5 @@
-import { printStated } from '../prose/numbers.ts';
-import { unitFor, type UnitSystem } from '../prose/readerUnits.ts';
+import { printStated } from './numbers.ts';
+import { unitFor, type UnitSystem } from './readerUnits.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
 import { fromCanonical } from '../trade/units.ts';
 

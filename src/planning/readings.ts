@@ -1,13 +1,13 @@
-import { fewestContenders, mostContenders } from '../../intake/authored/contenderChecks.ts';
-import { metricNamed, nearestMetric } from '../../intake/authored/metricName.ts';
-import { quantityOf, type Quantity } from '../../intake/authored/quantity.ts';
-import { readWith } from '../../intake/authored/readWith.ts';
-import { foldedName } from '../../intake/contenderNames.ts';
-import type { PlannedTurns } from '../../intake/plan/plannedOrder.ts';
-import { clubKinds, isClubKind, type ClubKind } from '../../trade/clubKind.ts';
-import type { MetricId } from '../../trade/metrics.ts';
-import type { PlayerBand } from '../../trade/typicalSpread.ts';
-import type { Reading } from './answers.ts';
+import { fewestContenders, mostContenders } from '../intake/authored/contenderChecks.ts';
+import { metricNamed, nearestMetric } from '../intake/authored/metricName.ts';
+import { quantityOf, type Quantity } from '../intake/authored/quantity.ts';
+import { readWith } from '../intake/authored/readWith.ts';
+import { foldedName } from '../intake/contenderNames.ts';
+import type { PlannedTurns } from '../intake/plan/plannedOrder.ts';
+import { clubKinds, isClubKind, type ClubKind } from '../trade/clubKind.ts';
+import { metrics, type MetricId } from '../trade/metrics.ts';
+import type { PlayerBand } from '../trade/typicalSpread.ts';
+import type { Reading } from './reading.ts';
 
 /** Names of contenders, separated by commas or semicolons. */
 export function readContenders(typed: string): Reading<readonly string[]> {
@@ -39,7 +39,7 @@ export function readMetric(typed: string): Reading<MetricId> {
   if (metric !== null) return { value: metric };
   const near = nearestMetric(typed);
   return {
-    expected: `a metric such as carry or ball_speed${near === null ? '' : `; did you mean ${near}?`}`,
+    expected: `a metric such as carry or ball speed${near === null ? '' : `; did you mean ${metrics[near].name}?`}`,
   };
 }
 

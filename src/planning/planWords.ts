@@ -1,12 +1,12 @@
-import type { Foresight } from '../../intake/plan/foresight.ts';
-import { mostSwings } from '../../intake/plan/foresight.ts';
-import type { LearnedSpread } from '../../intake/plan/pastSpread.ts';
-import { nounOf } from '../../prose/noun.ts';
-import { printStated } from '../../prose/numbers.ts';
-import { counted } from '../../prose/words.ts';
-import type { ClubKind } from '../../trade/clubKind.ts';
-import type { PlayerBand } from '../../trade/typicalSpread.ts';
-import { fromCanonical, type UnitId } from '../../trade/units.ts';
+import type { Foresight } from '../intake/plan/foresight.ts';
+import { mostSwings } from '../intake/plan/foresight.ts';
+import type { LearnedSpread } from '../intake/plan/pastSpread.ts';
+import { nounOf } from '../prose/noun.ts';
+import { printStated } from '../prose/numbers.ts';
+import { counted } from '../prose/words.ts';
+import type { ClubKind } from '../trade/clubKind.ts';
+import type { PlayerBand } from '../trade/typicalSpread.ts';
+import { fromCanonical, type UnitId } from '../trade/units.ts';
 
 /** Where a spread to plan with comes from. */
 export type SpreadOrigin =
@@ -21,6 +21,8 @@ export interface SpreadFacts {
   readonly origin: SpreadOrigin;
   readonly role: string | null;
   readonly club: ClubKind | null;
+  /** What the shop's own sessions show, where another spread was typed. */
+  readonly ownToo: number | null;
 }
 
 /** A canonical value in a unit, to two digits. */
@@ -29,7 +31,12 @@ export function amount(value: number, unit: UnitId): string {
   return unit === '1' ? number : `${number} ${unit}`;
 }
 
-export function spreadLine({ metricName, sd, unit, origin, role, club }: SpreadFacts): string {
+export function spreadLines(facts: SpreadFacts): readonly string[] {
+  const { ownToo, unit } = facts;
+  return [spreadLine(facts), ...(ownToo === null ? [] : [`Your own sessions show ${amount(ownToo, unit)}.`])];
+}
+
+function spreadLine({ metricName, sd, unit, origin, role, club }: SpreadFacts): string {
   const start = `Spread of ${metricName}, one golfer's shots with one club: standard deviation ${amount(sd, unit)}`;
   const withClub = club === null ? '' : ` with ${article(club)} ${club}`;
   switch (origin.kind) {
@@ -66,7 +73,9 @@ export function neededInVisits(needed: number | null, shotsAVisit: number): stri
   return `In mini-blocks of ${shotsAVisit} that takes ${shotsOr(needed)} shots with each: a gap must show from visit to visit too.`;
 }
 
-interface ChosenFacts {
+/** What the number of shots that was chosen is worth. */
+export interface ChosenFacts {
+  readonly foresight: Foresight;
   readonly contenders: number;
   readonly varied: string;
   readonly shotsEach: number;
@@ -74,25 +83,45 @@ interface ChosenFacts {
   readonly matters: string;
 }
 
+/** One line of what a number of shots can and cannot find. */
+export interface ChosenRow {
+  readonly label: string;
+  readonly text: string;
+}
+
+export const chosenHeading = ({ shotsEach, contenders }: ChosenFacts): string =>
+  `With ${shotsEach} shots each, ${shotsEach * contenders} in all:`;
+
 /** What the chosen number of shots can and cannot find. */
-export function chosenLines(foresight: Foresight, facts: ChosenFacts): readonly string[] {
-  const { contenders, varied, shotsEach, unit, matters } = facts;
+export function chosenRows(facts: ChosenFacts): readonly ChosenRow[] {
+  const { foresight, contenders, varied, shotsEach, unit, matters } = facts;
   const { many } = nounOf(varied);
-  const luck = foresight.luck;
+  const { luck } = foresight;
   return [
-    `With ${shotsEach} shots each, ${shotsEach * contenders} in all:`,
-    `  can find     a true gap of ${amount(foresight.detectable, unit)} or more, 4 times in 5`,
-    `  may miss     a true gap of ${matters}: found in ${Math.round(foresight.power * 100)} of 100 such tests`,
-    `  luck alone   ${contenders} equal ${many} come about ${amount(luck.average, unit)} apart from best to worst, up to ${amount(luck.upTo, unit)} now and then`,
-    foresight.levelReachable
-      ? `  level        can be shown, if they are: the range around a gap is ${amount(foresight.halfWidth, unit)} either way`
-      : `  level        cannot be shown: the range around any gap is ${amount(foresight.halfWidth, unit)} either way, more than ${matters}; it takes ${shotsOr(foresight.neededForLevel)} shots each or more`,
+    { label: 'can find', text: `a true gap of ${amount(foresight.detectable, unit)} or more, 4 times in 5` },
+    {
+      label: 'may miss',
+      text: `a true gap of ${matters}: found in ${Math.round(foresight.power * 100)} of 100 such tests`,
+    },
+    {
+      label: 'luck alone',
+      text: `${contenders} equal ${many} come about ${amount(luck.average, unit)} apart from best to worst, up to ${amount(luck.upTo, unit)} now and then`,
+    },
+    {
+      label: 'level',
+      text: foresight.levelReachable
+        ? `can be shown, if they are: the range around a gap is ${amount(foresight.halfWidth, unit)} either way`
+        : `cannot be shown: the range around any gap is ${amount(foresight.halfWidth, unit)} either way, more than ${matters}; it takes ${shotsOr(foresight.neededForLevel)} shots each or more`,
+    },
     ...(foresight.power < 0.5
-      ? ['  beware       tests this short, when they find a gap, usually find it too big']
+      ? [{ label: 'beware', text: 'tests this short, when they find a gap, usually find it too big' }]
       : []),
     ...(shotsEach * contenders > mostSwings
       ? [
-          `  swings       more than ${mostSwings} full swings tire most golfers (our judgement): rest, or hit on two days in whole rounds`,
+          {
+            label: 'swings',
+            text: `more than ${mostSwings} full swings tire most golfers (our judgement): rest, or hit on two days in whole rounds`,
+          },
         ]
       : []),
   ];
@@ -114,3 +143,7 @@ export const cautions: readonly string[] = [
   'Before hitting: warm up with a club outside the test and stop if anything hurts; keep others clear of the swing and the net;',
   'look over net, mat, grips and heads first; follow the rules of the place.',
 ];
+
+/** Under which condition more shots than planned are no riddle. */
+export const ifWarmUps = (swings: number): string =>
+  `if the first ${swings === 1 ? 'one was a warm-up swing' : `${swings} were warm-up swings`}`;
