@@ -14,6 +14,7 @@ import type { PlacedProblems } from './placedProblems.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame } from './reportFrame.ts';
+import { statusOf } from './reportStatus.ts';
 import type { Told } from './told.ts';
 
 interface ReportPage {
@@ -79,9 +80,6 @@ function understoodSection({ understood, body }: ReportAtDesk): Markup {
     </dl>
   </details>`;
 }
-
-const statusOf = ({ tree }: ReportAtDesk): string =>
-  typeof tree?.['status'] === 'string' ? tree['status'].trim().toLowerCase() : '';
 
 function stateSection(report: ReportAtDesk): Markup {
   const status = statusOf(report);

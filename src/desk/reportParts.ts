@@ -1,4 +1,5 @@
+import { afterPart } from './afterPart.ts';
 import type { ReportPart } from './reportPart.ts';
 
 /** The parts of the work at a report beside its answers, in the order of the work. */
-export const reportParts: readonly ReportPart[] = [];
+export const reportParts: readonly ReportPart[] = [afterPart];
