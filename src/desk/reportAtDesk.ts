@@ -15,9 +15,9 @@ import { openContentFolder, sha256, type ContentFolder } from '../site/contentFi
 import { examineReport, type Examined } from '../site/examineReport.ts';
 import { ledgerOf } from '../site/ledger.ts';
 import { recordsOf } from '../site/ownLedger.ts';
-import { withoutSeen } from '../site/seenWarnings.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { readLooseSession, readWritten } from '../site/writtenReport.ts';
+import { unansweredProblems } from './unansweredProblems.ts';
 import { otherReports, type OtherReport } from './otherReports.ts';
 import { problemsBesideOthers } from './problemsBesideOthers.ts';
 
@@ -37,8 +37,6 @@ export interface ReportAtDesk {
   readonly files: readonly string[];
   /** Warnings that it has answered as read are not among them. */
   readonly problems: readonly Problem[];
-  /** The same with those. */
-  readonly allProblems: readonly Problem[];
   /** The dotted keys of the answers that must be given and are not. */
   readonly missing: ReadonlySet<string>;
   readonly understood: Understood;
@@ -71,22 +69,21 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const { examined, problems: own } = examineReport(written, ledger);
   const others = (): readonly OtherReport[] => otherReports(folder, slug, shared);
   const sources = written.source === null ? [] : [written.source];
-  const allProblems = [...own, ...sources.flatMap((source) => problemsBesideOthers(source, others))];
+  const problems = [...own, ...sources.flatMap((source) => problemsBesideOthers(source, others))];
   const read = folder.text(file).content ?? '';
   const { yaml, body } = splitReport(file, read);
+  const tree = yaml === null ? null : readYaml(file, yaml).tree;
   const toldBy = examined ?? withoutNarrative(folder, { slug, file, text: read, shared }, ledger);
   return {
     slug,
     file,
     text: read,
     hash: sha256(bytes),
-    tree: yaml === null ? null : readYaml(file, yaml).tree,
+    tree,
     body,
     shared,
     files: folder.files(`reports/${slug}`).filter((name) => name !== 'report.md'),
-    // Some warnings show only where all reports are looked at: nobody knows here whether one was answered in vain.
-    problems: withoutSeen(allProblems, sources).filter(({ kind }) => kind !== 'seen-meets-nothing'),
-    allProblems,
+    problems: unansweredProblems(problems, { slug, tree }),
     missing: new Set(
       openAnswers(file, read, shared)
         .filter(({ must }) => must)

@@ -59,7 +59,8 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
       const shown = seen.recall(form.texts['seen']?.[0] ?? '');
       const saved = saveReport({ root: contentDir, report, shown, submitted: form.texts, work });
       const after = saved.written ? reportAtDesk(contentDir, slug) : report;
-      return after === null ? noReport(context) : page(context, after, [saved.told], saved);
+      const told = saved.toCorrect ? [saved.told, toCorrect(places.part(slug, 'after'))] : [saved.told];
+      return after === null ? noReport(context) : page(context, after, told, saved);
     },
   };
 }
@@ -69,5 +70,12 @@ const draftMade: Told = {
   sentence:
     'A draft was made of your files. What the session says stands below; answer what is still asked, and save.',
 };
+
+/** What readers may have seen is not mended in silence. */
+const toCorrect = (after: string): Told => ({
+  kind: 'done',
+  sentence: 'You changed a published report. If readers have seen it as it was,',
+  way: { to: `${after}#correct`, words: 'say what was corrected' },
+});
 
 const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

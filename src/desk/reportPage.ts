@@ -2,6 +2,8 @@ import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
 import type { AnswerField } from './answerFields.ts';
+import { answeredList } from './answeredList.ts';
+import { answeringWord, answerTo, canBeAnswered } from './answeredWarnings.ts';
 import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import { controlId } from './control.ts';
 import { buildForm } from './buildForm.ts';
@@ -31,15 +33,17 @@ interface ReportPage {
 /** Everything about one report: its questions, its narrative, its state, and the page beside them. */
 export function reportPage(page: ReportPage): Markup {
   const { report, groups, form, narrative, told, places, formToken } = page;
-  const main = html`${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
-  ${
+  const main = html`${
     report.tree === null
-      ? html`<p class="notice">
-          The answers of this report cannot be read, so they cannot be changed here. Put right in
-          <code>${report.file}</code> what is told above, then come back.
-        </p>`
+      ? html`${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
+          <p class="notice">
+            The answers of this report cannot be read, so they cannot be changed here. Put right in
+            <code>${report.file}</code> what is told above, then come back.
+          </p>`
       : html`<form method="post" action="${places.report(report.slug)}" class="answers">
-          ${hiddenFields({ formToken, seen: report.hash })} ${answerForm(groups, form)}
+          ${hiddenFields({ formToken, seen: report.hash })} ${savesByEnter}
+          ${problemSection(form.problems, fieldsOf(groups), (problem, about) => readButton(report, problem, about))}
+          ${answeredList(report)} ${understoodSection(report)} ${answerForm(groups, form)}
           ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
           ${stateSection(report)}
         </form>`
@@ -48,19 +52,44 @@ export function reportPage(page: ReportPage): Markup {
   return reportFrame({ report, part: null, told, besideLivePage: true, places, main });
 }
 
+/** The Enter key in a line of text presses the first button of a form: this one, whatever others stand above the text. */
+const savesByEnter = html`<button type="submit" class="by-enter" tabindex="-1" aria-hidden="true">
+  Save
+</button>`;
+
+/** The button by which a warning is left as it is; what is typed in the form is saved along. */
+const readButton = (report: ReportAtDesk, problem: Problem, about: string): Markup | '' =>
+  canBeAnswered(report, problem)
+    ? html`<button
+        type="submit"
+        name="do"
+        value="${answeringWord(answerTo(problem, report.problems))}"
+        aria-describedby="${about}"
+      >
+        I have read this: leave it as it is
+      </button>`
+    : '';
+
 /** Every problem in one list: those of an answer lead to it, the others say where they are. */
 export function problemSection(
   { ofFields, ofNarrative, ofNone }: PlacedProblems,
   fields: readonly AnswerField[],
+  button: (problem: Problem, about: string) => Markup | '' = () => '',
 ): Markup {
   const all = [...ofNone, ...[...ofFields.values()].flat(), ...ofNarrative];
   if (all.length === 0) return html``;
+  const item = (problem: Problem, words: Markup | string): Markup => {
+    const id = `problem-${all.indexOf(problem)}`;
+    return html`<li><span id="${id}">${words}</span> ${button(problem, id)}</li>`;
+  };
   const leading = (address: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
-    problems.map((problem) => html`<li><a href="#${address}">${label}</a>: ${problemText(problem)}</li>`);
+    problems.map((problem) =>
+      item(problem, html`<a href="#${address}">${label}</a>: ${problemText(problem)}`),
+    );
   return html`<section aria-labelledby="problems" class="problems">
     <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
     <ul>
-      ${ofNone.map((problem) => html`<li>${problemTextWithPlace(problem)}</li>`)}
+      ${ofNone.map((problem) => item(problem, problemTextWithPlace(problem)))}
       ${fields.map((field) => leading(controlId(field), field.label, ofFields.get(field.name) ?? []))}
       ${leading('narrative', 'What you saw', ofNarrative)}
     </ul>
