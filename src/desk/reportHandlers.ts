@@ -75,7 +75,7 @@ const draftMade: Told = {
 const toCorrect = (after: string): Told => ({
   kind: 'done',
   sentence: 'You changed a published report. If readers have seen it as it was,',
-  way: { to: `${after}#correct`, words: 'say what was corrected' },
+  way: { to: `${after}#correct`, words: 'say what was corrected.' },
 });
 
 const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

@@ -9,6 +9,7 @@ import { answerGroups, fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import type { DeskWork } from './deskWork.ts';
 import { errorsOf, reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
 import { statusOf } from './reportStatus.ts';
+import { spreadOut } from './sameForAll.ts';
 import type { Told } from './told.ts';
 import {
   changedAnswers,
@@ -45,8 +46,13 @@ export function groupsOf(report: ReportAtDesk, text: string = report.text): read
   const { yaml } = splitReport(report.file, text);
   const tree = yaml === null ? null : readYaml(report.file, yaml).tree;
   if (tree === null) return [];
-  const measured = report.understood.columns.map(({ metric }) => metric);
-  return answerGroups(tree, { measured, missing: report.missing });
+  const ofSession = [tree['session']].flat();
+  return answerGroups(tree, {
+    measured: report.understood.columns.map(({ metric }) => metric),
+    sheets: report.files.filter((name) => /\.csv$/i.test(name) && !ofSession.includes(name)),
+    missing: report.missing,
+    sheetsOfContenders: report.shared.contenders,
+  });
 }
 
 /**
@@ -55,7 +61,8 @@ export function groupsOf(report: ReportAtDesk, text: string = report.text): read
  */
 export function saveReport({ root, report, shown, submitted, work }: SaveRequest): SavedReport {
   const base = shown ?? report.text;
-  const changed = changedAnswers(fieldsOf(groupsOf(report, base)), submitted);
+  const fields = fieldsOf(groupsOf(report, base));
+  const changed = spreadOut(changedAnswers(fields, submitted), fields);
   const narrative = changedNarrative(base, report.file, submitted);
   const kept = (told: Told): SavedReport => ({ told, written: false, changed, narrative, toCorrect: false });
   const warnings = warningEdits(report, submitted);

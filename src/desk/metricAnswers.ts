@@ -1,0 +1,37 @@
+import type { z } from 'zod';
+import { text } from '../intake/authored/answers.ts';
+import { metricNamed } from '../intake/authored/metricName.ts';
+import { quantityOf } from '../intake/authored/quantity.ts';
+import { meaningOf } from '../intake/authored/takes.ts';
+import { isBlock, type Block } from '../intake/authored/tree.ts';
+import { metrics } from '../trade/metrics.ts';
+import { answerFields, type AnswerField } from './answerFields.ts';
+
+/** The smallest gap that matters is asked of every metric that the test is judged by, whether there is a line for it or not. */
+export function gapsWithoutLine(tree: Block, schema: z.ZodType): readonly AnswerField[] {
+  const { primary, matters } = tree;
+  const lines = isBlock(matters) ? Object.keys(matters).map((typed) => metricNamed(typed) ?? typed) : [];
+  if (matters !== undefined && matters !== null && matters !== '' && !isBlock(matters)) return [];
+  return [primary].flat().flatMap((typed) => {
+    const id = typeof typed === 'string' ? metricNamed(typed) : null;
+    if (id === null || lines.includes(id)) return [];
+    const called = `${meaningOf(schema) ?? ''}: ${metrics[id].name}`;
+    return answerFields({
+      schema: quantityOf(id),
+      answer: undefined,
+      path: ['matters', id],
+      required: false,
+      called,
+    });
+  });
+}
+
+/** Which way is better, answered for each metric by itself. */
+export const directionsIn = (better: Block, schema: z.ZodType): readonly AnswerField[] =>
+  Object.entries(better).flatMap(([key, answer]) => {
+    const metric = metricNamed(key);
+    const called = `${meaningOf(schema) ?? ''}: ${metric === null ? key : metrics[metric].name}`;
+    return typeof answer === 'string'
+      ? answerFields({ schema: text(called), answer, path: ['better', key], required: false, called })
+      : [];
+  });
