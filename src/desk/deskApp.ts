@@ -54,6 +54,7 @@ export function deskApp(setting: DeskSetting): Hono {
   app.post('/files', front.takeFiles);
   app.post('/waiting', front.takeWaiting);
   app.post('/build', front.build);
+  app.get('/built', front.built);
   const shop = shopHandlers(answer);
   app.get('/shop', shop.read);
   app.post('/shop', shop.write);

@@ -13,6 +13,8 @@ export interface DeskPlaces {
   readonly files: string;
   readonly waiting: string;
   readonly build: string;
+  /** Leads to the site as it was built. */
+  readonly built: string;
   /** The site as it is edited. */
   readonly site: string;
   /** The page of a report as it stands. */
@@ -33,6 +35,7 @@ export function deskPlaces(base: string): DeskPlaces {
     files: href('/desk/files/'),
     waiting: href('/desk/waiting/'),
     build: href('/desk/build/'),
+    built: href('/desk/built/'),
     site: href('/'),
     livePage: (slug) => href(`/reports/${name(slug)}/`),
     styles: href('/src/styles/desk.css'),

@@ -39,6 +39,8 @@ export interface DeskWork {
   /** The same of files that wait in the inbox, which are then taken out of it. */
   readonly draftWaiting: (names: readonly string[]) => Drafted;
   readonly build: () => Promise<Built>;
+  /** Serves the built site on this machine and gives the address of its first page; null where none has been built. */
+  readonly preview: () => Promise<string | null>;
   /** The day where the shop is, ISO 8601. */
   readonly today: () => string;
 }

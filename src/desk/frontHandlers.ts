@@ -13,6 +13,7 @@ interface FrontHandlers {
   readonly takeFiles: Handler;
   readonly takeWaiting: Handler;
   readonly build: Handler;
+  readonly built: Handler;
 }
 
 /** The first page of the desk, and what its forms do. */
@@ -61,9 +62,19 @@ export function frontHandlers(answer: Answering): FrontHandlers {
       if (form === null) return notOurs(context);
       const { built, said, outDir } = await work.build();
       const told: Told = built
-        ? { kind: 'done', sentence: `Your site is built. It lies in ${visible(outDir)}.` }
+        ? {
+            kind: 'done',
+            sentence: `Your site is built. It lies in ${visible(outDir)}.`,
+            way: { to: places.built, words: 'See it as readers will.' },
+          }
         : { kind: 'refused', sentence: 'Your site was not built. If there was one before, it is as it was.' };
       return front(context, [told], visibleLines(said));
+    },
+    built: async (context) => {
+      const address = await work.preview();
+      return address === null
+        ? refused(context, 'There is no built site yet. Build it first, at the end of this page.')
+        : context.redirect(address, 302);
     },
   };
 }

@@ -38,6 +38,7 @@ export function atDesk(contentDir: string, work: Partial<DeskWork> = {}): AtDesk
       draft: (files) => draftDropped(contentDir, files),
       draftWaiting: (names) => draftWaiting(contentDir, names),
       build: () => Promise.resolve({ built: true, said: 'Built.', outDir: '/somewhere' }),
+      preview: () => Promise.resolve(null),
       today: () => '2026-05-09',
       ...work,
     },

@@ -3,6 +3,7 @@ import { outFolder } from '../../site/folders.ts';
 import { localDate } from '../localDate.ts';
 import { buildAtDesk } from './buildAtDesk.ts';
 import { draftDropped, draftWaiting } from './draftDropped.ts';
+import { previewAtDesk } from './previewAtDesk.ts';
 import { saveText } from './saveText.ts';
 
 /** What the desk asks for, done as the commands do it. */
@@ -11,5 +12,6 @@ export const deskWork = (contentDir: string): DeskWork => ({
   draft: (files) => draftDropped(contentDir, files),
   draftWaiting: (names) => draftWaiting(contentDir, names),
   build: buildAtDesk(contentDir, outFolder()),
+  preview: previewAtDesk(contentDir, outFolder()),
   today: () => localDate(new Date()),
 });
