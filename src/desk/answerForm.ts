@@ -45,7 +45,9 @@ export function answerForm(groups: readonly AnswerGroup[], state: FormState): Ma
     </section>`;
 }
 
-const saveButton = html`<p class="actions"><button type="submit" name="do" value="save">Save</button></p>`;
+export const saveButton = html`<p class="actions">
+  <button type="submit" name="do" value="save">Save</button>
+</p>`;
 
 function keeping(
   groups: readonly AnswerGroup[],
@@ -62,7 +64,8 @@ function keeping(
     .filter(({ parts }) => parts.length > 0);
 }
 
-function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
+/** One group, folded unless something of it needs a look. */
+export function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
   const fields = parts.flatMap(({ fields: own }) => own);
   const answered = fields.filter(({ typed }) => typed.length > 0).length;
   const needsALook = fields.some(({ name }) => state.problems.ofFields.has(name) || state.typed.has(name));
@@ -72,7 +75,8 @@ function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
   </details>`;
 }
 
-function answerPart({ name, note, fields }: AnswerPart, state: FormState): Markup {
+/** The controls of one thing, under its name where it has one. */
+export function answerPart({ name, note, fields }: AnswerPart, state: FormState): Markup {
   const controls = fields.map((field) => control(field, stateOf(field, state)));
   return name === null
     ? html`${controls}`

@@ -98,7 +98,9 @@ function partsOf(key: string, tree: Block, known: Known): readonly AnswerPart[] 
   if (key === 'contenders' && Array.isArray(answer)) return partsElsewhere(idsIn(answer), known);
   const fields = [
     ...answerFields({ schema, answer, path: [key], required: !isOptionalBlock(key), called: null }),
-    ...(key === 'matters' ? gapsWithoutLine(tree, schema) : []),
+    ...(key === 'matters'
+      ? gapsWithoutLine({ of: [tree['primary'] ?? []].flat(), matters: answer, schema, path: [key] })
+      : []),
     ...(key === 'better' && isBlock(answer) ? directionsIn(answer, schema) : []),
   ];
   if (!isBlock(answer) || !['contenders', 'hitters'].includes(key))

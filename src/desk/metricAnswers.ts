@@ -3,23 +3,31 @@ import { text } from '../intake/authored/answers.ts';
 import { metricNamed } from '../intake/authored/metricName.ts';
 import { quantityOf } from '../intake/authored/quantity.ts';
 import { meaningOf } from '../intake/authored/takes.ts';
-import { isBlock, type Block } from '../intake/authored/tree.ts';
+import { isBlock, isUnanswered, type Block, type Path, type Tree } from '../intake/authored/tree.ts';
 import { metrics } from '../trade/metrics.ts';
 import { answerFields, type AnswerField } from './answerFields.ts';
 
-/** The smallest gap that matters is asked of every metric that the test is judged by, whether there is a line for it or not. */
-export function gapsWithoutLine(tree: Block, schema: z.ZodType): readonly AnswerField[] {
-  const { primary, matters } = tree;
+interface Gaps {
+  /** The metrics whose gap is asked, as typed. */
+  readonly of: readonly Tree[];
+  /** The gaps as they stand. */
+  readonly matters: Tree | undefined;
+  readonly schema: z.ZodType;
+  readonly path: Path;
+}
+
+/** The smallest gap that matters is asked of every metric that is named, whether there is a line for it or not. */
+export function gapsWithoutLine({ of, matters, schema, path }: Gaps): readonly AnswerField[] {
+  if (!isBlock(matters) && !isUnanswered(matters)) return [];
   const lines = isBlock(matters) ? Object.keys(matters).map((typed) => metricNamed(typed) ?? typed) : [];
-  if (matters !== undefined && matters !== null && matters !== '' && !isBlock(matters)) return [];
-  return [primary].flat().flatMap((typed) => {
+  return of.flatMap((typed) => {
     const id = typeof typed === 'string' ? metricNamed(typed) : null;
     if (id === null || lines.includes(id)) return [];
     const called = `${meaningOf(schema) ?? ''}: ${metrics[id].name}`;
     return answerFields({
       schema: quantityOf(id),
       answer: undefined,
-      path: ['matters', id],
+      path: [...path, id],
       required: false,
       called,
     });
