@@ -5,6 +5,7 @@ import type { AnswerField } from './answerFields.ts';
 import { placeOfNext, withoutEntry } from './entriesIn.ts';
 import { entryControls } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
+import { nameInAddress } from './nameInAddress.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import type { ShownPart } from './reportPart.ts';
 import { soundChange } from './soundChange.ts';
@@ -18,10 +19,10 @@ export const addressSection: AfterSection = {
   purpose:
     'Others link to a report by its address, and print it as a code. An address that it had before leads to where it ' +
     'stands by now, as long as it is listed here.',
-  forms: (shown) => html`${older(shown)} ${adding(shown)}`,
+  forms: (shown) => html`${older(shown)} ${adding(shown)} ${moving(shown)}`,
   acts: {
     alias: ({ report, submitted }) => {
-      const name = nameIn(submitted[controlName(olderAddress)]?.[0] ?? '');
+      const name = nameInAddress(submitted[controlName(olderAddress)]?.[0] ?? '');
       if (name === '') return refusedWith('Nothing was written: type the older address first.');
       const read = readWith(olderName, name);
       if ('troubles' in read)
@@ -53,20 +54,8 @@ const olderAddress: AnswerField = {
   typed: [],
 };
 
-/** The name of a report in an address that was typed or pasted; a name alone is one. */
-function nameIn(typed: string): string {
-  const text = typed.trim();
-  const inAddress = /(?:^|\/)reports\/([^/?#]+)/.exec(text)?.[1];
-  if (inAddress === undefined) return text.replace(/^\/+|\/+$/g, '');
-  try {
-    return decodeURIComponent(inAddress);
-  } catch {
-    // A stray % is part of a name, which is then refused.
-    return inAddress;
-  }
-}
-
-const aliasesOf = ({ tree }: ReportAtDesk): readonly string[] => {
+/** The older addresses of a report, as typed. */
+export const aliasesOf = ({ tree }: ReportAtDesk): readonly string[] => {
   const list: unknown = tree?.['aliases'];
   return Array.isArray(list) ? list.map((name) => (typeof name === 'string' ? name : '')) : [];
 };
@@ -99,5 +88,24 @@ const adding = ({ action, hidden, typed }: ShownPart): Markup =>
       word: 'alias',
       button: 'Add this older address',
       fields: html`${entryControls([olderAddress], typed)}`,
+    },
+  );
+
+/** The address that a report is to have. */
+export const newAddress: AnswerField = {
+  ...olderAddress,
+  path: ['new-address'],
+  name: 'new-address',
+  label: 'Another address for this report',
+  help: 'Small letters, digits and hyphens: what is to stand between reports/ and the next slash',
+};
+
+const moving = ({ report, hidden, typed, places }: ShownPart): Markup =>
+  actForm(
+    { action: places.address(report.slug), hidden },
+    {
+      word: 'move',
+      button: 'Give it this address',
+      fields: html`${entryControls([newAddress], typed)}`,
     },
   );

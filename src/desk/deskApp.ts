@@ -2,6 +2,7 @@ import { Hono, type Context } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { secureHeaders } from 'hono/secure-headers';
 import { canBeAddress } from '../intake/authored/reportName.ts';
+import { addressHandler } from './addressHandler.ts';
 import { answering } from './answering.ts';
 import type { DeskSetting } from './deskSetting.ts';
 import { frontHandlers } from './frontHandlers.ts';
@@ -55,12 +56,15 @@ export function deskApp(setting: DeskSetting): Hono {
   app.post('/waiting', front.takeWaiting);
   app.post('/build', front.build);
   app.get('/built', front.built);
+  app.post('/record', front.record);
   const shop = shopHandlers(answer);
   app.get('/shop', shop.read);
   app.post('/shop', shop.write);
   const report = reportHandlers(answer);
   app.get('/reports/:slug', (context) => report.read(context, named(context)));
   app.post('/reports/:slug', (context) => report.write(context, named(context)));
+  const address = addressHandler(answer);
+  app.post('/reports/:slug/address', (context) => address(context, named(context)));
   for (const part of reportParts) {
     const { read, write } = partHandlers(answer, part);
     app.get(`/reports/:slug/${part.id}`, (context) => read(context, named(context)));

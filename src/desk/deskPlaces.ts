@@ -10,9 +10,12 @@ export interface DeskPlaces {
   readonly report: (slug: string) => string;
   /** A page on which one part of a report is worked at. */
   readonly part: (slug: string, part: ReportPartId) => string;
+  /** Where a report is given another address. */
+  readonly address: (slug: string) => string;
   readonly files: string;
   readonly waiting: string;
   readonly build: string;
+  readonly record: string;
   /** Leads to the site as it was built. */
   readonly built: string;
   /** The site as it is edited. */
@@ -32,9 +35,11 @@ export function deskPlaces(base: string): DeskPlaces {
     shop: href('/desk/shop/'),
     report: (slug) => href(`/desk/reports/${name(slug)}/`),
     part: (slug, part) => href(`/desk/reports/${name(slug)}/${part}/`),
+    address: (slug) => href(`/desk/reports/${name(slug)}/address/`),
     files: href('/desk/files/'),
     waiting: href('/desk/waiting/'),
     build: href('/desk/build/'),
+    record: href('/desk/record/'),
     built: href('/desk/built/'),
     site: href('/'),
     livePage: (slug) => href(`/reports/${name(slug)}/`),

@@ -14,6 +14,7 @@ interface FrontHandlers {
   readonly takeWaiting: Handler;
   readonly build: Handler;
   readonly built: Handler;
+  readonly record: Handler;
 }
 
 /** The first page of the desk, and what its forms do. */
@@ -68,6 +69,15 @@ export function frontHandlers(answer: Answering): FrontHandlers {
             way: { to: places.built, words: 'See it as readers will.' },
           }
         : { kind: 'refused', sentence: 'Your site was not built. If there was one before, it is as it was.' };
+      return front(context, [told], visibleLines(said));
+    },
+    record: async (context) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      const { recorded, said } = work.record();
+      const told: Told = recorded
+        ? { kind: 'done', sentence: 'Put on record.' }
+        : { kind: 'refused', sentence: 'Not everything could be put on record.' };
       return front(context, [told], visibleLines(said));
     },
     built: async (context) => {

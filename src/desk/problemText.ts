@@ -1,11 +1,12 @@
 import { problemKinds } from '../problems/kinds.ts';
 import type { Problem } from '../problems/problem.ts';
+import { deskCures } from './deskCures.ts';
 import { visible } from '../problems/visible.ts';
 
 /** A problem beside the answer that it is about: what is wrong, what is there, what to do. */
 export const problemText = ({ kind, expected, found, cure }: Problem): string =>
   visible(
-    `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}. ${cure}`,
+    `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}. ${deskCures[kind] ?? cure}`,
   );
 
 /** The same with its place, where no answer stands beside it. */

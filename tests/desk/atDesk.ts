@@ -1,4 +1,5 @@
 import type { Hono } from 'hono';
+import { renameReport } from '../../src/commands/desk/renameReport.ts';
 import { saveText } from '../../src/commands/desk/saveText.ts';
 import { draftDropped, draftWaiting } from '../../src/commands/desk/draftDropped.ts';
 import { deskApp } from '../../src/desk/deskApp.ts';
@@ -38,6 +39,8 @@ export function atDesk(contentDir: string, work: Partial<DeskWork> = {}): AtDesk
       draft: (files) => draftDropped(contentDir, files),
       draftWaiting: (names) => draftWaiting(contentDir, names),
       build: () => Promise.resolve({ built: true, said: 'Built.', outDir: '/somewhere' }),
+      rename: (renaming) => renameReport({ contentDir, ...renaming }),
+      record: () => ({ recorded: true, said: 'Nothing new to record.' }),
       preview: () => Promise.resolve(null),
       today: () => '2026-05-09',
       ...work,

@@ -1,9 +1,11 @@
 import type { DeskWork } from '../../desk/deskWork.ts';
 import { outFolder } from '../../site/folders.ts';
-import { localDate } from '../localDate.ts';
+import { localDate, localTime } from '../localDate.ts';
 import { buildAtDesk } from './buildAtDesk.ts';
 import { draftDropped, draftWaiting } from './draftDropped.ts';
 import { previewAtDesk } from './previewAtDesk.ts';
+import { recordAtDesk } from './recordAtDesk.ts';
+import { renameReport } from './renameReport.ts';
 import { saveText } from './saveText.ts';
 
 /** What the desk asks for, done as the commands do it. */
@@ -12,6 +14,11 @@ export const deskWork = (contentDir: string): DeskWork => ({
   draft: (files) => draftDropped(contentDir, files),
   draftWaiting: (names) => draftWaiting(contentDir, names),
   build: buildAtDesk(contentDir, outFolder()),
+  rename: (renaming) => renameReport({ contentDir, ...renaming }),
+  record: () => {
+    const now = new Date();
+    return recordAtDesk({ contentDir, outDir: outFolder(), today: localDate(now), time: localTime(now) });
+  },
   preview: previewAtDesk(contentDir, outFolder()),
   today: () => localDate(new Date()),
 });
