@@ -41,9 +41,13 @@ export function afterSection(section: AfterSection, shown: ShownPart, isSeen: bo
   return html`<section aria-labelledby="${id}">
     <h2 id="${id}">${heading}</h2>
     <p>${purpose}</p>
-    <div class="field">
-      ${problems.map((problem) => html`<p class="${problem.severity}">${problemText(problem)}</p>`)}
-    </div>
+    ${
+      problems.length === 0
+        ? ''
+        : html`<div class="field">
+            ${problems.map((problem) => html`<p class="${problem.severity}">${problemText(problem)}</p>`)}
+          </div>`
+    }
     ${isSeen ? section.forms(shown) : ''}
   </section>`;
 }

@@ -5,7 +5,6 @@ import pa11yCi from 'pa11y-ci';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
-import { serveFolder } from '../../src/commands/staticServer.ts';
 import { chromiumLaunch, launch } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { startDev, type DevServer } from './devServer.ts';
@@ -153,17 +152,15 @@ describe('from an empty folder to a published page, by keyboard alone', () => {
   test('the site is built, and has the page; check finds nothing that stands in the way', async () => {
     await press('.places a[href$="/desk/"]');
     await press('form[action$="/desk/build/"] button', 300_000);
-    expect(await text('.notice')).toBe(`Your site is built. It lies in ${folders.out}.`);
-    const { origin, close } = await serveFolder({ folder: folders.out, base: '/', port: 0, tries: 1 });
-    try {
-      await page.goto(`${origin}/reports/${slug}/`);
-      expect(await text('h1')).toBe('Five heads');
-      expect(await text('main')).toMatch(
-        /The carry of the last one came to 23\d(?:\.\d+)? yards on average\./,
-      );
-    } finally {
-      await close();
-    }
+    expect(await text('.notice')).toBe(
+      `Your site is built. It lies in ${folders.out}. See it as readers will.`,
+    );
+    await press('.notice a');
+    const { origin } = new URL(page.url());
+    expect(origin).not.toBe(server.origin);
+    await page.goto(`${origin}/reports/${slug}/`);
+    expect(await text('h1')).toBe('Five heads');
+    expect(await text('main')).toMatch(/The carry of the last one came to 23\d(?:\.\d+)? yards on average\./);
     const built = readdirSync(folders.out, { recursive: true, encoding: 'utf8' });
     expect(built.filter((path) => /desk/i.test(path))).toEqual([]);
     const { terminal } = listen();
@@ -218,12 +215,23 @@ describe.each([
     // The waiting tells that it is the page itself, and not the answer to a stranger.
     const isThere = (selector: string): string => `wait for element ${selector} to be visible`;
     expect(await audit(['/desk/'], [isThere('.rows')])).toEqual([]);
-    expect(await audit(['/desk/shop/'], [isThere('form.answers')])).toEqual([]);
+    const folds = ['brand', 'defaults', 'reuse', 'exports'].map((id) => `click element #group-${id} summary`);
+    expect(await audit(['/desk/shop/'], [isThere('form.answers'), ...folds])).toEqual([]);
     expect(await audit(['/desk/reports/nowhere/'], [])).toEqual([]);
     const groups = ['test', 'compared', 'golfers', 'interests', 'conditions', 'plan'];
     const opened = groups.map((id) => `click element #group-${id} summary`);
     const place = `/desk/reports/${slug}/`;
     expect(await audit([place], [...opened, 'click element details.menu summary'])).toEqual([]);
+    // With a correction, a reply and an older address, and with a warning that was read.
+    writeFileSync(
+      reportFile,
+      before.replace(
+        '\nstatus: published',
+        '\ncorrections:\n  - {date: 2026-05-09, what: a slip, was: one, now: two}\nreplies:\n  - {from: its maker, date: 2026-05-09, text: Thanks.}\naliases: [heads]\nseen: [{warning: number-unmatched}]\nstatus: published',
+      ),
+    );
+    expect(await audit([`${place}after/`], [isThere('#correct ~ form .rows')])).toEqual([]);
+    expect(await audit([place], ['click element .answered summary', isThere('#answered-0')])).toEqual([]);
     // With questions open, and with something wrong in an answer, in the narrative and in a file.
     writeFileSync(
       reportFile,
