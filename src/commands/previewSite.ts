@@ -21,6 +21,10 @@ export interface Preview {
 
 const usualPort = 4321;
 
+/** The path below which the pages of a site are built, in plain letters: that of the shop's address. */
+export const siteBase = (contentDir: string): string =>
+  decodeURI(readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/');
+
 /** Serves the built site as a plain static host would; null, which is then said, where none has been built. */
 export async function previewSite({
   contentDir,
@@ -33,7 +37,7 @@ export async function previewSite({
     return null;
   }
   // The pages were built for the place that the shop states.
-  const base = decodeURI(readShared(openContentFolder(contentDir)).shared.shop?.address?.base ?? '/');
+  const base = siteBase(contentDir);
   const { origin, close } = await serveFolder({
     folder: outDir,
     base,

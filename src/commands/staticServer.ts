@@ -2,6 +2,7 @@ import { existsSync, realpathSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { join, relative, sep } from 'node:path';
 import serveFile from 'serve-handler';
+import { systemWords } from '../problems/systemWords.ts';
 
 export interface StaticServer {
   /** Scheme, host and port, such as `http://127.0.0.1:4321`. */
@@ -28,9 +29,12 @@ export async function serveFolder({
   port = 0,
   tries = 1,
 }: Served): Promise<StaticServer> {
-  const server = createServer(
-    (request, response) => void answer({ folder: realpathSync(folder), base }, request, response),
-  );
+  const server = createServer((request, response) => {
+    const real = realFolder(folder);
+    if (real === null)
+      response.writeHead(404, { 'content-type': 'text/plain' }).end('There is no site here.\n');
+    else void answer({ folder: real, base }, request, response);
+  });
   const listening = await listen(server, port, tries);
   return {
     origin: `http://${host}:${listening}`,
@@ -41,6 +45,16 @@ export async function serveFolder({
         server.closeAllConnections();
       }),
   };
+}
+
+/** The folder itself, which a build replaces while it is served; null while there is none. */
+function realFolder(folder: string): string | null {
+  try {
+    return realpathSync(folder);
+  } catch (error) {
+    systemWords(error);
+    return null;
+  }
 }
 
 /**

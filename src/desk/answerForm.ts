@@ -1,6 +1,7 @@
 import { isBlock, isUnanswered, valueAt, type Path, type Tree } from '../intake/authored/tree.ts';
 import type { AnswerField } from './answerFields.ts';
 import type { AnswerGroup, AnswerPart } from './answerGroups.ts';
+import { isForAll } from './sameForAll.ts';
 import { control, type ControlState } from './control.ts';
 import { html, type Markup } from './markup.ts';
 import type { PlacedProblems } from './placedProblems.ts';
@@ -19,9 +20,10 @@ export interface FormState {
 /** The questions that must be answered and are not, first; then everything that can be answered, folded by group. */
 export function answerForm(groups: readonly AnswerGroup[], state: FormState): Markup {
   const isOpen = ({ required, typed }: AnswerField): boolean => required && typed.length === 0;
-  const open = keeping(groups, isOpen);
-  const rest = keeping(groups, (field) => !isOpen(field));
-  const count = open.flatMap(({ parts }) => parts).flatMap(({ fields }) => fields).length;
+  const open = keeping(groups, isOpen, false);
+  const rest = keeping(groups, (field) => !isOpen(field), true);
+  const asked = open.flatMap(({ parts }) => parts).flatMap(({ fields }) => fields);
+  const count = asked.filter((field) => !isForAll(field)).length;
   return html`<section aria-labelledby="must">
       <h2 id="must">
         ${count === 0 ? 'Everything that must be answered is answered' : `Still to be answered (${count})`}
@@ -43,23 +45,27 @@ export function answerForm(groups: readonly AnswerGroup[], state: FormState): Ma
     </section>`;
 }
 
-const saveButton = html`<p class="actions"><button type="submit" name="do" value="save">Save</button></p>`;
+export const saveButton = html`<p class="actions">
+  <button type="submit" name="do" value="save">Save</button>
+</p>`;
 
 function keeping(
   groups: readonly AnswerGroup[],
   wanted: (field: AnswerField) => boolean,
+  withNotes: boolean,
 ): readonly AnswerGroup[] {
   return groups
     .map((group) => ({
       ...group,
       parts: group.parts
-        .map((part) => ({ ...part, fields: part.fields.filter(wanted) }))
-        .filter(({ fields }) => fields.length > 0),
+        .filter((part) => part.fields.some(wanted) || (withNotes && part.fields.length === 0))
+        .map((part) => ({ ...part, fields: part.fields.filter(wanted) })),
     }))
     .filter(({ parts }) => parts.length > 0);
 }
 
-function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
+/** One group, folded unless something of it needs a look. */
+export function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
   const fields = parts.flatMap(({ fields: own }) => own);
   const answered = fields.filter(({ typed }) => typed.length > 0).length;
   const needsALook = fields.some(({ name }) => state.problems.ofFields.has(name) || state.typed.has(name));
@@ -69,13 +75,14 @@ function fold({ id, heading, parts }: AnswerGroup, state: FormState): Markup {
   </details>`;
 }
 
-function answerPart({ name, fields }: AnswerPart, state: FormState): Markup {
+/** The controls of one thing, under its name where it has one. */
+export function answerPart({ name, note, fields }: AnswerPart, state: FormState): Markup {
   const controls = fields.map((field) => control(field, stateOf(field, state)));
   return name === null
     ? html`${controls}`
     : html`<fieldset class="part">
         <legend>${name}</legend>
-        ${controls}
+        ${note === undefined ? '' : html`<p class="note">${note}</p>`} ${controls}
       </fieldset>`;
 }
 

@@ -1,12 +1,11 @@
-import { frontAnswers } from '../intake/authored/front.ts';
-import { interestQuestions } from '../intake/authored/interests.ts';
-import { takesOf } from '../intake/authored/takes.ts';
-import { dotted, isBlock, type Block, type Path } from '../intake/authored/tree.ts';
-import { metrics, type MetricId } from '../trade/metrics.ts';
-import { units } from '../trade/units.ts';
-import { metricNamed } from '../intake/authored/metricName.ts';
-import { answerFields, asChoice, type AnswerField } from './answerFields.ts';
-import { fieldLabel } from './fieldLabel.ts';
+import { dotted, isBlock, type Block } from '../intake/authored/tree.ts';
+import type { Contender } from '../intake/authored/contender.ts';
+import { idsIn } from '../intake/authored/idsIn.ts';
+import { answerFields, type AnswerField } from './answerFields.ts';
+import { fittedField, type SessionKnown } from './fittedField.ts';
+import { frontSchema } from './frontSchema.ts';
+import { directionsIn, gapsWithoutLine } from './metricAnswers.ts';
+import { fieldsForAll } from './sameForAll.ts';
 
 /** Answers that belong together, under a heading of their own. */
 export interface AnswerGroup {
@@ -18,6 +17,8 @@ export interface AnswerGroup {
 /** The answers about one thing of a group: one contender, one golfer; the name is null where there is only one. */
 export interface AnswerPart {
   readonly name: string | null;
+  /** What is to be known of it; none for most. */
+  readonly note?: string;
   readonly fields: readonly AnswerField[];
 }
 
@@ -25,7 +26,21 @@ const groupsOfKeys: readonly { id: string; heading: string; keys: readonly strin
   {
     id: 'test',
     heading: 'The test',
-    keys: ['title', 'date', 'question', 'varied', 'primary', 'matters', 'columns', 'invented_data'],
+    keys: [
+      'title',
+      'date',
+      'question',
+      'summary',
+      'varied',
+      'primary',
+      'better',
+      'matters',
+      'modelled',
+      'columns',
+      'rows',
+      'order_sheet',
+      'invented_data',
+    ],
   },
   { id: 'compared', heading: 'What was compared', keys: ['contenders', 'held'] },
   { id: 'golfers', heading: 'Who hit', keys: ['hitters'] },
@@ -37,39 +52,57 @@ const groupsOfKeys: readonly { id: string; heading: string; keys: readonly strin
 /** Answers that the session files give, or that tell names apart: nothing to ask anybody. */
 const notAsked: ReadonlySet<string> = new Set(['match', 'heading', 'positive', 'class', 'article']);
 
-interface Known {
-  /** Metrics that the session has columns for. */
-  readonly measured: readonly MetricId[];
+interface Known extends SessionKnown {
   /** The dotted keys of the answers that are missing. */
   readonly missing: ReadonlySet<string>;
+  /** What is compared and has a file of its own, by id; null where that cannot be used. */
+  readonly sheetsOfContenders: ReadonlyMap<string, Contender | null>;
 }
 
 /** All that a form asks about a report, group by group, with what its file answers. */
-export function answerGroups(tree: Block, { measured, missing }: Known): readonly AnswerGroup[] {
-  return groupsOfKeys.map(({ id, heading, keys }) => ({
-    id,
-    heading,
-    parts: keys
-      .flatMap((key) => partsOf(key, tree))
-      .map(({ name, fields }) => ({
-        name,
-        fields: fields
-          .filter(({ path }) => !notAsked.has(String(path.at(-1))))
-          .map((field) => fitted(field, measured))
-          // A list has a form of its own, or none yet.
-          .filter(({ typed, control }) => typed.length < 2 || control === 'some-of')
-          .map((field) => ({ ...field, required: field.required || missing.has(field.name) })),
-      }))
-      .filter(({ fields }) => fields.length > 0),
-  }));
+export function answerGroups(tree: Block, known: Known): readonly AnswerGroup[] {
+  return groupsOfKeys.map(({ id, heading, keys }) => {
+    const parts = keys
+      .flatMap((key) => partsOf(key, tree, known))
+      .map((part) => ({ ...part, fields: part.fields.flatMap((field) => asAsked(field, known)) }));
+    const forAll = fieldsForAll(parts.flatMap(({ fields }) => fields));
+    return {
+      id,
+      heading,
+      parts: [...(forAll.length === 0 ? [] : [{ ...answeredOnce, fields: forAll }]), ...parts].filter(
+        ({ fields, note }) => fields.length > 0 || note !== undefined,
+      ),
+    };
+  });
+}
+
+const answeredOnce = {
+  name: 'One answer for all',
+  note: 'It is taken for each of those below that has no answer of its own.',
+};
+
+/** A field as this report asks for it; none where it does not. */
+function asAsked(field: AnswerField, known: Known): readonly AnswerField[] {
+  if (notAsked.has(String(field.path.at(-1)))) return [];
+  const fitted = fittedField(field, known);
+  // A list has a form of its own, or none yet.
+  if (fitted === null || (fitted.typed.length > 1 && fitted.control !== 'some-of')) return [];
+  return [{ ...fitted, required: fitted.required || known.missing.has(fitted.name) }];
 }
 
 /** One part for each contender and each golfer; the loose answers of a group are one part. */
-function partsOf(key: string, tree: Block): readonly AnswerPart[] {
-  const schema = takesOf(frontAnswers).inside?.find(([step]) => step === `.${key}`)?.[1];
+function partsOf(key: string, tree: Block, known: Known): readonly AnswerPart[] {
+  const schema = frontSchema(key);
   if (schema === undefined) return [];
   const answer = tree[key];
-  const fields = answerFields({ schema, answer, path: [key], required: !isOptionalBlock(key), called: null });
+  if (key === 'contenders' && Array.isArray(answer)) return partsElsewhere(idsIn(answer), known);
+  const fields = [
+    ...answerFields({ schema, answer, path: [key], required: !isOptionalBlock(key), called: null }),
+    ...(key === 'matters'
+      ? gapsWithoutLine({ of: [tree['primary'] ?? []].flat(), matters: answer, schema, path: [key] })
+      : []),
+    ...(key === 'better' && isBlock(answer) ? directionsIn(answer, schema) : []),
+  ];
   if (!isBlock(answer) || !['contenders', 'hitters'].includes(key))
     return [{ name: key === 'held' ? 'The same for all' : null, fields }];
   const entries = Object.entries(answer);
@@ -79,6 +112,14 @@ function partsOf(key: string, tree: Block): readonly AnswerPart[] {
     fields: fields.filter(({ path }) => path[1] === id),
   }));
 }
+
+/** What is compared and is described for several reports at once, in files of its own. */
+const partsElsewhere = (ids: readonly string[], { sheetsOfContenders }: Known): readonly AnswerPart[] =>
+  ids.map((id) => ({
+    name: sheetsOfContenders.get(id)?.label ?? id,
+    note: `Described in contenders/${id}.yaml, for every report that names it.`,
+    fields: [],
+  }));
 
 /** Who it is, as the session files call them: on the desk, and nowhere else. */
 function golfer(id: string, one: unknown): string {
@@ -95,34 +136,6 @@ const written = (one: unknown, key: string): string | null => {
 /** Blocks that need not be there: what is asked in them is required only where the report says so. */
 const isOptionalBlock = (key: string): boolean =>
   !['title', 'date', 'question', 'varied', 'primary', 'contenders', 'hitters'].includes(key);
-
-const at = (path: Path, ...way: readonly (string | null)[]): boolean =>
-  path.length === way.length && way.every((step, index) => step === null || step === path[index]);
-
-/** What only the session or the shop can say of an answer: which metrics there are, which units fit one. */
-function fitted(field: AnswerField, measured: readonly MetricId[]): AnswerField {
-  const { path } = field;
-  if (at(path, 'primary') && measured.length > 0)
-    return {
-      ...field,
-      help: null,
-      control: 'some-of',
-      choices: measured.map((id) => ({ value: id, words: metrics[id].name })),
-      typed: field.typed.map((typed) => metricNamed(typed) ?? typed),
-    };
-  if (at(path, 'columns', null, 'unit')) {
-    const metric = Object.values(metrics).find(({ id }) => id === path[1]);
-    const fitting = Object.values(units).filter(
-      (unit) => metric !== undefined && unit.dimensions.includes(metric.dimension),
-    );
-    const choices = fitting.map(({ id }) => asChoice(id));
-    return choices.length === 0
-      ? field
-      : { ...field, label: `The unit of ${metric?.name ?? ''}`, help: null, control: 'one-of', choices };
-  }
-  const question = Object.entries(interestQuestions).find(([key]) => at(path, 'interests', key))?.[1];
-  return question === undefined ? field : { ...field, label: fieldLabel(question) };
-}
 
 /** Every field of the groups in their order. */
 export const fieldsOf = (groups: readonly AnswerGroup[]): readonly AnswerField[] =>

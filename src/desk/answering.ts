@@ -5,7 +5,7 @@ import { isSame } from './deskKeys.ts';
 import type { Answering, DeskSetting } from './deskSetting.ts';
 import { html } from './markup.ts';
 import { readForm } from './readForm.ts';
-import { shopAtDesk } from './shopAtDesk.ts';
+import { shopName } from './shopAtDesk.ts';
 
 /** How the pages of one desk answer. */
 export function answering(setting: DeskSetting): Answering {
@@ -27,7 +27,7 @@ export function answering(setting: DeskSetting): Answering {
     places,
     refuse,
     show: (context, title, main, { status = 200, wide = false } = {}) =>
-      context.html(deskPage({ title, shop: shopAtDesk(contentDir).name, places, main, wide }), status),
+      context.html(deskPage({ title, shop: shopName(contentDir), places, main, wide }), status),
     sent: async (context: Context) => {
       const form = await readForm(context);
       return isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;

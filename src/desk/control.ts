@@ -119,8 +119,14 @@ const shown = (typed: readonly string[]): string =>
 
 function choices(field: AnswerField, { typed }: ControlState, id: string): Markup {
   const type = field.control === 'one-of' ? 'radio' : 'checkbox';
-  const isOn = ({ value }: Choice): boolean => typed.some((one) => one.toLowerCase() === value.toLowerCase());
-  const known = [...field.choices, ...(field.required || type === 'checkbox' ? [] : [asChoice(notRecorded)])];
+  // A choice without a value is what holds while there is no answer.
+  const isOn = ({ value }: Choice): boolean =>
+    value === '' ? typed.length === 0 : typed.some((one) => one.toLowerCase() === value.toLowerCase());
+  const hasDefault = field.choices.some(({ value }) => value === '');
+  const known = [
+    ...field.choices,
+    ...(field.required || hasDefault || type === 'checkbox' ? [] : [asChoice(notRecorded)]),
+  ];
   // What stands there and is none of them is not lost by saving the form.
   const others = typed.filter((one) => !known.some(({ value }) => value.toLowerCase() === one.toLowerCase()));
   const name = controlName(field);

@@ -2,6 +2,7 @@ import { Hono, type Context, type MiddlewareHandler } from 'hono';
 import { bodyLimit } from 'hono/body-limit';
 import { secureHeaders } from 'hono/secure-headers';
 import { canBeAddress } from '../intake/authored/reportName.ts';
+import { addressHandler } from './addressHandler.ts';
 import { answering } from './answering.ts';
 import type { DeskSetting } from './deskSetting.ts';
 import { frontHandlers } from './frontHandlers.ts';
@@ -60,6 +61,8 @@ export function deskApp(setting: DeskSetting): Hono {
   app.post('/files', front.takeFiles);
   app.post('/waiting', front.takeWaiting);
   app.post('/build', front.build);
+  app.get('/built', front.built);
+  app.post('/record', front.record);
   const shop = shopHandlers(answer);
   app.get('/shop', shop.read);
   app.post('/shop', shop.write);
@@ -72,6 +75,8 @@ export function deskApp(setting: DeskSetting): Hono {
   const report = reportHandlers(answer);
   app.get('/reports/:slug', (context) => report.read(context, named(context)));
   app.post('/reports/:slug', (context) => report.write(context, named(context)));
+  const address = addressHandler(answer);
+  app.post('/reports/:slug/address', (context) => address(context, named(context)));
   for (const part of reportParts) {
     const { read, write } = partHandlers(answer, part);
     app.get(`/reports/:slug/${part.id}`, (context) => read(context, named(context)));

@@ -16,9 +16,14 @@ export interface DeskPlaces {
   readonly planArithmetic: string;
   /** The sheet of a planned test, to print. */
   readonly planSheet: (slug: string) => string;
+  /** Where a report is given another address. */
+  readonly address: (slug: string) => string;
   readonly files: string;
   readonly waiting: string;
   readonly build: string;
+  readonly record: string;
+  /** Leads to the site as it was built. */
+  readonly built: string;
   /** The site as it is edited. */
   readonly site: string;
   /** The page of a report as it stands. */
@@ -39,9 +44,12 @@ export function deskPlaces(base: string): DeskPlaces {
     plan: href('/desk/plan/'),
     planArithmetic: href('/desk/plan/arithmetic/'),
     planSheet: (slug) => href(`/desk/plan/${name(slug)}/sheet/`),
+    address: (slug) => href(`/desk/reports/${name(slug)}/address/`),
     files: href('/desk/files/'),
     waiting: href('/desk/waiting/'),
     build: href('/desk/build/'),
+    record: href('/desk/record/'),
+    built: href('/desk/built/'),
     site: href('/'),
     livePage: (slug) => href(`/reports/${name(slug)}/`),
     styles: href('/src/styles/desk.css'),

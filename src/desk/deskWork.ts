@@ -48,6 +48,23 @@ export interface Built {
   readonly outDir: string;
 }
 
+/** A report that is to stand at another address. */
+export interface Renaming {
+  readonly slug: string;
+  /** The name of its folder by then: small letters, digits and hyphens. */
+  readonly to: string;
+  /** Its file by then. */
+  readonly text: string;
+  /** SHA-256 of its file as it was when the text was made of it. */
+  readonly seen: string;
+}
+
+/** What was put on record; `said` is what the command said of it. */
+export interface OnRecord {
+  readonly recorded: boolean;
+  readonly said: string;
+}
+
 /** What the desk asks of the commands, which pass it in. */
 export interface DeskWork {
   /**
@@ -57,6 +74,8 @@ export interface DeskWork {
    * @param seen SHA-256 of the file as it was when the text was made of it; null where there was none
    */
   readonly save: (file: string, text: string, seen: string | null) => Saved;
+  /** Gives the folder of a report another name that none has, whole or not at all. */
+  readonly rename: (renaming: Renaming) => Saved;
   /** Drafts a report of the files of one session, or puts them into that of their plan. */
   readonly draft: (files: readonly DroppedFile[], placing: Placing) => Drafted;
   /** The same of files that wait in the inbox, which are then taken out of it. */
@@ -64,6 +83,10 @@ export interface DeskWork {
   /** Puts a plan on record, and writes its folder. */
   readonly plan: (answers: PlanAnswers) => Promise<PlanRecorded>;
   readonly build: () => Promise<Built>;
+  /** Puts plans and published reports on record, and keeps the versions that corrections replace. */
+  readonly record: () => OnRecord;
+  /** Serves the built site on this machine and gives the address of its first page; null where none has been built. */
+  readonly preview: () => Promise<string | null>;
   /** The day where the shop is, ISO 8601. */
   readonly today: () => string;
 }

@@ -16,6 +16,8 @@ interface FrontHandlers {
   readonly takeFiles: Handler;
   readonly takeWaiting: Handler;
   readonly build: Handler;
+  readonly built: Handler;
+  readonly record: Handler;
 }
 
 /** The first page of the desk, and what its forms do. */
@@ -67,9 +69,28 @@ export function frontHandlers(answer: Answering): FrontHandlers {
       if (form === null) return notOurs(context);
       const { built, said, outDir } = await work.build();
       const told: Told = built
-        ? { kind: 'done', sentence: `Your site is built. It lies in ${visible(outDir)}.` }
+        ? {
+            kind: 'done',
+            sentence: `Your site is built. It lies in ${visible(outDir)}.`,
+            way: { to: places.built, words: 'See it as readers will.' },
+          }
         : { kind: 'refused', sentence: 'Your site was not built. If there was one before, it is as it was.' };
       return front(context, [told], visibleLines(said));
+    },
+    record: async (context) => {
+      const form = await sent(context);
+      if (form === null) return notOurs(context);
+      const { recorded, said } = work.record();
+      const told: Told = recorded
+        ? { kind: 'done', sentence: 'Put on record.' }
+        : { kind: 'refused', sentence: 'Not everything could be put on record.' };
+      return front(context, [told], visibleLines(said));
+    },
+    built: async (context) => {
+      const address = await work.preview();
+      return address === null
+        ? refused(context, 'There is no built site yet. Build it first, at the end of this page.')
+        : context.redirect(address, 302);
     },
   };
 }

@@ -85,6 +85,18 @@ export function frontPage({
         A build checks everything and writes the site anew, with all published reports. It takes some seconds.
       </p>
       ${buildForm(places, formToken)}
+    </section>
+    <section aria-labelledby="record">
+      <h2 id="record">On record</h2>
+      <p>
+        What is planned and published goes on record with its day. Later changes are held against it, also
+        those that nobody tells readers of. Before a correction is built, the version that it replaces is
+        kept.
+      </p>
+      <form method="post" action="${places.record}">
+        ${hiddenFields({ formToken })}
+        <p class="actions"><button type="submit">Put on record</button></p>
+      </form>
     </section>`;
 }
 

@@ -31,6 +31,7 @@ export function partHandlers(
       action: places.part(report.slug, part.id),
       hidden: hiddenFields({ formToken: keys.form, seen: report.hash }),
       places,
+      today: work.today(),
     });
     const { id, heading, besideLivePage } = part;
     return show(

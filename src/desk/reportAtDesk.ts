@@ -5,7 +5,7 @@ import type { Block } from '../intake/authored/tree.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
 import { editReport } from '../intake/edits/editAnswers.ts';
 import { withNarrative } from '../intake/edits/reportParts.ts';
-import type { Ledger } from '../intake/ledger.ts';
+import type { Ledger, ReportRecord } from '../intake/ledger.ts';
 import { openAnswers } from '../intake/draft/openAnswers.ts';
 import { understand, type Understood } from '../intake/draft/understood.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -15,8 +15,12 @@ import { composedNames } from '../site/composedNames.ts';
 import { openContentFolder, sha256, type ContentFolder } from '../site/contentFiles.ts';
 import { examineReport, type Examined } from '../site/examineReport.ts';
 import { ledgerOf } from '../site/ledger.ts';
+import { recordsOf } from '../site/ownLedger.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { readLooseSession, readWritten } from '../site/writtenReport.ts';
+import { unansweredProblems } from './unansweredProblems.ts';
+import { otherReports, type OtherReport } from './otherReports.ts';
+import { problemsBesideOthers } from './problemsBesideOthers.ts';
 
 /** A report as it lies on the desk: its file, what it says, and all that is wrong with it. */
 export interface ReportAtDesk {
@@ -30,6 +34,9 @@ export interface ReportAtDesk {
   readonly tree: Block | null;
   readonly body: Body;
   readonly shared: Shared;
+  /** Names of the files that lie beside it. */
+  readonly files: readonly string[];
+  /** Warnings that it has answered as read are not among them. */
   readonly problems: readonly Problem[];
   /** The dotted keys of the answers that must be given and are not. */
   readonly missing: ReadonlySet<string>;
@@ -37,6 +44,12 @@ export interface ReportAtDesk {
   /** What can be told of the shots; null while something stands in the way. */
   readonly telling: Telling | null;
   readonly charts: NarrativeCharts;
+  /** As it was last put on record; null where it never was, or cannot be read. */
+  readonly record: ReportRecord | null;
+  /** The other reports of the content folder. */
+  readonly others: () => readonly OtherReport[];
+  /** The same report as it would be with another text in its file. */
+  readonly withText: (text: string) => ReportAtDesk | null;
 }
 
 /**
@@ -54,19 +67,24 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const { shared } = readShared(folder);
   const written = readWritten(folder, slug, shared);
   const { ledger } = ledgerOf(folder);
-  const { examined, problems } = examineReport(written, ledger);
+  const { examined, problems: own } = examineReport(written, ledger);
+  const others = (): readonly OtherReport[] => otherReports(folder, slug, shared);
+  const sources = written.source === null ? [] : [written.source];
+  const problems = [...own, ...sources.flatMap((source) => problemsBesideOthers(source, others))];
   const read = folder.text(file).content ?? '';
   const { yaml, body } = splitReport(file, read);
+  const tree = yaml === null ? null : readYaml(file, yaml).tree;
   const toldBy = examined ?? withoutWords(folder, { slug, file, text: read, shared }, ledger);
   return {
     slug,
     file,
     text: read,
     hash: sha256(bytes),
-    tree: yaml === null ? null : readYaml(file, yaml).tree,
+    tree,
     body,
     shared,
-    problems,
+    files: folder.files(`reports/${slug}`).filter((name) => name !== 'report.md'),
+    problems: unansweredProblems(problems, { slug, tree }),
     missing: new Set(
       openAnswers(file, read, shared)
         .filter(({ must }) => must)
@@ -75,6 +93,9 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
     understood: understand(readLooseSession(folder, slug, read)),
     telling: toldBy?.telling ?? null,
     charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
+    record: sources.flatMap((source) => recordsOf(source, ledger)).at(-1) ?? null,
+    others,
+    withText: (other) => reportAtDesk(root, slug, other),
   };
 }
 

@@ -66,7 +66,8 @@ export function reportHandlers(answer: Answering): { readonly read: Handler; rea
       const shown = seen.recall(form.texts['seen']?.[0] ?? '');
       const saved = saveReport({ root: contentDir, report, shown, submitted: form.texts, work });
       const after = saved.written ? reportAtDesk(contentDir, slug) : report;
-      return after === null ? noReport(context) : page(context, after, [saved.told], saved);
+      const told = saved.toCorrect ? [saved.told, toCorrect(places.part(slug, 'after'))] : [saved.told];
+      return after === null ? noReport(context) : page(context, after, told, saved);
     },
   };
 }
@@ -94,5 +95,12 @@ const arrivals: readonly { readonly word: string; readonly told: Told }[] = [
     },
   },
 ];
+
+/** What readers may have seen is not mended in silence. */
+const toCorrect = (after: string): Told => ({
+  kind: 'done',
+  sentence: 'You changed a published report. If readers have seen it as it was,',
+  way: { to: `${after}#correct`, words: 'say what was corrected.' },
+});
 
 const shopAnswersOf = ({ shared }: ReportAtDesk): Tree => shared.typed?.shop ?? null;

@@ -2,6 +2,8 @@ import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
 import type { AnswerField } from './answerFields.ts';
+import { answeredList } from './answeredList.ts';
+import { answeringWord, answerTo, canBeAnswered } from './answeredWarnings.ts';
 import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import { controlId } from './control.ts';
 import { buildForm } from './buildForm.ts';
@@ -17,6 +19,7 @@ import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame } from './reportFrame.ts';
 import { reportParts } from './reportParts.ts';
+import { statusOf } from './reportStatus.ts';
 import type { Told } from './told.ts';
 
 interface ReportPage {
@@ -37,16 +40,20 @@ export function reportPage(page: ReportPage): Markup {
   const { report, groups, form, narrative, told, plan, places, formToken } = page;
   const ways = reportParts.map(({ id, heading }) => ({ id, heading, to: places.part(report.slug, id) }));
   const problems = plan === null ? form.problems : exceptSession(form.problems);
+  const understood = plan === null ? understoodSection(report) : '';
+  const button = (problem: Problem, about: string): Markup | '' => readButton(report, problem, about);
   const main = html`${plan === null ? '' : plannedSection(plan, places, formToken)}
-  ${problemSection(problems, fieldsOf(groups), ways)} ${plan === null ? understoodSection(report) : ''}
   ${
     report.tree === null
-      ? html`<p class="notice">
-          The answers of this report cannot be read, so they cannot be changed here. Put right in
-          <code>${report.file}</code> what is told above, then come back.
-        </p>`
+      ? html`${problemSection(problems, fieldsOf(groups), { ways })} ${understood}
+          <p class="notice">
+            The answers of this report cannot be read, so they cannot be changed here. Put right in
+            <code>${report.file}</code> what is told above, then come back.
+          </p>`
       : html`<form method="post" action="${places.report(report.slug)}" class="answers">
-          ${hiddenFields({ formToken, seen: report.hash })} ${answerForm(groups, form)}
+          ${hiddenFields({ formToken, seen: report.hash })} ${savesByEnter}
+          ${problemSection(problems, fieldsOf(groups), { ways, button })} ${answeredList(report)}
+          ${understood} ${answerForm(groups, form)}
           ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
           ${stateSection(report)}
         </form>`
@@ -55,11 +62,35 @@ export function reportPage(page: ReportPage): Markup {
   return reportFrame({ report, part: null, told, besideLivePage: true, places, main });
 }
 
+/** The Enter key in a line of text presses the first button of a form: this one, whatever others stand above the text. */
+const savesByEnter = html`<button type="submit" class="by-enter" tabindex="-1" aria-hidden="true">
+  Save
+</button>`;
+
+/** The button by which a warning is left as it is; what is typed in the form is saved along. */
+const readButton = (report: ReportAtDesk, problem: Problem, about: string): Markup | '' =>
+  canBeAnswered(report, problem)
+    ? html`<button
+        type="submit"
+        name="do"
+        value="${answeringWord(answerTo(problem, report.problems))}"
+        aria-describedby="${about}"
+      >
+        I have read this: leave it as it is
+      </button>`
+    : '';
+
 /** A page on which answers of a report are given, besides that of its questions. */
 interface WayToPart {
   readonly id: ReportPartId;
   readonly heading: string;
   readonly to: string;
+}
+
+/** What a list of problems has beside them: the pages of other parts, and a button. */
+interface ProblemList {
+  readonly ways?: readonly WayToPart[];
+  readonly button?: (problem: Problem, about: string) => Markup | '';
 }
 
 /**
@@ -69,18 +100,22 @@ interface WayToPart {
 export function problemSection(
   { ofFields, ofNarrative, ofParts, ofNone }: PlacedProblems,
   fields: readonly AnswerField[],
-  ways: readonly WayToPart[] = [],
+  { ways = [], button = () => '' }: ProblemList = {},
 ): Markup {
   const all = [...ofNone, ...[...ofFields.values()].flat(), ...[...ofParts.values()].flat(), ...ofNarrative];
   if (all.length === 0) return html``;
+  const item = (problem: Problem, words: Markup | string): Markup => {
+    const id = `problem-${all.indexOf(problem)}`;
+    return html`<li><span id="${id}">${words}</span> ${button(problem, id)}</li>`;
+  };
   const leading = (to: string, label: string, problems: readonly Problem[]): readonly Markup[] =>
-    problems.map((problem) => html`<li><a href="${to}">${label}</a>: ${problemText(problem)}</li>`);
+    problems.map((problem) => item(problem, html`<a href="${to}">${label}</a>: ${problemText(problem)}`));
   const withoutPage = [...ofParts].filter(([part]) => ways.every(({ id }) => id !== part));
   return html`<section aria-labelledby="problems" class="problems">
     <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
     <ul>
-      ${[...ofNone, ...withoutPage.flatMap(([, own]) => own)].map(
-        (problem) => html`<li>${problemTextWithPlace(problem)}</li>`,
+      ${[...ofNone, ...withoutPage.flatMap(([, own]) => own)].map((problem) =>
+        item(problem, problemTextWithPlace(problem)),
       )}
       ${fields.map((field) => leading(`#${controlId(field)}`, field.label, ofFields.get(field.name) ?? []))}
       ${ways.map(({ id, heading, to }) => leading(to, heading, ofParts.get(id) ?? []))}
@@ -102,9 +137,6 @@ function understoodSection({ understood, body }: ReportAtDesk): Markup {
     </dl>
   </details>`;
 }
-
-const statusOf = ({ tree }: ReportAtDesk): string =>
-  typeof tree?.['status'] === 'string' ? tree['status'].trim().toLowerCase() : '';
 
 function stateSection(report: ReportAtDesk): Markup {
   const status = statusOf(report);

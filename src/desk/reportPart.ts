@@ -14,6 +14,8 @@ export interface ShownPart {
   /** What each of its forms sends along. */
   readonly hidden: Markup;
   readonly places: DeskPlaces;
+  /** The day where the shop is, ISO 8601. */
+  readonly today: string;
 }
 
 /**

@@ -4,6 +4,7 @@ import { openAnswers } from '../intake/draft/openAnswers.ts';
 import type { Problem } from '../problems/problem.ts';
 import { composedNames } from '../site/composedNames.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
+import { unansweredProblems } from './unansweredProblems.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import type { SiteContent } from '../site/siteContent.ts';
 
@@ -28,11 +29,12 @@ export function reportRows(root: string, { reports, blocked }: SiteContent): rea
   const rows = [
     ...reports.map(({ source: { slug }, problems }) => ({ slug, problems })),
     ...blocked.map(({ slug, problems }) => ({ slug, problems })),
-  ].map(({ slug, problems }): ReportRow => {
+  ].map(({ slug, problems: all }): ReportRow => {
     const file = `reports/${slug}/report.md`;
     const text = folder.text(file).content ?? '';
     const { yaml } = splitReport(file, text);
     const tree = yaml === null ? null : readYaml(file, yaml).tree;
+    const problems = unansweredProblems(all, { slug, tree });
     const said = (key: string): string => (typeof tree?.[key] === 'string' ? tree[key].trim() : '');
     const open = new Set(
       openAnswers(file, text, shared)

@@ -4,9 +4,12 @@ import { splitReport } from '../intake/authored/frontMatter.ts';
 import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
 import { editReport } from '../intake/edits/editAnswers.ts';
 import { withNarrative } from '../intake/edits/reportParts.ts';
+import { warningEdits } from './answeredWarnings.ts';
 import { answerGroups, fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import type { DeskWork } from './deskWork.ts';
 import { errorsOf, reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
+import { statusOf } from './reportStatus.ts';
+import { spreadOut } from './sameForAll.ts';
 import type { Told } from './told.ts';
 import {
   changedAnswers,
@@ -24,6 +27,8 @@ export interface SavedReport {
   readonly changed: readonly ChangedAnswer[];
   /** The narrative that was typed, where it is not that of the file. */
   readonly narrative: string | null;
+  /** Whether readers may have seen what says something else by now. */
+  readonly toCorrect: boolean;
 }
 
 interface SaveRequest {
@@ -41,8 +46,13 @@ export function groupsOf(report: ReportAtDesk, text: string = report.text): read
   const { yaml } = splitReport(report.file, text);
   const tree = yaml === null ? null : readYaml(report.file, yaml).tree;
   if (tree === null) return [];
-  const measured = report.understood.columns.map(({ metric }) => metric);
-  return answerGroups(tree, { measured, missing: report.missing });
+  const ofSession = [tree['session']].flat();
+  return answerGroups(tree, {
+    measured: report.understood.columns.map(({ metric }) => metric),
+    sheets: report.files.filter((name) => /\.csv$/i.test(name) && !ofSession.includes(name)),
+    missing: report.missing,
+    sheetsOfContenders: report.shared.contenders,
+  });
 }
 
 /**
@@ -51,28 +61,37 @@ export function groupsOf(report: ReportAtDesk, text: string = report.text): read
  */
 export function saveReport({ root, report, shown, submitted, work }: SaveRequest): SavedReport {
   const base = shown ?? report.text;
-  const changed = changedAnswers(fieldsOf(groupsOf(report, base)), submitted);
+  const fields = fieldsOf(groupsOf(report, base));
+  const changed = spreadOut(changedAnswers(fields, submitted), fields);
   const narrative = changedNarrative(base, report.file, submitted);
-  const kept = (told: Told): SavedReport => ({ told, written: false, changed, narrative });
+  const kept = (told: Told): SavedReport => ({ told, written: false, changed, narrative, toCorrect: false });
+  const warnings = warningEdits(report, submitted);
   if (submitted['seen']?.[0] !== report.hash) {
     const { open, gone } = againstFile(report, changed);
-    if (open.length + gone.length === 0 && (narrative === null || narrative === report.body.text))
-      return { told: unchanged, written: true, changed: [], narrative: null };
+    if (
+      warnings === null &&
+      open.length + gone.length === 0 &&
+      (narrative ?? report.body.text) === report.body.text
+    )
+      return done(unchanged);
     return kept({ kind: 'refused', sentence: [changedMeanwhile, ...gone.map(noLongerAsked)].join(' ') });
   }
-  const answers = editReport(report.text, editsOf(changed));
+  if (warnings !== null && 'refused' in warnings)
+    return kept({ kind: 'refused', sentence: `Nothing was written. ${warnings.refused}` });
+  const answers = editReport(report.text, [...editsOf(changed), ...(warnings?.edits ?? [])]);
   if ('refused' in answers)
     return kept({ kind: 'refused', sentence: `Nothing was written. ${answers.refused}` });
   const text = narrative === null ? answers.text : withNarrative(answers.text, narrative);
   if (text === null)
     return kept({ kind: 'refused', sentence: 'Nothing was written: the file has no answers.' });
   const publishes = submitted['do']?.includes('publish') === true;
-  const publication = publishes ? published(root, report, text, work.today()) : { text, told: saved };
-  if (publication.text === report.text)
-    return { told: publishes ? publication.told : unchanged, written: true, changed: [], narrative: null };
+  const told: Told = warnings === null ? saved : { kind: 'done', sentence: warnings.sentence };
+  const publication = publishes ? published(root, report, text, work.today()) : { text, told };
+  if (publication.text === report.text) return done(publishes ? publication.told : unchanged);
   const outcome = work.save(report.file, publication.text, report.hash);
+  const changesPage = changed.length > 0 || narrative !== null;
   if (outcome.kind === 'written')
-    return { told: publication.told, written: true, changed: [], narrative: null };
+    return { ...done(publication.told), toCorrect: changesPage && statusOf(report) === 'published' };
   return kept({
     kind: 'refused',
     sentence:
@@ -103,6 +122,14 @@ function againstFile(
     gone: changed.filter(({ field }) => !present.has(field.name)),
   };
 }
+
+const done = (told: Told): SavedReport => ({
+  told,
+  written: true,
+  changed: [],
+  narrative: null,
+  toCorrect: false,
+});
 
 const saved: Told = { kind: 'done', sentence: 'Saved.' };
 const unchanged: Told = { kind: 'done', sentence: 'Nothing was changed.' };

@@ -2,6 +2,7 @@ import type { Context } from 'hono';
 import { schemaLine } from '../intake/authored/schemaLine.ts';
 import { editAnswers } from '../intake/edits/editAnswers.ts';
 import { shopFile } from '../site/sharedFiles.ts';
+import { fieldsOf } from './answerGroups.ts';
 import type { Answered, Answering } from './deskSetting.ts';
 import { shopAtDesk } from './shopAtDesk.ts';
 import { shopPage } from './shopPage.ts';
@@ -17,10 +18,10 @@ const opening = `${schemaLine('shop', '')}\nschema: 1\n`;
 export function shopHandlers(answer: Answering): { readonly read: Handler; readonly write: Handler } {
   const { contentDir, places, keys, work, show, sent, notOurs } = answer;
   const page = (context: Context, told: readonly Told[], kept: readonly ChangedAnswer[] = []): Answered => {
-    const { fields, problems, hash } = shopAtDesk(contentDir);
+    const { groups, problems, hash } = shopAtDesk(contentDir);
     const typed = new Map(kept.map(({ field, typed: own }) => [field.name, own]));
     const main = shopPage({
-      fields,
+      groups,
       problems,
       typed,
       hash: hash ?? '',
@@ -35,8 +36,8 @@ export function shopHandlers(answer: Answering): { readonly read: Handler; reado
     write: async (context) => {
       const form = await sent(context);
       if (form === null) return notOurs(context);
-      const { text, hash, fields } = shopAtDesk(contentDir);
-      const changed = changedAnswers(fields, form.texts);
+      const { text, hash, groups } = shopAtDesk(contentDir);
+      const changed = changedAnswers(fieldsOf(groups), form.texts);
       const refused = (sentence: string): Answered => page(context, [{ kind: 'refused', sentence }], changed);
       if ((form.texts['seen']?.[0] ?? '') !== (hash ?? ''))
         return refused(

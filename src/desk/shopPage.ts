@@ -1,6 +1,6 @@
 import { hiddenFields } from './hiddenFields.ts';
-import type { AnswerField } from './answerFields.ts';
-import { control } from './control.ts';
+import { answerPart, fold, saveButton, type FormState } from './answerForm.ts';
+import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
 import { html, type Markup } from './markup.ts';
 import type { PlacedProblems } from './placedProblems.ts';
@@ -8,7 +8,7 @@ import { problemSection } from './reportPage.ts';
 import { toldSection, type Told } from './told.ts';
 
 interface ShopPage {
-  readonly fields: readonly AnswerField[];
+  readonly groups: readonly AnswerGroup[];
   readonly problems: PlacedProblems;
   /** What was typed and is not in the file, by the name of the field. */
   readonly typed: ReadonlyMap<string, readonly string[]>;
@@ -20,21 +20,14 @@ interface ShopPage {
 }
 
 /** Who publishes, and what holds for all reports. */
-export function shopPage({ fields, problems, typed, hash, told, places, formToken }: ShopPage): Markup {
+export function shopPage({ groups, problems, typed, hash, told, places, formToken }: ShopPage): Markup {
+  const [who, ...others] = groups;
+  const state: FormState = { problems, suggestions: () => [], shop: null, typed };
   return html`<h1>Your shop</h1>
-    ${toldSection(told)} ${problemSection(problems, fields)}
+    ${toldSection(told)} ${problemSection(problems, fieldsOf(groups))}
     <form method="post" action="${places.shop}" class="answers">
       ${hiddenFields({ formToken, seen: hash })}
-      ${fields.map((field) => {
-        const own = typed.get(field.name);
-        return control(field, {
-          typed: own ?? field.typed,
-          inFile: own === undefined ? null : field.typed,
-          problems: problems.ofFields.get(field.name) ?? [],
-          suggested: [],
-          standing: null,
-        });
-      })}
-      <p class="actions"><button type="submit">Save</button></p>
+      ${who === undefined ? '' : who.parts.map((part) => answerPart(part, state))} ${saveButton}
+      ${others.map((group) => fold(group, state))} ${others.length === 0 ? '' : saveButton}
     </form>`;
 }

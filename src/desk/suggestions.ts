@@ -52,8 +52,9 @@ function answersFor({ path }: AnswerField, last: Block): readonly string[] {
 
 /** The same question asked of the other contenders or golfers. */
 function waysAlike(path: Path, tree: Block): readonly Path[] {
-  const [first, , ...rest] = path;
+  const [step, , ...further] = path;
+  const [first, ...rest] = step === 'same' ? ['contenders', path[1]] : [step, ...further];
   const block = tree[String(first)];
   if (!['contenders', 'hitters'].includes(String(first)) || !isBlock(block)) return [];
-  return Object.keys(block).map((id) => [String(first), id, ...rest]);
+  return Object.keys(block).map((id) => [String(first), id, ...rest.map(String)]);
 }

@@ -8,14 +8,16 @@ export interface Told {
   readonly sentence: string;
   /** What stands in the way. */
   readonly problems?: readonly Problem[];
+  /** Where it leads on to. */
+  readonly way?: { readonly to: string; readonly words: string };
 }
 
 /** What was done and what was not, read out first. */
 export function toldSection(told: readonly Told[]): Markup {
   return html`${told.map(
-    ({ kind, sentence, problems = [] }) =>
+    ({ kind, sentence, problems = [], way }) =>
       html`<div class="notice ${kind}" role="${kind === 'refused' ? 'alert' : 'status'}">
-        <p>${sentence}</p>
+        <p>${sentence}${way === undefined ? '' : html` <a href="${way.to}">${way.words}</a>`}</p>
         ${problems.length === 0 ? '' : problemList(problems)}
       </div>`,
   )}`;

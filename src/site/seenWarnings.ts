@@ -22,7 +22,8 @@ export function withoutSeen(problems: readonly Problem[], sources: readonly Sour
   return [...left, ...answering.flatMap((source) => unmet(source, met, left))];
 }
 
-function isMeant({ warning, about }: SeenWarning, problem: Problem): boolean {
+/** Whether an answered warning is a problem that was found. */
+export function isMeant({ warning, about }: SeenWarning, problem: Problem): boolean {
   const { severity, kind, found, columnName } = problem;
   if (severity !== 'warning' || kind !== warning) return false;
   return about === undefined || columnName === about || (found ?? '').includes(about);

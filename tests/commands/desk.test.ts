@@ -4,7 +4,6 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
-import { serveFolder } from '../../src/commands/staticServer.ts';
 import { launch } from '../site/browser.ts';
 import { foldersFor, type Folders } from './builds.ts';
 import { startDev, type DevServer } from './devServer.ts';
@@ -155,17 +154,15 @@ describe.each([
   test('the site is built, and has the page; check finds nothing that stands in the way', async () => {
     await hand.press('.places a[href$="/desk/"]');
     await hand.press('form[action$="/desk/build/"] button', 300_000);
-    expect(await text('.notice')).toBe(`Your site is built. It lies in ${folders.out}.`);
-    const { origin, close } = await serveFolder({ folder: folders.out, base: '/', port: 0, tries: 1 });
-    try {
-      await page.goto(`${origin}/reports/${slug}/`);
-      expect(await text('h1')).toBe('Five heads');
-      expect(await text('main')).toMatch(
-        /The carry of the last one came to 23\d(?:\.\d+)? yards on average\./,
-      );
-    } finally {
-      await close();
-    }
+    expect(await text('.notice')).toBe(
+      `Your site is built. It lies in ${folders.out}. See it as readers will.`,
+    );
+    await hand.press('.notice a');
+    const { origin } = new URL(page.url());
+    expect(origin).not.toBe(server.origin);
+    await page.goto(`${origin}/reports/${slug}/`);
+    expect(await text('h1')).toBe('Five heads');
+    expect(await text('main')).toMatch(/The carry of the last one came to 23\d(?:\.\d+)? yards on average\./);
     const built = readdirSync(folders.out, { recursive: true, encoding: 'utf8' });
     expect(built.filter((path) => /desk/i.test(path))).toEqual([]);
     const { terminal } = listen();

@@ -1,4 +1,5 @@
 import type { Hono } from 'hono';
+import { renameReport } from '../../src/commands/desk/renameReport.ts';
 import { saveText } from '../../src/commands/desk/saveText.ts';
 import { draftDropped, draftWaiting } from '../../src/commands/desk/draftDropped.ts';
 import { planAtDesk } from '../../src/commands/desk/planAtDesk.ts';
@@ -40,6 +41,9 @@ export function atDesk(contentDir: string, work: Partial<DeskWork> = {}): AtDesk
       draftWaiting: (names, placing) => draftWaiting(contentDir, names, placing),
       plan: (answers) => planAtDesk(contentDir, answers, { today: '2026-05-09', time: '09:00' }),
       build: () => Promise.resolve({ built: true, said: 'Built.', outDir: '/somewhere' }),
+      rename: (renaming) => renameReport({ contentDir, ...renaming }),
+      record: () => ({ recorded: true, said: 'Nothing new to record.' }),
+      preview: () => Promise.resolve(null),
       today: () => '2026-05-09',
       ...work,
     },

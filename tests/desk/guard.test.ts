@@ -92,27 +92,45 @@ describe('nothing is written', () => {
     expect(readFileSync(join(root, 'shop.yaml'), 'utf8')).toBe(shop);
   });
 
-  test.each(['/desk/shop/', place, '/desk/files/', '/desk/waiting/', '/desk/build/'])(
-    'by a form to %s without the token of this desk',
-    async (path) => {
-      const root = content();
-      let built = 0;
-      const { get, post } = atDesk(root, {
-        build: () => {
-          built += 1;
-          return Promise.resolve({ built: true, said: '', outDir: '' });
-        },
-      });
-      const seen = seenIn(await (await get(path === place ? place : '/desk/shop/')).text());
-      const fields = { token: 'guessed', seen, 'answer.title': 'Taken over', 'answer.name': 'Taken over' };
-      const response = await post(path, fields);
-      expect(response.status).toBe(403);
-      expect(await response.text()).toContain('Nothing was written');
-      expect(readFileSync(join(root, 'shop.yaml'), 'utf8')).toBe(shop);
-      expect(readFileSync(join(root, 'reports/two-heads/report.md'), 'utf8')).toBe(twoHeads());
-      expect(built).toBe(0);
-    },
-  );
+  test.each([
+    '/desk/shop/',
+    place,
+    `${place}after/`,
+    `${place}address/`,
+    '/desk/files/',
+    '/desk/waiting/',
+    '/desk/build/',
+    '/desk/record/',
+  ])('by a form to %s without the token of this desk', async (path) => {
+    const root = content();
+    let built = 0;
+    const { get, post } = atDesk(root, {
+      build: () => {
+        built += 1;
+        return Promise.resolve({ built: true, said: '', outDir: '' });
+      },
+      record: () => {
+        built += 1;
+        return { recorded: true, said: '' };
+      },
+    });
+    const seen = seenIn(await (await get(path.startsWith(place) ? place : '/desk/shop/')).text());
+    const fields = {
+      token: 'guessed',
+      seen,
+      do: 'alias',
+      'answer.title': 'Taken over',
+      'answer.name': 'Taken over',
+      'answer.older-address': 'taken-over',
+      'answer.new-address': 'taken-over',
+    };
+    const response = await post(path, fields);
+    expect(response.status).toBe(403);
+    expect(await response.text()).toContain('Nothing was written');
+    expect(readFileSync(join(root, 'shop.yaml'), 'utf8')).toBe(shop);
+    expect(readFileSync(join(root, 'reports/two-heads/report.md'), 'utf8')).toBe(twoHeads());
+    expect(built).toBe(0);
+  });
 
   test('without a cookie, whatever the form holds', async () => {
     const root = content();

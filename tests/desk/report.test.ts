@@ -56,7 +56,7 @@ describe('the form of a report', () => {
       'answer.hitters.one.saw_club': 'no',
       'answer.conditions.temperature': '21 °C',
     });
-    expect(told(page)).toBe('Saved.');
+    expect(told(page)).toMatch(/^Saved\. You changed a published report\./);
     const after = file().split('\n');
     expect(before.filter((line) => !after.includes(line))).toEqual([
       'question: Does the new head carry farther than the old one?',
