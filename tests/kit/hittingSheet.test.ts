@@ -57,7 +57,9 @@ describe('the hitting sheet', () => {
     expect(text('header')).toBe(
       'Three heads & <one> shaft Hitting sheet. Planned on 25 November 2026: 4 shots with each of 3 heads, random rotation, drawn from seed a seed. Judged on carry; a gap of 5 yd matters.',
     );
-    expect(text('main')).toContain('The end: after 4 shots with each. Nobody adds shots because of how it looks.');
+    expect(text('main')).toContain(
+      'The end: after 4 shots with each. Nobody adds shots because of how it looks.',
+    );
     expect(text('main')).toMatch(/Stop if anything hurts/);
   });
 
