@@ -1,5 +1,6 @@
 import { metricHeadings } from '../../trade/headings.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
+import { inWords } from './answers.ts';
 import { nearest } from './nearest.ts';
 import { asFound } from './tree.ts';
 import { refused, unanswered, schemaOf, understood, type Schema, type Understood } from './trouble.ts';
@@ -18,12 +19,22 @@ const spellings: ReadonlyMap<string, MetricId> = new Map([
   ]),
 ]);
 
+function headingWords(): [string, MetricId][] {
+  return metricIds.flatMap((id) => metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]));
+}
+
 /** Heading words that stand for one metric only: "spin" will do, "speed" will not. */
 function headingsOfOneMetric(): [string, MetricId][] {
-  const pairs = metricIds.flatMap((id) =>
-    metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]),
-  );
+  const pairs = headingWords();
   return pairs.filter(([word, id]) => pairs.every(([other, owner]) => other !== word || owner === id));
+}
+
+/** The metrics of which one may be meant: "distance" is carry or total. */
+function metricsMeant(typed: string): readonly MetricId[] {
+  const several = headingWords().flatMap(([word, id]) => (word === plain(typed) ? [id] : []));
+  if (several.length > 1) return several;
+  const near = nearestMetric(typed);
+  return near === null ? [] : [near];
 }
 
 /** A metric by its id or by the trade's own words, in any casing: `ball_speed`, `ball speed`, `Ball Speed`. */
@@ -47,13 +58,16 @@ export const metricName: Schema<MetricId> = schemaOf(
     }
     const id = typeof typed === 'string' ? metricNamed(typed) : null;
     if (id !== null) return understood(id);
-    const near = typeof typed === 'string' ? nearestMetric(typed) : null;
+    const meant = typeof typed === 'string' ? metricsMeant(typed) : [];
     return refused({
       kind: 'unknown-metric',
       path: [],
       expected,
       found: asFound(typed),
-      cure: near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`,
+      cure:
+        meant.length === 0
+          ? `Write one of ${metricIds.join(', ')}.`
+          : `Did you mean ${inWords(meant.map((metric) => `"${metric}"`))}?`,
     });
   },
 );
