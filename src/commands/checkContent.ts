@@ -1,9 +1,9 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import { problemsJson } from '../problems/problemsJson.ts';
 import { problemTable } from '../problems/table.ts';
-import { visible } from '../problems/visible.ts';
 import { checkedSite } from '../site/checkedSite.ts';
 import type { Terminal } from './terminal.ts';
+import { waitingText } from './waitingText.ts';
 
 export interface CheckRequest {
   readonly contentDir: string;
@@ -28,11 +28,7 @@ export function checkContent({ contentDir, only, json, terminal, today = null }:
       howToSeeAll: 'npm run check -- --json prints them all.',
     });
     if (table !== '') terminal.write(`${table}\n\n`);
-    if (waiting.length > 0) {
-      terminal.write(
-        `Waiting in inbox/: ${waiting.map(visible).join(', ')}. "npm run draft" makes draft reports of them.\n`,
-      );
-    }
+    terminal.write(waitingText(waiting));
     const found = count.errors + count.warnings === 0 ? 'nothing wrong' : countInWords(count);
     terminal.write(`Checked ${reports} ${reports === 1 ? 'report' : 'reports'}: ${found}.\n`);
   }
