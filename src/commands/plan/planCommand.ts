@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { contenderIds } from '../../intake/draft/contenderIds.ts';
 import { draftReport } from '../../intake/draft/draftReport.ts';
-import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
+import { freeSlug, shortSlug, slugOf } from '../../intake/draft/slugOf.ts';
 import { understand } from '../../intake/draft/understood.ts';
 import { orderSheetCsv } from '../../intake/plan/orderSheetCsv.ts';
 import { plannedAnswers } from '../../intake/plan/plannedAnswers.ts';
@@ -82,7 +82,7 @@ function write(
   const { labels, varied, metric, matters, role, turns, shotsEach, expectation } = decided;
   const title = options.title ?? listed(labels);
   const isTaken = (name: string): boolean => existsSync(join(contentDir, 'reports', name));
-  const wanted = options.slug ?? (slugOf(title) || 'plan');
+  const wanted = options.slug ?? (shortSlug(title) || 'plan');
   if (slugOf(wanted) !== wanted)
     return refuse(terminal, [
       `--slug ${wanted}: use small letters, digits and single hyphens, 40 characters at most.`,
