@@ -169,7 +169,7 @@ const mistakes: readonly (readonly [mistake: string, files: Files, told: Told | 
     md('', 'number that stands in the shot column'),
   ],
   // Files
-  ['the session misspelt', answered('session', 'session: shot.csv'), md('', 'Copy the session file')],
+  ['the session misspelt', answered('session', 'session: shot.csv'), md('11:10', 'Did you mean "shots.csv"?')],
   [
     'the report as Report.md',
     { ...without(report), 'reports/heads/Report.md': twoHeads() },
