@@ -3,9 +3,9 @@ import type { Problem } from '../problems/problem.ts';
 import { visible } from '../problems/visible.ts';
 
 /** A problem beside the answer that it is about: what is wrong, what is there, what to do. */
-export const problemText = ({ kind, expected, found, cure }: Problem): string =>
+export const problemText = ({ kind, expected, found, cure, cureAtDesk = cure }: Problem): string =>
   visible(
-    `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}. ${cure}`,
+    `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}. ${cureAtDesk}`,
   );
 
 /** The same with its place, where no answer stands beside it. */

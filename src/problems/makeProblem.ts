@@ -5,6 +5,7 @@ interface ProblemText {
   readonly expected: string;
   readonly found: string | null;
   readonly cure: string;
+  readonly cureAtDesk?: string;
   readonly forReader?: string;
   /** Only where the kind's usual severity does not hold. */
   readonly severity?: Severity;
@@ -26,6 +27,7 @@ export function makeProblem(
     expected: text.expected,
     found: text.found,
     cure: text.cure,
+    ...(text.cureAtDesk === undefined ? {} : { cureAtDesk: text.cureAtDesk }),
     forReader: text.forReader ?? null,
   };
 }

@@ -35,6 +35,9 @@ export function gonePublished(sources: readonly Source[], { folders, ledger }: G
         {
           expected: `the folder reports/${slug}, which was published and put on record on ${records.at(-1)?.date ?? ''}`,
           found: 'no such folder',
+          cureAtDesk:
+            `If it was renamed, add ${slug} to the older names of the report that it is now. If it should no longer stand, ` +
+            'put the folder back and withdraw the report, with the day and the reason: a dated notice stays at its address.',
           cure:
             `If it was renamed, add "aliases: [${slug}]" to the report that it is now. If it should no longer stand, put ` +
             `the folder back with "status: withdrawn", the day and the reason: a dated notice stays at its address. If it ` +
@@ -68,6 +71,7 @@ export function gonePlanned(sources: readonly Source[], { folders, ledger }: Gon
         {
           expected: `the folder reports/${slug}, whose plan was put on record on ${date}`,
           found: 'no such folder',
+          cureAtDesk: `If it was renamed, add ${slug} to the older names of the report that it is now: it keeps its record.`,
           cure:
             `If it was renamed, add "aliases: [${slug}]" to ${where}: it keeps its record. If the test was given up, say ` +
             `so, and it is counted as dropped: npm run record -- --drop ${slug} --reason "why"`,

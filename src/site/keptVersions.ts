@@ -53,7 +53,8 @@ export function readVersions(
           'version-unreadable',
           { file: path },
           {
-            expected: 'the report in one file, as the site had it and npm run record kept it',
+            expected:
+              'the report in one file, as it was kept from the site when the correction was put on record',
             found: 'another file',
             cure: 'Put the report.html of before there, unchanged, or take the file out. It is not published.',
           },
@@ -96,6 +97,8 @@ export function versionNotKept(source: Source, ledger: Ledger | null): readonly 
       expected: `the report as it was before ${last.day}, in ${versionFile(last.day)}`,
       found: 'a correction that is not on record',
       cure: 'Run "npm run record" before the next build: it keeps the version that stands in dist/ until then.',
+      cureAtDesk:
+        'Put the correction on record before the site is built again: the version of before is kept from the site as it stands.',
     }),
   ];
 }

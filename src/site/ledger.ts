@@ -103,6 +103,8 @@ export function changedWithoutCorrection(source: Source, ledger: Ledger | null):
       expected: `what was put on record on ${record.date}, or a correction that says what changed`,
       found: `changed since: ${changed.join(', ')}`,
       cure: 'Add an entry to "corrections" with date, what, was and now, then run "npm run record".',
+      cureAtDesk:
+        'Add a correction that says what changed, what stood there and what stands there now, then put it on record.',
       forReader: `Since ${record.date} this report was changed without a correction: ${changed.join(', ')}.`,
     }),
   ];
@@ -125,6 +127,8 @@ export function narrativeChanged(source: Source, ledger: Ledger | null): readonl
         cure:
           'If it says something else now, add an entry to "corrections" with date, what, was and now. Then, or if only ' +
           'the wording was mended, run "npm run record".',
+        cureAtDesk:
+          'If it says something else now, add a correction. Then, or if only the wording was mended, put it on record.',
       },
     ),
   ];
