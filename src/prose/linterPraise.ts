@@ -13,7 +13,7 @@ const crowd =
 /** Words that praise wherever they are said of what is compared, and are plain of anything else. */
 const admiring = anyOf(
   String.raw`\b(?:joy|delight|pleasure|thrill|treat|magic|beauty|all-rounder)\b`,
-  String.raw`\b(?:exceptional|excellent|superior|supreme|lovely|wonderful|remarkable|impressive|gorgeous|powerful|irresistible|addictive|great(?! (?:deal|many|care)))\b`,
+  String.raw`\b(?:exceptional|excellent(?! condition)|superior|supreme|lovely|wonderful|remarkable|impressive|gorgeous|powerful|irresistible|addictive|great(?! (?:deal|many|care)))\b`,
   String.raw`\b(?:impress(?:es|ed)|shin(?:es|ing)|shone|excel(?:s|led)|deserv(?:es|ed)|stands? out|stood out|delivers|performs|pays? for (?:itself|themselves))\b`,
   String.raw`\bbelongs? (?:in|on)\b`,
   String.raw`\b(?:has|have|had|with|holds?|takes?|took|gets?|got|keeps?) (?:the|a|an|its) (?:\w+ )?(?:edge|upper hand|nod|lead|crown|whip hand)\b`,
@@ -31,7 +31,7 @@ const admiring = anyOf(
   String.raw`\bserious (?:piece|bit)\b|\bnothing to chance\b|\bmockery of\b|\b(?:does|did) what it says\b`,
   String.raw`\beverything (?:that )?(?:a|an|you|we|one|any) (?:\w+ )?(?:should|could|wants?|needs?|asks?)\b`,
   String.raw`\bin a different (?:league|class|world|postcode|galaxy|category)\b`,
-  String.raw`\b(?:go|goes|went|fly|flies|flew|hits?|feels?|looks?|sounds?) like (?:an? |the |no )?(?!(?:the )?(?:others?|rest)\b)\w+`,
+  String.raw`\b(?:go|goes|went|fly|flies|flew|hits?) like (?:an? |the |no )?(?!(?:the )?(?:others?|rest)\b)\w+`,
   String.raw`\b(?:gets?|got|has|have) (?:my|our|his|her) vote\b|\bmoney is on\b|\byou(?:['’]re| are) (?:sold|hooked)\b`,
   String.raw`\b(?:looks?|looked|shows?|showed) its age\b|\bpast its best\b|\byesterday['’]s\b`,
   String.raw`\btour (?:players?|pros?|professionals|winners?) (?:\w+ )?(?:use|play|trust|choose|bag|love)\b`,
@@ -44,9 +44,9 @@ const admiring = anyOf(
 const denying = anyOf(
   String.raw`\b(?:nobody|no[ -]one|never|not|nothing)\b[^.;:]{0,40}\b(?:goes|go|going|went|looks?|looked|looking) back\b`,
   String.raw`\b(?:does not|doesn['’]t|do not|don['’]t|cannot|can['’]t|will not|won['’]t) (?:get (?:any |much )?better|disappoint|let you down)\b`,
-  String.raw`\b(?:cannot|can['’]t|could not|couldn['’]t|did not|unable to) (?:even )?(?:keep (?:up|pace)|live with|compete|get near|get close|touch|match|hold a candle)\b`,
-  String.raw`\bno (?:match|contest|competition|rival|equal)\b|\b(?:is|was) not (?:even )?close\b`,
-  String.raw`\bthe (?:others|rest|other (?:two|three|four|five)) (?:\w+ )?(?:feels?|felt|looks?|looked|seems?|seemed|sounds?|sounded) (?:like )?\w+`,
+  String.raw`\b(?:cannot|can['’]t|could not|couldn['’]t) (?:even )?(?:keep (?:up|pace)|live with|compete|get near|hold a candle)\b`,
+  String.raw`\bno (?:match for|contest|rivals?|equals?)\b|\b(?:is|was) not even close\b`,
+  String.raw`\bthe (?:others|rest|other (?:two|three|four|five)) (?:\w+ )?(?:feels?|felt|looks?|looked|seems?|seemed|sounds?|sounded) (?:dead|dull|old|tired|slow|short|lifeless|dated|ordinary|clumsy|harsh|cheap)\b`,
   String.raw`\byou(?:['’]ll| will| would|['’]d)? (?:not|never|struggle to|be hard pressed to) (?:find|do|get|hit|see)\b[^.;:]{0,40}\b(?:better|finer|like it|longer|at this price|anything|another)\b`,
 );
 
@@ -56,9 +56,8 @@ const urging = anyOf(
   String.raw`\blook no further\b|\b(?:say|said) goodbye to\b`,
   String.raw`\b(?:it is|it['’]s|high) time (?:to|for|you) (?:retire|replace|change|switch|swap|part with|let|a new|moved?)\b|\bretire (?:your|that|the old)\b`,
   String.raw`\bwhatever your (?:handicap|swing|speed|level|age|game|ability)\b|\bno matter (?:your|how (?:fast|slow|well|badly) you|who you)\b`,
-  String.raw`\bif you (?:only |just )?(?:buy|try|hit|own|get|change|want) (?:only |just )?one\b`,
+  String.raw`\bif you (?:(?:only|just) (?:buy|try|hit|own|get|want)|(?:buy|try|hit|own|get|want) (?:only|just)) one\b`,
   String.raw`\b(?:be quick|hurry (?:in|up|while|before)|act now|while (?:stocks?|they|it) lasts?|(?:selling|going) fast|before (?:they|it)(?:['’]re| are| is)? (?:all )?(?:gone|sold)|limited (?:stock|offer|time))\b|\bstocks? (?:will not|won['’]t|cannot|can['’]t) last\b`,
-  String.raw`\bask (?:us )?for (?:it|one)\b`,
 );
 
 /** Gains that are promised without the word. */
@@ -76,7 +75,7 @@ const untold = anyOf(
   String.raw`\b(?:rescu(?:es|ed)|sav(?:es|ed)|forgives|flatters?|flattered|hid(?:es)?|masks?|covers? up|helps? with|punish(?:es|ed)|cures?) (?:\w+ ){0,2}${poor} ${strokes}\b`,
   String.raw`\bgets? (?:the ball|it) (?:up|airborne|in the air)\b`,
   String.raw`\b(?:hitting|finding|splitting) (?:the |more )?(?:fairways?|greens?)\b|\b(?:fairways?|greens?|tee shots?) (?:\w+ )?(?:simple|easy|easier)\b`,
-  String.raw`\b(?:confidence|peace of mind|reassur(?:es|ing)|inspir(?:es|ing))\b`,
+  String.raw`(?<!% )\b(?:confidence(?! (?:interval|level|range|limit))|peace of mind|reassur(?:es|ing)|inspir(?:es|ing))\b`,
 );
 
 const careful = (
