@@ -30,13 +30,12 @@ function mattersFrom(typed: string, tree: Tree): string | null {
   return primary === 'carry' || primary === 'total' ? `{${primary}: ${number} yd}` : null;
 }
 
-/** By the key of an answer that is a block or a list: what it can look like on one line. */
+/** By the key of an answer that is a block or a list: what it can look like on one line. None for interests: nobody is to take what suits. */
 const examples: Readonly<Record<string, (typed: string, tree: Tree) => string | null>> = {
   price: priceFrom,
   hitters: () => '{one: {role: staff fitter, hand: right, consent: yes}}',
   exclusions: (typed, tree) =>
     `[{contender: ${firstId(tree, 'contenders', 'alder')}, shot: ${/^\d{1,4}$/.test(typed) ? typed : 6}, rule: mishits, reason: hit the frame of the net}]`,
-  interests: () => '{paid_by: the shop, commission_or_gifts: none, seen_before: nobody outside the shop}',
   matters: mattersFrom,
   corrections: () => '[{date: 2026-05-02, what: the carry of one shot, was: 244 yards, now: 224 yards}]',
   replies: () => '[{from: the maker, date: 2026-05-02, text: "What they answered."}]',
