@@ -10,7 +10,10 @@ export const commandHelp: Readonly<Record<string, { readonly takes?: string; rea
     takes: '[FILE.csv ...]',
     does: 'makes a draft report of session files, or of all that waits in the inbox',
   },
-  check: { takes: '[NAME ...] [--json]', does: 'shows every problem of every report, builds nothing' },
+  check: {
+    takes: '[NAME ...] [--json] [--strict]',
+    does: 'shows every problem of every report, builds nothing; with --strict warnings fail it too',
+  },
   dev: { does: 'shows the site with drafts and reloads on every change' },
   preview: { does: 'serves dist/ as a plain host would' },
   record: {

@@ -2,6 +2,7 @@ import { countInWords, countProblems } from '../problems/countProblems.ts';
 import { problemTable } from '../problems/table.ts';
 import type { SiteContent } from '../site/siteContent.ts';
 import type { Terminal } from './terminal.ts';
+import { waitingText } from './waitingText.ts';
 
 /**
  * Prints what is wrong with a site before it is built, what waits in the inbox, and which drafts are not finished.
@@ -17,11 +18,7 @@ export function tellProblems(site: SiteContent, terminal: Terminal): boolean {
     howToSeeAll: 'npm run check -- --json prints them all.',
   });
   if (table !== '') terminal.writeError(`${table}\n\n`);
-  if (site.waiting.length > 0) {
-    terminal.writeError(
-      `Waiting in inbox/: ${site.waiting.join(', ')}. "npm run draft" makes draft reports of them.\n`,
-    );
-  }
+  terminal.writeError(waitingText(site.waiting));
   for (const { slug, problems: open } of unfinished) {
     const count = countInWords(countProblems(open));
     terminal.writeError(

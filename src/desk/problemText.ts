@@ -1,14 +1,12 @@
 import { problemKinds } from '../problems/kinds.ts';
 import type { Problem } from '../problems/problem.ts';
-import { deskCures } from './deskCures.ts';
 import { sayOffered } from '../prose/readySentence.ts';
 import { visible } from '../problems/visible.ts';
 
 /** A problem beside the answer that it is about: what is wrong, what is there, what to do. */
 export const problemText = (problem: Problem): string => {
-  const { kind, expected, found, cure, offered } = problem;
-  const instead =
-    offered === undefined ? (deskCures[kind] ?? cure) : `${offered.besides} ${sayOffered(offered)}`.trim();
+  const { kind, expected, found, cure, cureAtDesk = cure, offered } = problem;
+  const instead = offered === undefined ? cureAtDesk : `${offered.besides} ${sayOffered(offered)}`.trim();
   return visible(
     `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}. ${instead}`,
   );

@@ -85,6 +85,8 @@ export function creditsNothing(file: string, shots: readonly number[]): readonly
         expected: `shots in turns; one after another, and with under ${firstLookShots} shots each, no difference is put down to what was tested, whatever the truth`,
         found: `all shots with one, then all with the next: ${fewest === most ? fewest : `${fewest} to ${most}`} each`,
         cure: 'Hit the test again in an order of turns: npm run plan writes one, and says how many shots it takes. A report of these shots can only say that the cause is open.',
+        cureAtDesk:
+          'Plan the test again and hit it in turns: the plan writes the order, and says how many shots it takes. A report of these shots can only say that the cause is open.',
       },
     ),
   ];

@@ -209,7 +209,7 @@ function missingPrimaries(
         expected: `a column for ${metrics[metric].name} in ${front.session.join(', ')}`,
         found:
           headings.length === 0 ? 'no column of the trade' : `columns understood: ${headings.join(', ')}`,
-        cure: `Add the column, name its heading under "columns: {${metric}: {heading: ...}}", or choose another primary metric.`,
+        cure: `Add the column, write its heading under "columns" in report.md: columns: {${metric}: "..."}, or choose another primary metric.`,
       }),
     );
 }

@@ -132,7 +132,7 @@ export function readLedger(
         'ledger-invalid',
         { file },
         {
-          expected: 'the ledger as "npm run record" writes it',
+          expected: 'the ledger as it is written when plans and reports are put on record',
           found,
           cure,
         },

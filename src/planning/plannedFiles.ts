@@ -1,6 +1,6 @@
 import { contenderIds } from '../intake/draft/contenderIds.ts';
 import { draftReport } from '../intake/draft/draftReport.ts';
-import { freeSlug, slugOf } from '../intake/draft/slugOf.ts';
+import { freeSlug, shortSlug, slugOf } from '../intake/draft/slugOf.ts';
 import { understand } from '../intake/draft/understood.ts';
 import type { Shop } from '../intake/authored/shop.ts';
 import type { RecordedPlan } from '../intake/ledger.ts';
@@ -61,7 +61,7 @@ export function plannedFiles({
 }: ToBeWritten): PlannedFiles | UnwritablePlan {
   const { labels, varied, metric, matters, role, turns, shotsEach, expectation } = decided;
   const title = answers.title ?? listed(labels);
-  const wanted = answers.slug ?? (slugOf(title) || 'plan');
+  const wanted = answers.slug ?? (shortSlug(title) || 'plan');
   if (slugOf(wanted) !== wanted) return { kind: 'name-unusable', name: wanted };
   const slug = answers.slug ?? freeSlug(wanted, isTaken);
   const seed = answers.seed ?? `${slug}-${today}`;

@@ -103,6 +103,7 @@ export const problemKinds = {
   'claim-unmeasured': { severity: 'error', title: 'A claim about something that was not measured' },
   // The ledger
   'ledger-invalid': { severity: 'error', title: 'The ledger cannot be read' },
+  'planned-test-gone': { severity: 'warning', title: 'A planned test is gone' },
   'published-report-gone': { severity: 'error', title: 'A published report is gone' },
   'changed-without-correction': {
     severity: 'warning',

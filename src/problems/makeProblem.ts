@@ -5,6 +5,7 @@ interface ProblemText {
   readonly expected: string;
   readonly found: string | null;
   readonly cure: string;
+  readonly cureAtDesk?: string;
   readonly forReader?: string;
   readonly offered?: Offered | null;
   /** Only where the kind's usual severity does not hold. */
@@ -27,6 +28,7 @@ export function makeProblem(
     expected: text.expected,
     found: text.found,
     cure: text.cure,
+    ...(text.cureAtDesk === undefined ? {} : { cureAtDesk: text.cureAtDesk }),
     forReader: text.forReader ?? null,
     ...(text.offered == null ? {} : { offered: text.offered }),
   };

@@ -22,6 +22,8 @@ export interface Problem {
   readonly found: string | null;
   /** What the fitter can do about it. */
   readonly cure: string;
+  /** The same for whoever works by forms; only where the cure names a command. */
+  readonly cureAtDesk?: string;
   /** The sentence a reader of the page should see; null when it concerns the fitter alone. */
   readonly forReader: string | null;
   /** What can be taken in the place of what stands there, where the cure offers it. */

@@ -86,6 +86,10 @@ const effects: readonly Comparison[] = [
   effect(/\blos(?:es|t|ing) (?:\w+ ){0,3}(?:ground|out)\b/gi, distances, 'less'),
 ];
 
+/** A length on the ground, as it is said: "eight yards", "a club and a half". */
+const stretch =
+  '\\b(?:\\d[\\d.,]*|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty)(?: (?:good|full|whole))? (?:yards?|metres?|clubs?(?: and a half)?)';
+
 /** The words that compare. */
 export const comparisons: readonly Comparison[] = [
   ...changes,
@@ -182,6 +186,31 @@ export const comparisons: readonly Comparison[] = [
     about: distances,
     towards: 'more',
     beside: 'what shots do',
+  },
+  {
+    pattern: new RegExp(
+      `${stretch} (?:up on|up|clear of|clear|ahead of|ahead|better|to the good|extra|over|in hand|on(?= \\w+(?:[.,;]|$)))\\b`,
+      'gi',
+    ),
+    about: distances,
+    towards: 'more',
+    beside: 'what is compared',
+  },
+  {
+    pattern: new RegExp(
+      `${stretch} (?:behind|adrift|back|down on|down|short of|short|worse)\\b|\\b(?:los(?:es|t)|g(?:i|a)ves? (?:up|away)) (?:half )?(?:a|one|two|three) (?:full )?clubs?\\b`,
+      'gi',
+    ),
+    about: distances,
+    towards: 'less',
+    beside: 'what is compared',
+  },
+  {
+    pattern:
+      /\b(?:half )?(?:an?|one|two|three|\d) (?:full |whole )?clubs? (?:more|longer|farther|further|extra)\b/gi,
+    about: distances,
+    towards: 'more',
+    beside: 'what is compared',
   },
   {
     pattern: /\b(?:fell|falls|fall) short of\b|\blag(?:s|ged)? behind\b/gi,

@@ -8,7 +8,7 @@ const audience =
 
 /** What a sentence that names what is compared asks its reader to do. */
 const asked = anyOf(
-  String.raw`(?<![\p{L}\p{N}] )(?<=^\s*(?:so |then |simply |just |why not |do not wait,? |please )?)(?:get|choose|pick|try|put|swap|take|book|treat|switch)\b(?! (?:the one |whichever |whatever |what |your time|care|heart|part|one of|a look|it slowly|into account|back\b|of\b|was\b|is\b|sheets?\b|in\b|simply|plainly|another|together|as we\b|note\b|that ))`,
+  String.raw`(?<![\p{L}\p{N}] )(?<=^\s*(?:so |then |simply |just |why not |do not wait,? |please )?)(?:get|choose|pick|try|put|swap|take|book|treat|switch|reserve|do (?:yourself|your)|hit(?= (?:an?|your|it)\b)|ask(?= (?:us )?for))\b(?! (?:the one |whichever |whatever |what |your time|care|heart|part|one of|a look|it slowly|into account|back\b|of\b|was\b|is\b|sheets?\b|in\b|simply|plainly|another|together|as we\b|note\b|that ))`,
 );
 
 /** What a sentence asks its reader to do, or says that he should want. */

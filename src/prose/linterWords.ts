@@ -1,4 +1,5 @@
 import type { CarefulWord } from './carefulWord.ts';
+import { praisingWords } from './linterPraise.ts';
 import { sellingWords } from './linterSelling.ts';
 
 const absolute = (pattern: RegExp, counts: CarefulWord['counts']): CarefulWord => ({
@@ -147,6 +148,7 @@ const alwaysCareful: readonly CarefulWord[] = [
   ),
   ...outcomeWords,
   ...sellingWords,
+  ...praisingWords,
 ];
 
 /** Words that no name is to carry into every answer and caption. What a maker calls its heads is no fault of a shop. */

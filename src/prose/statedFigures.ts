@@ -59,6 +59,8 @@ export function statedFigures(sentence: string, telling: Telling): readonly Stat
     const before = sentence.slice(0, number.at);
     const after = sentence.slice(ends[index]);
     const apart = apartAfter.test(after) || apartBefore.test(before);
+    if (apart && atLarge.test(before) && inGeneral.test(after) && named(sentence, telling).length === 0)
+      return [];
     const isMean = number.unit === '1' || average.test(sentence);
     const metric = metricMeant(number.unit, before, after, telling);
     if (metric === null || (!apart && !isMean) || isOpen(sentence, number.at)) return [];
@@ -67,6 +69,11 @@ export function statedFigures(sentence: string, telling: Telling): readonly Stat
     return [{ ...number, of: apart ? 'apart' : 'mean', metric, ids: idsBeside(sentence, from, to, telling) }];
   });
 }
+
+/** "A gap of 5 yards is half a club": about gaps at large, and not the one between those that were hit. */
+const atLarge = /\ban? (?:gap|difference|advantage|lead|gain) of [^.,;:]{0,12}$/i;
+
+const inGeneral = /^\s*(?:is|are|means?|matters?|makes?|would|may|can)\b/i;
 
 const isOpen = (sentence: string, at: number): boolean =>
   isDenied(sentence, at) || isSupposed(sentence, at) || isPartial(sentence, at);

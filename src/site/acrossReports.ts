@@ -3,7 +3,7 @@ import type { Ledger } from '../intake/ledger.ts';
 import type { Problem } from '../problems/problem.ts';
 import { aliasProblems } from './aliasProblems.ts';
 import { dayProblems } from './dayProblems.ts';
-import { gonePublished } from './gonePublished.ts';
+import { gonePlanned, gonePublished } from './goneFolders.ts';
 import { replacementProblems } from './replacementProblems.ts';
 import { sameSessions } from './sameSessions.ts';
 
@@ -26,6 +26,8 @@ export function acrossReports(
     ...aliasProblems(sources, folders),
     ...replacementProblems(sources, folders),
     ...gonePublished(sources, { folders, ledger }),
+    // What a report that cannot be read was called before nobody knows.
+    ...(sources.length < folders.length ? [] : gonePlanned(sources, { folders, ledger })),
     ...sources.flatMap((source) => dayProblems(source, today)),
   ];
 }

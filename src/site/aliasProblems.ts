@@ -22,6 +22,8 @@ export function aliasProblems(sources: readonly Source[], slugs: readonly string
           expected: 'an older name that no report has or had besides this one, once',
           found: `${alias}, which is ${owner}`,
           cure: 'Take it out here, or there; one address can lead to one report only.',
+          cureAtDesk:
+            'Take it out under “After publication”, here or there: one address can lead to one report only.',
         }),
       ];
     }),

@@ -136,6 +136,9 @@ function misplacedIn(folder: ContentFolder): readonly Problem[] {
           cure: /\.csv$/i.test(name)
             ? `Make a report of it with npm run draft -- content/reports/${name}, or move it into its report.`
             : 'Move it into the folder of its report, named report.md.',
+          ...(/\.csv$/i.test(name)
+            ? { cureAtDesk: 'Drop it on the first page to make a report of it, or move it into its report.' }
+            : {}),
         },
       ),
     ),
@@ -156,6 +159,7 @@ function noReports(folder: ContentFolder): Problem {
       expected: 'at least one report in reports/<name>/report.md',
       found: folder.exists ? 'no report' : `no folder ${folder.root}`,
       cure: 'Start one from a session file: npm run draft -- FILE.csv',
+      cureAtDesk: 'Start one: drop the file of a session on this page.',
     },
   );
 }

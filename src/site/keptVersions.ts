@@ -4,6 +4,7 @@ import type { PlaceOf } from '../intake/authored/places.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
+import { onRecordAtDesk } from '../problems/onRecordAtDesk.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { ContentFolder } from './contentFiles.ts';
 import { contentHashes, editionStamp, latestRecord } from './ledger.ts';
@@ -53,7 +54,8 @@ export function readVersions(
           'version-unreadable',
           { file: path },
           {
-            expected: 'the report in one file, as the site had it and npm run record kept it',
+            expected:
+              'the report in one file, as it was kept from the site when the correction was put on record',
             found: 'another file',
             cure: 'Put the report.html of before there, unchanged, or take the file out. It is not published.',
           },
@@ -96,6 +98,7 @@ export function versionNotKept(source: Source, ledger: Ledger | null): readonly 
       expected: `the report as it was before ${last.day}, in ${versionFile(last.day)}`,
       found: 'a correction that is not on record',
       cure: 'Run "npm run record" before the next build: it keeps the version that stands in dist/ until then.',
+      cureAtDesk: `Before the next build ${onRecordAtDesk}. The version of before is kept with it.`,
     }),
   ];
 }

@@ -2,6 +2,7 @@ import type { Front } from '../intake/authored/front.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { readLedger, type DroppedPlan, type Ledger, type ReportRecord } from '../intake/ledger.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
+import { onRecordAtDesk } from '../problems/onRecordAtDesk.ts';
 import type { Problem } from '../problems/problem.ts';
 import { sha256, type ContentFolder } from './contentFiles.ts';
 
@@ -103,6 +104,7 @@ export function changedWithoutCorrection(source: Source, ledger: Ledger | null):
       expected: `what was put on record on ${record.date}, or a correction that says what changed`,
       found: `changed since: ${changed.join(', ')}`,
       cure: 'Add an entry to "corrections" with date, what, was and now, then run "npm run record".',
+      cureAtDesk: `Say under “After publication” what was corrected, then ${onRecordAtDesk}.`,
       forReader: `Since ${record.date} this report was changed without a correction: ${changed.join(', ')}.`,
     }),
   ];
@@ -125,6 +127,9 @@ export function narrativeChanged(source: Source, ledger: Ledger | null): readonl
         cure:
           'If it says something else now, add an entry to "corrections" with date, what, was and now. Then, or if only ' +
           'the wording was mended, run "npm run record".',
+        cureAtDesk:
+          'If it says something else now, say so under “After publication”. Then, or if only the wording was mended, ' +
+          `${onRecordAtDesk}.`,
       },
     ),
   ];

@@ -21,13 +21,21 @@ export function replacementProblems(
         expected: 'the name of a published report that replaces this one',
         found,
         cure,
+        cureAtDesk:
+          'Choose under “After publication” the report that takes its place, or publish this one again.',
       }),
     ];
     const others = folders.filter((name) => name !== slug);
     if (next === slug)
-      return problem(`${next}, which is this report`, `Write the name of the newer one: ${listed(others)}.`);
+      return problem(
+        `${next}, which is this report`,
+        others.length === 0 ? noneYet : `Write the name of the newer one: ${others.join(', ')}.`,
+      );
     if (!folders.includes(next))
-      return problem(`${next}, which is no report`, `Write one of: ${listed(others)}.`);
+      return problem(
+        `${next}, which is no report`,
+        others.length === 0 ? noneYet : `Write one of: ${others.join(', ')}.`,
+      );
     if (status.get(next) === 'draft')
       return problem(
         `${next}, which is a draft`,
@@ -37,4 +45,5 @@ export function replacementProblems(
   });
 }
 
-const listed = (names: readonly string[]): string => names.join(', ') || 'none is there yet';
+const noneYet =
+  'Make the report that replaces it first, or set this one to status: withdrawn with the day and the reason.';

@@ -6,6 +6,7 @@ import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
 import { withoutMisreadCells } from '../intake/leftOutReadings.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
+import { slugOf } from '../intake/draft/slugOf.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
 import { readOrderSheet } from '../intake/plan/readOrderSheet.ts';
 import { namedHitters } from '../intake/privacy/namedHitters.ts';
@@ -17,6 +18,7 @@ import type { Problem } from '../problems/problem.ts';
 import { picturesNamed } from '../prose/narrativePictures.ts';
 import { sha256, type ContentFolder, type FileRead } from './contentFiles.ts';
 import { readVersions } from './keptVersions.ts';
+import { sessionFileMissing } from './sessionFileMissing.ts';
 import { readPictures } from './readPictures.ts';
 
 /** One report as written and recorded, before anything is worked out; `source` is null when it cannot be read. */
@@ -44,7 +46,7 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
         expected:
           'letters, digits, hyphens, underscores and dots, no dot at the end, and not index.html: the name becomes part of an address',
         found: slug,
-        cure: 'Rename the folder, for example to three-heads-one-shaft.',
+        cure: `Rename the folder, for example to ${slugOf(slug) || 'three-heads-one-shaft'}.`,
       },
     );
     return { slug, file, source: null, shotFiles: [], unfinished: false, problems: [problem] };
@@ -202,18 +204,4 @@ function isAnswered(
 ): boolean {
   if (kind === 'multiple-hitters') return hitters > 1;
   return kind === 'club-column-missing' && isContender(nameInFile(file));
-}
-
-function sessionFileMissing(name: string, index: number, folder: ContentFolder, source: Source): Problem {
-  const there = folder.files(`reports/${source.slug}`).filter((file) => file !== 'report.md');
-  const path = source.front.session.length === 1 ? ['session'] : ['session', index];
-  return makeProblem('session-file-missing', source.placeOf(path), {
-    expected: `a file ${name} beside report.md`,
-    found: there.includes(name)
-      ? 'a folder, or a link that leads out of the content folder'
-      : there.length === 0
-        ? 'no other file in the folder'
-        : `files there: ${there.join(', ')}`,
-    cure: 'Copy the session file into the folder of the report, or correct its name.',
-  });
 }

@@ -48,6 +48,23 @@ test('what is wrong with a session is said together with what is missing in its 
   expect(said).toContain('reports/two/shots.csv:1:3  Carry');
 });
 
+test('--strict fails on a warning, unless the report has answered it', () => {
+  const strict = (seen: string): number =>
+    checkContent({
+      contentDir: contentFolder({
+        'shop.yaml': shop,
+        'reports/one/report.md': `${twoHeads((front) => front.replace('status:', `${seen}status:`))}\nIt was 300 yards.\n`,
+        'reports/one/shots.csv': twoHeadsCsv,
+      }),
+      only: [],
+      json: false,
+      strict: true,
+      terminal: listen().terminal,
+    });
+  expect(strict('')).toBe(1);
+  expect(strict('seen: [{warning: number-unmatched}]\n')).toBe(0);
+});
+
 test('--json gives all problems and nothing else', () => {
   const { said, status } = check(contentFolder({ ...sound, ...faulty }), [], true);
   expect(JSON.parse(said)).toMatchObject({ errors: 2, warnings: 1 });

@@ -297,7 +297,7 @@ describe('a file name with the name of a hitter in it', () => {
     const run = draft(content, [join(content, 'inbox/John Smith driver 2026-04-11.csv')]);
     expect(run.status, run.said).toBe(0);
     expect(run.saidPlainly).toContain(
-      'Names of files are published, and the name of a hitter stood in one: it goes beside the report as driver-2026-04-11.csv.',
+      'Names of files are published, and what may be the name of a person stood in one: it goes beside the report as driver-2026-04-11.csv.',
     );
     expect(inside(join(content, 'reports'))).toEqual(['driver-2026-04-11']);
     const folder = join(content, 'reports/driver-2026-04-11');
@@ -317,10 +317,19 @@ describe('a file name with the name of a hitter in it', () => {
     expect(inside(join(content, 'reports/session'))).toEqual(['report.md', 'session.csv']);
   });
 
-  test('that only looks like one stays the name of the file', () => {
-    const content = contentFolder({ 'shop.yaml': shop, 'inbox/Anna Meier.csv': twoHeadsCsv });
-    expect(draft(content, [join(content, 'inbox/Anna Meier.csv')]).status).toBe(0);
-    expect(inside(join(content, 'reports/session'))).toEqual(['Anna Meier.csv', 'report.md']);
+  test('that only looks like one goes nowhere either', () => {
+    const content = contentFolder({ 'shop.yaml': shop, 'inbox/Anna Meier drivers.csv': twoHeadsCsv });
+    const run = draft(content, [join(content, 'inbox/Anna Meier drivers.csv')]);
+    expect(run.status).toBe(0);
+    expect(run.saidPlainly).not.toMatch(/Anna|Meier/);
+    expect(inside(join(content, 'reports/drivers'))).toEqual(['drivers.csv', 'report.md']);
+    expect(readFileSync(join(content, 'reports/drivers/report.md'), 'utf8')).not.toMatch(/Anna|Meier/);
+  });
+
+  test('as two contenders that lend their names is none', () => {
+    const content = contentFolder({ 'shop.yaml': shop, 'inbox/Alder Birch.csv': twoHeadsCsv });
+    expect(draft(content, [join(content, 'inbox/Alder Birch.csv')]).status).toBe(0);
+    expect(inside(join(content, 'reports/alder-birch'))).toEqual(['Alder Birch.csv', 'report.md']);
   });
 });
 

@@ -57,6 +57,28 @@ describe('arguments', () => {
     expect(read).toMatchObject({ values: { slug: 'typed', 'dry-run': true }, positionals: ['rest'] });
   });
 
+  const server = (typed: readonly string[], config: Readonly<Record<string, string>>) => {
+    const { terminal, said } = listen();
+    const environment = { npm_lifecycle_event: 'preview', ...config };
+    const takes = {
+      name: 'preview',
+      options: { port: { type: 'string' } },
+      names: false,
+      usage: 'so',
+    } as const;
+    const read = readArguments({ typed, environment, terminal }, takes);
+    return 'values' in read ? read.values.port : said();
+  };
+
+  test('are put together again where a flag and a value, each alone, were parted', () => {
+    expect(server(['4400'], { npm_config_port: 'true' })).toBe('4400');
+    expect(server([], { npm_config_port: '4400' })).toBe('4400');
+    const refused = /^npm took --port for itself/;
+    expect(server([], { npm_config_port: 'true' })).toMatch(refused);
+    expect(server(['4400', '4401'], { npm_config_port: 'true' })).toMatch(refused);
+    expect(server(['--port'], { npm_config_port: 'true' })).toMatch(refused);
+  });
+
   test('are refused where a value is lost', () => {
     expect(readWith(['three-heads'], { npm_config_slug: 'true' })).toEqual({
       read: { exitCode: 1 },
@@ -84,10 +106,17 @@ describe('by npm itself', () => {
   });
 
   test('--port without -- before it starts no server at another port', () => {
-    const { status, stderr, stdout } = npm(['preview', '--port', '4400'], contentFolder({}));
+    const { status, stderr, stdout } = npm(['preview', '--port', '99999'], contentFolder({}));
     expect(status).toBe(1);
     expect(stdout).not.toContain('http://');
     // npm 12 refuses the flag itself.
-    expect(stderr).toMatch(/npm took --port for itself|Unknown cli flag/);
+    expect(stderr).toMatch(/--port 99999: a port is a whole number below 65536|Unknown cli flag/);
+  });
+
+  test('flags of plan without -- before them write nothing, and are told where to stand', () => {
+    const content = contentFolder({ 'shop.yaml': shop });
+    const { status, stderr } = npm(['plan', '--contender', 'Alder', '--contender', 'Birch'], content);
+    expect([status, readdirSync(content)]).toEqual([1, ['shop.yaml']]);
+    expect(stderr).toMatch(/npm took --contender for itself: put -- behind npm run plan|Unknown cli flag/);
   });
 });

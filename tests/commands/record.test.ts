@@ -476,6 +476,52 @@ test.each([
   if (next === 'irons') expect(kinds()).toEqual([]);
 });
 
+describe('a planned test whose folder is gone', () => {
+  const planned = (): void => {
+    write('irons', {});
+    write('heads', { plan, status: 'draft' });
+    record('2026-04-05');
+    rmSync(join(folder, 'reports/heads'), { recursive: true });
+  };
+
+  test('is told with what to do, and the report that has its plan is named', () => {
+    planned();
+    const told = (where: string) => ({
+      kind: 'planned-test-gone',
+      severity: 'warning',
+      file: 'ledger.json',
+      expected: 'the folder reports/heads, whose plan was put on record on 2026-04-05',
+      found: 'no such folder',
+      cure:
+        `If it was renamed, add "aliases: [heads]" to ${where}: it keeps its record. If the test was given up, say so, ` +
+        'and it is counted as dropped: npm run record -- --drop heads --reason "why"',
+    });
+    expect(loadSite(folder).problems).toMatchObject([told('the report that it is now')]);
+    write('driver-heads', { plan });
+    const { problems } = checkedSite(folder);
+    expect(problems.filter(({ kind }) => kind === 'planned-test-gone')).toMatchObject([
+      told('reports/driver-heads/report.md'),
+    ]);
+  });
+
+  test('keeps its record under another name', () => {
+    planned();
+    write('driver-heads', { plan, aliases: '[heads]' });
+    expect(kinds()).not.toContain('planned-test-gone');
+    const renamed = loadSite(folder).reports.find(({ source }) => source.slug === 'driver-heads');
+    expect(renamed?.findings.design.plan).toBe('on-record');
+    record('2026-04-12');
+    expect(ledger().plans.map(({ slug, date }) => [slug, date])).toEqual([['driver-heads', '2026-04-05']]);
+  });
+
+  test('is not missed once it was dropped', () => {
+    planned();
+    expect(kinds()).toContain('planned-test-gone');
+    expect(record('2026-04-06', { slug: 'heads', reason: 'the golfer fell ill' }).done).toBe(true);
+    expect(kinds()).not.toContain('planned-test-gone');
+  });
+});
+
 describe('a planned test that is given up', () => {
   test('with its reason, and told on every page', () => {
     write('heads', { plan, status: 'draft' }, null);

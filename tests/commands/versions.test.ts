@@ -142,7 +142,7 @@ test('what lies among the versions and is none is not published, and is told', (
     [
       'version-unreadable',
       kept,
-      'the report in one file, as the site had it and npm run record kept it',
+      'the report in one file, as it was kept from the site when the correction was put on record',
       'another file',
     ],
     ...['2026-05-21.html', 'notes.txt'].map((name) => [

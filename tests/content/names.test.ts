@@ -59,7 +59,7 @@ describe('an accent kept apart from its letter', () => {
       [`reports/one/${apart}s.csv`]: twoHeadsCsv,
     });
     expect(errors(root)).toEqual([
-      `session-file-missing | error | reports/one/report.md | files there: ${composed}s.csv | Copy the session file into the folder of the report, or correct its name.`,
+      `session-file-missing | error | reports/one/report.md | files there: ${composed}s.csv | Did you mean "${composed}s.csv"? Else copy the session file into the folder of the report.`,
     ]);
   });
 
@@ -93,9 +93,17 @@ describe('two reports at one address', () => {
 });
 
 describe('the name of a report', () => {
-  test.each(['index.html', 'INDEX.HTM', 'heads.', 'a b', '-heads', 'heads#1'])('is not %j', (slug) => {
+  test.each([
+    ['index.html', 'index-html'],
+    ['INDEX.HTM', 'index-htm'],
+    ['heads.', 'heads'],
+    ['a b', 'a-b'],
+    ['-heads', 'heads'],
+    ['heads#1', 'heads-1'],
+    ['+', 'three-heads-one-shaft'],
+  ])('is not %j', (slug, better) => {
     expect(errors(reports([slug]))).toEqual([
-      `folder-name | error | reports/${slug} | ${slug} | Rename the folder, for example to three-heads-one-shaft.`,
+      `folder-name | error | reports/${slug} | ${slug} | Rename the folder, for example to ${better}.`,
     ]);
   });
 

@@ -9,6 +9,7 @@ export const command: Command = async (call) => {
   const read = readArguments(call, {
     name: 'dev',
     options: { port: { type: 'string' } },
+    names: false,
     usage: 'npm run dev [-- --port 4321]',
   });
   if ('exitCode' in read) return read.exitCode;

@@ -9,6 +9,7 @@ export const command: Command = async (call) => {
   const read = readArguments(call, {
     name: 'preview',
     options: { port: { type: 'string' } },
+    names: false,
     usage: 'npm run preview [-- --port 4321]',
   });
   if ('exitCode' in read) return read.exitCode;

@@ -10,6 +10,7 @@ export const command: Command = async (call) => {
   const read = readArguments(call, {
     name: 'start',
     options: { port: { type: 'string' } },
+    names: false,
     usage: 'npm run start [-- --port 4321]',
   });
   if ('exitCode' in read) return read.exitCode;

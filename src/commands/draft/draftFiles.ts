@@ -2,7 +2,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { creditsNothing } from '../../findings/orderCheck.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
-import { freeSlug, slugOf } from '../../intake/draft/slugOf.ts';
+import { freeSlug, shortSlug } from '../../intake/draft/slugOf.ts';
 import { largestFile } from '../../intake/shots/decodeFile.ts';
 import { dryRunJson } from '../../intake/shots/outcome.ts';
 import type { ProblemKind } from '../../problems/kinds.ts';
@@ -82,7 +82,7 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
     terminal.write(`${understoodText(names, read.understood)}\n`);
     if (renamed)
       terminal.write(
-        `Names of files are published, and the name of a hitter stood in one: it goes beside the report as ${names.map(visible).join(', ')}.\n\n`,
+        `Names of files are published, and what may be the name of a person stood in one: it goes beside the report as ${names.map(visible).join(', ')}.\n\n`,
       );
   }
   const { openColumns } = read;
@@ -197,6 +197,6 @@ const taken =
     existsSync(join(contentDir, 'reports', slug));
 
 function slugFor({ contentDir, slug, otherSlug = false }: DraftRequest, slugs: readonly string[]): string {
-  const wanted = slug ?? (slugOf(slugs.join('-')) || 'session');
+  const wanted = slug ?? (shortSlug(slugs.join('-')) || 'session');
   return otherSlug ? freeSlug(wanted, taken(contentDir)) : wanted;
 }

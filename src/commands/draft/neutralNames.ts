@@ -16,8 +16,8 @@ export interface NeutralNames {
 }
 
 /**
- * Takes names of hitters out of what is proposed: a file whose name holds one that the files know gets another name,
- * since names of files are published; what merely looks like a person's name goes into no title and no address.
+ * Takes names of people out of what is proposed: a file whose name holds one that the files know, or looks like one,
+ * gets another name, since names of files are published; nor does it go into a title or an address.
  *
  * @param there names that are taken beside the report
  */
@@ -34,9 +34,11 @@ export function neutralNames(
     rows.flatMap(({ hitter }) => hitter ?? []),
     clubs.map((label) => ({ id: label, label })),
   );
-  const like = names.flatMap((name) => likePerson(name, contenders) ?? []);
-  const neutral = names.map((name) => (namesPerson(stemOf(name), known) ? withoutNames(name, known) : name));
-  return { names: fileNames(neutral, there), people: [...known, ...like] };
+  const people = [...known, ...names.flatMap((name) => likePerson(name, contenders) ?? [])];
+  const neutral = names.map((name) =>
+    namesPerson(stemOf(name), people) ? withoutNames(name, people) : name,
+  );
+  return { names: fileNames(neutral, there), people };
 }
 
 const stemOf = (name: string): string => name.replace(/\.[^.]+$/, '');

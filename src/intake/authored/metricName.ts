@@ -1,6 +1,6 @@
 import { metricHeadings } from '../../trade/headings.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
-import { answer, meaning } from './answers.ts';
+import { answer, inWords, meaning } from './answers.ts';
 import { nearest } from './nearest.ts';
 
 const plain = (typed: string): string =>
@@ -20,12 +20,22 @@ const spellings: ReadonlyMap<string, MetricId> = new Map([
 /** All of them, in small letters, with a blank between words. */
 export const metricSpellings: readonly string[] = [...spellings.keys()];
 
+function headingWords(): [string, MetricId][] {
+  return metricIds.flatMap((id) => metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]));
+}
+
 /** Heading words that stand for one metric only: "spin" will do, "speed" will not. */
 function headingsOfOneMetric(): [string, MetricId][] {
-  const pairs = metricIds.flatMap((id) =>
-    metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]),
-  );
+  const pairs = headingWords();
   return pairs.filter(([word, id]) => pairs.every(([other, owner]) => other !== word || owner === id));
+}
+
+/** The metrics of which one may be meant: "distance" is carry or total. */
+function metricsMeant(typed: string): readonly MetricId[] {
+  const several = headingWords().flatMap(([word, id]) => (word === plain(typed) ? [id] : []));
+  if (several.length > 1) return several;
+  const near = nearestMetric(typed);
+  return near === null ? [] : [near];
 }
 
 /** A metric by its id or by the trade's own words, in any casing: `ball_speed`, `ball speed`, `Ball Speed`. */
@@ -46,8 +56,10 @@ export const metricName = answer(
     kind: 'unknown-metric',
     expected: 'a metric, such as carry, ball_speed or spin_rate',
     cure: (typed) => {
-      const near = typeof typed === 'string' ? nearestMetric(typed) : null;
-      return near === null ? `Write one of ${metricIds.join(', ')}.` : `Did you mean "${near}"?`;
+      const meant = typeof typed === 'string' ? metricsMeant(typed) : [];
+      return meant.length === 0
+        ? `Write one of ${metricIds.join(', ')}.`
+        : `Did you mean ${inWords(meant.map((metric) => `"${metric}"`))}?`;
     },
   },
   'a [metric](#metrics)',

@@ -1,6 +1,7 @@
 import { sortProblems } from '../../problems/sortProblems.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { completeFront } from './completeFront.ts';
+import { indented } from './flushLeft.ts';
 import { frontAnswers, type Front } from './front.ts';
 import { frontChecks } from './frontChecks.ts';
 import { splitReport, type Body } from './frontMatter.ts';
@@ -34,10 +35,12 @@ export function readReport(file: string, text: string, shared: Shared = nothingS
   if (split.yaml === null) {
     return { front: null, typed: null, body: split.body, placeOf: firstLine(file), problems: split.problems };
   }
-  const { tree, placeOf, problems, keysInOrder } = readYaml(file, split.yaml);
-  if (tree === null) return { front: null, typed: null, body: split.body, placeOf, problems };
+  const { tree: asTyped, placeOf, problems, keysInOrder } = readYaml(file, split.yaml);
+  if (asTyped === null) return { front: null, typed: null, body: split.body, placeOf, problems };
+  const { tree, troubles: tooFarLeft } = indented(asTyped, frontAnswers);
   const read = readWith(frontAnswers, tree);
   const troubles = [
+    ...tooFarLeft,
     ...('troubles' in read ? read.troubles : []),
     // Of two answers under one key only one is there to be counted.
     ...(problems.some(({ severity }) => severity === 'error') ? [] : frontChecks(tree, shared.contenders)),

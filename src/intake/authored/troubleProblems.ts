@@ -1,5 +1,6 @@
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
+import { exampleFor } from './answerExamples.ts';
 import type { PlaceOf } from './places.ts';
 import { asFound, dotted, valueAt, type Block } from './tree.ts';
 import type { Trouble } from './trouble.ts';
@@ -10,9 +11,17 @@ export function troubleProblems(troubles: readonly Trouble[], tree: Block, place
     makeProblem(kind, placeOf(path, at ?? 'value'), {
       expected,
       found: found ?? (cure === null ? asFound(valueAt(tree, path)) || null : null),
-      cure: cure ?? addKey(path, tree),
+      cure: cure === null ? addKey(path, tree) : `${cure}${shownBy(kind, path, tree)}`,
     }),
   );
+}
+
+/** Where words stand in the place of a block or a list, a line that can be taken. */
+function shownBy(kind: Trouble['kind'], path: Trouble['path'], tree: Block): string {
+  const typed = valueAt(tree, path);
+  if (kind !== 'value-invalid' || typeof typed !== 'string') return '';
+  const example = exampleFor(path, typed, tree);
+  return example === null ? '' : ` Such as: ${example}`;
 }
 
 function addKey(path: Trouble['path'], tree: Block): string {

@@ -58,7 +58,29 @@ function colonInValue(at: Where, value: string): YamlTrouble {
   );
 }
 
-function wrongIndent(at: Where): YamlTrouble {
+/** The line above that stands too far to the left between lines of one block; the parser stumbles only behind it. */
+function tooFarLeft(at: Where, rows: readonly string[]): YamlTrouble | null {
+  const indent = (row: string): number => row.length - row.trimStart().length;
+  const above = rows
+    .slice(0, at.line - 1)
+    .map((row, index): Where => ({ row, line: index + 1, column: 1 }))
+    .filter(({ row }) => /^\s*[^\s#]/.test(row));
+  const [before, own] = above.slice(-2);
+  if (before === undefined || own === undefined || keyAndValue(own.row) === null) return null;
+  const wanted = indent(at.row);
+  if (indent(own.row) >= wanted || indent(before.row) !== wanted) return null;
+  const missing = wanted - indent(own.row);
+  return trouble(
+    own,
+    'a line indented like those before and after it',
+    own.row,
+    `Put ${missing === 1 ? 'one blank' : `${missing} blanks`} before this line.`,
+  );
+}
+
+function wrongIndent(at: Where, { rows }: Pick<Surroundings, 'rows'>): YamlTrouble {
+  const culprit = tooFarLeft(at, rows);
+  if (culprit !== null) return culprit;
   return trouble(
     at,
     'answers of one block all indented by the same number of blanks',
@@ -70,7 +92,7 @@ function wrongIndent(at: Where): YamlTrouble {
 function nestedOnOneLine(at: Where, { rows }: Surroundings): YamlTrouble {
   const parts = keyAndValue(at.row);
   if (parts !== null && /:(\s|$)/.test(parts.value)) return colonInValue(at, parts.value);
-  return wrongIndent({ line: at.line + 1, column: 1, row: rows[at.line] ?? '' });
+  return wrongIndent({ line: at.line + 1, column: 1, row: rows[at.line] ?? '' }, { rows });
 }
 
 function colonInBrackets(at: Where): YamlTrouble {
@@ -144,7 +166,7 @@ function noColon(at: Where, { rows }: Surroundings): YamlTrouble {
     return trouble(at, 'a blank after the colon', row, `Write "${tight[1]}: ${tight[2]}".`);
   }
   const previous = keyAndValue(rows[at.line - 2] ?? '');
-  if (previous !== null && /^\s/.test(at.row) && row.includes(':')) return wrongIndent(at);
+  if (previous !== null && /^\s/.test(at.row) && row.includes(':')) return wrongIndent(at, { rows });
   return trouble(
     at,
     'a key, a colon, a blank and a value',
@@ -220,7 +242,9 @@ const byCode: Partial<Record<ErrorCode, (at: Where, around: Surroundings) => Yam
   },
   BAD_INDENT: (at, around) => {
     const message = around.document.errors.find(({ pos }) => pos[0] === around.offset)?.message ?? '';
-    return message.startsWith('Flow') ? (flowNotClosed(at, around) ?? wrongIndent(at)) : wrongIndent(at);
+    return message.startsWith('Flow')
+      ? (flowNotClosed(at, around) ?? wrongIndent(at, around))
+      : wrongIndent(at, around);
   },
 };
 

@@ -13,6 +13,8 @@ export interface YamlTrouble {
 }
 
 /** A value in the quotes that leave everything in it as it is. */
-export function inQuotes(value: string): string {
+export function inQuotes(typed: string): string {
+  // Curly ones are letters to YAML, and would be printed inside the straight ones.
+  const value = /^[“‘„«][^“”‘„«»]*[”’“»]$/u.test(typed) ? typed.slice(1, -1) : typed;
   return value.includes('"') || value.includes('\\') ? `'${value.replaceAll("'", "''")}'` : `"${value}"`;
 }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { foldedName } from '../contenderNames.ts';
-import { freeSlug, slugOf } from './slugOf.ts';
+import { freeSlug, shortSlug, slugOf } from './slugOf.ts';
 
 /**
  * An id for each name, plain enough for addresses. No id is spelled like the name of another: in a session file it
@@ -12,7 +12,7 @@ export function contenderIds(names: readonly string[], fallback = 'contender'): 
   return names.map((name, index) => {
     const ofAnother = (slug: string): boolean =>
       folded.some((other, position) => position !== index && other === slug);
-    const id = freeSlug(slugOf(name) || fallback, (slug) => taken.has(slug) || ofAnother(slug));
+    const id = freeSlug(shortSlug(name) || fallback, (slug) => taken.has(slug) || ofAnother(slug));
     taken.add(id);
     return id;
   });

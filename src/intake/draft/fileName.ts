@@ -1,6 +1,6 @@
 import { isRealDate } from '../authored/answers.ts';
 import { namesPerson, withoutPeople, type PersonName } from '../privacy/hitterNames.ts';
-import { slugOf } from './slugOf.ts';
+import { shortSlug } from './slugOf.ts';
 
 /** What the name of a session file tells of the report. */
 export interface FromFileName {
@@ -26,7 +26,7 @@ export function fromFileName(name: string, people: readonly PersonName[] = []): 
     .trim();
   return {
     title: words === '' ? 'Session' : words.charAt(0).toUpperCase() + words.slice(1),
-    slug: slugOf(stem) || 'session',
+    slug: shortSlug(stem) || 'session',
     date,
   };
 }

@@ -56,7 +56,7 @@ export function readOrderSheet(file: string, bytes: Uint8Array): OrderSheet {
       'order-sheet-invalid',
       { line: 1 },
       {
-        expected: 'a line of headings with Shot and Contender, as "npm run plan" writes it',
+        expected: 'a line of headings with Shot and Contender, as a plan writes it',
         found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
         cure: 'put the two headings back',
       },

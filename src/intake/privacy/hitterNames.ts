@@ -23,6 +23,9 @@ const wordsOf = (text: string): readonly string[] =>
     .split(/[^\p{L}]+/u)
     .filter((word) => word !== '');
 
+/** A label without those whose thing it is: "Dora's driver" lends Dora's name to no contender. */
+const withoutOwners = (label: string): string => label.replace(/[\p{L}\p{M}]+['’]s(?!\p{L})/gu, ' ');
+
 /** The names among those that stand for people: "G1", "left" and "Customer A" stand for none, nor does a contender. */
 export function personNames(
   names: readonly string[],
@@ -31,7 +34,7 @@ export function personNames(
   const contenderOf = contenderMatcher(contenders);
   const ofContenders = new Set(
     contenders.flatMap(({ id, label, short = '', match = [] }) =>
-      [id, label, short, ...match].flatMap(wordsOf),
+      [id, label, short, ...match].flatMap((name) => wordsOf(withoutOwners(name))),
     ),
   );
   return [...new Set(names)].flatMap((name): PersonName[] => {
@@ -48,12 +51,18 @@ export function namesPerson(text: string, people: readonly PersonName[]): boolea
   const words = wordsOf(text);
   return people.some(
     ({ whole, telling }) =>
-      (whole.length > 1 && standsIn(whole, words)) || words.some((word) => telling.includes(word)),
+      (whole.length > 1 && standsIn(whole, words)) ||
+      words.some((word) => telling.includes(word) || telling.includes(ownerIn(word))),
   );
 }
 
+/** An address has no apostrophe: "doras-driver". */
+const ownerIn = (word: string): string => (/^.{4,}s$/u.test(word) ? word.slice(0, -1) : word);
+
 /** Whether prose holds one of the names: all its words in a row, or one that tells alone, written as a name. */
-export function proseNamesPerson(text: string, people: readonly PersonName[]): boolean {
+export function proseNamesPerson(typed: string, people: readonly PersonName[]): boolean {
+  // Signs of emphasis inside a word part it for the eye of nobody.
+  const text = typed.replace(/(?<=\p{L})[*_]+(?=\p{L})/gu, '');
   const capitals = new Set(
     [...text.matchAll(/(?<![\p{L}\p{N}])[\p{Lu}\p{Lo}][\p{L}\p{M}]*/gu)].flatMap(([word]) => wordsOf(word)),
   );

@@ -3,6 +3,7 @@ import type { Source } from '../authored/source.ts';
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Place, Problem, Severity } from '../../problems/problem.ts';
 import type { ShotFile } from '../shots/shotFile.ts';
+import { publishedTexts } from './publishedTexts.ts';
 import { likePerson, namesPerson, personNames, proseNamesPerson, type PersonName } from './hitterNames.ts';
 
 interface Told {
@@ -13,7 +14,7 @@ interface Told {
 
 /**
  * Names of hitters, as the session files or `match` have them, where they would be published: in names of files, the
- * address, title, summary, question, labels and narrative. Errors, but in a draft. What was found is not repeated, since
+ * address, ids, whatever was answered, and the narrative. Errors, but in a draft. What was found is not repeated, since
  * the table of problems may be public itself.
  */
 export function namedHitters(source: Source, shotFiles: readonly ShotFile[]): readonly Problem[] {
@@ -49,11 +50,18 @@ export function namedHitters(source: Source, shotFiles: readonly ShotFile[]): re
           },
         ]
       : []),
-    ...proseAnswers(source)
+    ...idsOf(source)
+      .filter(({ id }) => namesPerson(id, people))
+      .map(({ id: _, ...rest }) => rest),
+    ...publishedTexts(source)
       .filter(({ text }) => proseNamesPerson(text, people))
-      .map(({ path, text: _, ...rest }) => ({ ...rest, place: placeOf(path) })),
-    ...body.text.split('\n').flatMap((line, index) =>
-      proseNamesPerson(line, people)
+      .map(({ place, what }) => ({
+        place,
+        what,
+        cure: 'Write the role in place of the name, such as "the staff fitter", or leave it out.',
+      })),
+    ...body.text.split('\n').flatMap((line, index, lines) =>
+      proseNamesPerson(line, people) || beginsName(line, lines[index + 1] ?? '', people)
         ? [
             {
               place: { file, line: body.firstLine + index },
@@ -75,6 +83,16 @@ export function namedHitters(source: Source, shotFiles: readonly ShotFile[]): re
       }),
     ),
   ];
+}
+
+/** Whether a name begins on this line and ends on the next. */
+function beginsName(line: string, next: string, people: readonly PersonName[]): boolean {
+  return (
+    line.trim() !== '' &&
+    next.trim() !== '' &&
+    !proseNamesPerson(next, people) &&
+    proseNamesPerson(`${line} ${next}`, people)
+  );
 }
 
 /** Files whose names look like those of people that nobody has told us of: a page prints them, and its downloads bear them. */
@@ -119,46 +137,16 @@ function fileNames(
   ];
 }
 
-function proseAnswers({ front }: Source) {
-  const { title, summary, question, contenders, hitters, claims, exclusions, corrections, plan } = front;
-  const cure = 'Write the role in place of the name, such as "the staff fitter", or leave it out.';
+/** Ids stand in addresses and in tables of data. */
+function idsOf({ front, placeOf }: Source): readonly (Told & { readonly id: string })[] {
+  const told = (key: string, id: string, such: string) => ({
+    id,
+    place: placeOf([key, id], 'key'),
+    what: 'in an id, which addresses and tables of data bear',
+    cure: `Give it another id, such as "${such}".`,
+  });
   return [
-    { path: ['title'], text: title, what: 'in the title', cure },
-    { path: ['summary'], text: summary ?? '', what: 'in the summary', cure },
-    { path: ['question'], text: question, what: 'in the question', cure },
-    ...contenders.flatMap(({ id, label, short = '' }) => [
-      { path: ['contenders', id, 'label'], text: label, what: 'in a label', cure },
-      { path: ['contenders', id, 'short'], text: short, what: 'in a short name', cure },
-    ]),
-    ...hitters.flatMap(({ id, role, linkToShop = '', expectation = '' }) => [
-      { path: ['hitters', id, 'role'], text: role, what: 'in a role', cure },
-      {
-        path: ['hitters', id, 'link_to_shop'],
-        text: linkToShop,
-        what: 'in what ties a hitter to the shop',
-        cure,
-      },
-      { path: ['hitters', id, 'expectation'], text: expectation, what: 'in what a hitter expected', cure },
-    ]),
-    ...claims.map(({ say }, index) => ({
-      path: ['claims', index, 'say'],
-      text: say,
-      what: 'in a claim',
-      cure,
-    })),
-    ...exclusions.map(({ reason }, index) => ({
-      path: ['exclusions', index, 'reason'],
-      text: reason,
-      what: 'in the reason of an exclusion',
-      cure,
-    })),
-    ...corrections.map(({ what: text }, index) => ({
-      path: ['corrections', index, 'what'],
-      text,
-      what: 'in a correction',
-      cure,
-    })),
-    { path: ['plan', 'expectation'], text: plan?.expectation ?? '', what: 'in what was expected', cure },
-    { path: ['plan', 'warm_up'], text: plan?.warmUp ?? '', what: 'in the warm-up', cure },
+    ...front.contenders.map(({ id }) => told('contenders', id, 'old-driver')),
+    ...front.hitters.map(({ id }) => told('hitters', id, 'one')),
   ];
 }

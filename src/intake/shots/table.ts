@@ -53,7 +53,7 @@ function fits(record: CsvRecord, block: Block, isLast: boolean, cut: boolean, re
     }
     return false;
   }
-  const surplus = cells.findIndex((cell, index) => index >= width && cell.trim() !== '');
+  const surplus = surplusAt(cells, width);
   if (surplus < 0) return true;
   report(
     'too-many-cells',
@@ -65,6 +65,31 @@ function fits(record: CsvRecord, block: Block, isLast: boolean, cut: boolean, re
     },
   );
   return false;
+}
+
+/** The first cell beyond the headings that is not blank; -1 where there is none. */
+const surplusAt = (cells: readonly string[], width: number): number =>
+  cells.findIndex((cell, index) => index >= width && cell.trim() !== '');
+
+/** Rows that are too long by accident are few; where all are, the file tells its decimals and its cells by one mark. */
+const fewestForAll = 3;
+
+/** Says once of a whole block, where it is so, that each of its rows has too many cells. */
+function allTooLong({ headings, rows }: Block, report: Report): boolean {
+  const [first] = rows;
+  const width = headings.length;
+  if (first === undefined || rows.length < fewestForAll) return false;
+  if (rows.some(({ cells }) => surplusAt(cells, width) < 0)) return false;
+  report(
+    'too-many-cells',
+    { line: first.line, column: surplusAt(first.cells, width) + 1 },
+    {
+      expected: `${width} cells, one for each heading`,
+      found: `${first.cells.length}, and too many in every one of the ${rows.length} rows`,
+      cure: 'if the numbers have commas as decimal marks, export the session with decimal points, or with semicolons between the cells; else put quotes around cells that hold a comma',
+    },
+  );
+  return true;
 }
 
 /** Gathers the blocks of a file into tables; rows that do not fit their headings are refused and left out. */
@@ -96,6 +121,7 @@ export function gatherTables(
       rows: [],
     };
     tables.set(key, table);
+    if (allTooLong(block, report)) continue;
     for (const [index, record] of block.rows.entries()) {
       const isLast = block === lastBlock && index === block.rows.length - 1;
       if (fits(record, block, isLast, cut, report)) table.rows.push({ ...record, block });

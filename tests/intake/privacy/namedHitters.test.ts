@@ -83,6 +83,80 @@ describe('the name of a hitter', () => {
     expect(found({ player: '田中', file: '田中 driver.csv' })).toHaveLength(1);
   });
 
+  const published = (line: string) => (text: string) => text.replace(/^status:/m, `${line}\nstatus:`);
+  test.each<readonly [place: string, told: Told, line: number | null]>([
+    [
+      'in an id, which addresses and tables of data bear',
+      { front: (text) => text.replace('{one:', '{smith:') },
+      12,
+    ],
+    [
+      'in an id, which addresses and tables of data bear',
+      { front: (text) => text.replace('  birch: {', '  smiths-driver: {match: Birch, ') },
+      8,
+    ],
+    [
+      'in a label',
+      { front: (text) => text.replace('label: Birch', "label: Smith's driver, match: Birch") },
+      8,
+    ],
+    [
+      'in a claim',
+      {
+        front: published(
+          'claims: [{say: Smith hit Alder farther, metric: carry, more: alder, than: birch, allow_unproven: yes}]',
+        ),
+      },
+      15,
+    ],
+    [
+      'in a correction',
+      {
+        front: published('corrections: [{date: 2026-05-03, what: who hit, was: John Smith, now: a fitter}]'),
+      },
+      15,
+    ],
+    [
+      'in a reply',
+      { front: published('replies: [{from: the maker, date: 2026-05-03, text: Smith has a bad back.}]') },
+      15,
+    ],
+    [
+      'in a build sheet',
+      { front: (text) => text.replace('sold_here: new', 'sold_here: new, build: {also: {owner: J. Smith}}') },
+      7,
+    ],
+    ['in what was held the same', { front: published('held: {grip: the grip of Mr Smith}') }, 15],
+    ['in the conditions', { front: published('conditions: {place: "indoors, Smith\'s bay"}') }, 15],
+    [
+      'in what is said of interests',
+      { front: (text) => text.replace('gifts: none', 'gifts: "Smith pays for our balls"') },
+      13,
+    ],
+    [
+      'in the plan',
+      { front: published('plan: {date: 2026-05-01, exclusion_rule: whatever Smith calls a mishit}') },
+      15,
+    ],
+    [
+      'in the reason of an exclusion',
+      {
+        front: published(
+          'exclusions: [{contender: birch, shot: 2, rule: shots that Smith calls off, reason: called off}]',
+        ),
+      },
+      15,
+    ],
+    ['in the narrative', { narrative: 'In the morning S*mi*th hit first.' }, 20],
+    ['in the narrative', { narrative: '![Smith in the bay](bay.jpg)' }, 20],
+    ['in the narrative', { player: 'Mark Long', narrative: 'Then came Mark\nLong, who hit first.' }, 20],
+  ])('is found %s', (place, told, line) => {
+    const problems = found(told);
+    expect(problems.map(({ severity, line: at, found: what }) => [severity, at, what])).toEqual([
+      ['error', line, `${name}, ${place}`],
+    ]);
+  });
+
   test.each<readonly [what: string, told: Told]>([
     ['a number', { player: 'G1', file: 'g1-shots.csv' }],
     ['a role', { player: 'Staff fitter', narrative: 'The Staff fitter hit first.' }],
