@@ -5,6 +5,7 @@ import { hiddenFields } from './hiddenFields.ts';
 import { reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame, titleOf } from './reportFrame.ts';
 import type { ReportPart } from './reportPart.ts';
+import { newestOther } from './suggestions.ts';
 import type { Submitted } from './submittedAnswers.ts';
 import type { Told } from './told.ts';
 
@@ -31,6 +32,8 @@ export function partHandlers(
       action: places.part(report.slug, part.id),
       hidden: hiddenFields({ formToken: keys.form, seen: report.hash }),
       places,
+      withText: (text) => reportAtDesk(contentDir, report.slug, text),
+      lastAnswers: () => newestOther(contentDir, report.slug),
     });
     const { id, heading, besideLivePage } = part;
     return show(
@@ -57,6 +60,7 @@ export function partHandlers(
         page(context, report, [{ kind: 'refused', sentence }], form.texts);
       if (form.texts['seen']?.[0] !== report.hash) return refused(changedMeanwhile);
       const change = part.change(report, form.texts, work.today());
+      if (change.kind === 'shown') return page(context, report, [], form.texts);
       if (change.kind === 'refused') return refused(change.sentence);
       const edited = editReport(report.text, change.edits);
       if ('refused' in edited) return refused(`Nothing was written. ${edited.refused}`);

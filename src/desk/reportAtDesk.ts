@@ -5,6 +5,7 @@ import type { Block } from '../intake/authored/tree.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
 import { withNarrative } from '../intake/edits/reportParts.ts';
 import type { Ledger } from '../intake/ledger.ts';
+import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { openAnswers } from '../intake/draft/openAnswers.ts';
 import { understand, type Understood } from '../intake/draft/understood.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -15,7 +16,7 @@ import { openContentFolder, sha256, type ContentFolder } from '../site/contentFi
 import { examineReport, type Examined } from '../site/examineReport.ts';
 import { ledgerOf } from '../site/ledger.ts';
 import { readShared } from '../site/sharedFiles.ts';
-import { readLooseSession, readWritten } from '../site/writtenReport.ts';
+import { readLooseSession, readWritten, withLooseSheet } from '../site/writtenReport.ts';
 
 /** A report as it lies on the desk: its file, what it says, and all that is wrong with it. */
 export interface ReportAtDesk {
@@ -33,6 +34,8 @@ export interface ReportAtDesk {
   /** The dotted keys of the answers that must be given and are not. */
   readonly missing: ReadonlySet<string>;
   readonly understood: Understood;
+  /** The session files as they were read, with what the order sheet says of them. */
+  readonly files: readonly ShotFile[];
   /** What can be told of the shots; null while something stands in the way. */
   readonly telling: Telling | null;
   readonly charts: NarrativeCharts;
@@ -57,6 +60,7 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const read = folder.text(file).content ?? '';
   const { yaml, body } = splitReport(file, read);
   const toldBy = examined ?? withoutNarrative(folder, { slug, file, text: read, shared }, ledger);
+  const files = readLooseSession(folder, slug, read);
   return {
     slug,
     file,
@@ -71,7 +75,8 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
         .filter(({ must }) => must)
         .map(({ key }) => key),
     ),
-    understood: understand(readLooseSession(folder, slug, read)),
+    understood: understand(files),
+    files: withLooseSheet(files, { folder, slug, text: read, shared }),
     telling: toldBy?.telling ?? null,
     charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
   };

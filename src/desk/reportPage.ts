@@ -1,5 +1,6 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
+import { isMisread } from '../intake/leftOutReadings.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
 import type { AnswerField } from './answerFields.ts';
 import { fieldsOf, type AnswerGroup } from './answerGroups.ts';
@@ -30,7 +31,8 @@ interface ReportPage {
 /** Everything about one report: its questions, its narrative, its state, and the page beside them. */
 export function reportPage(page: ReportPage): Markup {
   const { report, groups, form, narrative, told, places, formToken } = page;
-  const main = html`${problemSection(form.problems, fieldsOf(groups))} ${understoodSection(report)}
+  const main = html`${problemSection(form.problems, fieldsOf(groups))} ${misreadSection(report, places)}
+  ${understoodSection(report)}
   ${
     report.tree === null
       ? html`<p class="notice">
@@ -64,6 +66,16 @@ export function problemSection(
       ${leading('narrative', 'What you saw', ofNarrative)}
     </ul>
   </section>`;
+}
+
+/** The cure of a misread cell is on another page. */
+function misreadSection({ slug, problems }: ReportAtDesk, places: DeskPlaces): Markup {
+  return problems.some(isMisread)
+    ? html`<p class="notice misread">
+        A reading cannot be what was measured:
+        <a href="${places.part(slug, 'shots')}">leave that shot out</a>. The file stays as it was exported.
+      </p>`
+    : html``;
 }
 
 function understoodSection({ understood, body }: ReportAtDesk): Markup {

@@ -1,4 +1,5 @@
 import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
+import type { Block } from '../intake/authored/tree.ts';
 import type { DeskPlaces, ReportPartId } from './deskPlaces.ts';
 import type { Markup } from './markup.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
@@ -14,6 +15,10 @@ export interface ShownPart {
   /** What each of its forms sends along. */
   readonly hidden: Markup;
   readonly places: DeskPlaces;
+  /** The report as it would be with another text in its file; null where that cannot be told. */
+  readonly withText: (text: string) => ReportAtDesk | null;
+  /** The answers of the newest other report; null where there is no other. */
+  readonly lastAnswers: () => Block | null;
 }
 
 /** What a form of a part asks for: edits of the report's file, or a sentence why they cannot be made. */
@@ -24,6 +29,8 @@ export type PartChange =
       /** Which sentence of the part tells of it. */
       readonly done: string;
     }
+  /** The page is shown again with what was typed; nothing is written. */
+  | { readonly kind: 'shown' }
   | { readonly kind: 'refused'; readonly sentence: string };
 
 /** One part of the work at a report, on a page of its own: its shots, its claims, what comes after publication. */

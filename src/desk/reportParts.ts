@@ -1,4 +1,5 @@
 import type { ReportPart } from './reportPart.ts';
+import { shotsPart } from './shotsPart.ts';
 
 /** The parts of the work at a report beside its answers, in the order of the work. */
-export const reportParts: readonly ReportPart[] = [];
+export const reportParts: readonly ReportPart[] = [shotsPart];
