@@ -9,7 +9,7 @@ import { exclusionFields, kindOfEntry } from './exclusionFields.ts';
 import { html, type Markup } from './markup.ts';
 import { problemText } from './problemText.ts';
 import type { ShownPart } from './reportPart.ts';
-import type { ShotsAtDesk } from './shotsAtDesk.ts';
+import { rowsOf, type ShotsAtDesk } from './shotsAtDesk.ts';
 import { entryId, takeBackForm } from './shotTable.ts';
 
 /** What is left out, entry by entry, each to be changed or taken back; what is wrong with one stands beside it. */
@@ -35,10 +35,24 @@ function entryForm(
     fields.map(({ name }) => [name, own.filter(({ columnName }) => columnName === name)]),
   );
   const ofEntry = own.filter(({ columnName }) => !fields.some(({ name }) => name === columnName));
+  // While a file cannot be read the report is not held against its shots.
+  const isIdle =
+    kindOfEntry(answer) === 'shot' && !rowsOf(shots).some(({ leftOutBy }) => leftOutBy.includes(index));
   const isSent = typed?.['do']?.[0] === 'change' && typed['entry']?.[0] === String(index);
-  return html`<details class="part" id="${entryId(index)}" ${own.length > 0 || isSent ? 'open' : ''}>
+  return html`<details
+    class="part"
+    id="${entryId(index)}"
+    ${own.length > 0 || isIdle || isSent ? 'open' : ''}
+  >
     <summary>${visible(entryTitle(answer, shots))}</summary>
     ${ofEntry.map((problem) => html`<p class="field"><span class="error">${problemText(problem)}</span></p>`)}
+    ${
+      own.length === 0 && isIdle
+        ? html`<p class="field">
+            <span class="error">It names no shot of this report, and leaves nothing out.</span>
+          </p>`
+        : ''
+    }
     ${reachOf(index, answer, shots)}
     <form method="post" action="${action}" class="entry">
       ${hidden}<input type="hidden" name="entry" value="${index}" />

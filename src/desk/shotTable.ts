@@ -23,6 +23,9 @@ interface ShotTable {
 /** The address on the page of the table of one of what was compared. */
 export const tableId = (index: number): string => `shots-${index + 1}`;
 
+/** More shots than these scroll by themselves, so that the forms below stay within reach. */
+const mostAtOnce = 24;
+
 /** All shots with one of what was compared, in the order they were hit; those left out are crossed through. */
 export function shotTable({ one, index, shots, ticked }: ShotTable): Markup {
   const { name, rows } = one;
@@ -34,7 +37,7 @@ export function shotTable({ one, index, shots, ticked }: ShotTable): Markup {
   });
   const width = 1 + (golfers.length > 1 ? 1 : 0) + heads.length;
   return html`<div
-    class="scroll shots"
+    class="scroll shots${rows.length > mostAtOnce ? ' many' : ''}"
     id="${tableId(index)}"
     role="group"
     aria-labelledby="${tableId(index)}-caption"
@@ -42,8 +45,10 @@ export function shotTable({ one, index, shots, ticked }: ShotTable): Markup {
   >
     <table>
       <caption id="${tableId(index)}-caption">
-        ${visible(name)}: ${counted(rows.length, 'shot')} in the order they were
-        hit${out === 0 ? '' : `, ${out === rows.length ? 'all' : counted(out, 'shot')} left out`}
+        <span class="stays"
+          >${visible(name)}: ${counted(rows.length, 'shot')} in the order they were
+          hit${out === 0 ? '' : `, ${out === rows.length ? 'all' : counted(out, 'shot')} left out`}</span
+        >
       </caption>
       <thead>
         <tr>

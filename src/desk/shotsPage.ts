@@ -1,7 +1,7 @@
 import { isUnanswered, valueAt } from '../intake/authored/tree.ts';
 import { visible } from '../problems/visible.ts';
-import { counted } from '../prose/words.ts';
-import { withAndWithout } from './answersCompared.ts';
+import { capitalised, counted } from '../prose/words.ts';
+import { untold, withAndWithout } from './answersCompared.ts';
 import { exclusionList } from './exclusionList.ts';
 import { leaveOutForm } from './leaveOutForm.ts';
 import { limitForm } from './limitForm.ts';
@@ -24,9 +24,9 @@ export function shotsPage(shown: ShownPart): Markup {
       rows.length === 0
         ? html`<p class="notice">No shot can be shown. ${whyNone(report, shots)}</p>`
         : html`<p>
-              Shots that you leave out stay on the page, crossed through, each with its rule and reason. You
-              leave them out after you saw the numbers, and readers are told: whether a rule was made first,
-              how many were left out of each, and what the answer would be with them.
+              Shots that you leave out stay in the report, each with its rule and reason. You leave them out
+              after you saw the numbers, and readers can see that: they are told whether a rule was made
+              first, how many were left out of each, and what the answer would be with them.
             </p>
             ${outcomeSection(report, shots)} ${noneForm(shown, shots)} ${waysSection(shots)}
             ${leaveOutForm(shown, shots, rules)} ${limitForm(shown, shots, rules)}`
@@ -92,17 +92,15 @@ function inWordsSection({ tree }: ReportAtDesk): Markup {
 
 const isNone = (answer: string): boolean => answer.trim().toLowerCase() === 'none';
 
-function outcomeSection({ telling }: ReportAtDesk, shots: ShotsAtDesk): Markup {
+function outcomeSection(report: ReportAtDesk, shots: ShotsAtDesk): Markup {
+  const { telling } = report;
   const out = rowsOf(shots).filter(({ leftOut }) => leftOut !== null).length;
   if (out === 0) return html``;
   return html`<section aria-labelledby="outcome">
     <h2 id="outcome">What leaving out does to the answer</h2>
     ${
       telling === null
-        ? html`<p>
-            ${counted(out, 'shot')} left out. What that does to the answer can be told once every question of
-            this report is answered.
-          </p>`
+        ? html`<p>${capitalised(counted(out, 'shot'))} left out. ${untold(report)}</p>`
         : withAndWithout(telling)
     }
   </section>`;

@@ -8,9 +8,9 @@ export const shotsPart: ReportPart = {
   heading: 'Shots',
   besideLivePage: false,
   done: {
-    'left-out': 'Left out. What that does to the answer stands below.',
+    'left-out': 'Left out. Below stands what that does to the answer.',
     'taken-back': 'Taken back in: it counts again.',
-    limit: 'The limit is set. What it does to the answer stands below.',
+    limit: 'The limit is set.',
     changed: 'The change is saved.',
     unchanged: 'Nothing was changed.',
     none: 'Saved: none was left out.',

@@ -20,17 +20,19 @@ export function wouldLeaveOut(
       <p>${'refused' in edited ? edited.refused : 'That cannot be told.'}</p>
     </div>`;
   const after = shotsAtDesk(then);
-  const each = shots.contenders.map(({ name, rows }, index) => {
-    const more = outOf(after.contenders[index]?.rows ?? []) - outOf(rows);
-    return `${more === 0 ? 'none' : countWord(more)} of ${name}`;
-  });
+  const more = shots.contenders.map(({ name, rows }, index) => ({
+    name,
+    count: outOf(after.contenders[index]?.rows ?? []) - outOf(rows),
+  }));
+  const each = more.map(({ name, count }) => `${count === 0 ? 'none' : countWord(count)} of ${name}`);
+  const those = more.every(({ count }) => count === 0) ? 'no further shot' : listed(each);
   const all = outOf(after.contenders.flatMap(({ rows }) => rows));
   return html`<div class="notice" role="status">
     <p>
-      It would leave out ${visible(listed(each))}. Then ${counted(all, 'shot')} of all
-      ${all === 1 ? 'is' : 'are'} left out. Nothing is written yet.
+      It would leave out ${visible(those)}. Then ${counted(all, 'shot')} of all ${all === 1 ? 'is' : 'are'}
+      left out. Nothing is written yet.
     </p>
-    ${answersCompared(report.telling, then.telling)}
+    ${answersCompared(report, then)}
   </div>`;
 }
 

@@ -196,7 +196,7 @@ describe('leaving out', () => {
     const { page, send, file, root } = open();
     const before = file();
     const after = await send({ do: 'leave-out', shot: keyOf(await page(), 'Alder', '7'), ...why });
-    expect(told(after)).toBe('Left out. What that does to the answer stands below.');
+    expect(told(after)).toBe('Left out. Below stands what that does to the answer.');
     expect(only(before, file())).toEqual([]);
     expect(only(file(), before)).toEqual([
       'exclusions:',
@@ -498,7 +498,7 @@ describe('a limit for all alike', () => {
     expect(parseHTML(shown).document.getElementById('answer-limit-below')?.getAttribute('value')).toBe('225');
 
     const after = await send({ do: 'set-limit', ...limit });
-    expect(told(after)).toBe('The limit is set. What it does to the answer stands below.');
+    expect(told(after)).toBe('The limit is set.');
     expect(only(file(), before)).toEqual([
       'exclusions:',
       "  - {metric: carry, below: 225 yd, reason: 'A mishit is no answer to the question.'}",
