@@ -35,9 +35,7 @@ function entryForm(
     fields.map(({ name }) => [name, own.filter(({ columnName }) => columnName === name)]),
   );
   const ofEntry = own.filter(({ columnName }) => !fields.some(({ name }) => name === columnName));
-  // While a file cannot be read the report is not held against its shots.
-  const isIdle =
-    kindOfEntry(answer) === 'shot' && !rowsOf(shots).some(({ leftOutBy }) => leftOutBy.includes(index));
+  const isIdle = leavesNothingOut(index, answer, shots);
   const isSent = typed?.['do']?.[0] === 'change' && typed['entry']?.[0] === String(index);
   return html`<details
     class="part"
@@ -64,11 +62,38 @@ function entryForm(
       <p class="actions">
         ${isBlock(answer) ? html`<button name="do" value="change">Save the change</button>` : ''}
         <button form="${takeBackForm}" name="take-back" value="${index}">
-          ${kindOfEntry(answer) === 'limit' ? 'Take this limit back' : 'Take this back in'}
+          ${
+            kindOfEntry(answer) === 'limit'
+              ? 'Take this limit back'
+              : isIdle
+                ? 'Take this out of the list'
+                : 'Take this back in'
+          }
         </button>
       </p>
     </form>
   </details>`;
+}
+
+/** Whether an entry names no shot; while a file cannot be read, no problem says so. */
+const leavesNothingOut = (index: number, answer: Tree, shots: ShotsAtDesk): boolean =>
+  kindOfEntry(answer) === 'shot' && !rowsOf(shots).some(({ leftOutBy }) => leftOutBy.includes(index));
+
+/** Ways to the entries that must be put right. */
+export function faultyEntries({ report }: Pick<ShownPart, 'report'>, shots: ShotsAtDesk): Markup {
+  const faulty = shots.entries.flatMap(({ typed }, index) =>
+    leavesNothingOut(index, typed, shots) || problemsOf(report.problems, report.file, index).length > 0
+      ? [html`<li><a href="#${entryId(index)}">${visible(entryTitle(typed, shots))}</a></li>`]
+      : [],
+  );
+  return faulty.length === 0
+    ? html``
+    : html`<section aria-labelledby="faulty" class="problems">
+        <h2 id="faulty">To be put right in what is left out</h2>
+        <ul>
+          ${faulty}
+        </ul>
+      </section>`;
 }
 
 /** Problems at an entry or inside it. */

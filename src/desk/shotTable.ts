@@ -149,11 +149,11 @@ function notesOf(row: ShotRow, called: string): readonly Markup[] {
 }
 
 /** A limit holds for all alike: it is not taken back at one shot. */
-function takeBack({ isByLimit }: ShotRow, entry: number, called: string): Markup {
-  return isByLimit
-    ? html`<p>By a <a href="#${entryId(entry)}">limit for all alike</a>.</p>`
+function takeBack({ namedBy }: ShotRow, first: number, called: string): Markup {
+  return namedBy === null
+    ? html`<p>By a <a href="#${entryId(first)}">limit for all alike</a>.</p>`
     : html`<p>
-        <button form="${takeBackForm}" name="take-back" value="${entry}">Take ${called} back in</button>
+        <button form="${takeBackForm}" name="take-back" value="${namedBy}">Take ${called} back in</button>
       </p>`;
 }
 

@@ -31,8 +31,8 @@ export interface ShotRow {
   readonly leftOut: Exclusion | null;
   /** The places, from 0, of the entries by which it is left out. */
   readonly leftOutBy: readonly number[];
-  /** Whether it is left out by limits alone, which hold for all alike. */
-  readonly isByLimit: boolean;
+  /** The place of the entry that names it; null where none does, as where only a limit for all alike leaves it out. */
+  readonly namedBy: number | null;
   /** Whether the file alone marks it as not to be used, and no entry says why. */
   readonly onlyMarked: boolean;
   /** How many shots have the same address: whoever leaves one out leaves out all of them. */
@@ -106,7 +106,7 @@ export function shotsAtDesk(report: ReportAtDesk): ShotsAtDesk {
       readings: columns.map(({ metric }) => print(shot.place.file, metric, shot.values[metric] ?? null)),
       leftOut: shot.excluded,
       leftOutBy,
-      isByLimit: leftOutBy.length > 0 && leftOutBy.every((at) => loose.entries[at]?.entry?.kind === 'limit'),
+      namedBy: leftOutBy.find((at) => loose.entries[at]?.entry?.kind === 'shot') ?? null,
       onlyMarked: shot.excluded?.rule === markedInFile,
       alike: addresses.get(keyOf(address))?.length ?? 1,
       problems: own,

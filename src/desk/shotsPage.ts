@@ -2,7 +2,7 @@ import { isUnanswered, valueAt } from '../intake/authored/tree.ts';
 import { visible } from '../problems/visible.ts';
 import { capitalised, counted } from '../prose/words.ts';
 import { untold, withAndWithout } from './answersCompared.ts';
-import { exclusionList } from './exclusionList.ts';
+import { exclusionList, faultyEntries } from './exclusionList.ts';
 import { leaveOutForm } from './leaveOutForm.ts';
 import { limitForm } from './limitForm.ts';
 import { html, type Markup } from './markup.ts';
@@ -19,7 +19,7 @@ export function shotsPage(shown: ShownPart): Markup {
   const shots = shotsAtDesk(report);
   const rows = rowsOf(shots);
   const rules = rulesOffered(report.tree, shown.lastAnswers());
-  return html`${filesSection(shots)} ${inWordsSection(report)}
+  return html`${filesSection(shots)} ${faultyEntries(shown, shots)} ${inWordsSection(report)}
     ${
       rows.length === 0
         ? html`<p class="notice">No shot can be shown. ${whyNone(report, shots)}</p>`

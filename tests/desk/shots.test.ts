@@ -512,6 +512,23 @@ describe('a limit for all alike', () => {
     expect(leftOutIn(root)).toEqual({ alder: 0, birch: 0 });
   });
 
+  test('leaves a shot that an entry names to be taken back by that entry', async () => {
+    const { page, send, file } = open(
+      twoHeads((front) =>
+        front.replace(
+          'interests:',
+          'exclusions:\n  - {metric: carry, below: 225 yd, reason: mishit}\n  - {contender: birch, shot: 4, rule: topped, reason: low}\ninterests:',
+        ),
+      ),
+    );
+    const index = /name="take-back" value="(\d)">\s*Take shot 4/.exec(await page())?.[1] ?? '';
+    expect(index).toBe('1');
+    const after = await send({ 'take-back': index });
+    expect(file()).toContain('metric: carry');
+    expect(file()).not.toContain('topped');
+    expect(rowOf(after, 'Birch', '4').notes).toContain('By a limit for all alike.');
+  });
+
   test('that is not complete says so at its controls', async () => {
     const { send, file } = open();
     const before = file();
@@ -538,6 +555,7 @@ describe('entries of the report', () => {
     );
     const { document } = parseHTML(await page());
     const entry = document.querySelector('#entry-1');
+    expect(document.querySelector('.problems a')?.getAttribute('href')).toBe('#entry-1');
     expect(entry?.hasAttribute('open')).toBe(true);
     expect(words(entry)).toContain('An exclusion matches no shot');
     const number = entry?.querySelector('[name="answer.exclusions[1].shot"]');
