@@ -224,6 +224,7 @@ describe.each([
     const opened = groups.map((id) => `click element #group-${id} summary`);
     const place = `/desk/reports/${slug}/`;
     expect(await audit([place], [...opened, 'click element details.menu summary'])).toEqual([]);
+    expect(await audit([`${place}shots/`], [isThere('.shots')])).toEqual([]);
     // With questions open, and with something wrong in an answer, in the narrative and in a file.
     writeFileSync(
       reportFile,
