@@ -19,6 +19,9 @@ export function shotsPage(shown: ShownPart): Markup {
   const shots = shotsAtDesk(report);
   const rows = rowsOf(shots);
   const rules = rulesOffered(report.tree, shown.lastAnswers());
+  // Its buttons stand in the rows of the tables.
+  const formOfRows = (id: string): Markup =>
+    html`<form method="post" action="${action}" id="${id}">${hidden}</form>`;
   return html`${filesSection(shots)} ${faultyEntries(shown, shots)} ${inWordsSection(report)}
     ${
       rows.length === 0

@@ -95,6 +95,14 @@ const tickedOn = (page: string): readonly (string | null)[] =>
     box.getAttribute('value'),
   );
 
+/** Buttons that belong to a form elsewhere on the page which is not there, and such forms without a button. */
+function buttonsWithoutForm(page: string): readonly string[] {
+  const { document } = parseHTML(page);
+  const wanted = [...document.querySelectorAll('button[form]')].map((one) => one.getAttribute('form') ?? '');
+  const there = [...document.querySelectorAll('form[id]')].map(({ id }) => id);
+  return [...wanted.filter((id) => !there.includes(id)), ...there.filter((id) => !wanted.includes(id))];
+}
+
 const keyOf = (page: string, name: string, shot: string): string => rowOf(page, name, shot).key ?? '';
 
 const why: Fields = { 'answer.shots.rule': 'topped', 'answer.shots.reason': 'It hardly left the tee.' };
@@ -107,6 +115,7 @@ describe('the table of all shots', () => {
   test('has each shot of the file under its number, in hit order, with its readings as the file has them', async () => {
     const tables = tablesOf(await open().page());
     expect([...tables.keys()]).toEqual(['Alder', 'Birch']);
+    expect(buttonsWithoutForm(await open().page())).toEqual([]);
     const inFile = (name: string): readonly (readonly string[])[] =>
       twoHeadsCsv
         .split('\n')
@@ -236,6 +245,7 @@ describe('leaving out', () => {
       "  - {contender: alder, shot: 1, rule: topped, reason: 'It hardly left the tee.'}",
     ]);
     expect(leftOutIn(root)).toEqual({ alder: 0, birch: 2 });
+    expect(buttonsWithoutForm(after)).toEqual([]);
     expect(rowOf(after, 'Alder', '1').isOut).toBe(false);
     await send({ 'take-back': '1' });
     expect(file()).toBe(before);
@@ -632,6 +642,7 @@ describe('a misread cell', () => {
       'Leave shot 2 of Birch out as misread Reason: the reading cannot be: 2434 yd',
     );
     expect(row.cells).toEqual(['2,434.0']);
+    expect(buttonsWithoutForm(await one.page())).toEqual([]);
     const after = await press(one);
     expect(one.file()).toContain('  - {contender: birch, shot: 2, rule: misread, reason: ');
     expect(one.file()).toContain('the reading cannot be: 2434 yd');
