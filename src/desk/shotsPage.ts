@@ -23,20 +23,19 @@ export function shotsPage(shown: ShownPart): Markup {
   const formOfRows = (id: string): Markup =>
     html`<form method="post" action="${action}" id="${id}">${hidden}</form>`;
   return html`${filesSection(shots)} ${faultyEntries(shown, shots)} ${inWordsSection(report)}
-    ${
-      rows.length === 0
-        ? html`<p class="notice">No shot can be shown. ${whyNone(report, shots)}</p>`
-        : html`<p>
-              Shots that you leave out stay in the report, each with its rule and reason. You leave them out
-              after you saw the numbers, and readers can see that: they are told whether a rule was made
-              first, how many were left out of each, and what the answer would be with them.
-            </p>
-            ${outcomeSection(report, shots)} ${noneForm(shown, shots)} ${waysSection(shots)}
-            ${leaveOutForm(shown, shots, rules)} ${limitForm(shown, shots, rules)}`
-    }
-    ${exclusionList(shown, shots, rules)}
-    <form method="post" action="${action}" id="${takeBackForm}">${hidden}</form>
-    <form method="post" action="${action}" id="${misreadForm}">${hidden}</form>`;
+  ${
+    rows.length === 0
+      ? html`<p class="notice">No shot can be shown. ${whyNone(report, shots)}</p>`
+      : html`<p>
+            Shots that you leave out stay in the report, each with its rule and reason. You leave them out
+            after you saw the numbers, and readers can see that: they are told whether a rule was made first,
+            how many were left out of each, and what the answer would be with them.
+          </p>
+          ${outcomeSection(report, shots)} ${noneForm(shown, shots)} ${waysSection(shots)}
+          ${leaveOutForm(shown, shots, rules)} ${limitForm(shown, shots, rules)}`
+  }
+  ${exclusionList(shown, shots, rules)} ${shots.entries.length === 0 ? '' : formOfRows(takeBackForm)}
+  ${rows.every(({ misread }) => misread === null) ? '' : formOfRows(misreadForm)}`;
 }
 
 /** What was found in the files beyond their shots; errors first, the rest folded. */
