@@ -5,6 +5,7 @@ import { hiddenFields } from './hiddenFields.ts';
 import { reportAtDesk, type ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame, titleOf } from './reportFrame.ts';
 import type { ReportPart } from './reportPart.ts';
+import { newestOther } from './suggestions.ts';
 import type { Submitted } from './submittedAnswers.ts';
 import type { Told } from './told.ts';
 
@@ -32,6 +33,7 @@ export function partHandlers(
       hidden: hiddenFields({ formToken: keys.form, seen: report.hash }),
       places,
       today: work.today(),
+      lastAnswers: () => newestOther(contentDir, report.slug),
     });
     const { id, heading, besideLivePage } = part;
     return show(

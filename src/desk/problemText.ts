@@ -16,7 +16,13 @@ export const problemText = (problem: Problem): string => {
 export const withoutOffer = ({ offered, ...problem }: Problem): Problem =>
   offered === undefined ? problem : { ...problem, cure: offered.besides };
 
-/** The same with its place, where no answer stands beside it. */
+/** The same without what to do, where the page itself offers that. */
+export const problemFound = ({ kind, expected, found }: Problem): string =>
+  visible(
+    `${problemKinds[kind].title}: expected ${expected}; found ${found === null || found === '' ? 'nothing' : found}.`,
+  );
+
+/** A problem with its place, where no answer stands beside it. */
 export const problemTextWithPlace = (problem: Problem): string =>
   visible(
     `${[problem.file, ...(problem.line === null ? [] : [`line ${problem.line}`]), ...(problem.columnName === null ? [] : [problem.columnName])].join(', ')}. ${problemText(problem)}`,

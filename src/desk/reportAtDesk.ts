@@ -6,6 +6,7 @@ import { readYaml } from '../intake/authored/yamlText.ts';
 import { editReport } from '../intake/edits/editAnswers.ts';
 import { withNarrative } from '../intake/edits/reportParts.ts';
 import type { Ledger, ReportRecord } from '../intake/ledger.ts';
+import type { ShotFile } from '../intake/shots/shotFile.ts';
 import { openAnswers } from '../intake/draft/openAnswers.ts';
 import { understand, type Understood } from '../intake/draft/understood.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -17,7 +18,7 @@ import { examineReport, type Examined } from '../site/examineReport.ts';
 import { ledgerOf } from '../site/ledger.ts';
 import { recordsOf } from '../site/ownLedger.ts';
 import { readShared } from '../site/sharedFiles.ts';
-import { readLooseSession, readWritten } from '../site/writtenReport.ts';
+import { readLooseSession, readWritten, withLooseSheet } from '../site/writtenReport.ts';
 import { unansweredProblems } from './unansweredProblems.ts';
 import { otherReports, type OtherReport } from './otherReports.ts';
 import { problemsBesideOthers } from './problemsBesideOthers.ts';
@@ -41,6 +42,8 @@ export interface ReportAtDesk {
   /** The dotted keys of the answers that must be given and are not. */
   readonly missing: ReadonlySet<string>;
   readonly understood: Understood;
+  /** The session files as they were read, with what the order sheet says of them. */
+  readonly shotFiles: readonly ShotFile[];
   /** What can be told of the shots; null while something stands in the way. */
   readonly telling: Telling | null;
   readonly charts: NarrativeCharts;
@@ -75,6 +78,7 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const { yaml, body } = splitReport(file, read);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
   const toldBy = examined ?? withoutWords(folder, { slug, file, text: read, shared }, ledger);
+  const shotFiles = readLooseSession(folder, slug, read);
   return {
     slug,
     file,
@@ -90,7 +94,8 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
         .filter(({ must }) => must)
         .map(({ key }) => key),
     ),
-    understood: understand(readLooseSession(folder, slug, read)),
+    understood: understand(shotFiles),
+    shotFiles: withLooseSheet(shotFiles, { folder, slug, text: read, shared }),
     telling: toldBy?.telling ?? null,
     charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
     record: sources.flatMap((source) => recordsOf(source, ledger)).at(-1) ?? null,

@@ -1,5 +1,6 @@
 import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
+import { isMisread } from '../intake/leftOutReadings.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
 import type { AnswerField } from './answerFields.ts';
 import { answeredList } from './answeredList.ts';
@@ -45,15 +46,16 @@ export function reportPage(page: ReportPage): Markup {
   const main = html`${plan === null ? '' : plannedSection(plan, places, formToken)}
   ${
     report.tree === null
-      ? html`${problemSection(problems, fieldsOf(groups), { ways })} ${understood}
+      ? html`${problemSection(problems, fieldsOf(groups), { ways })} ${misreadSection(report, places)}
+          ${understood}
           <p class="notice">
             The answers of this report cannot be read, so they cannot be changed here. Put right in
             <code>${report.file}</code> what is told above, then come back.
           </p>`
       : html`<form method="post" action="${places.report(report.slug)}" class="answers">
           ${hiddenFields({ formToken, seen: report.hash })} ${savesByEnter}
-          ${problemSection(problems, fieldsOf(groups), { ways, button })} ${answeredList(report)}
-          ${understood} ${answerForm(groups, form)}
+          ${problemSection(problems, fieldsOf(groups), { ways, button })} ${misreadSection(report, places)}
+          ${answeredList(report)} ${understood} ${answerForm(groups, form)}
           ${narrativeSection({ report, typed: narrative, problems: form.problems.ofNarrative })}
           ${stateSection(report)}
         </form>`
@@ -122,6 +124,16 @@ export function problemSection(
       ${leading('#narrative', 'What you saw', ofNarrative)}
     </ul>
   </section>`;
+}
+
+/** The cure of a misread cell is on another page. */
+function misreadSection({ slug, problems }: ReportAtDesk, places: DeskPlaces): Markup {
+  return problems.some(isMisread)
+    ? html`<p class="notice misread">
+        A reading cannot be what was measured:
+        <a href="${places.part(slug, 'shots')}">leave that shot out</a>. The file stays as it was exported.
+      </p>`
+    : html``;
 }
 
 function understoodSection({ understood, body }: ReportAtDesk): Markup {

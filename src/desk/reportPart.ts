@@ -1,4 +1,5 @@
 import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
+import type { Block } from '../intake/authored/tree.ts';
 import type { DeskPlaces, ReportPartId } from './deskPlaces.ts';
 import type { Markup } from './markup.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
@@ -16,6 +17,8 @@ export interface ShownPart {
   readonly places: DeskPlaces;
   /** The day where the shop is, ISO 8601. */
   readonly today: string;
+  /** The answers of the newest other report; null where there is no other. */
+  readonly lastAnswers: () => Block | null;
 }
 
 /**

@@ -20,6 +20,12 @@ const ownAnswers: ReadonlySet<string> = new Set([
 
 /** The answers of the newest other report in a content folder; none where there is no other. */
 export function suggestionsOf(root: string, slug: string): Suggestions {
+  const last = newestOther(root, slug);
+  return last === null ? () => [] : (field) => answersFor(field, last);
+}
+
+/** The answers of the newest other report in a content folder; null where there is no other. */
+export function newestOther(root: string, slug: string): Block | null {
   const folder = composedNames(openContentFolder(root));
   const others = folder
     .folders('reports')
@@ -28,7 +34,7 @@ export function suggestionsOf(root: string, slug: string): Suggestions {
       treeOf(`reports/${other}/report.md`, folder.text(`reports/${other}/report.md`).content),
     );
   const [last] = others.toSorted((a, b) => (dayOf(a) < dayOf(b) ? 1 : -1));
-  return last === undefined ? () => [] : (field) => answersFor(field, last);
+  return last ?? null;
 }
 
 function treeOf(file: string, text: string | null): readonly Block[] {

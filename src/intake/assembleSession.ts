@@ -5,7 +5,7 @@ import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
 import type { Hitter } from './authored/hitter.ts';
 import type { Source } from './authored/source.ts';
 import { withoutUnseen } from './authored/unseenCharacters.ts';
-import { contenderMatcher, foldedName } from './contenderNames.ts';
+import { contenderMatcher, foldedName, type NamedContender } from './contenderNames.ts';
 import { applyExclusions, markedInFile } from './exclusionsOf.ts';
 import type { Session, Shot } from './session.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shots/shotFile.ts';
@@ -29,20 +29,9 @@ export function assembleSession(
   const problems: Problem[] = [...strangers(rows, contenderOf, source)];
   const hitterOf = hitterMatcher(front.hitters);
   problems.push(...hitterStrangers(rows, hitterOf, source));
-  const orders = new Map<string, number>();
-  const shots = rows.flatMap(({ row, file }): Shot[] => {
-    const contender = clubOf(row, file, contenderOf);
-    const hitter = hitterOf(row.hitter);
-    if (contender === null || hitter === null || row.warmUp) return [];
-    const order = (orders.get(hitter) ?? 0) + 1;
-    orders.set(hitter, order);
-    const { round, shotNo, time, values, line, note } = row;
-    const excluded = row.excluded
-      ? { rule: markedInFile, reason: withoutUnseen(note ?? 'no reason given') }
-      : null;
-    return [{ contender, hitter, round, order, shotNo, time, values, excluded, place: { file, line } }];
-  });
-  const excluded = applyExclusions(shots, front.exclusions, (index) => source.placeOf(['exclusions', index]));
+  const excluded = applyExclusions(shotsOf(files, front), front.exclusions, (index) =>
+    source.placeOf(['exclusions', index]),
+  );
   const columns = joinColumns(files, source);
   const session: Session = {
     contenders: front.contenders.map(({ id }) => id),
@@ -66,6 +55,31 @@ export function assembleSession(
   return { session, problems };
 }
 
+/** Who hit, as far as names go. */
+export type NamedHitter = Pick<Hitter, 'id' | 'match'>;
+
+/** The shots of these contenders by these hitters, in hit order; marked as left out is only what the files mark so. */
+export function shotsOf(
+  files: readonly ShotFile[],
+  named: { readonly contenders: readonly NamedContender[]; readonly hitters: readonly NamedHitter[] },
+): readonly Shot[] {
+  const contenderOf = contenderMatcher(named.contenders);
+  const hitterOf = hitterMatcher(named.hitters);
+  const orders = new Map<string, number>();
+  return inHitOrder(files).flatMap(({ row, file }): Shot[] => {
+    const contender = clubOf(row, file, contenderOf);
+    const hitter = hitterOf(row.hitter);
+    if (contender === null || hitter === null || row.warmUp) return [];
+    const order = (orders.get(hitter) ?? 0) + 1;
+    orders.set(hitter, order);
+    const { round, shotNo, time, values, line, note } = row;
+    const excluded = row.excluded
+      ? { rule: markedInFile, reason: withoutUnseen(note ?? 'no reason given') }
+      : null;
+    return [{ contender, hitter, round, order, shotNo, time, values, excluded, place: { file, line } }];
+  });
+}
+
 /** Rows of all files; where there are several and every row has a time, by time. */
 export function inHitOrder(files: readonly ShotFile[]): readonly PlacedRow[] {
   const rows = files.flatMap(({ rows: own, file }) => own.map((row) => ({ row, file })));
@@ -86,7 +100,7 @@ export function clubName({ club }: ShotRow, file: string): string {
 /** The name that a file of a single contender gives it. */
 export const nameInFile = (file: string): string => (file.split('/').pop() ?? file).replace(/\.[^.]+$/, '');
 
-function hitterMatcher(hitters: readonly Hitter[]): (name: string | null) => string | null {
+function hitterMatcher(hitters: readonly NamedHitter[]): (name: string | null) => string | null {
   const [only] = hitters;
   const known = new Map(
     hitters.flatMap(({ id, match = [] }) => [id, ...match].map((name) => [foldedName(name), id])),

@@ -20,10 +20,7 @@ export function applyExclusions(
 ): { readonly shots: readonly Shot[]; readonly problems: readonly Problem[] } {
   if (entries.length === 0) return { shots, problems: [] };
   const numbers = shotNumbers(shots);
-  const matching = (shot: Shot): readonly ExclusionEntry[] =>
-    entries.filter((entry) =>
-      entry.kind === 'shot' ? isShot(entry, shot, numbers.get(shot)) : isBeyond(entry, shot),
-    );
+  const matching = (shot: Shot): readonly ExclusionEntry[] => entriesFor(shot, numbers.get(shot), entries);
   const used = new Set<ExclusionEntry>();
   const marked = shots.map((shot) => {
     const found = matching(shot);
@@ -39,8 +36,23 @@ export function applyExclusions(
   return { shots: marked, problems };
 }
 
+/**
+ * The entries that a shot is left out by.
+ *
+ * @param number by which entries name it, of `shotNumbers`
+ */
+export function entriesFor<Entry extends ExclusionEntry>(
+  shot: Shot,
+  number: number | undefined,
+  entries: readonly Entry[],
+): readonly Entry[] {
+  return entries.filter((entry: ExclusionEntry) =>
+    entry.kind === 'shot' ? isShot(entry, shot, number) : isBeyond(entry, shot),
+  );
+}
+
 /** The number of each shot: as the file has it, else its place among the shots of its contender. */
-function shotNumbers(shots: readonly Shot[]): ReadonlyMap<Shot, number> {
+export function shotNumbers(shots: readonly Shot[]): ReadonlyMap<Shot, number> {
   const seen = new Map<string, number>();
   return new Map(
     shots.map((shot) => {

@@ -1,8 +1,7 @@
 import type { Problem } from '../problems/problem.ts';
 import type { ProblemKind } from '../problems/kinds.ts';
 import { isMetricId } from '../trade/metrics.ts';
-import type { Source } from './authored/source.ts';
-import { assembleSession } from './assembleSession.ts';
+import type { Shot } from './session.ts';
 import type { ShotFile } from './shots/shotFile.ts';
 
 /** Cells that were misread, and stand in a shot that may as well be left out. */
@@ -11,10 +10,15 @@ const misread: readonly ProblemKind[] = ['implausible-value', 'not-a-number'];
 /**
  * The files without the misread cells of shots that are left out: raw files are never edited, so leaving the shot out
  * is the cure. The cell counts as no reading, and what was wrong with it is a warning.
+ *
+ * @param shotsIn the shots of the files, those left out marked as such
  */
-export function withoutMisreadCells(source: Source, files: readonly ShotFile[]): readonly ShotFile[] {
+export function withoutMisreadCells(
+  files: readonly ShotFile[],
+  shotsIn: (files: readonly ShotFile[]) => readonly Shot[],
+): readonly ShotFile[] {
   if (!files.some(({ problems }) => problems.some(isMisread))) return files;
-  const { shots } = assembleSession(source, files).session;
+  const shots = shotsIn(files);
   const leftOut = new Set(
     shots.filter(({ excluded }) => excluded !== null).map(({ place }) => `${place.file}:${place.line}`),
   );
@@ -26,7 +30,9 @@ export function withoutMisreadCells(source: Source, files: readonly ShotFile[]):
   });
 }
 
-const isMisread = ({ kind, severity }: Problem): boolean => severity === 'error' && misread.includes(kind);
+/** Whether a problem is a cell that cannot be what was measured; all else of its row can be read. */
+export const isMisread = ({ kind, severity }: Problem): boolean =>
+  severity === 'error' && misread.includes(kind);
 
 function withoutCells(file: ShotFile, cured: readonly Problem[]): ShotFile {
   const metricsUnder = (heading: string | null): readonly string[] =>

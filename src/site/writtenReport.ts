@@ -1,10 +1,11 @@
-import { nameInFile } from '../intake/assembleSession.ts';
+import { assembleSession, nameInFile } from '../intake/assembleSession.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import { canBeAddress } from '../intake/authored/reportName.ts';
 import { defineSource, type Source } from '../intake/authored/source.ts';
 import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
 import { withoutMisreadCells } from '../intake/leftOutReadings.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
+import { looseShots } from '../intake/draft/looseShots.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { slugOf } from '../intake/draft/slugOf.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
@@ -75,7 +76,12 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
   if (source === null) {
     // What is wrong with the session is shown in the same go as what is wrong with the report.
     const { hitters, orderSheet, contenderNames } = looseAnswers(file, text);
-    const ofSession = readLooseSession(folder, slug, text).flatMap(({ problems }) => problems);
+    const loose = readLooseSession(folder, slug, text);
+    const ofSession = withoutMisreadCells(loose, () =>
+      looseShots({ file, text, shared }, withLooseSheet(loose, { folder, slug, text, shared })).shots.map(
+        ({ shot }) => shot,
+      ),
+    ).flatMap(({ problems }) => problems);
     const beside = csvBeside(folder, slug);
     const known = new Set(contenderNames.map(foldedName));
     const isContender = (name: string): boolean => orderSheet !== null || known.has(foldedName(name));
@@ -105,7 +111,10 @@ export function readWritten(folder: ContentFolder, slug: string, shared: Shared)
     }),
   );
   const sheeted = withOrderSheet(folder, source, shotFiles);
-  const joined = { ...sheeted, shotFiles: withoutMisreadCells(source, sheeted.shotFiles) };
+  const joined = {
+    ...sheeted,
+    shotFiles: withoutMisreadCells(sheeted.shotFiles, (read) => assembleSession(source, read).session.shots),
+  };
   const contenderOf = contenderMatcher(source.front.contenders);
   const versions = readVersions(folder, slug, source.front, source.placeOf);
   return {
@@ -182,6 +191,27 @@ export function readLooseSession(folder: ContentFolder, slug: string, text: stri
     const { content } = folder.bytes(path);
     return content === null ? [] : [readShotFile(path, content, options)];
   });
+}
+
+interface LooseReport {
+  readonly folder: ContentFolder;
+  readonly slug: string;
+  readonly text: string;
+  readonly shared: Shared;
+}
+
+/** Such files with what the order sheet of the report says of them, where it names one that can be used. */
+export function withLooseSheet(
+  files: readonly ShotFile[],
+  { folder, slug, text, shared }: LooseReport,
+): readonly ShotFile[] {
+  const file = `reports/${slug}/report.md`;
+  const { orderSheet, rowsInHitOrder } = looseAnswers(file, text);
+  const path = `reports/${slug}/${orderSheet ?? ''}`;
+  const { content: bytes } = orderSheet === null ? { content: null } : folder.bytes(path);
+  if (bytes === null) return files;
+  const contenderOf = contenderMatcher(looseShots({ file, text, shared }, []).contenders);
+  return joinOrderSheet(files, readOrderSheet(path, bytes), contenderOf, rowsInHitOrder).shotFiles;
 }
 
 function csvBeside(folder: ContentFolder, slug: string): (FileRead<Uint8Array> & { file: string })[] {

@@ -12,6 +12,7 @@ export interface LooseAnswers {
   readonly session: readonly string[];
   readonly orderSheet: string | null;
   readonly options: ShotFileOptions;
+  readonly rowsInHitOrder: boolean;
   /** How many hitters the report lists. */
   readonly hitters: number;
   /** Ids of the contenders and every name that the report has for them. */
@@ -22,7 +23,15 @@ export interface LooseAnswers {
 export function looseAnswers(file: string, text: string): LooseAnswers {
   const { yaml } = splitReport(file, text);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
-  if (tree === null) return { session: [], orderSheet: null, options: {}, hitters: 0, contenderNames: [] };
+  if (tree === null)
+    return {
+      session: [],
+      orderSheet: null,
+      rowsInHitOrder: true,
+      options: {},
+      hitters: 0,
+      contenderNames: [],
+    };
   const session = readWith(sessionFiles, tree['session']);
   const stated = readWith(columns, withoutEmpty(tree['columns'] ?? {}));
   const orderSheet = readWith(fileInside, tree['order_sheet']);
@@ -30,6 +39,7 @@ export function looseAnswers(file: string, text: string): LooseAnswers {
   return {
     session: 'value' in session ? session.value : [],
     orderSheet: 'value' in orderSheet ? orderSheet.value : null,
+    rowsInHitOrder: isUnanswered(tree['rows']),
     hitters: isBlock(hitters) ? Object.keys(hitters).length : 0,
     contenderNames: namesIn(tree['contenders']),
     options: {

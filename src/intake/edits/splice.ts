@@ -88,9 +88,10 @@ function withValue(pair: Pair, to: Answer, map: YAMLMap, { text, newline }: Plac
     if (from !== undefined) return { start: from, end, words: onOneLine(to) };
   }
   const words = inline ? ` ${onOneLine(to)}` : behindColon(to, blanks, newline);
-  // A comment behind an empty key stays with the key.
-  const at = start.colon === end && words.startsWith(newline) ? endOfLine(end, text) : null;
-  return at === null ? { start: start.colon, end, words } : { start: at, end: at, words };
+  // A comment behind an empty key, or behind one word, stays with the key.
+  const isLines = words.startsWith(newline) && (pair.value === null || isScalar(pair.value));
+  const lineEnd = isLines ? endOfLine(end, text) : end;
+  return { start: start.colon, end: lineEnd, words: text.slice(end, lineEnd) + words };
 }
 
 function withPair(

@@ -2,6 +2,7 @@ import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 import { clubName, inHitOrder, type PlacedRow } from '../assembleSession.ts';
 import { foldedName } from '../contenderNames.ts';
+import { isMisread } from '../leftOutReadings.ts';
 import type { ShotFile, ShotRow } from '../shots/shotFile.ts';
 import type { OrderEntry, OrderSheet } from './readOrderSheet.ts';
 
@@ -81,8 +82,9 @@ function unused(shotFiles: readonly ShotFile[], problems: readonly Problem[]): J
   return { shotFiles: shots, problems: shots.length === 0 ? problems : [] };
 }
 
+/** A misread cell takes no row away, and is cured by leaving out a shot, which the sheet must name first. */
 const cannotBeRead = ({ problems }: ShotFile): boolean =>
-  problems.some(({ severity }) => severity === 'error');
+  problems.some((problem) => problem.severity === 'error' && !isMisread(problem));
 
 /** The entry of each row, in the order of the rows; else what keeps them apart. */
 type Matched =

@@ -10,9 +10,9 @@ function sameRow(a: TableRow, b: TableRow, width: number): boolean {
   return true;
 }
 
-/** Rows of a table, by position, that repeat an earlier row in every cell, shot number or time included. */
-export function findRepeatedRows(table: Table, report: Report): ReadonlySet<number> {
-  const repeated = new Set<number>();
+/** Rows of a table, by position, that repeat an earlier row in every cell, shot number or time included, and its line. */
+export function findRepeatedRows(table: Table, report: Report): ReadonlyMap<number, number> {
+  const repeated = new Map<number, number>();
   const telling = (['shot', 'time'] as const).flatMap((role) => table.columns.roles.get(role) ?? []);
   if (telling.length === 0) return repeated;
   const seen = new Map<string, number[]>();
@@ -35,7 +35,7 @@ export function findRepeatedRows(table: Table, report: Report): ReadonlySet<numb
       alike.push(at);
       continue;
     }
-    repeated.add(at);
+    repeated.set(at, earlier.line);
     report(
       'duplicate-shots-removed',
       { line: row.line },

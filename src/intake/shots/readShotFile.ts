@@ -125,7 +125,7 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
     problems: problems(),
     setAside: [
       ...summaryLines.map((line) => ({ line, reason: 'summary' as const })),
-      ...rows.repeatedLines.map((line) => ({ line, reason: 'duplicate' as const })),
+      ...rows.repeatedLines.map(({ line, of }) => ({ line, reason: 'duplicate' as const, of })),
     ].sort((a, b) => a.line - b.line),
     statedDays: rows.statedDays,
     unknownHeadings: [

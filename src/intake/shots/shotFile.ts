@@ -35,6 +35,11 @@ export interface ShotRow {
   readonly line: number;
 }
 
+/** A line that is no shot of its own; a duplicate repeats the shot in line `of`. */
+export type SetAside =
+  | { readonly line: number; readonly reason: 'summary' }
+  | { readonly line: number; readonly reason: 'duplicate'; readonly of: number };
+
 /** What one CSV file says, with everything that is wrong or worth knowing about it. */
 export interface ShotFile {
   readonly file: string;
@@ -42,7 +47,7 @@ export interface ShotFile {
   readonly columns: Readonly<Partial<Record<MetricId, ShotColumn>>>;
   readonly problems: readonly Problem[];
   /** Lines that were recognised as something else than shots, and why they are not among the rows. */
-  readonly setAside: readonly { readonly line: number; readonly reason: 'summary' | 'duplicate' }[];
+  readonly setAside: readonly SetAside[];
   /** Days that lines above the headings state, ISO dates. */
   readonly statedDays: readonly string[];
   /** Headings of columns that no metric and no other meaning was found for; they are ignored. */

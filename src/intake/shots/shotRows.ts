@@ -20,7 +20,8 @@ import { reportOddText, spacesJoined, type PlacedText } from './texts.ts';
 export interface Rows {
   readonly shots: readonly ShotRow[];
   readonly columns: ShotFile['columns'];
-  readonly repeatedLines: readonly number[];
+  /** Lines that repeat a shot, and the line of that shot. */
+  readonly repeatedLines: readonly { readonly line: number; readonly of: number }[];
   readonly statedDays: ShotFile['statedDays'];
 }
 
@@ -31,7 +32,7 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
   const clubs = noSpellings();
   const people = noSpellings();
   const shots: ShotRow[] = [];
-  const repeatedLines: number[] = [];
+  const repeatedLines: Rows['repeatedLines'][number][] = [];
   const texts: PlacedText[] = [];
   let columns: ShotFile['columns'] = {};
 
@@ -47,8 +48,9 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
     const { excluded, warmUp } = readMarks(table, report);
     const [noteIndex] = table.columns.roles.get('note') ?? [];
     for (const [row, { cells, line, block }] of table.rows.entries()) {
-      if (repeated.has(row)) {
-        repeatedLines.push(line);
+      const of = repeated.get(row);
+      if (of !== undefined) {
+        repeatedLines.push({ line, of });
         continue;
       }
       const noted = noteIndex === undefined ? '' : spacesJoined(cells[noteIndex] ?? '');
