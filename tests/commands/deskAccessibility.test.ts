@@ -61,19 +61,53 @@ describe.each([
     // The waiting tells that it is the page itself, and not the answer to a stranger.
     const isThere = (selector: string): string => `wait for element ${selector} to be visible`;
     expect(await audit(['/desk/'], [isThere('.rows')])).toEqual([]);
-    expect(await audit(['/desk/shop/'], [isThere('form.answers')])).toEqual([]);
+    const folds = ['brand', 'defaults', 'reuse', 'exports'].map((id) => `click element #group-${id} summary`);
+    expect(await audit(['/desk/shop/'], [isThere('form.answers'), ...folds])).toEqual([]);
     expect(await audit(['/desk/reports/nowhere/'], [])).toEqual([]);
     const groups = ['test', 'compared', 'golfers', 'interests', 'conditions', 'plan'];
     const opened = groups.map((id) => `click element #group-${id} summary`);
     const place = `/desk/reports/${slug}/`;
     expect(await audit([place], [...opened, 'click element details.menu summary'])).toEqual([]);
+    const withLines = (...lines: readonly string[]): string =>
+      before.replace('\nstatus: published', `\n${lines.join('\n')}\nstatus: published`);
+    // With a shot left out, and a limit.
+    writeFileSync(
+      reportFile,
+      withLines(
+        'exclusions:',
+        '  - {contender: alder, shot: 1, rule: misreads, reason: no reading}',
+        '  - {metric: carry, below: 100 yd, reason: topped}',
+      ),
+    );
+    expect(await audit([`${place}shots/`], [isThere('.shots')])).toEqual([]);
+    // With a claim that the shots do not show, and what they would support unfolded.
+    writeFileSync(
+      reportFile,
+      withLines(
+        'claims: [{say: Birch goes farther, metric: carry, more: birch, than: alder, allow_unproven: true}]',
+      ),
+    );
+    expect(await audit([`${place}claims/`], [isThere('#supported')])).toEqual([]);
+    // With a correction, a reply and an older address, and with a warning that was read.
+    writeFileSync(
+      reportFile,
+      withLines(
+        'corrections:',
+        '  - {date: 2026-05-09, what: a slip, was: one, now: two}',
+        'replies:',
+        '  - {from: its maker, date: 2026-05-09, text: Thanks.}',
+        'aliases: [heads]',
+        'seen: [{warning: number-unmatched}]',
+      ),
+    );
+    expect(await audit([`${place}after/`], [isThere('#correct ~ form .rows')])).toEqual([]);
+    expect(await audit([place], ['click element .answered summary', isThere('#answered-0')])).toEqual([]);
     // With questions open, and with something wrong in an answer, in the narrative and in a file.
     writeFileSync(
       reportFile,
       `${before
-        .replace('status: published', 'status: draft')
-        .replace(/consent: .*/, 'consent:')
-        .replace(/published: .*/, 'published: soon')
+        .replace('status: published', 'published: soon\nstatus: draft')
+        .replace('consent: yes', 'consent:')
         .replace('date: 2026', 'date: 26')}\n{{ mean nothing at all }}\n`,
     );
     expect(await audit([place], [isThere('.problems')])).toEqual([]);
