@@ -17,8 +17,8 @@ export const addressSection: AfterSection = {
   heading: 'Its addresses',
   keys: ['aliases'],
   purpose:
-    'Others link to a report by its address, and print it as a code. An address that it had before leads to where it ' +
-    'stands by now, as long as it is listed here.',
+    'Others link to a report by its address, and print it as a QR code. Links to an older address keep working as long ' +
+    'as it is listed here.',
   forms: (shown) => html`${older(shown)} ${adding(shown)} ${moving(shown)}`,
   acts: {
     alias: ({ report, submitted }) => {

@@ -4,6 +4,7 @@ import { expectedBeforehand } from './expectedBeforehand.ts';
 import { html, type Markup } from './markup.ts';
 import { ownClaim } from './ownClaim.ts';
 import { entryOfKey, problemsOfPart } from './partOfKey.ts';
+import { problemHeading } from './problemHeading.ts';
 import { problemText } from './problemText.ts';
 import type { ShownPart } from './reportPart.ts';
 import { claimId, standingClaims } from './standingClaims.ts';
@@ -32,7 +33,7 @@ export function claimsPage(shown: ShownPart): Markup {
 function problemSection(problems: readonly Problem[]): Markup {
   if (problems.length === 0) return html``;
   return html`<section aria-labelledby="problems" class="problems">
-    <h2 id="problems">To be put right or to be known</h2>
+    <h2 id="problems">${problemHeading(problems)}</h2>
     <ul>
       ${problems.map((problem) => {
         const index = entryOfKey(problem.columnName ?? '');

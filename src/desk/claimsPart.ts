@@ -10,7 +10,7 @@ export const claimsPart: ReportPart = {
   done: {
     added: 'Added. Your report prints it with what the shots make of it.',
     taken: 'Taken: the claim says what the shots support.',
-    unproven: 'Your report says of that claim that it is not shown.',
+    unproven: 'Your report prints the claim, and with it that the shots do not show it.',
     out: 'Taken out.',
   },
   page: claimsPage,

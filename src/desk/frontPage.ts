@@ -142,7 +142,7 @@ function reportRow(
     <a href="${places.report(slug)}">${title}</a>
     <p>
       <strong>${status === '' ? 'No status' : `${status.charAt(0).toUpperCase()}${status.slice(1)}`}</strong
-      >${date === '' ? '' : ` · ${date}`} · ${needs.length === 0 ? 'nothing open' : needs.join(' · ')}
+      >${date === '' ? '' : ` · hit ${date}`} · ${needs.length === 0 ? 'nothing open' : needs.join(' · ')}
     </p>
   </li>`;
 }

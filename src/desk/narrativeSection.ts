@@ -28,8 +28,8 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
     <div class="field">
       <label for="narrative">Two or three paragraphs in your own words</label>
       <p class="help" id="narrative-help">
-        An empty line begins a new paragraph. Type no figures: pick them from the list below, and the page
-        prints what the shots say.
+        An empty line begins a new paragraph. Type no figures: pick them from the list below. In the text each
+        stands as words in double braces; the page prints the figure.
       </p>
       ${notes.map(
         ({ id, kind, text, offered }) =>

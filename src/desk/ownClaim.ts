@@ -77,7 +77,7 @@ function reading(
     ${
       mayBeUnproven(weighed)
         ? claimButtons(shown, 'own-said', carriedTyped(typed), [
-            { ask: 'add-unproven', words: 'Add it, and say that it is not shown' },
+            { ask: 'add-unproven', words: 'Add it, printed as not shown by the shots' },
           ])
         : ''
     }

@@ -47,7 +47,7 @@ const asked = (key: PlanKey, question: PlanQuestion, more: Omit<AskedAs, 'label'
 
 /** The names of what is compared; its controls are several. */
 export const contenderField: PlanField = asked('contender', planQuestions.contender, {
-  help: 'Two or three names answer more than four; empty rows do not count',
+  help: 'Compare two or three if you can: spread over four, the same shots tell less. Empty boxes do not count',
   required: true,
 });
 
@@ -65,7 +65,7 @@ export const planGroups = (metric: string): readonly PlanGroup[] => [
       asked('varied', planQuestions.varied, { required: true }),
       asked('club', planQuestions.club, {
         choices: [...clubKinds, 'other'].map(asChoice),
-        help: 'It may stay open where the names tell it',
+        help: 'Needed unless the names say it, as “Alder driver” does',
         required: true,
       }),
       asked('metric', planQuestions.metric, {

@@ -66,7 +66,7 @@ export function planPage(page: PlanPage): Markup {
       <div class="plan-rules">
         <section aria-labelledby="rules">
           <h2 id="rules">Rules, written first</h2>
-          <p class="note">They are printed with the report. None of them can be made up afterwards.</p>
+          <p class="note">They are printed with the report, with the day on which they were written.</p>
           ${controls(ruleFields)}
         </section>
         <details ${nameFields.some(({ name }) => problems.ofFields.has(name)) ? 'open' : ''}>

@@ -1,4 +1,3 @@
-import { countInWords, countProblems } from '../problems/countProblems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { isMisread } from '../intake/leftOutReadings.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
@@ -16,6 +15,7 @@ import { narrativeSection } from './narrativeSection.ts';
 import type { PlacedProblems } from './placedProblems.ts';
 import { exceptSession, plannedSection } from './planSections.ts';
 import type { WaitingPlan } from './plansAtDesk.ts';
+import { problemHeading } from './problemHeading.ts';
 import { problemText, problemTextWithPlace } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { reportFrame } from './reportFrame.ts';
@@ -114,7 +114,7 @@ export function problemSection(
     problems.map((problem) => item(problem, html`<a href="${to}">${label}</a>: ${problemText(problem)}`));
   const withoutPage = [...ofParts].filter(([part]) => ways.every(({ id }) => id !== part));
   return html`<section aria-labelledby="problems" class="problems">
-    <h2 id="problems">To be put right or to be known: ${countInWords(countProblems(all))}</h2>
+    <h2 id="problems">${problemHeading(all)}</h2>
     <ul>
       ${[...ofNone, ...withoutPage.flatMap(([, own]) => own)].map((problem) =>
         item(problem, problemTextWithPlace(problem)),

@@ -114,7 +114,8 @@ function noneForm({ report: { tree }, action, hidden }: ShownPart, shots: ShotsA
   const answer = tree?.['exclusions'];
   const out = rowsOf(shots).some(({ leftOut }) => leftOut !== null);
   if (out || shots.entries.length > 0 || typeof rule !== 'string' || isUnanswered(rule)) return html``;
-  if (typeof answer === 'string' && isNone(answer)) return html`<p>You say that none was left out.</p>`;
+  if (typeof answer === 'string' && isNone(answer))
+    return html`<p>The report says that no shot was left out.</p>`;
   return html`<form method="post" action="${action}" class="none">
     ${hidden}
     <p>Your plan has a rule for leaving shots out: “${visible(rule.trim())}”.</p>

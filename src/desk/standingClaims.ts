@@ -42,7 +42,7 @@ function standingClaim(typed: Answer, index: number, shown: ShownPart, ground: C
   const buttons: readonly { readonly ask: ClaimAsk; readonly words: string }[] = [
     ...(fitting === null ? [] : [{ ask: 'take' as const, words: 'Take this sentence' }]),
     ...(judged !== null && mayBeUnproven(judged)
-      ? [{ ask: 'unproven' as const, words: 'Say that it is not shown' }]
+      ? [{ ask: 'unproven' as const, words: 'Print it as not shown by the shots' }]
       : []),
     { ask: 'out', words: 'Take it out' },
   ];
@@ -55,7 +55,7 @@ function standingClaim(typed: Answer, index: number, shown: ShownPart, ground: C
     ${problemsOfClaim(shown, index).map(problemNote)}
     ${
       judged?.claim.allowUnproven === true && judged.statement.claim.standing === 'not-shown'
-        ? html`<p class="help">Your report says of it that it is not shown.</p>`
+        ? html`<p class="help">Your report prints it, and with it that the shots do not show it.</p>`
         : ''
     }
     ${fitting === null ? '' : fittingSentence(fitting, `${id}-fits`)}

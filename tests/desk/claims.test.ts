@@ -160,7 +160,10 @@ describe('the claims of a report', () => {
     const before = file();
     const [only] = lines(await page(), 'ol.claims li');
     expect(only).toContain('Not shown. We cannot tell whether Alder or Birch carried farther');
-    expect(lines(await page(), 'ol.claims button')).toEqual(['Say that it is not shown', 'Take it out']);
+    expect(lines(await page(), 'ol.claims button')).toEqual([
+      'Print it as not shown by the shots',
+      'Take it out',
+    ]);
     await press('unproven', { claim: '0' });
     expect(changes(before, file()).in).toEqual([`  - {${unshown}, allow_unproven: yes}`]);
     expect(lines(await page(), 'ol.claims button')).toEqual(['Take it out']);
@@ -348,7 +351,7 @@ describe('a claim of your own', () => {
     const { text } = await press('add', typed);
     expect(told(text)).toContain('the shots do not show it');
     expect(file()).not.toContain('claims:');
-    expect(lines(text, '.reading button')).toEqual(['Add it, and say that it is not shown']);
+    expect(lines(text, '.reading button')).toEqual(['Add it, printed as not shown by the shots']);
     await press('add-unproven', typed);
     expect(file()).toContain(`  - {${unshown}, allow_unproven: yes}\n`);
   });

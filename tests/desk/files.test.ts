@@ -141,9 +141,9 @@ describe('the list of reports', () => {
     );
     const rows = rowsIn(await (await get('/desk/')).text());
     expect(rows.map((row) => row.replace(/ · \d things? to know/, ''))).toEqual([
-      'Two heads Draft · 2026-05-02 · 1 thing to put right',
-      'Later heads Published · 2026-06-02 · nothing open',
-      'Two heads Published · 2026-05-02 · nothing open',
+      'Two heads Draft · hit 2026-05-02 · 1 thing to put right',
+      'Later heads Published · hit 2026-06-02 · nothing open',
+      'Two heads Published · hit 2026-05-02 · nothing open',
     ]);
   });
 });

@@ -604,7 +604,7 @@ describe('entries of the report', () => {
     const after = await send({ do: 'none' });
     expect(told(after)).toBe('Saved: none was left out.');
     expect(only(file(), before)).toEqual(['exclusions: none']);
-    expect(workOf(after)).toContain('You say that none was left out.');
+    expect(workOf(after)).toContain('The report says that no shot was left out.');
     await send({ do: 'leave-out', shot: keyOf(after, 'Alder', '1'), ...why });
     expect(file()).not.toContain('none\n');
     expect(told(await send({ do: 'none' }))).toContain('Something is left out');
