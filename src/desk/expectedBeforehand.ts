@@ -1,4 +1,5 @@
 import { valueAt } from '../intake/authored/tree.ts';
+import { sentence } from '../prose/words.ts';
 import { html, type Markup } from './markup.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 
@@ -13,7 +14,7 @@ export function expectedBeforehand({ tree }: ReportAtDesk): Markup {
   const day = written('date');
   return html`<section aria-labelledby="expected">
     <h2 id="expected">What you expected beforehand</h2>
-    <p class="claim">${expectation}</p>
+    <p class="claim">${sentence(expectation)}</p>
     <p class="note">
       ${day === '' ? '' : `Decided on ${day}. `}Claim this first, whatever the shots make of it: it is what
       your test set out to check.

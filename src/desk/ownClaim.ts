@@ -127,9 +127,9 @@ function claimFields({ telling }: ClaimGround, typed: TypedClaim | null): readon
       choices: [],
     },
     metric: { label: 'What it is about', help: null, choices: measured },
-    of: { label: 'Which one you say it of', help: null, choices: contenders },
+    of: { label: 'Of which one you say it', help: null, choices: contenders },
     direction: { label: 'What you say of it', help: null, choices: directions },
-    than: { label: 'Than which other one', help: null, choices: contenders },
+    than: { label: 'Compared with which one', help: null, choices: contenders },
     size: {
       label: 'By at least how much, where your sentence says so',
       help: `a number with its unit, such as 5${unit === '' ? '' : ` ${unit}`}`,

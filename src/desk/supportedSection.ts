@@ -31,7 +31,7 @@ export function supportedSection(shown: ShownPart, ground: ClaimGround): Markup 
       some.length === 0
         ? ''
         : html`<details>
-            <summary>Of what else was measured (${count})</summary>
+            <summary>Claims about other measures (${count})</summary>
             <p class="note">${sayExplored(findings.explored)}</p>
             ${some.map((family) => familyList(family, shown, ground, made))}
           </details>`

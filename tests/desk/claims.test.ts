@@ -427,7 +427,7 @@ test('what was expected beforehand stands first', async () => {
   const text = await open({ front: { plan } }).page();
   expect(lines(text, 'main h2')[0]).toBe('What you expected beforehand');
   expect(lines(text, 'section[aria-labelledby="expected"] .claim')).toEqual([
-    'Alder should carry farthest <b>of all</b>',
+    'Alder should carry farthest <b>of all</b>.',
   ]);
   expect(lines(text, 'section[aria-labelledby="expected"] .note')[0]).toContain('Decided on 2026-04-01.');
   expect(lines(await open().page(), '#expected')).toEqual([]);

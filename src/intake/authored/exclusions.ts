@@ -39,7 +39,7 @@ const limitAnswers = (metric: MetricId) =>
   strict({
     metric: metricName.describe('the metric with a limit, declared for all contenders alike'),
     below: quantityOf(metric, { signed: true })
-      .describe('shots below it are left out; one of these two must be there')
+      .describe('shots below it are left out; this, the next or both must be there')
       .exactOptional(),
     above: quantityOf(metric, { signed: true }).describe('shots above it are left out').exactOptional(),
     rule: text('the rule behind the limit').exactOptional(),
