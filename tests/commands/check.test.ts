@@ -94,7 +94,7 @@ describe('as a process', () => {
     const { status, stderr } = run('"$NODE" src/commands/check.ts --jsno', contentFolder(sound));
     expect(status).toBe(1);
     expect(stderr).toContain(
-      "Unknown option '--jsno'.\nUse: npm run check -- [name of a report ...] [--json]\n",
+      "Unknown option '--jsno'.\nUse: npm run check -- [name of a report ...] [--json] [--strict]\n",
     );
     expect(stderr).not.toContain(' at ');
   });
