@@ -44,9 +44,7 @@ function withoutCells(file: ShotFile, cured: readonly Problem[]): ShotFile {
     Object.entries(file.columns).flatMap(([id, column]) => (column.heading === heading ? [id] : []));
   return {
     ...file,
-    problems: file.problems.map((problem) =>
-      cured.includes(problem) ? asWarning(problem) : problem,
-    ),
+    problems: file.problems.map((problem) => (cured.includes(problem) ? asWarning(problem) : problem)),
     rows: file.rows.map((row) => {
       const empty = cured
         .filter(({ line }) => line === row.line)

@@ -71,7 +71,11 @@ describe('every session file that can be used becomes a draft which passes check
     fill(content, 'a-test');
     if (kinds.includes('implausible-value')) {
       expect(check(content).said).toContain('with "misread" as its rule');
-      leaveOut(content, 'a-test', '{contender: head-b, shot: 7, rule: misread, reason: the ball speed lacks a digit}');
+      leaveOut(
+        content,
+        'a-test',
+        '{contender: head-b, shot: 7, rule: misread, reason: the ball speed lacks a digit}',
+      );
     }
     const checked = check(content);
     expect(checked.status, checked.said).toBe(0);

@@ -27,7 +27,9 @@ export function draftContenders(found: readonly FoundName[]): readonly string[] 
       found.length > mostContenders ? `The files name ${found.length}; split them into several reports.` : '',
     ),
     'contenders:',
-    ...found.flatMap((each, index) => contender(ids[index] ?? '', labels[index] ?? each.name, each, index === 0)),
+    ...found.flatMap((each, index) =>
+      contender(ids[index] ?? '', labels[index] ?? each.name, each, index === 0),
+    ),
   ];
 }
 

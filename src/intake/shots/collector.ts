@@ -53,10 +53,7 @@ export function collectProblems(file: string): Collector {
       const all = [...groups.values()].flatMap(({ shown, more }) => {
         const last = shown.at(-1);
         if (more === 0 || last === undefined) return shown;
-        return [
-          ...shown.slice(0, -1),
-          andMore(last, ` There are ${more} more like this further down.`),
-        ];
+        return [...shown.slice(0, -1), andMore(last, ` There are ${more} more like this further down.`)];
       });
       return all.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
     },

@@ -50,7 +50,12 @@ const wrong = (
 ): Settled => ({
   kind: 'wrong',
   problem,
-  words: { expected, found: found.replaceAll('\0', '␀').slice(0, 80), cure, ...(cureAtDesk === undefined ? {} : { cureAtDesk }) },
+  words: {
+    expected,
+    found: found.replaceAll('\0', '␀').slice(0, 80),
+    cure,
+    ...(cureAtDesk === undefined ? {} : { cureAtDesk }),
+  },
 });
 
 const bothSignAndLetter = (text: string): Settled =>
