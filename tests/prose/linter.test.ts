@@ -187,6 +187,10 @@ describe('the linter of the narrative', () => {
     expect(problemsOf(paragraph).map(({ kind, found }) => `${kind}: ${found}`)).toEqual([]);
   });
 
+  test('takes an average for no comparison', () => {
+    expect(kindsOf('Alder carried 251 yards on average.')).toEqual(['number-differs']);
+  });
+
   test.each(overdone)('remarks on: %s', (paragraph, kind) => {
     expect(kindsOf(paragraph)).toContain(kind);
   });
