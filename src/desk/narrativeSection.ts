@@ -1,7 +1,7 @@
 import type { Offered, Problem } from '../problems/problem.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeMenu } from './narrativeMenu.ts';
-import { problemTextWithPlace, withoutOffer } from './problemText.ts';
+import { problemText, withoutOffer } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { textArea } from './textArea.ts';
 
@@ -18,7 +18,7 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
   const notes = problems.map((problem, index) => ({
     id: `narrative-note-${index}`,
     kind: problem.severity === 'error' ? 'error' : 'warning',
-    text: problemTextWithPlace(withoutOffer(problem)),
+    text: problemText(withoutOffer(problem)),
     offered: firstOffer(problems, index),
   }));
   const described = ['narrative-help', ...notes.map(({ id }) => id)].join(' ');

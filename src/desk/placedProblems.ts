@@ -4,6 +4,7 @@ import type { AnswerField } from './answerFields.ts';
 import type { ReportPartId } from './deskPlaces.ts';
 import { partOfKey } from './partOfKey.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
+import { unitKeys } from './unitKeys.ts';
 
 /** The problems of a report by where they belong on its form. */
 export interface PlacedProblems {
@@ -29,6 +30,7 @@ export function placedProblems(
     const key = problem.columnName ?? '';
     const isOwn = problem.file === file;
     if (isOwn && isOpenQuestion(problem) && isAsked(key, missing, fields)) continue;
+    if (!isOwn && unitKeys(problem).some((unit) => isAsked(unit, missing, fields))) continue;
     const field = isOwn && key !== '' ? fieldAt(fields, key) : null;
     const part = isOwn ? partOfKey(key) : null;
     if (part !== null) ofParts.set(part, [...(ofParts.get(part) ?? []), problem]);

@@ -78,7 +78,12 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
   const { yaml, body } = splitReport(file, read);
   const tree = yaml === null ? null : readYaml(file, yaml).tree;
   const toldBy = examined ?? withoutWords(folder, { slug, file, text: read, shared }, ledger);
-  const shotFiles = readLooseSession(folder, slug, read);
+  const shotFiles = withLooseSheet(readLooseSession(folder, slug, read), {
+    folder,
+    slug,
+    text: read,
+    shared,
+  });
   return {
     slug,
     file,
@@ -95,7 +100,7 @@ export function reportAtDesk(root: string, slug: string, text: string | null = n
         .map(({ key }) => key),
     ),
     understood: understand(shotFiles),
-    shotFiles: withLooseSheet(shotFiles, { folder, slug, text: read, shared }),
+    shotFiles,
     telling: toldBy?.telling ?? null,
     charts: toldBy === null ? {} : narrativeCharts(toldBy.findings),
     record: sources.flatMap((source) => recordsOf(source, ledger)).at(-1) ?? null,

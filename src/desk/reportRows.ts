@@ -5,6 +5,7 @@ import type { Problem } from '../problems/problem.ts';
 import { composedNames } from '../site/composedNames.ts';
 import { openContentFolder } from '../site/contentFiles.ts';
 import { unansweredProblems } from './unansweredProblems.ts';
+import { unitKeys } from './unitKeys.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import type { SiteContent } from '../site/siteContent.ts';
 
@@ -62,4 +63,8 @@ const count = (
   problems: readonly Problem[],
   open: ReadonlySet<string>,
 ): number =>
-  problems.filter((problem) => problem.severity === severity && !open.has(problem.columnName ?? '')).length;
+  problems.filter(
+    (problem) =>
+      problem.severity === severity &&
+      ![problem.columnName ?? '', ...unitKeys(problem)].some((key) => open.has(key)),
+  ).length;

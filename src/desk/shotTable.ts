@@ -140,7 +140,7 @@ function notesOf(row: ShotRow, called: string): readonly Markup[] {
       : [
           html`<p>
             <button form="${misreadForm}" name="misread" value="${key}">
-              Leave ${called} out as ${misread.rule}
+              Leave out ${called}, as ${misread.rule}
             </button>
           </p>`,
           html`<p>Reason: ${visible(misread.reason)}</p>`,

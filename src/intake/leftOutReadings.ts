@@ -34,20 +34,17 @@ export function withoutMisreadCells(
 export const isMisread = ({ kind, severity }: Problem): boolean =>
   severity === 'error' && misread.includes(kind);
 
+function asWarning({ cureAtDesk: _, ...problem }: Problem): Problem {
+  const cure = 'Nothing need be done: the shot is left out, and this cell is not used.';
+  return { ...problem, severity: 'warning', cure };
+}
+
 function withoutCells(file: ShotFile, cured: readonly Problem[]): ShotFile {
   const metricsUnder = (heading: string | null): readonly string[] =>
     Object.entries(file.columns).flatMap(([id, column]) => (column.heading === heading ? [id] : []));
   return {
     ...file,
-    problems: file.problems.map((problem) =>
-      cured.includes(problem)
-        ? {
-            ...problem,
-            severity: 'warning',
-            cure: 'Nothing need be done: the shot is left out, and this cell is not used.',
-          }
-        : problem,
-    ),
+    problems: file.problems.map((problem) => (cured.includes(problem) ? asWarning(problem) : problem)),
     rows: file.rows.map((row) => {
       const empty = cured
         .filter(({ line }) => line === row.line)

@@ -189,7 +189,7 @@ export const comparisons: readonly Comparison[] = [
   },
   {
     pattern: new RegExp(
-      `${stretch} (?:up on|up|clear of|clear|ahead of|ahead|better|to the good|extra|over|in hand|on(?= \\w+(?:[.,;]|$)))\\b`,
+      `${stretch} (?:up on|up|clear of|clear|ahead of|ahead|better|to the good|extra|over|in hand|on(?= (?!average\\b)\\w+(?:[.,;]|$)))\\b`,
       'gi',
     ),
     about: distances,

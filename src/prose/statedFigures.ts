@@ -43,7 +43,9 @@ const average =
 const otherwise =
   /\b(?:longest|shortest|best|worst|highest|lowest|fastest|slowest|spread|deviation|scatter|likely|between|within|range|median|middle|at least|at most|up to|least|most|one shot|single|last (?:year|time|week|month)|expected|planned|error|accura\w+)\b/i;
 const apartAfter =
-  /^\s*(?:or so )?(?:on average )?(?:farther|further|longer|shorter|more|less|fewer|faster|slower|quicker|higher|lower|past|ahead|behind|clear of|apart|better|in front|of (?:extra )?(?:carry|distance|ball speed) on|on (?:top of )?(?=\p{Lu}))/iu;
+  /^\s*(?:or so )?(?:on average )?(?:farther|further|longer|shorter|more|less|fewer|faster|slower|quicker|higher|lower|past|ahead|behind|clear of|apart|better|in front|of (?:extra )?(?:carry|distance|ball speed) on)/i;
+/** "It has 5 yards on Birch"; only a capital makes out a name, so "on average" is none. */
+const apartFromName = /^\s*(?:or so )?(?:on average )?on (?:top of )?(?:the )?(?=\p{Lu})/u;
 const apartBefore =
   /\b(?:gap|difference|advantage|lead|gain(?:s|ed)?|gained|adds?|added|picks? up|picked up|los(?:es|t)|outdr(?:ove|ives)|extra)\b[^.,;:]{0,40}$/i;
 
@@ -58,7 +60,7 @@ export function statedFigures(sentence: string, telling: Telling): readonly Stat
   return numbers.flatMap((number, index): StatedFigure[] => {
     const before = sentence.slice(0, number.at);
     const after = sentence.slice(ends[index]);
-    const apart = apartAfter.test(after) || apartBefore.test(before);
+    const apart = apartAfter.test(after) || apartFromName.test(after) || apartBefore.test(before);
     if (apart && atLarge.test(before) && inGeneral.test(after) && named(sentence, telling).length === 0)
       return [];
     const isMean = number.unit === '1' || average.test(sentence);

@@ -5,7 +5,7 @@ import type { Problem } from '../problems/problem.ts';
 import { composedNames } from './composedNames.ts';
 import { openContentFolder } from './contentFiles.ts';
 import { readShared } from './sharedFiles.ts';
-import { readLooseSession } from './writtenReport.ts';
+import { readLooseSession, withLooseSheet } from './writtenReport.ts';
 
 /** How far a draft is: what its files say, and what is still to be answered. */
 export interface DraftState {
@@ -21,13 +21,16 @@ export function draftState(root: string, slug: string, problems: readonly Proble
   const folder = composedNames(openContentFolder(root));
   const file = `reports/${slug}/report.md`;
   const text = folder.text(file).content ?? '';
-  const open = openAnswers(file, text, readShared(folder).shared);
+  const { shared } = readShared(folder);
+  const open = openAnswers(file, text, shared);
   const asked = new Set(open.map(({ key }) => key));
   const isAsked = ({ kind, columnName }: Problem): boolean =>
     (kind === 'key-missing' || kind === 'interests-missing') && asked.has(columnName ?? '');
   return {
     slug,
-    understood: understoodLines(understand(readLooseSession(folder, slug, text))),
+    understood: understoodLines(
+      understand(withLooseSheet(readLooseSession(folder, slug, text), { folder, slug, text, shared })),
+    ),
     open,
     problems: problems.filter((problem) => !isAsked(problem)),
   };

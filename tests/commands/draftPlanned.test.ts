@@ -286,8 +286,17 @@ describe('other sessions are not taken for planned ones', () => {
     expect(draft(content, ['y.csv'], 'two-heads').said).toContain('never overwritten');
   });
 
-  test('a file that must be mended stays where it is', async () => {
+  test('a misread cell keeps no session from its plan: its shot is left out in the report', async () => {
     const content = await planned({ 'inbox/x.csv': numbered.replace('230', '2x0') });
+    const run = draft(content);
+    expect(run.status).toBe(0);
+    expect(run.said).toContain('Leave the shot out');
+    expect(inside(content, 'inbox')).toEqual([]);
+    expect(read(content, 'reports/two-heads/report.md')).toContain('session: x.csv');
+  });
+
+  test('a file that must be mended stays where it is', async () => {
+    const content = await planned({ 'inbox/x.csv': numbered.replace('230', '23\0') });
     const before = read(content, 'reports/two-heads/report.md');
     const run = draft(content);
     expect(run.status).toBe(1);

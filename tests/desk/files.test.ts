@@ -29,6 +29,29 @@ describe('files that are dropped on the desk', () => {
     expect(rowsIn(await (await get('/desk/')).text())).toEqual(['Two heads Draft · 11 answers to give']);
   });
 
+  test('without units are asked for them, and nothing else is held against the file', async () => {
+    const { get, post } = atDesk(contentFolder({ 'shop.yaml': shop }));
+    await post('/desk/files/', { files: csv(twoHeadsCsv.replace('Carry (yd)', 'CARRY dist.'), 'a.csv') });
+    const { document } = parseHTML(await (await get('/desk/reports/a/?new')).text());
+    expect(document.querySelector('.problems')).toBeNull();
+    const asked = [...document.querySelectorAll('section[aria-labelledby="must"] input')];
+    expect(
+      asked.filter((one) => one.getAttribute('name') === 'answer.columns.carry.unit').length,
+    ).toBeGreaterThan(1);
+    expect(rowsIn(await (await get('/desk/')).text())).toEqual(['A Draft · 12 answers to give']);
+  });
+
+  test('with a misread cell become a draft too, which leads to leaving its shot out', async () => {
+    const { get, post } = atDesk(contentFolder({ 'shop.yaml': shop }));
+    await post('/desk/files/', { files: csv(twoHeadsCsv.replace('226.1', '2O6.1'), 'a.csv') });
+    const page = await (await get('/desk/reports/a/?new')).text();
+    expect(page).toContain('Leave the shot out, under “Shots”; the file stays as it was exported.');
+    expect(page).not.toContain('exclusions');
+    expect(parseHTML(page).document.querySelector('.misread a')?.getAttribute('href')).toBe(
+      '/desk/reports/a/shots/',
+    );
+  });
+
   test('of one session go together', async () => {
     const root = contentFolder({ 'shop.yaml': shop });
     const rows = twoHeadsCsv.trim().split('\n');

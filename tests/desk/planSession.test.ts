@@ -65,6 +65,9 @@ describe('the session of a plan', () => {
     expect(report()).toContain('\nsession: session.csv\n');
     const page = await (await desk.get('/desk/reports/two/?joined')).text();
     expect(page).toContain('This is the session of the planned test.');
+    const understood = parseHTML(page).document.querySelector('.understood')?.textContent ?? '';
+    expect(understood).toMatch(/(?:Alder|Birch) 12, (?:Alder|Birch) 12/);
+    expect(understood).toContain('12 complete rounds');
     expect(parseHTML(page).document.querySelector('section[aria-labelledby="planned"]')).toBeNull();
     const file = 'reports/two/report.md';
     writeFileSync(join(root, file), answered(file, report()));

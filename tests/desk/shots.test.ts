@@ -639,7 +639,7 @@ describe('a misread cell', () => {
     expect(link?.getAttribute('href')).toBe(place);
     const row = rowOf(await one.page(), 'Birch', '2');
     expect(row.notes).toContain(
-      'Leave shot 2 of Birch out as misread Reason: the reading cannot be: 2434 yd',
+      'Leave out shot 2 of Birch, as misread Reason: the reading cannot be: 2434 yd',
     );
     expect(row.cells).toEqual(['2,434.0']);
     expect(buttonsWithoutForm(await one.page())).toEqual([]);

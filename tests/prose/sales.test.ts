@@ -71,6 +71,14 @@ describe('a number typed as an average or a difference', () => {
       `20:17 the difference in carry between Dogwood and Cedar, about 14 yards, likely 8 to 20 | "10 yards" in "Dogwood carried 10 yards past Cedar." | Write {{ apart carry dogwood cedar }}: ${follows}`,
     ],
     [
+      'Alder carried 250 yards on average.',
+      `20:15 the average carry of Alder, 238 yards | "250 yards" in "Alder carried 250 yards on average." | Write {{ mean carry alder }}: ${follows}`,
+    ],
+    [
+      'On average Dogwood has 10 yards on Cedar.',
+      `20:24 the difference in carry between Dogwood and Cedar, about 14 yards, likely 8 to 20 | "10 yards" in "On average Dogwood has 10 yards on Cedar." | Write {{ apart carry dogwood cedar }}: ${follows}`,
+    ],
+    [
       'Smash factor with Birch was 1.52.',
       `20:29 the average smash factor of Birch, 1.48 | "1.52" in "Smash factor with Birch was 1.52." | Write {{ mean smash birch }}: ${follows}`,
     ],

@@ -12,7 +12,7 @@ type CamelKeys<T> = { readonly [K in keyof T as K extends string ? Camel<K> : K]
 
 /**
  * A block of answers in which every key must be known. A key without an answer (`place:` and nothing more, or
- * `place: not recorded`) counts as not there.
+ * `place: not recorded`) counts as not there; so does a block that need not be there and has no answer under any key.
  */
 export function strict<Shape extends Readonly<Record<string, z.ZodType>>>(
   shape: Shape,
@@ -39,10 +39,19 @@ export function answersTo(shape: object) {
     if (!isBlock(typed)) return typed;
     const answered = Object.entries(typed).filter(([key, value]) =>
       // A key without a colon has been reported as such by whoever read the YAML.
-      Object.hasOwn(shape, key) ? !isUnanswered(value) : value !== null,
+      Object.hasOwn(shape, key)
+        ? !isUnanswered(value) && !isLeftOut(value, Object.entries(shape).find(([own]) => own === key)?.[1])
+        : value !== null,
     );
     return Object.fromEntries(answered);
   };
+}
+
+/** A block that need not be there, and was emptied: what it needs where it is there is not asked. */
+function isLeftOut(value: unknown, schema: unknown): boolean {
+  if (!isBlock(value) || !(schema instanceof z.ZodExactOptional)) return false;
+  const answers = Object.values(value);
+  return answers.length > 0 && answers.every(isUnanswered);
 }
 
 function renamed(answers: object): object {

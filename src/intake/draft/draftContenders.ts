@@ -1,5 +1,6 @@
 import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
 import { withoutHidden } from '../authored/hiddenCharacters.ts';
+import { foldedName } from '../contenderNames.ts';
 import { ask, comment } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
 import type { FoundName } from './understood.ts';
@@ -10,7 +11,9 @@ const longestShort = 16;
 
 /** The block `contenders`: label and match filled in, the rest asked; questions stand at the first one. */
 export function draftContenders(found: readonly FoundName[]): readonly string[] {
-  const ids = contenderIds(found.map(({ name }) => name));
+  const names = found.map(({ name }) => name);
+  const ids = contenderIds(names);
+  const labels = withBlanks(names);
   return [
     ...comment(
       'What was compared, two to six. "label" is the name for readers, "match" the name in the session file.',
@@ -24,15 +27,32 @@ export function draftContenders(found: readonly FoundName[]): readonly string[] 
       found.length > mostContenders ? `The files name ${found.length}; split them into several reports.` : '',
     ),
     'contenders:',
-    ...found.flatMap((each, index) => contender(ids[index] ?? '', each, index === 0)),
+    ...found.flatMap((each, index) =>
+      contender(ids[index] ?? '', labels[index] ?? each.name, each, index === 0),
+    ),
   ];
 }
 
-function contender(id: string, { name, spellings }: FoundName, first: boolean): readonly string[] {
+/** Names of files have an underscore for a blank; it stays where the name would become that of another. */
+function withBlanks(names: readonly string[]): readonly string[] {
+  const printed = names.map((name) => name.replace(/(?<=[\p{L}\p{N}])_+(?=[\p{L}\p{N}])/gu, ' '));
+  const times = Map.groupBy(printed, foldedName);
+  return names.map((name, index) => {
+    const own = printed[index] ?? name;
+    return times.get(foldedName(own))?.length === 1 ? own : name;
+  });
+}
+
+function contender(
+  id: string,
+  printed: string,
+  { name, spellings }: FoundName,
+  first: boolean,
+): readonly string[] {
   const indent = 4;
   const once = (question: string): string | null => (first ? question : null);
   // "not recorded" is how a report says that it has no answer.
-  const label = /^not recorded$/i.test(name) ? `"${name}"` : name;
+  const label = /^not recorded$/i.test(name) ? `"${name}"` : printed;
   return [
     `  ${id}:`,
     `    label: ${yamlScalar(withoutHidden(label))}`,

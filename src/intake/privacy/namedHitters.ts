@@ -95,7 +95,7 @@ function beginsName(line: string, next: string, people: readonly PersonName[]): 
   );
 }
 
-/** Files whose names look like those of people that nobody has told us of: a page prints them, and its downloads bear them. */
+/** Names of files, which a page prints and its downloads bear, and roles that look like people nobody has told us of. */
 function likePeople(
   { front, placeOf }: Source,
   people: readonly PersonName[],
@@ -107,16 +107,32 @@ function likePeople(
     short,
     ...match,
   ]);
-  return fileNames(front.session, front.orderSheet, placeOf)
-    .filter(({ name }) => !namesPerson(name, people) && likePerson(name, contenders) !== null)
-    .map(({ place, cure }) =>
-      makeProblem('file-named-like-person', place, {
-        expected: 'a file name that names nobody: it is published with the report',
-        found: 'two words like a first and a last name',
-        cure,
-        severity,
-      }),
-    );
+  const isLikePerson = (text: string): boolean =>
+    !namesPerson(text, people) && likePerson(text, contenders) !== null;
+  const found = 'two words like a first and a last name';
+  return [
+    ...fileNames(front.session, front.orderSheet, placeOf)
+      .filter(({ name }) => isLikePerson(name))
+      .map(({ place, cure }) =>
+        makeProblem('file-named-like-person', place, {
+          expected: 'a file name that names nobody: it is published with the report',
+          found,
+          cure,
+          severity,
+        }),
+      ),
+    // Two capitals may be a title that we do not know, so this keeps no report back.
+    ...front.hitters
+      .filter(({ role }) => isLikePerson(role))
+      .map(({ id }) =>
+        makeProblem('hitter-named', placeOf(['hitters', id, 'role']), {
+          expected: 'a role, such as staff fitter or customer: names of hitters are never published',
+          found,
+          cure: 'Write what the hitter is, and not who.',
+          severity: 'warning',
+        }),
+      ),
+  ];
 }
 
 function fileNames(

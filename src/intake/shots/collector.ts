@@ -18,8 +18,19 @@ export function asSentence(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${text.endsWith('.') ? '' : '.'}`;
 }
 
+const cures = ({ cure, cureAtDesk }: ProblemWords): Pick<ProblemWords, 'cure' | 'cureAtDesk'> => ({
+  cure: asSentence(cure),
+  ...(cureAtDesk === undefined ? {} : { cureAtDesk: asSentence(cureAtDesk) }),
+});
+
 /** From here on problems of one kind in one column are counted rather than listed. */
 const listed = 50;
+
+const andMore = (problem: Problem, more: string): Problem => ({
+  ...problem,
+  cure: problem.cure + more,
+  ...(problem.cureAtDesk === undefined ? {} : { cureAtDesk: problem.cureAtDesk + more }),
+});
 
 /** Collects the problems of one file, and counts rather than lists them where one cause makes thousands. */
 export function collectProblems(file: string): Collector {
@@ -35,17 +46,14 @@ export function collectProblems(file: string): Collector {
       );
       if (said) return;
       if (group.shown.length < listed)
-        group.shown.push(makeProblem(kind, { file, ...place }, { ...words, cure: asSentence(words.cure) }));
+        group.shown.push(makeProblem(kind, { file, ...place }, { ...words, ...cures(words) }));
       else group.more += 1;
     },
     problems() {
       const all = [...groups.values()].flatMap(({ shown, more }) => {
         const last = shown.at(-1);
         if (more === 0 || last === undefined) return shown;
-        return [
-          ...shown.slice(0, -1),
-          { ...last, cure: `${last.cure} There are ${more} more like this further down.` },
-        ];
+        return [...shown.slice(0, -1), andMore(last, ` There are ${more} more like this further down.`)];
       });
       return all.sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
     },

@@ -3,6 +3,7 @@ import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { fromCanonical, type UnitId } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
 import { isRuledOut } from './decimalMark.ts';
+import { leaveOutMisread } from './leaveOutMisread.ts';
 import type { Table } from './table.ts';
 import type { MetricColumn } from './columns.ts';
 
@@ -76,15 +77,11 @@ export function judgeColumn(
     report('implausible-value', placeAt(table, row, column.column), {
       expected: rangeText(metric, column.unit),
       found: found(row),
-      cure: leaveOut,
+      ...leaveOutMisread,
     });
   }
   return column;
 }
-
-/** Raw files are never edited. */
-const leaveOut =
-  'leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported';
 
 interface Relation {
   readonly a: MetricId;
@@ -167,7 +164,7 @@ export function judgeRelations(
       report('implausible-value', placeAt(table, each, blamed.column), {
         expected: says,
         found: `${typedCell(table, each, blamed.column)} beside ${typedCell(table, each, other.column)} in ${other.column.heading}`,
-        cure: leaveOut,
+        ...leaveOutMisread,
       });
     }
   }

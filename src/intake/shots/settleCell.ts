@@ -5,6 +5,7 @@ import type { Cell, NumberCell } from './cell.ts';
 import type { ProblemWords } from './collector.ts';
 import type { MetricColumn } from './columns.ts';
 import { chooseReading, isPossible, type MarkDecision } from './decimalMark.ts';
+import { leaveOutMisread } from './leaveOutMisread.ts';
 import type { PositiveSide } from './shotFile.ts';
 
 /** What one cell comes to, sign settled, before units. */
@@ -40,10 +41,21 @@ function sideSign(side: PositiveSide, metric: MetricId): number | null {
   }
 }
 
-const wrong = (problem: ProblemKind, expected: string, found: string, cure: string): Settled => ({
+const wrong = (
+  problem: ProblemKind,
+  expected: string,
+  found: string,
+  cure: string,
+  cureAtDesk?: string,
+): Settled => ({
   kind: 'wrong',
   problem,
-  words: { expected, found: found.replaceAll('\0', '␀').slice(0, 80), cure },
+  words: {
+    expected,
+    found: found.replaceAll('\0', '␀').slice(0, 80),
+    cure,
+    ...(cureAtDesk === undefined ? {} : { cureAtDesk }),
+  },
 });
 
 const bothSignAndLetter = (text: string): Settled =>
@@ -70,12 +82,7 @@ export function settleCell(
     const expected = 'a number, or nothing where there was no reading';
     return text.includes('\0')
       ? wrong('nul-byte', expected, text, 'export the session again: the file is damaged here')
-      : wrong(
-          'not-a-number',
-          expected,
-          text,
-          'leave the shot out: name it under "exclusions" in report.md, with "misread" as its rule; the file stays as it was exported',
-        );
+      : wrong('not-a-number', expected, text, leaveOutMisread.cure, leaveOutMisread.cureAtDesk);
   }
   if (cell.unit !== null && !units[cell.unit].dimensions.includes(dimension)) {
     return wrong('unit-contradiction', `a unit of ${name}`, text, 'correct the unit behind that number');

@@ -71,8 +71,9 @@ describe('a draft with its blanks filled in', () => {
             const session = assembleSession(source, [shotFile]);
             expect(session.problems.filter(({ severity }) => severity === 'error')).toEqual([]);
             expect(session.session.shots).toHaveLength(shotFile.rows.length);
-            expect(source.front.contenders.map(({ label }) => label)).toEqual(
-              contenders.map((each) => withoutHidden(each.name)),
+            const withBlanks = (text: string): string => text.replaceAll('_', ' ').replace(/ +/g, ' ');
+            expect(source.front.contenders.map(({ label }) => withBlanks(label))).toEqual(
+              contenders.map((each) => withBlanks(withoutHidden(each.name))),
             );
           },
         ),
@@ -81,6 +82,15 @@ describe('a draft with its blanks filled in', () => {
       expect(drafted).toBeGreaterThan(100);
     },
   );
+});
+
+test.each([
+  { clubs: ['worn_groove', 'Oak_2_'], labels: ['worn groove', 'Oak 2_'] },
+  { clubs: ['worn_groove', 'worn groove'], labels: ['worn_groove', 'worn groove'] },
+])('names for readers have blanks, and no two are alike: $clubs', ({ clubs, labels }) => {
+  const text = answered(file, draftOf([readShotFile('s.csv', sessionOf(clubs))]), { every: false });
+  const { source } = defineSource({ slug: 'x', file, text, files: [], ...nothingShared });
+  expect(source?.front.contenders.map(({ label }) => label)).toEqual(labels);
 });
 
 describe('what a draft asks', () => {

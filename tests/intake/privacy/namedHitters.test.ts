@@ -174,6 +174,17 @@ describe('the name of a hitter', () => {
   });
 });
 
+test('a role of two capitalised words of no trade is asked about, and keeps no report back', () => {
+  const asRole = (role: string) =>
+    lines({ player: 'Golfer A', front: (text) => text.replace('role: staff fitter', `role: ${role}`) });
+  expect(asRole('Ann Meier')).toEqual([
+    expect.stringMatching(
+      /^warning \d+ two words like a first and a last name Write what the hitter is, and not who\.$/,
+    ),
+  ]);
+  expect([...asRole('Staff Fitter'), ...asRole('Teaching Professional'), ...asRole('customer')]).toEqual([]);
+});
+
 test('a file name of two capitalised words of no trade looks like a person', () => {
   const like = (name: string, contenders: readonly string[] = []): boolean =>
     likePerson(name, contenders) !== null;

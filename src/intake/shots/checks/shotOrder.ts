@@ -84,11 +84,28 @@ function gapsInFile(shots: readonly Shot[], widest = 0): number {
     : gaps.reduce<number>((sum, gap) => sum + (gap ?? 0), 0);
 }
 
+/**
+ * The shots of each count with the numbers left out of it: of each file by itself, or of all files together, as where
+ * one count was split into a file for each contender.
+ */
+function gapsOf(session: Session): readonly { readonly shots: readonly Shot[]; readonly gaps: number }[] {
+  const ofFiles = groupsBy(session.shots, ({ place }) => [place.file]).map((shots) => ({
+    shots,
+    gaps: gapsInFile(shots),
+  }));
+  const together = gapsIn(session.shots);
+  return together !== null && together < sumOf(ofFiles)
+    ? [{ shots: session.shots, gaps: together }]
+    : ofFiles;
+}
+
+const sumOf = (counted: readonly { readonly gaps: number }[]): number =>
+  counted.reduce((sum, { gaps }) => sum + gaps, 0);
+
 function missingShots(session: Session): readonly Problem[] {
-  const files = groupsBy(session.shots, ({ place }) => [place.file]);
-  const missing = files.map((shots) => gapsInFile(shots));
-  const [first] = files.flatMap((shots, index) => ((missing[index] ?? 0) > 0 ? shots.slice(0, 1) : []));
-  const unexplained = missing.reduce((sum, gaps) => sum + gaps, 0) - session.warmUps;
+  const counted = gapsOf(session);
+  const [first] = counted.flatMap(({ shots, gaps }) => (gaps > 0 ? shots.slice(0, 1) : []));
+  const unexplained = sumOf(counted) - session.warmUps;
   if (first === undefined || unexplained <= 0) return [];
   return problemOf('shots-missing', session, null, [first], {
     expected: 'shot numbers without gaps',
@@ -111,10 +128,7 @@ function countsOf(session: Session): readonly (readonly Shot[])[] {
 
 /** Counts that begin behind 1, though neither warm-ups nor the report tell of what came before. */
 function lateStarts(session: Session): readonly Problem[] {
-  const gaps = groupsBy(session.shots, ({ place }) => [place.file]).reduce(
-    (sum, shots) => sum + gapsInFile(shots),
-    0,
-  );
+  const gaps = sumOf(gapsOf(session));
   const late = countsOf(session).flatMap((shots) => {
     const first = shots.reduce((least, shot) => ((shot.shotNo ?? 0) < (least.shotNo ?? 0) ? shot : least));
     const before = (first.shotNo ?? 1) - 1;

@@ -73,6 +73,15 @@ it('takes files that number on from each other for one count', () => {
   expect(kinds({ alder: [3, 4], birch: [5, 6] })).toEqual(['first-shots-missing alder.csv']);
 });
 
+it('finds no gap where one count was split into a file for each thing that was hit in turn', () => {
+  expect(checkShotOrder(inFiles({ alder: [1, 3, 6], birch: [2, 4, 5] }), {})).toEqual([]);
+  const [problem, ...more] = checkShotOrder(inFiles({ alder: [1, 3, 7], birch: [2, 4, 5] }), {});
+  expect(more).toEqual([]);
+  expect(problem?.forReader).toBe('Going by the shot numbers, 1 shot is missing from the file.');
+  // Two counts of their own, the second from another number on, are no gap between them.
+  expect(checkShotOrder(inFiles({ alder: [1, 2, 3], birch: [21, 22, 23] }), {})).toEqual([]);
+});
+
 it('refuses one number for two shots in a row', () => {
   const [problem] = checkShotOrder(sessionOf(numbered(1, 2, 2, 3)), {});
   expect(problem).toMatchObject({ kind: 'shot-number-repeated', severity: 'error', line: 4 });
