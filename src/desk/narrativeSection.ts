@@ -57,7 +57,8 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
     ${
       telling === null
         ? html`<p class="note">
-            The list of figures and charts appears once the questions above are answered.
+            The list of figures and charts appears once the shots can be told: answer the questions above, and
+            put right what stands in the way.
           </p>`
         : html`<details class="menu">
             <summary>Figures and charts you can name</summary>

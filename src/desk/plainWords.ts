@@ -1,3 +1,3 @@
-/** A line of the reference without its marks for code and links. */
+/** A line of the reference without its links, and what is typed in quotation marks. */
 export const plainWords = (markdown: string): string =>
-  markdown.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replaceAll('`', '');
+  markdown.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replace(/`([^`]*)`/g, '“$1”');

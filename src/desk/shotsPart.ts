@@ -8,7 +8,7 @@ export const shotsPart: ReportPart = {
   heading: 'Shots',
   besideLivePage: false,
   done: {
-    'left-out': 'Left out. Below stands what that does to the answer.',
+    'left-out': 'Left out. What that does to the answer stands below, where it can be told.',
     'taken-back': 'Taken back in: it counts again.',
     limit: 'The limit is set.',
     changed: 'The change is saved.',

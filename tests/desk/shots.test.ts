@@ -205,7 +205,7 @@ describe('leaving out', () => {
     const { page, send, file, root } = open();
     const before = file();
     const after = await send({ do: 'leave-out', shot: keyOf(await page(), 'Alder', '7'), ...why });
-    expect(told(after)).toBe('Left out. Below stands what that does to the answer.');
+    expect(told(after)).toBe('Left out. What that does to the answer stands below, where it can be told.');
     expect(only(before, file())).toEqual([]);
     expect(only(file(), before)).toEqual([
       'exclusions:',

@@ -17,7 +17,9 @@ export function draftDropped(contentDir: string, files: readonly DroppedFile[], 
     const paths = fileNames(files.map(({ name }) => name)).map((name) => join(aside, name));
     for (const [index, { bytes }] of files.entries())
       writeFileSync(paths[index] ?? '', bytes, { flag: 'wx' });
-    return draftPaths(contentDir, paths, placing);
+    const drafted = draftPaths(contentDir, paths, placing);
+    // Nobody but this code knows the folder in which the files lay meanwhile.
+    return { ...drafted, said: drafted.said.replaceAll(join(aside, '/'), '') };
   } finally {
     rmSync(aside, { recursive: true, force: true });
   }
