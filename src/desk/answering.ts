@@ -30,12 +30,12 @@ export function answering(setting: DeskSetting): Answering {
       context.html(deskPage({ title, shop: shopName(contentDir), places, main, wide }), status),
     sent: async (context: Context) => {
       const form = await readForm(context);
-      return isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
+      return form !== null && isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
     },
     notOurs: (context) =>
       refuse(403)(
         context,
-        'This form is of an earlier run of the desk. Nothing was written. Go back, copy what you typed, and load the page anew.',
+        'This form is of an earlier run of the desk, or did not arrive whole. Nothing was written. Go back, copy what you typed, and load the page anew.',
       ),
   };
 }
