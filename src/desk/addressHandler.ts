@@ -73,7 +73,9 @@ function editsFor(report: ReportAtDesk, to: string): readonly AnswerEdit[] {
   const { slug, tree } = report;
   const at = aliasesOf(report).findIndex((alias) => alias.toLowerCase() === to);
   const isUnknown = statusOf(report) === 'draft' && tree?.['plan'] === undefined;
+  // A renaming that was broken off has written it already.
+  const isKept = aliasesOf(report).some((alias) => alias.toLowerCase() === slug.toLowerCase());
   const keeping: AnswerEdit = { path: ['aliases', at < 0 ? placeOfNext(report, 'aliases') : at], to: slug };
-  if (!isUnknown) return [keeping];
+  if (!isUnknown && !isKept) return [keeping];
   return at < 0 ? [] : [withoutEntry(report, 'aliases', at)];
 }

@@ -29,7 +29,7 @@ const hostile: readonly string[] = [
   'a\u0000b\u0007c\u001b[31md\u0085e\u2028f\u202eg\ufeff',
   'a\ud800b',
 ];
-const veryMuch = 'x '.repeat(50_000);
+const veryMuch = 'x '.repeat(10_000);
 
 /** The second one lacks an answer, and has no claims before it is given. */
 const reports = ['two-heads', 'draft'] as const;
@@ -165,7 +165,7 @@ function seenOn(page: string, content: string): string {
 
 describe.each(pages)('%s', (page) => {
   // Each control has its turn with several of them; the last is written in all of them.
-  test.each([0, 6, 12, 'very much'] as const)(
+  test.each([0, 8, 'very much'] as const)(
     'takes it as text, or not at all: %s',
     async (turn) => {
       const { root, content, desk } = open();
