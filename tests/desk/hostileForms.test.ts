@@ -28,6 +28,7 @@ const hostile: readonly string[] = [
   '__proto__',
   'a\u0000b\u0007c\u001b[31md\u0085e\u2028f\u202eg\ufeff',
   'a\ud800b',
+  '\u00a0x\n\u2003y\n\ty',
 ];
 const veryMuch = 'x '.repeat(10_000);
 
