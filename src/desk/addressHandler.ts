@@ -14,13 +14,12 @@ import { controlName } from './submittedAnswers.ts';
 
 /** What gives a report another address; the older one stays one of its own. */
 export function addressHandler(answer: Answering): (context: Context, slug: string) => Answered {
-  const { contentDir, places, work, show, refuse, sent, notOurs } = answer;
+  const { contentDir, places, work, show, sent, notOurs, noReport } = answer;
   return async (context, slug) => {
     const form = await sent(context);
     if (form === null) return notOurs(context);
     const report = reportAtDesk(contentDir, slug);
-    if (report === null)
-      return refuse(404)(context, 'There is no report of that name, or its file cannot be read.');
+    if (report === null) return noReport(context);
     const refused = (sentence: string): Answered =>
       show(
         context,

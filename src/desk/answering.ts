@@ -32,6 +32,8 @@ export function answering(setting: DeskSetting): Answering {
       const form = await readForm(context);
       return form !== null && isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
     },
+    noReport: (context) =>
+      refuse(404)(context, 'There is no report of that name, or its file cannot be read.'),
     notOurs: (context) =>
       refuse(403)(
         context,

@@ -35,4 +35,6 @@ export interface Answering extends DeskSetting {
   readonly sent: (context: Context) => Promise<ReadForm | null>;
   /** The answer to a form without it. */
   readonly notOurs: (context: Context) => Answered;
+  /** The answer where there is no report that can be read. */
+  readonly noReport: (context: Context) => Answered;
 }

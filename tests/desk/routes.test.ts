@@ -1,5 +1,5 @@
 // What holds for every address of the desk: the list is the app's own, so that a new one cannot be forgotten.
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { DeskWork } from '../../src/desk/deskWork.ts';
@@ -226,4 +226,22 @@ describe('the name of a report', () => {
       expect([path, (await desk.post(path.replace(':slug', name), form)).status]).toEqual([path, 404]);
     expect([filesIn(root), asked]).toEqual([before, []]);
   });
+});
+
+test('a link that leads outside is no report, and is written through by no form', async () => {
+  const { root, desk, asked } = open();
+  const reports = join(root, 'content/reports');
+  symlinkSync(join(root, 'outside'), join(reports, 'folder'));
+  mkdirSync(join(reports, 'file'));
+  symlinkSync(join(root, 'outside/report.md'), join(reports, 'file/report.md'));
+  mkdirSync(join(reports, 'gone'));
+  symlinkSync(join(root, 'outside/new.md'), join(reports, 'gone/report.md'));
+  const before = filesIn(root);
+  for (const slug of ['folder', 'file', 'gone'])
+    for (const method of ['GET', 'POST'] as const)
+      for (const path of ofReports(method).map((each) => each.replace(':slug', slug))) {
+        const response = await (method === 'GET' ? desk.get(path) : desk.post(path, form));
+        expect([method, path, response.status]).toEqual([method, path, 404]);
+      }
+  expect([filesIn(root), asked]).toEqual([before, []]);
 });

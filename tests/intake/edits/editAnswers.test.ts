@@ -208,15 +208,11 @@ describe('a report keeps what is not edited', () => {
 });
 
 describe('an answer after which nothing could be read any more', () => {
-  test.each([
-    [
-      'x'.repeat(70_000),
-      /^The answers could not be read any more\. .*at most 60000 characters.*narrative\.$/,
-    ],
-    ['x\n\u2003y\n', /^The answers could not be read any more\. .+/],
-  ])('is refused, and why', (to, words) => {
-    const edited = editAnswers('title: One\nquestion:\n', [{ path: ['question'], to }]);
-    expect('refused' in edited ? edited.refused : edited.text).toMatch(words);
+  test('is refused, and why', () => {
+    const edited = editAnswers('title: One\nquestion:\n', [{ path: ['question'], to: 'x'.repeat(70_000) }]);
+    expect('refused' in edited ? edited.refused : edited.text).toMatch(
+      /^The answers could not be read any more\. .*at most 60000 characters.*into the narrative\.$/,
+    );
   });
 
   test('is not what keeps a file from being mended that cannot be read as it is', () => {
