@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import { isMap, isNode, isScalar, parseDocument, visit, type Node, type YAMLMap } from 'yaml';
 import { problemKinds } from '../../problems/kinds.ts';
 import type { Problem } from '../../problems/problem.ts';
-import { readYaml } from '../authored/yamlText.ts';
+import { mostCharacters, readYaml } from '../authored/yamlText.ts';
 import { isList, type Answer, type AnswerEdit } from './answerEdit.ts';
 import { changedAnswers, withoutBlanks } from './changedAnswers.ts';
 import { lineBreakOf, reportParts } from './reportParts.ts';
@@ -32,6 +32,8 @@ export function editAnswers(text: string, edits: readonly AnswerEdit[]): EditedT
     const result = editOnce(edited, edit);
     if ('refused' in result) return result;
     edited = result.text;
+    // What other edits take out cannot make up for more than that, and each one reads the text anew.
+    if (text.length <= mostCharacters && edited.length > 2 * mostCharacters) break;
   }
   const [trouble] = unreadable(edited);
   if (trouble === undefined || unreadable(text).length > 0) return { text: edited };
