@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { join, relative, sep } from 'node:path';
 import serveFile from 'serve-handler';
 import { systemWords } from '../problems/systemWords.ts';
+import { ownAddress } from '../site/ownAddress.ts';
 
 export interface StaticServer {
   /** Scheme, host and port, such as `http://127.0.0.1:4321`. */
@@ -18,6 +19,8 @@ export interface Served {
   readonly port?: number;
   /** How many ports are tried; one if left out. */
   readonly tries?: number;
+  /** Answers by this machine's own names only: under any other one a page elsewhere could be asking. */
+  readonly ownNamesOnly?: boolean;
 }
 
 const host = '127.0.0.1';
@@ -28,10 +31,15 @@ export async function serveFolder({
   base = '/',
   port = 0,
   tries = 1,
+  ownNamesOnly = false,
 }: Served): Promise<StaticServer> {
   const server = createServer((request, response) => {
     const real = realFolder(folder);
-    if (real === null)
+    if (ownNamesOnly && ownAddress(request.headers.host ?? '') === null)
+      response
+        .writeHead(403, { 'content-type': 'text/plain' })
+        .end('This site answers under localhost and 127.0.0.1 only.\n');
+    else if (real === null)
       response.writeHead(404, { 'content-type': 'text/plain' }).end('There is no site here.\n');
     else void answer({ folder: real, base }, request, response);
   });

@@ -14,13 +14,12 @@ import { controlName } from './submittedAnswers.ts';
 
 /** What gives a report another address; the older one stays one of its own. */
 export function addressHandler(answer: Answering): (context: Context, slug: string) => Answered {
-  const { contentDir, places, work, show, refuse, sent, notOurs } = answer;
+  const { contentDir, places, work, show, sent, notOurs, noReport } = answer;
   return async (context, slug) => {
     const form = await sent(context);
     if (form === null) return notOurs(context);
     const report = reportAtDesk(contentDir, slug);
-    if (report === null)
-      return refuse(404)(context, 'There is no report of that name, or its file cannot be read.');
+    if (report === null) return noReport(context);
     const refused = (sentence: string): Answered =>
       show(
         context,
@@ -73,7 +72,9 @@ function editsFor(report: ReportAtDesk, to: string): readonly AnswerEdit[] {
   const { slug, tree } = report;
   const at = aliasesOf(report).findIndex((alias) => alias.toLowerCase() === to);
   const isUnknown = statusOf(report) === 'draft' && tree?.['plan'] === undefined;
+  // A renaming that was broken off has written it already.
+  const isKept = aliasesOf(report).some((alias) => alias.toLowerCase() === slug.toLowerCase());
   const keeping: AnswerEdit = { path: ['aliases', at < 0 ? placeOfNext(report, 'aliases') : at], to: slug };
-  if (!isUnknown) return [keeping];
+  if (!isUnknown && !isKept) return [keeping];
   return at < 0 ? [] : [withoutEntry(report, 'aliases', at)];
 }

@@ -1,13 +1,13 @@
 import { olderName } from '../intake/authored/reportName.ts';
 import { readWith } from '../intake/authored/readWith.ts';
-import { actForm, entryButton, refusedWith, type AfterSection } from './afterSection.ts';
+import { actForm, entryButton, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { placeOfNext, withoutEntry } from './entriesIn.ts';
 import { entryControls } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { nameInAddress } from './nameInAddress.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import type { ShownPart } from './reportPart.ts';
+import { refusedWith, type ShownPart } from './reportPart.ts';
 import { soundChange } from './soundChange.ts';
 import { controlName } from './submittedAnswers.ts';
 

@@ -1,10 +1,10 @@
 import { addressSection } from './addressSection.ts';
-import { afterSection, refusedWith, type AfterSection } from './afterSection.ts';
+import { afterSection, type AfterSection } from './afterSection.ts';
 import { correctionSection } from './correctionSection.ts';
 import { html } from './markup.ts';
 import { replacementSection } from './replacementSection.ts';
 import { replySection } from './replySection.ts';
-import type { ReportPart } from './reportPart.ts';
+import { refusedWith, type ReportPart } from './reportPart.ts';
 import { statusOf } from './reportStatus.ts';
 import { withdrawalSection } from './withdrawalSection.ts';
 

@@ -1,4 +1,5 @@
 import { html, type Markup } from './markup.ts';
+import { isAtOrIn } from './keysWithin.ts';
 import { problemText } from './problemText.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import type { PartChange, ShownPart } from './reportPart.ts';
@@ -36,7 +37,7 @@ export function afterSection(section: AfterSection, shown: ShownPart, isSeen: bo
   const problems = shown.report.problems.filter(({ kind, columnName }) =>
     kind === 'narrative-changed'
       ? keys.includes('corrections')
-      : keys.some((key) => isUnder(columnName ?? '', key)),
+      : keys.some((key) => isAtOrIn(columnName ?? '', key)),
   );
   return html`<section aria-labelledby="${id}">
     <h2 id="${id}">${heading}</h2>
@@ -51,10 +52,6 @@ export function afterSection(section: AfterSection, shown: ShownPart, isSeen: bo
     ${isSeen ? section.forms(shown) : ''}
   </section>`;
 }
-
-/** Whether a dotted key is another one, or lies in what that holds. */
-const isUnder = (inner: string, outer: string): boolean =>
-  inner === outer || inner.startsWith(`${outer}.`) || inner.startsWith(`${outer}[`);
 
 /** A form of a section with its one button. */
 export const actForm = (
@@ -73,5 +70,3 @@ export const actForm = (
 /** A button that does something with one entry of a list. */
 export const entryButton = (word: string, entry: number, button: string): Markup =>
   html`<button type="submit" name="do" value="${word} ${entry}">${button}</button>`;
-
-export const refusedWith = (sentence: string): PartChange => ({ kind: 'refused', sentence });

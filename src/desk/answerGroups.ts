@@ -6,6 +6,7 @@ import { fittedField, type SessionKnown } from './fittedField.ts';
 import { frontSchema } from './frontSchema.ts';
 import { directionsIn, gapsWithoutLine } from './metricAnswers.ts';
 import { fieldsForAll } from './sameForAll.ts';
+import { isIn } from './keysWithin.ts';
 
 /** Answers that belong together, under a heading of their own. */
 export interface AnswerGroup {
@@ -143,12 +144,10 @@ export const fieldsOf = (groups: readonly AnswerGroup[]): readonly AnswerField[]
 
 /** The field to which a dotted key belongs: its own, or the nearest above or below it. */
 export function fieldAt(fields: readonly AnswerField[], key: string): AnswerField | null {
-  const under = (inner: string, outer: string): boolean =>
-    inner.startsWith(`${outer}.`) || inner.startsWith(`${outer}[`);
   return (
     fields.find(({ path }) => dotted(path) === key) ??
-    fields.find(({ name }) => under(key, name)) ??
-    fields.find(({ name }) => under(name, key)) ??
+    fields.find(({ name }) => isIn(key, name)) ??
+    fields.find(({ name }) => isIn(name, key)) ??
     null
   );
 }

@@ -30,12 +30,14 @@ export function answering(setting: DeskSetting): Answering {
       context.html(deskPage({ title, shop: shopName(contentDir), places, main, wide }), status),
     sent: async (context: Context) => {
       const form = await readForm(context);
-      return isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
+      return form !== null && isSame(form.texts['token']?.[0] ?? '', keys.form) ? form : null;
     },
+    noReport: (context) =>
+      refuse(404)(context, 'There is no report of that name, or its file cannot be read.'),
     notOurs: (context) =>
       refuse(403)(
         context,
-        'This form is of an earlier run of the desk. Nothing was written. Go back, copy what you typed, and load the page anew.',
+        'This form is of an earlier run of the desk, or did not arrive whole. Nothing was written. Go back, copy what you typed, and load the page anew.',
       ),
   };
 }

@@ -6,7 +6,7 @@ import { claimGround, type ClaimGround } from './claimGround.ts';
 import { claimsOnFile } from './claimsOnFile.ts';
 import { fittingFor, mayBeUnproven } from './readClaim.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import type { PartChange } from './reportPart.ts';
+import { refusedWith, type PartChange } from './reportPart.ts';
 import type { Submitted } from './submittedAnswers.ts';
 import { claimAnswer, typedClaim } from './typedClaim.ts';
 import { weighedClaim, type WeighedClaim } from './weighedClaim.ts';
@@ -14,22 +14,20 @@ import { weighedClaim, type WeighedClaim } from './weighedClaim.ts';
 /** What a button of the claims asks for. */
 export function claimChange(report: ReportAtDesk, submitted: Submitted): PartChange {
   const ask = claimAsks.find((word) => word === submitted['do']?.[0]);
-  if (ask === undefined) return refused('That button is not known here.');
+  if (ask === undefined) return refusedWith('That button is not known here.');
   if (ask === 'see') return { kind: 'shown' };
   const ground = claimGround(report);
   if (ask === 'add' || ask === 'add-unproven')
-    return ground === null ? refused(notYet) : added(ask, report, submitted, ground);
+    return ground === null ? refusedWith(notYet) : added(ask, report, submitted, ground);
   const index = Number(submitted['claim']?.[0]);
   const typed = claimsOnFile(report)[index];
-  if (typed === undefined) return refused('There is no such claim.');
+  if (typed === undefined) return refusedWith('There is no such claim.');
   if (ask === 'out') return { kind: 'edits', edits: [{ path: ['claims', index], to: null }], done: 'out' };
-  if (ground === null) return refused(notYet);
+  if (ground === null) return refusedWith(notYet);
   return changed(ask, index, weighedClaim(typed, ground), report);
 }
 
 const notYet = 'Nothing was written: questions are still open, so nothing can be held against the shots.';
-
-const refused = (sentence: string): PartChange => ({ kind: 'refused', sentence });
 
 function added(
   ask: 'add' | 'add-unproven',
@@ -38,11 +36,11 @@ function added(
   ground: ClaimGround,
 ): PartChange {
   const answer = claimAnswer(typedClaim(submitted), ask === 'add-unproven');
-  if (answer === null) return refused('Nothing was added: something of it is still missing.');
+  if (answer === null) return refusedWith('Nothing was added: something of it is still missing.');
   const why = whyNot(weighedClaim(answer, ground));
   return why === null
     ? { kind: 'edits', edits: [addition(answer, report)], done: 'added' }
-    : refused(`Nothing was added: ${why}`);
+    : refusedWith(`Nothing was added: ${why}`);
 }
 
 /** Why a claim may not stand as it is; null where it may. */
@@ -74,16 +72,16 @@ function changed(
   weighed: WeighedClaim,
   report: ReportAtDesk,
 ): PartChange {
-  if (weighed.kind === 'unread') return refused('Nothing was written: that claim cannot be understood.');
+  if (weighed.kind === 'unread') return refusedWith('Nothing was written: that claim cannot be understood.');
   const at = (key: string, to: string | null): AnswerEdit => ({ path: ['claims', index, key], to });
   if (ask === 'unproven')
     return mayBeUnproven(weighed)
       ? { kind: 'edits', edits: [at('allow_unproven', 'yes')], done: 'unproven' }
-      : refused(
+      : refusedWith(
           'Nothing was written: the shots say something else of that claim than that they do not show it.',
         );
   const fitting = fittingFor(weighed);
-  if (fitting === null) return refused('Nothing was written: the shots support no other sentence.');
+  if (fitting === null) return refusedWith('Nothing was written: the shots support no other sentence.');
   const isWritten = (key: string): boolean => !isUnanswered(valueAt(report.tree, ['claims', index, key]));
   const { say, direction, of, than, byAtLeast }: Claim = fitting.claim;
   return {

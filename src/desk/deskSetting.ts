@@ -31,8 +31,10 @@ export interface Answering extends DeskSetting {
     more?: { readonly status?: 200 | 500; readonly wide?: boolean },
   ) => Answered;
   readonly refuse: (status: 403 | 404 | 413) => (context: Context, sentence: string) => Answered;
-  /** A form with the token of this desk; null where it has none. */
+  /** A form with the token of this desk; null where it has none, or cannot be read. */
   readonly sent: (context: Context) => Promise<ReadForm | null>;
   /** The answer to a form without it. */
   readonly notOurs: (context: Context) => Answered;
+  /** The answer where there is no report that can be read. */
+  readonly noReport: (context: Context) => Answered;
 }

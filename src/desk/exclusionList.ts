@@ -11,6 +11,7 @@ import { problemText } from './problemText.ts';
 import type { ShownPart } from './reportPart.ts';
 import { rowsOf, type ShotsAtDesk } from './shotsAtDesk.ts';
 import { entryId, takeBackForm } from './shotTable.ts';
+import { isAtOrIn } from './keysWithin.ts';
 
 /** What is left out, entry by entry, each to be changed or taken back; what is wrong with one stands beside it. */
 export function exclusionList(shown: ShownPart, shots: ShotsAtDesk, rules: readonly string[]): Markup {
@@ -99,10 +100,7 @@ export function faultyEntries({ report }: Pick<ShownPart, 'report'>, shots: Shot
 /** Problems at an entry or inside it. */
 function problemsOf(problems: readonly Problem[], file: string, index: number): readonly Problem[] {
   const name = `exclusions[${index + 1}]`;
-  return problems.filter(
-    ({ file: own, columnName }) =>
-      own === file && (columnName === name || columnName?.startsWith(`${name}.`) === true),
-  );
+  return problems.filter(({ file: own, columnName }) => own === file && isAtOrIn(columnName ?? '', name));
 }
 
 /** How many shots a limit leaves out of each. */

@@ -1,10 +1,8 @@
 import type { Context, MiddlewareHandler } from 'hono';
 import { getCookie, setCookie } from 'hono/cookie';
+import { ownAddress } from '../site/ownAddress.ts';
 import { isSame, type DeskKeys } from './deskKeys.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
-
-/** Names under which a machine speaks to itself: under any other one a page elsewhere could be speaking. */
-const ownNames: readonly string[] = ['localhost', '127.0.0.1', '[::1]'];
 
 interface Guard {
   readonly keys: DeskKeys;
@@ -21,7 +19,7 @@ interface Guard {
  */
 export function guard({ keys, places, refuse, uninvited }: Guard): MiddlewareHandler {
   return async (context, next) => {
-    const own = ownOrigin(context);
+    const own = ownAddress(context.req.header('host') ?? new URL(context.req.url).host);
     if (own === null) return refuse(context, 'The desk answers under localhost and 127.0.0.1 only.');
     const cookie = `desk-${own.port === '' ? '80' : own.port}`;
     const word = context.req.query('token');
@@ -46,13 +44,6 @@ export function guard({ keys, places, refuse, uninvited }: Guard): MiddlewareHan
 }
 
 const isRead = (context: Context): boolean => ['GET', 'HEAD'].includes(context.req.method);
-
-/** The origin that was asked for, if it is one of this machine's own. */
-function ownOrigin(context: Context): URL | null {
-  const host = context.req.header('host') ?? new URL(context.req.url).host;
-  const asked = URL.parse(`http://${host}`);
-  return asked !== null && ownNames.includes(asked.hostname) ? asked : null;
-}
 
 /** A browser says where a form was sent from, in one of two headers at least; neither may name another place. */
 function isFromHere(context: Context, own: string): boolean {

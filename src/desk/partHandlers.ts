@@ -16,9 +16,7 @@ export function partHandlers(
   answer: Answering,
   part: ReportPart,
 ): { readonly read: Handler; readonly write: Handler } {
-  const { contentDir, places, keys, work, show, refuse, sent, notOurs } = answer;
-  const noReport = (context: Context): Answered =>
-    refuse(404)(context, 'There is no report of that name, or its file cannot be read.');
+  const { contentDir, places, keys, work, show, sent, notOurs, noReport } = answer;
 
   const page = (
     context: Context,

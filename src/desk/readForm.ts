@@ -8,9 +8,15 @@ export interface ReadForm {
   readonly files: readonly DroppedFile[];
 }
 
-/** Reads what a form sent; a control of files in which none was chosen sends an empty one without a name. */
-export async function readForm(context: Context): Promise<ReadForm> {
-  const body = await context.req.parseBody({ all: true });
+/**
+ * Reads what a form sent; a control of files in which none was chosen sends an empty one without a name. Null where it
+ * cannot be read, as when half of it came.
+ */
+export async function readForm(context: Context): Promise<ReadForm | null> {
+  // What fails here is no fault of the form: it was too much, or the browser is gone.
+  await context.req.arrayBuffer();
+  const body = await context.req.parseBody({ all: true }).catch(() => null);
+  if (body === null) return null;
   const texts: Record<string, readonly string[]> = {};
   const files: DroppedFile[] = [];
   for (const [name, sent] of Object.entries(body)) {

@@ -1,8 +1,9 @@
 import { dateInWords } from '../prose/date.ts';
-import { actForm, refusedWith, type AfterSection } from './afterSection.ts';
+import { actForm, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { entryControls } from './entryForm.ts';
 import { html } from './markup.ts';
+import { refusedWith } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { statusOf } from './reportStatus.ts';
 import { soundChange } from './soundChange.ts';

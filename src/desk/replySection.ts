@@ -1,10 +1,11 @@
 import { dateInWords } from '../prose/date.ts';
-import { actForm, entryButton, refusedWith, type AfterSection } from './afterSection.ts';
+import { actForm, entryButton, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { entriesIn, placeOfNext, withoutEntry } from './entriesIn.ts';
 import { entryControls, entryFields, readEntry } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { notYet } from './notYet.ts';
+import { refusedWith } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { soundChange } from './soundChange.ts';
 

@@ -16,10 +16,8 @@ type Handler = (context: Context, slug: string) => Answered;
 
 /** The page of one report, and what its form does. */
 export function reportHandlers(answer: Answering): { readonly read: Handler; readonly write: Handler } {
-  const { contentDir, places, keys, work, show, refuse, sent, notOurs } = answer;
+  const { contentDir, places, keys, work, show, sent, notOurs, noReport } = answer;
   const seen = seenTexts();
-  const noReport = (context: Context): Answered =>
-    refuse(404)(context, 'There is no report of that name, or its file cannot be read.');
 
   const page = (
     context: Context,

@@ -47,3 +47,6 @@ export interface ReportPart {
   /** @param today the day where the shop is, ISO 8601 */
   readonly change: (report: ReportAtDesk, submitted: Submitted, today: string) => PartChange;
 }
+
+/** A change that is not made, and why. */
+export const refusedWith = (sentence: string): PartChange => ({ kind: 'refused', sentence });

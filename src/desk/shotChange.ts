@@ -6,14 +6,14 @@ import { exclusionFields, kindOfEntry } from './exclusionFields.ts';
 import { leavingOut } from './leavingOut.ts';
 import { limitAsked } from './limitAsked.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import type { PartChange } from './reportPart.ts';
+import { refusedWith, type PartChange } from './reportPart.ts';
 import { rowsOf, shotsAtDesk, type ShotsAtDesk } from './shotsAtDesk.ts';
 
 /** What a form of the shots asks for. */
 export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChange {
   const { tree } = report;
   if (tree === null)
-    return refused('The answers of this report cannot be read, so nothing can be left out here.');
+    return refusedWith('The answers of this report cannot be read, so nothing can be left out here.');
   const shots = shotsAtDesk(report);
   const takenBack = submitted['take-back']?.[0];
   if (takenBack !== undefined) return edited(withoutEntry(tree, placeIn(takenBack)), 'taken-back');
@@ -23,7 +23,7 @@ export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChan
     case 'see-shots':
     case 'leave-out': {
       const asked = leavingOut(shots, submitted);
-      if (asked.kind === 'open') return refused(asked.sentence);
+      if (asked.kind === 'open') return refusedWith(asked.sentence);
       return submitted['do'][0] === 'see-shots'
         ? { kind: 'shown' }
         : { kind: 'edits', edits: furtherEntries(tree, asked.entries), done: 'left-out' };
@@ -31,7 +31,7 @@ export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChan
     case 'see-limit':
     case 'set-limit': {
       const asked = limitAsked(shots, submitted);
-      if (asked.kind === 'open') return refused(asked.sentence);
+      if (asked.kind === 'open') return refusedWith(asked.sentence);
       return submitted['do'][0] === 'see-limit'
         ? { kind: 'shown' }
         : { kind: 'edits', edits: furtherEntries(tree, [asked.entry]), done: 'limit' };
@@ -40,18 +40,16 @@ export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChan
       return changedEntry(shots, submitted);
     case 'none':
       return shots.entries.length > 0
-        ? refused('Something is left out, as the list says. Take that back in first.')
+        ? refusedWith('Something is left out, as the list says. Take that back in first.')
         : edited(noneLeftOut(tree), 'none');
     default:
-      return refused('That form asked for nothing. Nothing was written.');
+      return refusedWith('That form asked for nothing. Nothing was written.');
   }
 }
 
-const refused = (sentence: string): PartChange => ({ kind: 'refused', sentence });
-
 const edited = (edit: AnswerEdit | null, done: string): PartChange =>
   edit === null
-    ? refused('That is not in the list any more. Nothing was written.')
+    ? refusedWith('That is not in the list any more. Nothing was written.')
     : { kind: 'edits', edits: [edit], done };
 
 /** A place counted from 0; one that no list has for what is no number. */
@@ -60,7 +58,7 @@ const placeIn = (typed: string): number => (/^\d{1,6}$/.test(typed) ? Number(typ
 function withoutMisread(tree: Block, shots: ShotsAtDesk, key: string): PartChange {
   const row = rowsOf(shots).find((one) => one.key === key);
   if (row === undefined || row.misread === null)
-    return refused('That shot is not there any more, or is left out by now. Nothing was written.');
+    return refusedWith('That shot is not there any more, or is left out by now. Nothing was written.');
   const { rule, reason } = row.misread;
   return {
     kind: 'edits',

@@ -1,10 +1,11 @@
 import { isBlock } from '../intake/authored/tree.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sentence } from '../prose/words.ts';
-import { actForm, refusedWith, type AfterSection } from './afterSection.ts';
+import { actForm, type AfterSection } from './afterSection.ts';
 import { entryControls, entryFields, readEntry } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { notYet } from './notYet.ts';
+import { refusedWith } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { statusOf } from './reportStatus.ts';
 import { soundChange } from './soundChange.ts';

@@ -62,7 +62,7 @@ describe('the fields of a form come from the schema', () => {
   test('help says what an answer may be', () => {
     expect(field('conditions.temperature')?.help).toBe('text; a number with its unit, such as “21 °C”');
     expect(field('contenders.alder.supplied_by')?.help).toBe(
-      'text, such as our stock or lent by its distributor',
+      'text, such as “our stock” or “lent by its distributor”',
     );
     expect(field('hitters.one.role')?.help).toBeNull();
   });

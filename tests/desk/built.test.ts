@@ -1,4 +1,5 @@
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
 import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
@@ -58,6 +59,19 @@ describe('the site as it was built', () => {
   });
 });
 
+/** Asks for a path as it stands, under a name of the asker's own choice: `fetch` would tidy both. */
+function asked(address: string, path: string, host: string): Promise<number | undefined> {
+  const { hostname, port } = new URL(address);
+  return new Promise((resolve, reject) => {
+    request({ hostname, port, path, headers: { host } }, (response) => {
+      response.resume();
+      resolve(response.statusCode);
+    })
+      .on('error', reject)
+      .end();
+  });
+}
+
 describe('serving it', () => {
   const built = (address: string) => {
     const root = contentFolder({ 'content/shop.yaml': `${shop}address: ${address}\n` });
@@ -82,6 +96,28 @@ describe('serving it', () => {
     mkdirSync(out);
     writeFileSync(join(out, 'index.html'), '<h1>Second</h1>');
     expect(await (await fetch(one ?? '')).text()).toBe('<h1>Second</h1>');
+  });
+
+  test('shows what was built, under names of this machine only', async () => {
+    const { root, out, content } = built('https://shop.example/');
+    mkdirSync(out);
+    writeFileSync(join(out, 'index.html'), '<h1>Built</h1>');
+    symlinkSync(join(content, 'shop.yaml'), join(out, 'linked.yaml'));
+    symlinkSync(root, join(out, 'out'));
+    const address = (await previewAtDesk(content, out)()) ?? '';
+    const { host, port } = new URL(address);
+    for (const own of [host, `localhost:${port}`, `[::1]:${port}`])
+      expect([own, await asked(address, '/', own)]).toEqual([own, 200]);
+    for (const other of ['attacker.test', `attacker.test:${port}`, `localhost.attacker.test:${port}`])
+      expect([other, await asked(address, '/', other)]).toEqual([other, 403]);
+    for (const path of [
+      '/linked.yaml',
+      '/out/content/shop.yaml',
+      '/../content/shop.yaml',
+      '/%2e%2e/content/shop.yaml',
+    ])
+      expect([path, await asked(address, path, host)]).toEqual([path, 404]);
+    expect(await asked(address, '/..%2fcontent%2fshop.yaml', host)).toBe(404);
   });
 
   test('begins anew where the address of the shop leads elsewhere', async () => {

@@ -52,6 +52,16 @@ describe('files that are dropped on the desk', () => {
     );
   });
 
+  test('may have longer names than a disk takes', async () => {
+    const root = contentFolder({ 'shop.yaml': shop });
+    const { post } = atDesk(root);
+    const response = await post('/desk/files/', { files: csv(twoHeadsCsv, `${'ä'.repeat(300)}.csv`) });
+    expect(response.status).toBe(303);
+    const [slug = ''] = readdirSync(join(root, 'reports'));
+    const sheets = readdirSync(join(root, 'reports', slug)).filter((name) => name.endsWith('.csv'));
+    expect(sheets).toEqual([`${'ä'.repeat(100)}.csv`]);
+  });
+
   test('of one session go together', async () => {
     const root = contentFolder({ 'shop.yaml': shop });
     const rows = twoHeadsCsv.trim().split('\n');

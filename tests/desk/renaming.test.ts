@@ -155,13 +155,26 @@ describe.each(['killed', 'full', 'faulty'] as const)('a disk that is %s at any s
       const [name = ''] = names;
       expect(readFileSync(join(root, 'reports', name, 'shots.csv'), 'utf8')).toBe(twoHeadsCsv);
       expect([twoHeads(), text]).toContain(read(name));
+      // Whenever it ends, the address that readers have is not lost.
+      if (name === 'new-name') expect(read(name)).toBe(text);
       if (written) expect([name, read(name)]).toEqual(['new-name', text]);
       else if (failure !== 'killed') expect([name, read(name)]).toEqual(['two-heads', twoHeads()]);
       if (written) writes += 1;
+      else if (failure !== 'killed') expect(leftovers(root)).toEqual([]);
       if (steps() < from) break;
     }
     expect(writes).toBeGreaterThan(0);
   });
+});
+
+test('a renaming that was broken off is said, and done by asking again', async () => {
+  const brokenOff = twoHeads((front) => front.replace('status:', 'aliases: [two-heads]\nstatus:'));
+  const { root, move, read } = open(brokenOff);
+  expect(problemsIn(root)).toContain('alias-taken');
+  await move('new-name');
+  expect(readdirSync(join(root, 'reports'))).toEqual(['new-name']);
+  expect(read('new-name')).toBe(brokenOff);
+  expect(problemsIn(root)).toEqual([]);
 });
 
 describe('what is put on record at the desk', () => {

@@ -36,6 +36,16 @@ describe('a text that is saved', () => {
     expect(readFileSync(join(contentDir, 'shop.yaml'), 'utf8')).toBe(after);
   });
 
+  test('is not written where nobody could read it again', () => {
+    const contentDir = contentFolder({ 'shop.yaml': before });
+    const saved = saveText({ contentDir, ...save, text: `name: ${'x'.repeat(2_500_000)}\n` });
+    expect(saved).toEqual({
+      kind: 'refused',
+      why: 'Nothing was written: that is 2.5 MB of text, and 2.0 MB are read at most. Take out what is no answer; notes go into a file of their own.',
+    });
+    expect(readFileSync(join(contentDir, 'shop.yaml'), 'utf8')).toBe(before);
+  });
+
   test('follows no link out of the content folder', () => {
     const outside = contentFolder({ 'secret.md': before });
     const contentDir = contentFolder({});

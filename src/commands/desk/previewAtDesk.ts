@@ -23,7 +23,7 @@ export function previewAtDesk(contentDir: string, outDir: string): () => Promise
       await close();
       serving = null;
     }
-    serving ??= { base, server: serveFolder({ folder: outDir, base }) };
+    serving ??= { base, server: serveFolder({ folder: outDir, base, ownNamesOnly: true }) };
     const { origin } = await serving.server;
     return `${origin}${encodeURI(base)}`;
   };

@@ -6,7 +6,7 @@ import { openContentFolder, sha256 } from '../../site/contentFiles.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
-import { prepareReplacement } from '../writing/wholeFile.ts';
+import { folderSynced, prepareReplacement } from '../writing/wholeFile.ts';
 
 interface Rename extends Renaming {
   readonly contentDir: string;
@@ -14,12 +14,12 @@ interface Rename extends Renaming {
 }
 
 /**
- * Gives the folder of a report another name, and its file the text that goes with it. The folder goes first, in one
- * step; where the file cannot be written then, the folder goes back.
+ * Gives the folder of a report another name, and its file the text that goes with it. The file goes first: killed before
+ * the folder follows, the report still knows the address that readers have. Where the folder cannot follow, the file is
+ * put back.
  */
 export function renameReport({ contentDir, slug, to, text, seen, disk = realDisk }: Rename): Saved {
-  const [from, target] = [slug, to].map((name) => join(contentDir, 'reports', name));
-  if (from === undefined || target === undefined) return { kind: 'changed' };
+  const [from, target] = [join(contentDir, 'reports', slug), join(contentDir, 'reports', to)];
   try {
     return withContentLock(contentDir, disk, () => {
       const folder = composedNames(openContentFolder(contentDir));
@@ -28,21 +28,26 @@ export function renameReport({ contentDir, slug, to, text, seen, disk = realDisk
       const isTaken = folder.folders('reports').some((name) => name.toLowerCase() === to.toLowerCase());
       if (isTaken || existsSync(target))
         return { kind: 'refused', why: `Nothing was written: there is a report at ${to} already.` };
-      disk.renameSync(from, target);
+      replaced(disk, join(from, 'report.md'), text);
       try {
-        const prepared = prepareReplacement(disk, join(target, 'report.md'), text);
-        try {
-          prepared.put();
-        } finally {
-          prepared.discard();
-        }
+        disk.renameSync(from, target);
       } catch (error) {
-        disk.renameSync(target, from);
+        replaced(disk, join(from, 'report.md'), content);
         throw error;
       }
+      folderSynced(disk, join(contentDir, 'reports'));
       return { kind: 'written' };
     });
   } catch (error) {
     return { kind: 'refused', why: `${notWritten(contentDir, error)} Nothing was written.` };
+  }
+}
+
+function replaced(disk: Disk, file: string, content: string | Uint8Array): void {
+  const prepared = prepareReplacement(disk, file, content);
+  try {
+    prepared.put();
+  } finally {
+    prepared.discard();
   }
 }

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { Saved } from '../../desk/deskWork.ts';
 import { composedNames } from '../../site/composedNames.ts';
 import { openContentFolder, sha256 } from '../../site/contentFiles.ts';
+import { sizeLimit } from '../../site/sizeLimits.ts';
 import { shopFile } from '../../site/sharedFiles.ts';
 import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
@@ -21,6 +22,14 @@ interface Save {
 
 /** Writes a text in place of a file of the content folder if that is still as it was seen: whole or not at all. */
 export function saveText({ contentDir, file, text, seen, disk = realDisk }: Save): Saved {
+  const { most, cure } = sizeLimit(file);
+  const bytes = Buffer.byteLength(text);
+  // It could not be read again, here or in a build.
+  if (bytes > most)
+    return {
+      kind: 'refused',
+      why: `Nothing was written: that is ${megabytes(bytes)} MB of text, and ${megabytes(most)} MB are read at most. ${cure}`,
+    };
   try {
     return withContentLock(contentDir, disk, () => {
       // Read through the folder, which follows no link out of it.
@@ -41,3 +50,5 @@ export function saveText({ contentDir, file, text, seen, disk = realDisk }: Save
     return { kind: 'refused', why: `${notWritten(contentDir, error)} Nothing was written.` };
   }
 }
+
+const megabytes = (bytes: number): string => (bytes / 1_000_000).toFixed(1);

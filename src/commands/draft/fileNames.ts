@@ -12,12 +12,26 @@ export function fileNames(
         .replace(/[\\/:*?"<>|\u0000-\u001f]/g, '-')
         .replace(/^[~.\s]+/, '')
         .trim() || 'session.csv';
-    const [, stem = plain, ending = ''] = /^(.*?)(\.[^.]*)?$/s.exec(plain) ?? [];
+    const [, whole = plain, ending = ''] = /^(.*?)(\.[^.]{0,10})?$/s.exec(plain) ?? [];
+    const stem = shortened(whole);
     for (let number = 1; ; number++) {
-      const tried = number === 1 ? plain : `${stem}-${number}${ending}`;
+      const tried = number === 1 ? `${stem}${ending}` : `${stem}-${number}${ending}`;
       if (taken.has(tried.toLowerCase())) continue;
       taken.add(tried.toLowerCase());
       return tried;
     }
   });
+}
+
+/** Bytes that the name of a file has at most, its ending and a number apart: disks take 255 for all of it. */
+const longest = 200;
+
+function shortened(name: string): string {
+  let bytes = 0;
+  return [...name]
+    .filter((character) => {
+      bytes += Buffer.byteLength(character);
+      return bytes <= longest;
+    })
+    .join('');
 }

@@ -8,7 +8,7 @@ import { yamlErrors } from './yamlErrors.ts';
 import { yamlTraps } from './yamlTraps.ts';
 
 /** Ten times what the longest report takes; the time to read it grows with the square. */
-const mostCharacters = 60_000;
+export const mostCharacters = 60_000;
 
 export interface YamlReading {
   /** The answers as typed; null when the text cannot be read as YAML. */

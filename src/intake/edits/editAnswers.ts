@@ -1,5 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
 import { isMap, isNode, isScalar, parseDocument, visit, type Node, type YAMLMap } from 'yaml';
+import { problemKinds } from '../../problems/kinds.ts';
+import type { Problem } from '../../problems/problem.ts';
+import { mostCharacters, readYaml } from '../authored/yamlText.ts';
 import { isList, type Answer, type AnswerEdit } from './answerEdit.ts';
 import { changedAnswers, withoutBlanks } from './changedAnswers.ts';
 import { lineBreakOf, reportParts } from './reportParts.ts';
@@ -29,8 +32,21 @@ export function editAnswers(text: string, edits: readonly AnswerEdit[]): EditedT
     const result = editOnce(edited, edit);
     if ('refused' in result) return result;
     edited = result.text;
+    // What other edits take out cannot make up for more than that, and each one reads the text anew.
+    if (text.length <= mostCharacters && edited.length > 2 * mostCharacters) break;
   }
-  return { text: edited };
+  const [trouble] = unreadable(edited);
+  if (trouble === undefined || unreadable(text).length > 0) return { text: edited };
+  const { kind, expected, found, cure } = trouble;
+  return {
+    refused: `The answers could not be read any more. ${problemKinds[kind].title}: expected ${expected}; found ${found}. ${cure}`,
+  };
+}
+
+/** Why answers cannot be read at all, as where they are too long, or what was pasted brings blanks that are none. */
+function unreadable(answers: string): readonly Problem[] {
+  const { tree, problems } = readYaml('', answers);
+  return tree === null ? problems : [];
 }
 
 function editOnce(text: string, edit: AnswerEdit): EditedText {

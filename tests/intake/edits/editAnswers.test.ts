@@ -206,3 +206,19 @@ describe('a report keeps what is not edited', () => {
     );
   });
 });
+
+describe('an answer after which nothing could be read any more', () => {
+  test('is refused, and why', () => {
+    const edited = editAnswers('title: One\nquestion:\n', [{ path: ['question'], to: 'x'.repeat(70_000) }]);
+    expect('refused' in edited ? edited.refused : edited.text).toMatch(
+      /^The answers could not be read any more\. .*at most 60000 characters.*into the narrative\.$/,
+    );
+  });
+
+  test('is not what keeps a file from being mended that cannot be read as it is', () => {
+    const long = `title: One\nquestion: ${'x'.repeat(70_000)}\n`;
+    expect(editAnswers(long, [{ path: ['title'], to: 'Two' }])).toEqual({
+      text: long.replace('One', 'Two'),
+    });
+  });
+});
