@@ -85,7 +85,10 @@ export const problemKinds = {
   'picture-without-text': { severity: 'error', title: 'A picture has no alternative text' },
   'number-differs': { severity: 'warning', title: 'A number that is not what the shots give' },
   'advice-given': { severity: 'warning', title: 'Advice what to buy or to choose' },
-  'comparative-unclaimed': { severity: 'warning', title: 'A comparison without a claim that the shots support' },
+  'comparative-unclaimed': {
+    severity: 'warning',
+    title: 'A comparison without a claim that the shots support',
+  },
   'comparative-contradicted': { severity: 'error', title: 'The shots contradict a comparison' },
   'number-unmatched': { severity: 'warning', title: 'A number that stands in no finding and no answer' },
   'absolute-word': { severity: 'warning', title: 'A word that leaves no doubt' },
