@@ -140,6 +140,8 @@ function checkout(files: Readonly<Record<string, string>>) {
 }
 
 const csv = 'Head,Carry (yd)\nAlder,231.5\nBirch,228.2\n';
+/** Nobody can tell where its first name ends. */
+const unclosed = csv.replace('Alder', '"Alder');
 
 describe.skipIf(!hasGit)('its scripts', () => {
   test('make drafts of what was uploaded, whatever its name, push them, and say what could not be used', () => {
@@ -155,7 +157,7 @@ describe.skipIf(!hasGit)('its scripts', () => {
       ...Object.fromEntries(
         hostile.map((name, index) => [`content/inbox/${name}`, csv.replace('231', `23${index}`)]),
       ),
-      'content/inbox/typo.csv': csv.replace('228.2', '228.2.1'),
+      'content/inbox/typo.csv': unclosed,
     });
     expect(at.run('Look into the inbox').status).toBe(0);
     expect(at.written('output')).toContain('waiting=6\n');
@@ -174,7 +176,7 @@ describe.skipIf(!hasGit)('its scripts', () => {
   });
 
   test('collect nothing where no draft was made', () => {
-    const at = checkout({ 'content/inbox/typo.csv': csv.replace('228.2', '228.2.1') });
+    const at = checkout({ 'content/inbox/typo.csv': unclosed });
     expect(at.run('Make drafts').status).toBe(0);
     expect(at.run('Collect the drafts').status).toBe(0);
     expect(at.written('output')).not.toContain('drafts=');
