@@ -222,3 +222,18 @@ test('"not recorded" is no answer: left out where a question may stay open, refu
     '10:22 interests.paid_by | interests-missing | who paid for the test | not recorded | Answer it; this question may not stay open.',
   ]);
 });
+
+describe('a block that need not be there', () => {
+  const heads = (price: string): string =>
+    `{alder: {label: Alder 9°, supplied_by: our stock, sold_here: new, price: ${price}}, birch: {label: Birch 9°, supplied_by: lent, sold_here: no}}`;
+
+  test('counts as not there where every answer in it was taken back', () => {
+    const { front, problems } = readWith({ contenders: heads('{amount: , currency: not recorded, on: }') });
+    expect(problems).toEqual([]);
+    expect(front?.contenders[0]).not.toHaveProperty('price');
+  });
+
+  test('asks for what it needs as soon as one answer is there', () => {
+    expect(problemsWith({ contenders: heads('{amount: 499, currency: , on: }') })).toHaveLength(2);
+  });
+});
