@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import { changedMeanwhile } from './changedMeanwhile.ts';
 import { plainId } from '../intake/authored/plainId.ts';
 import { readWith } from '../intake/authored/readWith.ts';
 import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
@@ -28,7 +29,7 @@ export function addressHandler(answer: Answering): (context: Context, slug: stri
           <p>${sentence}</p>
           <p><a href="${places.part(slug, 'after')}#addresses">Back to the report</a></p>`,
       );
-    if (form.texts['seen']?.[0] !== report.hash) return refused(changedMeanwhile);
+    if (form.texts['seen']?.[0] !== report.hash) return refused(fileChanged);
     const to = readWith(plainId, nameInAddress(form.texts[controlName(newAddress)]?.[0] ?? ''));
     if ('troubles' in to)
       return refused(
@@ -41,7 +42,7 @@ export function addressHandler(answer: Answering): (context: Context, slug: stri
     const replacing = report.others().filter(({ source }) => source?.front.supersededBy === slug);
     const saved = work.rename({ slug, to: to.value, text: edited.text, seen: report.hash });
     if (saved.kind === 'refused') return refused(saved.why);
-    if (saved.kind === 'changed') return refused(changedMeanwhile);
+    if (saved.kind === 'changed') return refused(fileChanged);
     // Those that it replaces lead their readers to its present name.
     for (const other of replacing) {
       const own = reportAtDesk(contentDir, other.slug);
@@ -52,9 +53,7 @@ export function addressHandler(answer: Answering): (context: Context, slug: stri
   };
 }
 
-const changedMeanwhile =
-  'The file was changed meanwhile, in another window or by another program. Nothing was written. Go back, load the ' +
-  'page anew, and type the address again.';
+const fileChanged = changedMeanwhile('Go back, load the page anew, and type the address again.');
 
 /** Whose address it is already; many hosts take capitals and small letters for one. */
 function ownerOf(name: string, report: ReportAtDesk): string | null {

@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import { changedMeanwhile } from './changedMeanwhile.ts';
 import { editReport } from '../intake/edits/editAnswers.ts';
 import type { Answered, Answering } from './deskSetting.ts';
 import { hiddenFields } from './hiddenFields.ts';
@@ -56,7 +57,7 @@ export function partHandlers(
       if (report === null) return noReport(context);
       const refused = (sentence: string): Answered =>
         page(context, report, [{ kind: 'refused', sentence }], form.texts);
-      if (form.texts['seen']?.[0] !== report.hash) return refused(changedMeanwhile);
+      if (form.texts['seen']?.[0] !== report.hash) return refused(fileChanged);
       const change = part.change(report, form.texts, work.today());
       if (change.kind === 'refused') return refused(change.sentence);
       if (change.kind === 'shown') return page(context, report, [], form.texts);
@@ -65,7 +66,7 @@ export function partHandlers(
       if (edited.text !== report.text) {
         const saved = work.save(report.file, edited.text, report.hash);
         if (saved.kind === 'refused') return refused(saved.why);
-        if (saved.kind === 'changed') return refused(changedMeanwhile);
+        if (saved.kind === 'changed') return refused(fileChanged);
       }
       // A page that is loaded again then sends nothing a second time.
       return context.redirect(`${places.part(slug, part.id)}?done=${change.done}`, 303);
@@ -73,9 +74,9 @@ export function partHandlers(
   };
 }
 
-const changedMeanwhile =
-  'The file was changed meanwhile, in another window or by another program. Nothing was written. What you typed still ' +
-  'stands here; look at what the file says by now, and save again.';
+const fileChanged = changedMeanwhile(
+  'What you typed still stands here; look at what the file says by now, and save again.',
+);
 
 const doneSentence = ({ done }: ReportPart, word: string | undefined): string | null =>
   word !== undefined && Object.hasOwn(done, word) ? (done[word] ?? null) : null;

@@ -1,3 +1,4 @@
+import { changedMeanwhile } from './changedMeanwhile.ts';
 import { visible } from '../problems/visible.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
 import { splitReport } from '../intake/authored/frontMatter.ts';
@@ -74,7 +75,7 @@ export function saveReport({ root, report, shown, submitted, work }: SaveRequest
       (narrative ?? report.body.text) === report.body.text
     )
       return done(unchanged);
-    return kept({ kind: 'refused', sentence: [changedMeanwhile, ...gone.map(noLongerAsked)].join(' ') });
+    return kept({ kind: 'refused', sentence: [fileChanged, ...gone.map(noLongerAsked)].join(' ') });
   }
   if (warnings !== null && 'refused' in warnings)
     return kept({ kind: 'refused', sentence: `Nothing was written. ${warnings.refused}` });
@@ -101,9 +102,9 @@ export function saveReport({ root, report, shown, submitted, work }: SaveRequest
   });
 }
 
-const changedMeanwhile =
-  'The file was changed meanwhile, in another window or by another program. Nothing was written. What you typed stands ' +
-  'in the form, and beside it what the file says. Save again to put yours in its place.';
+const fileChanged = changedMeanwhile(
+  'What you typed stands in the form, and beside it what the file says. Save again to put yours in its place.',
+);
 
 const noLongerAsked = ({ field: { label }, typed }: ChangedAnswer): string =>
   visible(`No longer asked: ${label}. You typed: ${typed.join(', ') || 'nothing'}.`);

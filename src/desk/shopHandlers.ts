@@ -1,4 +1,5 @@
 import type { Context } from 'hono';
+import { changedMeanwhile } from './changedMeanwhile.ts';
 import { schemaLine } from '../intake/authored/schemaLine.ts';
 import { editAnswers } from '../intake/edits/editAnswers.ts';
 import { shopFile } from '../site/sharedFiles.ts';
@@ -41,7 +42,9 @@ export function shopHandlers(answer: Answering): { readonly read: Handler; reado
       const refused = (sentence: string): Answered => page(context, [{ kind: 'refused', sentence }], changed);
       if ((form.texts['seen']?.[0] ?? '') !== (hash ?? ''))
         return refused(
-          'The file was changed meanwhile, in another window or by another program. Nothing was written. What you typed stands in the form; save again to put it in place of what the file says.',
+          changedMeanwhile(
+            'What you typed stands in the form; save again to put it in place of what the file says.',
+          ),
         );
       if (changed.length === 0) return page(context, [{ kind: 'done', sentence: 'Nothing was changed.' }]);
       const edited = editAnswers(hash === null ? opening : text, editsOf(changed));
