@@ -126,6 +126,7 @@ describe('the form of a report', () => {
     expect(document.querySelector('.problems')?.textContent).toContain(
       'reports/two-heads/shots.csv, line 14',
     );
+    expect(document.querySelector('#problems')?.textContent).toMatch(/^To be put right: \d errors/);
     // The list of all leads to the answer.
     const links = [...document.querySelectorAll('.problems a')].map((link) => link.getAttribute('href'));
     expect(links).toContain(`#${date?.getAttribute('id') ?? ''}`);

@@ -66,6 +66,9 @@ describe('a warning that was read', () => {
     ]);
     expect(told(await send({ do: first }))).toContain('This warning stays quiet');
     expect(buttonsIn(await page())).toEqual([second]);
+    expect(parseHTML(await page()).document.querySelector('#problems')?.textContent).toBe(
+      'Good to know: 1 warning',
+    );
     expect(answeredIn(await page())).toEqual([
       `A number that stands in no finding and no answer: ${found('300 yards')}`,
     ]);
