@@ -38,7 +38,7 @@ export function answerForm(groups: readonly AnswerGroup[], state: FormState): Ma
     <section aria-labelledby="all">
       <h2 id="all">All other answers</h2>
       <p class="note">
-        Whatever stays empty here is printed as "not recorded" where a reader should know it. "not recorded"
+        Whatever stays empty here is printed as “not recorded” where a reader should know it. "not recorded"
         is an answer too: it is then not asked again.
       </p>
       ${rest.map((group) => fold(group, state))} ${saveButton}
