@@ -4,8 +4,8 @@ import { isRunning } from './isRunning.ts';
 import { longestBuild } from './workFolders.ts';
 
 /**
- * Marks that this build is at work on the copies of pages that Astro keeps; false where another one is, and this one must
- * keep its own.
+ * Marks that this build is at work with a cache; false where another one is: what was written down of the site of before
+ * may then be out of date at any moment.
  */
 export function markBuild(file: string, now: number): boolean {
   mkdirSync(dirname(file), { recursive: true });
@@ -22,7 +22,7 @@ export function markBuild(file: string, now: number): boolean {
   return false;
 }
 
-/** Says that they are free. */
+/** Says that it is free. */
 export function unmarkBuild(file: string): void {
   rmSync(file, { force: true });
 }

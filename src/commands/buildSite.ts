@@ -1,28 +1,31 @@
+import { hash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Problem } from '../problems/problem.ts';
 import { codeHash } from '../site/codeHash.ts';
 import { diskTrouble } from '../site/diskTrouble.ts';
-import { cacheFolder } from '../site/folders.ts';
 import { openContent } from '../site/openContent.ts';
-import { checkPageCopies, recordPageCopies } from '../site/pageCopies.ts';
 import { diskCache } from '../site/reportCache.ts';
+import { isShown } from '../site/shown.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { markSite } from '../site/siteMark.ts';
-import { isShown } from '../site/shown.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
 import { collectSooner } from './collectSooner.ts';
-import { contentGate, type ReadContent } from './contentGate.ts';
 import { openFolders, type OpenFolders } from './openFolders.ts';
 import { publishSite } from './publishSite.ts';
-import { siteConfig } from './siteConfig.ts';
+import { compiledPages } from './rendering/compiledPages.ts';
+import { renderReport, type Rendering } from './rendering/renderReport.ts';
+import { renderSite, type SiteRendering } from './rendering/renderSite.ts';
+import { readRecord, writeRecord } from './rendering/siteRecord.ts';
+import type { WrittenPage } from './rendering/writePages.ts';
+import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
+import { addressOf } from './siteAddress.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
 import { tidyAfter, tidyBefore } from './tidy.ts';
 import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
-import { fewReports, workOutReports } from './workOutReports.ts';
 
 export interface BuildRequest {
   readonly contentDir: string;
@@ -60,47 +63,69 @@ export async function buildSite({
   if (folders === null) return { built: false, problems: [], stages: [] };
   tidyBefore({ outDir: folders.outDir, projectFolder, terminal });
   const times = stageTimes(() => performance.now());
-  const site = await readSite({ contentDir, terminal, today }, times);
-  if (site.reports.length > enoughToFillMemory) collectSooner();
-  if (!tellProblems(site, terminal)) {
-    terminal.writeError(asItWas(outDir));
-    return { built: false, problems: site.problems, stages: times.stages() };
-  }
-  terminal.write('Writing the pages.\n');
+  const read = { contentDir: resolve(contentDir), terminal, today };
+  prepareEnvironment({ projectFolder, cacheDir: folders.cacheDir });
+  const code = codeHash(projectFolder);
+  const reportFolder = join(folders.cacheDir, 'reports');
+  const workers = code === null ? null : reportWorkers({ contentDir: read.contentDir, reportFolder, code });
   try {
-    await buildAside({ contentDir, site }, folders, times);
-  } catch (error) {
-    // Not the content's fault: say so shortly; the whole trail is for those who look for it.
-    const what = diskTrouble(error) ?? (error instanceof Error ? error.message : String(error));
-    const cure = /Cannot find (?:module|package)/.test(what) ? 'A package is missing: run npm ci.\n' : '';
-    terminal.writeError(`The pages could not be built: ${what}\n${cure}${asItWas(outDir)}`);
-    if (process.env['DEBUG'] !== undefined && error instanceof Error)
-      terminal.writeError(`${error.stack ?? ''}\n`);
-    return { built: false, problems: site.problems, stages: times.stages() };
+    const site = await readSite(read, { code, reportFolder, workers }, times);
+    if (site.reports.length > enoughToFillMemory) collectSooner();
+    if (!tellProblems(site, terminal)) {
+      terminal.writeError(asItWas(outDir));
+      return { built: false, problems: site.problems, stages: times.stages() };
+    }
+    terminal.write('Writing the pages.\n');
+    try {
+      await buildAside({ contentDir: read.contentDir, site, code, workers }, folders, times);
+    } catch (error) {
+      tellFailure(error, outDir, terminal);
+      return { built: false, problems: site.problems, stages: times.stages() };
+    }
+    tidyAfter(site, terminal);
+    tellSite(site, times, terminal);
+    terminal.write(`Built into ${outDir}\n`);
+    return { built: true, problems: site.problems, stages: times.stages() };
+  } finally {
+    await workers?.close();
   }
-  tidyAfter(site, terminal);
+}
+
+function tellSite(site: SiteContent, times: StageTimes, terminal: Terminal): void {
   const many = site.reports.length > manyReports;
   for (const report of many ? [] : site.reports) {
     const state = isShown(report) ? `/reports/${report.source.slug}/` : 'draft, not published';
     terminal.write(`${report.source.slug}: ${report.session.shots.length} shots, ${state}\n`);
   }
   if (many) terminal.write(`${site.reports.length} reports: ${stagesInWords(times.stages())}\n`);
-  terminal.write(`Built into ${outDir}\n`);
-  return { built: true, problems: site.problems, stages: times.stages() };
+}
+
+/** Not the content's fault: it is said shortly; the whole trail is for those who look for it. */
+function tellFailure(error: unknown, outDir: string, terminal: Terminal): void {
+  const what = diskTrouble(error) ?? (error instanceof Error ? error.message : String(error));
+  const cure = /Cannot find (?:module|package)/.test(what) ? 'A package is missing: run npm ci.\n' : '';
+  terminal.writeError(`The pages could not be built: ${what}\n${cure}${asItWas(outDir)}`);
+  if (process.env['DEBUG'] !== undefined && error instanceof Error)
+    terminal.writeError(`${error.stack ?? ''}\n`);
 }
 
 function asItWas(outDir: string): string {
   return `Nothing was written${existsSync(outDir) ? `; ${outDir} is as it was` : ''}.\n`;
 }
 
+interface Kept {
+  readonly code: string | null;
+  readonly reportFolder: string;
+  readonly workers: ReportWorkers | null;
+}
+
 /** Reads and analyses everything; what is not in the cache is worked out beforehand where that is much. */
 async function readSite(
   { contentDir, terminal, today }: Omit<Required<BuildRequest>, 'outDir'>,
+  { code, reportFolder, workers }: Kept,
   times: StageTimes,
 ): Promise<SiteContent> {
-  const code = codeHash(projectFolder);
-  if (code === null) return loadSite(contentDir, [], null, today);
-  const reportFolder = join(cacheFolder(), 'reports');
+  if (code === null || workers === null) return loadSite(contentDir, [], null, today);
   const cached = { cache: diskCache(reportFolder), code };
   const missing = await times.time('looking for changes', () => {
     const content = openContent(contentDir, [], cached);
@@ -110,8 +135,11 @@ async function readSite(
   if (missing.length > 0) terminal.write(`${shown} new or changed; working out what the shots say.\n`);
   if (missing.length > fewReports) {
     const tell = missing.length > manyReports ? progress(missing.length, terminal) : () => {};
-    await times.time('analysis, charts and their rasters', () =>
-      workOutReports({ contentDir, slugs: missing, reportFolder, code }, tell),
+    await times.time('analysis and charts', () =>
+      workers.run(
+        missing.map((slug) => ({ slug, pages: null })),
+        tell,
+      ),
     );
   }
   return times.time('reading', () => loadSite(contentDir, [], cached, today));
@@ -127,41 +155,70 @@ function progress(all: number, terminal: Terminal): () => void {
   };
 }
 
+interface ReadSite {
+  readonly contentDir: string;
+  readonly site: SiteContent;
+  readonly code: string | null;
+  readonly workers: ReportWorkers | null;
+}
+
 async function buildAside(
-  read: ReadContent,
+  { contentDir, site, code, workers }: ReadSite,
   { outDir, cacheDir }: OpenFolders,
   times: StageTimes,
 ): Promise<void> {
-  // Astro puts its bundle into a folder that all builds share unless the site is built inside the project.
+  const address = addressOf(site.shop);
+  const pages = await times.time('compiled pages', () => compiledPages(projectFolder, address));
   const aside = newWorkFolder(join(projectFolder, '.cache'));
   const markFile = join(cacheDir, 'building');
+  // While another build is at work with this cache, what it says of the site of before cannot be relied on.
   const isOurs = markBuild(markFile, Date.now());
-  // While another build is at work on the copies of pages, this one keeps its own.
-  const copies = isOurs ? join(cacheDir, 'astro') : `${aside}-astro`;
-  const copyList = join(cacheDir, 'pages.list');
+  const recordName = hash('sha256', JSON.stringify([outDir, process.umask()]), 'hex');
+  const record = join(cacheDir, 'sites', `${recordName}.json`);
+  const rendering: Rendering = {
+    entry: pages.entry,
+    origin: address.site ?? null,
+    code,
+    target: {
+      folder: aside,
+      origin: address.site ?? 'http://localhost',
+      base: withSlash(address.base ?? '/'),
+    },
+  };
+  const given = { contentDir, site };
   try {
-    const known = isOurs
-      ? await times.time('looking for changes', async () => checkPageCopies(copies, copyList))
-      : new Map();
-    prepareEnvironment({ projectFolder, cacheDir });
-    const { build } = await import('astro');
-    await times.time('pages', () =>
-      build({
-        ...siteConfig(contentGate(read)),
-        configFile: false,
-        root: projectFolder,
-        outDir: aside,
-        cacheDir: copies,
-        // A page that fails is told below, without the trail that the framework prints of it.
-        logLevel: process.env['DEBUG'] === undefined ? 'silent' : 'warn',
-      }),
+    const before = await times.time('looking for changes', async () =>
+      isOurs ? readRecord(record, outDir) : new Map(),
     );
-    if (isOurs) recordPageCopies(copies, copyList, known);
-    markSite(aside, process.umask());
-    publishSite({ built: aside, outDir, projectFolder });
+    const renderReports: SiteRendering['renderReports'] = async (reports) => {
+      if (workers === null || reports.length <= fewReports) {
+        const written = new Map<string, readonly WrittenPage[]>();
+        for (const { report, others } of reports)
+          written.set(
+            report.source.slug,
+            await renderReport(report, { contentDir, site: { ...site, others } }, rendering),
+          );
+        return written;
+      }
+      const tasks = reports.map(({ report, others }) => ({
+        slug: report.source.slug,
+        pages: { rendering, others, key: report.key },
+      }));
+      return workers.run(tasks, () => {});
+    };
+    const rendered = await times.time('pages', () =>
+      renderSite({ given, pages, rendering, before, outDir, renderReports }),
+    );
+    if (rendered.isAsBefore) return;
+    await times.time('publishing', async () => {
+      markSite(aside, process.umask());
+      publishSite({ built: aside, outDir, projectFolder });
+      if (isOurs) writeRecord(record, outDir, rendered.parts);
+    });
   } finally {
     removeWorkFolder(aside);
     if (isOurs) unmarkBuild(markFile);
-    else removeWorkFolder(copies);
   }
 }
+
+const withSlash = (base: string): string => (base.endsWith('/') ? base : `${base}/`);

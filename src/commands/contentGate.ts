@@ -3,13 +3,14 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { openContentFolder } from '../site/contentFiles.ts';
 import { contentFolder, outFolder } from '../site/folders.ts';
-import { giveSite, takeSiteBack } from '../site/givenSite.ts';
+import { laySite } from '../site/givenSite.ts';
 import { readShared } from '../site/sharedFiles.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
 import { markSite } from '../site/siteMark.ts';
 import { localDate } from './localDate.ts';
 import { openFolders } from './openFolders.ts';
 import { publishSite, type Publication } from './publishSite.ts';
+import { addressOf } from './siteAddress.ts';
 import { givenToPages, readByPages, siteModule } from './siteModule.ts';
 import { tellProblems } from './tellProblems.ts';
 import { processTerminal } from './terminal.ts';
@@ -22,22 +23,14 @@ export interface ContentGate {
   readonly site: () => SiteContent;
 }
 
-/** What a command of ours has read, and where; it then publishes the site itself. */
-export interface ReadContent {
-  readonly contentDir: string;
-  readonly site: SiteContent;
-}
-
 /**
- * The way of the content into the framework, whichever command starts it. A build reads and checks everything first:
- * with an error the table of problems is printed, the framework stops with status 1, and nothing is written. In `dev`
- * each page reads what it shows.
- *
- * @param read what a command of ours has read and told already
+ * The way of the content into the framework's own commands. A build reads and checks everything first: with an error the
+ * table of problems is printed, the framework stops with status 1, and nothing is written. In `dev` each page reads what
+ * it shows.
  */
-export function contentGate(read: ReadContent | null = null): ContentGate {
-  const contentDir = read?.contentDir ?? contentFolder();
-  let built = read?.site ?? null;
+export function contentGate(): ContentGate {
+  const contentDir = contentFolder();
+  let built: SiteContent | null = null;
   let publish = (): void => undefined;
   const integration: AstroIntegration = {
     name: 'content-gate',
@@ -46,21 +39,20 @@ export function contentGate(read: ReadContent | null = null): ContentGate {
         if (command === 'dev') {
           const { shop } = readShared(openContentFolder(contentDir)).shared;
           const code = readByPages({ contentDir, projectFolder: fileURLToPath(config.root) });
-          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(code, contentDir)] } });
+          updateConfig({ ...addressOf(shop), vite: { plugins: [siteModule(code)] } });
         }
         if (command !== 'build') return;
-        const site = built ?? checkedContent(contentDir);
+        const site = checkedContent(contentDir);
         built = site;
-        const given = giveSite(site);
+        laySite({ contentDir, site });
+        const publication = publicationOf(config, contentDir);
         updateConfig({
           ...addressOf(site.shop),
-          vite: { plugins: [siteModule(givenToPages(given), contentDir)] },
+          vite: { plugins: [siteModule(givenToPages)] },
+          outDir: pathToFileURL(`${publication.built}/`),
         });
-        const publication = read === null ? publicationOf(config, contentDir) : null;
-        if (publication !== null) updateConfig({ outDir: pathToFileURL(`${publication.built}/`) });
         publish = () => {
-          takeSiteBack(given);
-          if (publication === null) return;
+          laySite(null);
           markSite(publication.built, process.umask());
           publishSite(publication);
           removeWorkFolder(publication.built);
@@ -77,12 +69,6 @@ export function contentGate(read: ReadContent | null = null): ContentGate {
     },
   };
 }
-
-type Shop = SiteContent['shop'];
-
-const addressOf = (shop: Shop): { site?: string; base?: string } =>
-  // The framework writes letters beyond ASCII as addresses do, and a sign of theirs once more.
-  shop?.address == null ? {} : { site: shop.address.site, base: decodeURI(shop.address.base) };
 
 /** The content folder read and told as `npm run build` does. @throws where it may not be published */
 function checkedContent(contentDir: string): SiteContent {

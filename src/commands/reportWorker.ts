@@ -1,31 +1,51 @@
 import Tinypool from 'tinypool';
-import { picturesOf } from '../kit/picturesOf.ts';
-import { exportedPng } from '../site/exportedFiles.ts';
 import { openContent, type OpenContent } from '../site/openContent.ts';
 import { diskCache } from '../site/reportCache.ts';
-import { isShown } from '../site/shown.ts';
+import { siteOfOne } from '../site/siteContent.ts';
+import type { Surroundings } from '../site/surroundings.ts';
+import { renderReport, type Rendering } from './rendering/renderReport.ts';
+import type { WrittenPage } from './rendering/writePages.ts';
 
-/** What workers are to do: some reports of a content folder, worked out into the cache. */
-export interface ReportWork {
+/** Where workers find reports, and where they keep what they have worked out. */
+export interface ReportPlaces {
   readonly contentDir: string;
-  readonly slugs: readonly string[];
   readonly reportFolder: string;
   readonly code: string;
+}
+
+/** What is to be done with one report. */
+export interface ReportTask {
+  readonly slug: string;
+  /** How its pages are written; null where it is only worked out, into the cache. */
+  readonly pages: ReportPages | null;
+}
+
+export interface ReportPages {
+  readonly rendering: Rendering;
+  readonly others: Surroundings;
+  /** Of the report as the command has read it. */
+  readonly key: string | null;
 }
 
 let opened: OpenContent | null = null;
 
 /** The content folder, read once by each worker. */
 function content(): OpenContent {
-  const { contentDir, slugs, reportFolder, code }: ReportWork = Tinypool.workerData;
-  opened ??= openContent(contentDir, slugs, { cache: diskCache(reportFolder), code });
+  const { contentDir, reportFolder, code }: ReportPlaces = Tinypool.workerData;
+  opened ??= openContent(contentDir, [], { cache: diskCache(reportFolder), code });
   return opened;
 }
 
-/** Works one report out. */
-export default async function workOut(slug: string): Promise<void> {
+/** Does one task; returns what was written for the site. */
+export default async function work({ slug, pages }: ReportTask): Promise<readonly WrittenPage[]> {
   const { report } = content().load(slug);
-  if (report === null || !isShown(report)) return;
-  for (const picture of picturesOf(report))
-    if (picture.endings.includes('png')) await exportedPng(report, picture);
+  if (pages === null) return [];
+  if (report === null || report.key !== pages.key)
+    throw new Error('The report was changed while the site was built. Build once more');
+  const { contentDir }: ReportPlaces = Tinypool.workerData;
+  return renderReport(
+    report,
+    { contentDir, site: siteOfOne(content(), report, pages.others) },
+    pages.rendering,
+  );
 }

@@ -1,12 +1,18 @@
-import type { AstroUserConfig } from 'astro';
+import type { AstroIntegration, AstroUserConfig } from 'astro';
 import { contentWatch } from '../site/contentWatch.ts';
 import { finishedSite } from '../site/finishedSite.ts';
 import { siteMap } from '../site/siteMap.ts';
 import { specimens } from '../site/specimens.ts';
 import type { ContentGate } from './contentGate.ts';
 
-/** The framework's configuration, the same for its own commands and for ours. */
+/** The framework's configuration for its own commands, `astro build` and `astro dev`. */
 export function siteConfig(gate: ContentGate): AstroUserConfig {
+  // The gate last: when it publishes, the site is whole.
+  return pagesConfig([contentWatch(), finishedSite(), siteMap(gate.site), gate.integration]);
+}
+
+/** How pages are compiled and rendered, whichever command does it. */
+export function pagesConfig(integrations: readonly AstroIntegration[]): AstroUserConfig {
   return {
     srcDir: './src',
     publicDir: './public',
@@ -35,9 +41,6 @@ export function siteConfig(gate: ContentGate): AstroUserConfig {
         ],
       },
     },
-    // A page whose key is as it was is copied; see `cacheKey` in the pages and `src/site/cacheKey.ts`.
-    experimental: { incrementalBuild: true },
-    // The gate last: when it publishes, the site is whole.
-    integrations: [contentWatch(), specimens(), finishedSite(), siteMap(gate.site), gate.integration],
+    integrations: [specimens(), ...integrations],
   };
 }

@@ -10,22 +10,19 @@ const sharedName = 'virtual:straightface/given';
 const givenFile = new URL('../site/givenSite.ts', import.meta.url);
 const liveFile = new URL('../site/liveSite.ts', import.meta.url);
 
-/** Code for the pages of a build: all is read already, and they ask for it by the name under which it was given. */
-export const givenToPages = (given: string): string =>
-  `import { givenSite } from ${JSON.stringify(sharedName)};
-export const siteContent = () => givenSite(${JSON.stringify(given)});`;
+/** Code for the pages of a build: all is read already, and whoever renders them gives it. */
+export const givenToPages = `import { givenSite } from ${JSON.stringify(sharedName)};
+export const siteContent = () => givenSite().site;
+export const contentDir = () => givenSite().contentDir;`;
 
 /** Code for pages that read the content folder themselves, so that each shows it as it is. */
 export const readByPages = (places: LivePlaces): string =>
   `import { liveSite } from ${JSON.stringify(fileURLToPath(liveFile))};
-export const siteContent = (of) => liveSite(${JSON.stringify(places)}, of);`;
+export const siteContent = (of) => liveSite(${JSON.stringify(places)}, of);
+export const contentDir = () => ${JSON.stringify(places.contentDir)};`;
 
-/**
- * The module by which pages get at the content: see `src/site/virtualSite.d.ts`.
- *
- * @param contentDir absolute path of the content folder
- */
-export function siteModule(code: string, contentDir: string): Plugin {
+/** The module by which pages get at the content: see `src/site/virtualSite.d.ts`. */
+export function siteModule(code: string): Plugin {
   return {
     name: 'site-content',
     enforce: 'pre',
@@ -34,7 +31,6 @@ export function siteModule(code: string, contentDir: string): Plugin {
       // One copy for the command and the pages, loaded by Node: a bundled one would know nothing of what was given.
       return id === sharedName ? { id: givenFile.href, external: 'absolute' as const } : null;
     },
-    load: (id: string) =>
-      id === resolved ? `${code}\nexport const contentDir = ${JSON.stringify(contentDir)};` : null,
+    load: (id: string) => (id === resolved ? code : null),
   };
 }

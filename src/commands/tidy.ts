@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { cacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
@@ -31,8 +32,11 @@ export function tidyAfter({ reports }: SiteContent, terminal: Terminal): void {
   const keys = new Set(reports.flatMap(({ key }) => key ?? []));
   const before = (age: number): Date => new Date(Date.now() - age);
   tidying(terminal, () => pruneCache(join(cacheFolder(), 'reports'), keys, before(keptFor.reports)));
-  for (const name of ['rasters', 'editions'])
+  for (const name of ['rasters', 'editions', 'sites'])
     tidying(terminal, () => pruneCache(join(cacheFolder(), name), new Set(), before(keptFor.finished)));
+  // Copies of pages, which earlier versions kept.
+  for (const name of ['astro', 'pages.list'])
+    tidying(terminal, () => rmSync(join(cacheFolder(), name), { recursive: true, force: true }));
 }
 
 /** What cannot be tidied is said, and hinders no build. */

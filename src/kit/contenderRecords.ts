@@ -8,6 +8,8 @@ import { heldParts } from './buildItems.ts';
 import { fewestReports, pairRecords, pairSlug } from './pairRecords.ts';
 import type { Report } from './report.ts';
 
+type Front = Report['source']['front'];
+
 /** What one report says of a contender. */
 export interface ContenderEntry {
   readonly report: Report;
@@ -34,22 +36,26 @@ export interface ContenderRecord {
   readonly met: readonly { readonly label: string; readonly pair: string }[];
 }
 
-/** Contenders of a report that have a page of their own, `reports` being all that give anything away, newest first. */
-export function contendersWithPages(
-  { source: { front } }: Report,
-  reports: readonly Report[],
-): readonly { readonly id: string; readonly label: string }[] {
-  return front.contenders.filter(
-    (one) => buildKey(one, front) !== null && reports.filter(hasBuildOf(one.id)).length >= fewestReports,
-  );
+/** Ids of contenders that have a page of their own, `reports` being all that give anything away. */
+export function idsWithPages(reports: readonly Report[]): ReadonlySet<string> {
+  const counts = new Map<string, number>();
+  for (const { source } of reports.filter(({ source: { front } }) => front.status !== 'withdrawn'))
+    for (const id of new Set(builtIn(source.front).map((one) => one.id)))
+      counts.set(id, (counts.get(id) ?? 0) + 1);
+  return new Set([...counts].flatMap(([id, count]) => (count >= fewestReports ? [id] : [])));
 }
 
-/** Whether a report that stands has this one with a recorded build. */
-function hasBuildOf(id: string): (report: Report) => boolean {
-  return ({ source: { front } }) =>
-    front.status !== 'withdrawn' &&
-    front.contenders.some((one) => one.id === id && buildKey(one, front) !== null);
+/** Contenders of a report that have a page of their own, see `idsWithPages`. */
+export function contendersWithPages(
+  { source: { front } }: Report,
+  withPages: ReadonlySet<string>,
+): readonly { readonly id: string; readonly label: string }[] {
+  return builtIn(front).filter(({ id }) => withPages.has(id));
 }
+
+/** The contenders whose build is recorded. */
+const builtIn = (front: Front): Front['contenders'] =>
+  front.contenders.filter((one) => buildKey(one, front) !== null);
 
 interface Gathering {
   label: string;

@@ -19,7 +19,20 @@ const beside = ['package.json', 'package-lock.json'];
 
 /** SHA-256 over all that turns a report's files into figures: our code, the libraries, Node; null without the sources. */
 export function codeHash(projectFolder: string): string | null {
-  const folders = deciding.map((name) => join(projectFolder, 'src', name));
+  return hashOfFolders(
+    projectFolder,
+    deciding.map((name) => `src/${name}`),
+  );
+}
+
+/** As `codeHash`, over all that turns figures into pages as well. */
+export function pagesHash(projectFolder: string): string | null {
+  const specimens = process.env['SPECIMENS'] === undefined ? [] : ['tests/specimen-pages', 'tests/specimen'];
+  return hashOfFolders(projectFolder, ['src', 'public', ...specimens]);
+}
+
+function hashOfFolders(projectFolder: string, names: readonly string[]): string | null {
+  const folders = names.map((name) => join(projectFolder, name));
   if (!folders.every((folder) => existsSync(folder))) return null;
   const files = [
     ...folders.flatMap((folder) =>

@@ -1,27 +1,32 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
 import type { SiteContent } from './siteContent.ts';
 
-/**
- * What build commands of this process have read. The pages run from a bundle of their own; this one module they
- * share with the command, see `virtual:straightface/site`.
+/** What pages of a build are made of, and the folder that it was read from. */
+export interface GivenSite {
+  readonly contentDir: string;
+  readonly site: SiteContent;
+}
+
+/*
+ * The pages run from a bundle of their own; this one module they share with the commands, see
+ * `virtual:straightface/site`.
  */
-const given = new Map<string, SiteContent>();
-let count = 0;
+const within = new AsyncLocalStorage<GivenSite>();
+let laid: GivenSite | null = null;
 
-/** Lays a site ready for the pages of one build; returns the name by which they ask for it. */
-export function giveSite(site: SiteContent): string {
-  count += 1;
-  const name = `site-${count}`;
-  given.set(name, site);
-  return name;
+/** Lets pages be rendered of this content, whatever else is rendered at the same time. */
+export function withSite<Rendered>(given: GivenSite, render: () => Promise<Rendered>): Promise<Rendered> {
+  return within.run(given, render);
 }
 
-/** @throws where no build has laid it ready */
-export function givenSite(name: string): SiteContent {
-  const site = given.get(name);
-  if (site === undefined) throw new Error(`No build has read ${name}.`);
-  return site;
+/** Lays a site ready for the one build of the framework's own command; null takes it back. */
+export function laySite(given: GivenSite | null): void {
+  laid = given;
 }
 
-export function takeSiteBack(name: string): void {
-  given.delete(name);
+/** @throws where no build has given any */
+export function givenSite(): GivenSite {
+  const given = within.getStore() ?? laid;
+  if (given === null) throw new Error('No build has read the content.');
+  return given;
 }

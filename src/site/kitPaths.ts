@@ -118,11 +118,8 @@ export function picturePaths({
 }
 
 /** What a report compares that other reports know too, each with a page of its own. */
-export function contenderPages(
-  report: Report,
-  { dev }: { readonly dev: boolean },
-): ReturnType<typeof contendersWithPages> {
-  return contendersWithPages(report, givingReports({ dev }));
+export function contenderPages(report: Report): ReturnType<typeof contendersWithPages> {
+  return contendersWithPages(report, siteContent({ fresh: false }).others.contenders);
 }
 
 /** Every pair that met in two reports that are shown, by its slug. */

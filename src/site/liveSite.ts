@@ -3,6 +3,7 @@ import { devCacheFolder } from './folders.ts';
 import type { Cached } from './openContent.ts';
 import { diskCache } from './reportCache.ts';
 import { loadSite, type SiteContent } from './siteContent.ts';
+import { surroundingsOf } from './surroundings.ts';
 
 /** Where content that is edited while it is looked at lies, and the code that reads it; absolute. */
 export interface LivePlaces {
@@ -17,7 +18,11 @@ export function liveSite(
   { contentDir, projectFolder }: LivePlaces,
   { fresh }: { readonly fresh: boolean },
 ): SiteContent {
-  if (loaded === null || fresh) loaded = loadSite(contentDir, [], cachedForDev(projectFolder));
+  if (loaded === null || fresh) {
+    const site = loadSite(contentDir, [], cachedForDev(projectFolder));
+    // Drafts have pages there, and those of contenders count them.
+    loaded = { ...site, others: surroundingsOf(site.reports, site.reports) };
+  }
   return loaded;
 }
 

@@ -4,9 +4,10 @@ import type { Problem } from '../problems/problem.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import type { Brand } from './brand/brand.ts';
 import { acrossReports } from './acrossReports.ts';
-import { openContent, type Cached } from './openContent.ts';
+import { openContent, type Cached, type OpenContent } from './openContent.ts';
 import { withoutSeen } from './seenWarnings.ts';
 import { isShown } from './shown.ts';
+import { surroundingsOf, type Surroundings } from './surroundings.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
 export interface BlockedReport {
@@ -24,6 +25,8 @@ export interface SiteContent {
   readonly brand: Brand;
   /** Newest first; drafts included, which only `dev` shows. */
   readonly reports: readonly Report[];
+  /** What pages of one report say of others. */
+  readonly others: Surroundings;
   readonly blocked: readonly BlockedReport[];
   readonly problems: readonly Problem[];
   readonly waiting: readonly string[];
@@ -47,12 +50,10 @@ export function loadSite(
   const made = content.slugs.map(content.load);
   const reports = made.flatMap(({ report }) => (report === null ? [] : [report]));
   const sources = reports.map(({ source }) => source);
-  const { shop } = content.shared;
   return {
-    shop,
-    publisher: shop?.name ?? 'Publisher not recorded',
-    brand: content.brand,
+    ...sharedBy(content),
     reports: [...reports].sort(newestFirst),
+    others: surroundingsOf(reports, reports.filter(isShown)),
     blocked: made.flatMap(({ slug, unfinished, report, problems }) =>
       report === null ? [{ slug, unfinished, problems }] : [],
     ),
@@ -69,8 +70,20 @@ export function loadSite(
       sources,
     ),
     waiting: content.waiting,
-    ledger: content.ledger,
   };
+}
+
+/** The site as the pages of one report need it. */
+export function siteOfOne(content: OpenContent, report: Report, others: Surroundings): SiteContent {
+  return { ...sharedBy(content), reports: [report], others, blocked: [], problems: [], waiting: [] };
+}
+
+function sharedBy({
+  shared: { shop },
+  brand,
+  ledger,
+}: OpenContent): Pick<SiteContent, 'shop' | 'publisher' | 'brand' | 'ledger'> {
+  return { shop, publisher: shop?.name ?? 'Publisher not recorded', brand, ledger };
 }
 
 function newestFirst({ source: x }: Report, { source: y }: Report): number {
@@ -79,8 +92,8 @@ function newestFirst({ source: x }: Report, { source: y }: Report): number {
 }
 
 /** Title of the report that has replaced this one; null where none has, or it is not here. */
-export function replacementTitle({ reports }: SiteContent, { source: { front } }: Report): string | null {
-  return reports.find(({ source }) => source.slug === front.supersededBy)?.source.front.title ?? null;
+export function replacementTitle({ others }: SiteContent, { source: { front } }: Report): string | null {
+  return front.supersededBy === null ? null : (others.titles.get(front.supersededBy) ?? null);
 }
 
 /** The reports that pages are made of; drafts among them only where they are asked for. */

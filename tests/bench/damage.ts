@@ -14,7 +14,7 @@ export const cacheKinds = [
   'rasters',
   'editions',
   'fonts',
-  'copies of pages',
+  'records',
   'lists',
 ] as const;
 export type CacheKind = (typeof cacheKinds)[number];
@@ -26,8 +26,8 @@ export function kindOf(path: string): CacheKind | null {
   if (path.startsWith('rasters/')) return 'rasters';
   if (path.startsWith('editions/')) return 'editions';
   if (path.startsWith('fonts/')) return 'fonts';
-  if (path.startsWith('astro/dist/')) return 'copies of pages';
-  if (path.startsWith('astro/') || path === 'pages.list' || path.startsWith('.straightface')) return 'lists';
+  if (path.startsWith('sites/')) return 'records';
+  if (path.startsWith('.straightface')) return 'lists';
   return null;
 }
 
@@ -64,9 +64,8 @@ function damaged(own: Buffer, next: Buffer, damage: Damage, random: Random): Buf
   return flipped;
 }
 
-/** What must be deleted for a build to read that kind at all: it asks the copies first, then reports, rasters and fonts. */
+/** What must be deleted for a build to read that kind at all: it asks the record first, then reports, rasters and fonts. */
 export function readBefore(kind: CacheKind): readonly string[] {
-  if (kind === 'copies of pages' || kind === 'editions' || kind === 'lists') return [];
-  if (kind === 'fonts') return ['astro', 'rasters'];
-  return ['astro'];
+  if (kind === 'records' || kind === 'lists') return [];
+  return kind === 'fonts' ? ['sites', 'rasters'] : ['sites'];
 }

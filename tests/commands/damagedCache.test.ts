@@ -34,8 +34,8 @@ describe('a cache with every file damaged', () => {
 
   // What is read together is damaged together: behind a damaged report nobody would ask for its drawings.
   const readTogether: readonly (readonly CacheKind[])[] = [
-    ['lists'],
-    ['copies of pages', 'editions'],
+    ['lists', 'records'],
+    ['editions'],
     ['drawings', 'other units', 'rasters'],
     ['reports', 'fonts'],
   ];
@@ -54,6 +54,6 @@ describe('a cache with every file damaged', () => {
     const run = build(folders);
     expect(run.status, run.said).toBe(0);
     expect(hashes(out)).toEqual(whole);
-    expect(existsSync(join(cache, 'pages.list'))).toBe(true);
+    expect(existsSync(join(cache, 'sites'))).toBe(true);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { contenderRecords, contendersWithPages } from '../../src/kit/contenderRecords.ts';
+import { contenderRecords, contendersWithPages, idsWithPages } from '../../src/kit/contenderRecords.ts';
 import { lastChanges } from '../../src/kit/lastChanges.ts';
 import { readPayment } from '../../src/intake/authored/payment.ts';
 import { interestInBrief, interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
@@ -161,17 +161,17 @@ test('one report alone makes no page of a pair or a build, and links to none', (
   if (one === undefined || two === undefined) throw new Error('no reports');
   expect(pairRecords([one]).size).toBe(0);
   expect(contenderRecords([one]).size).toBe(0);
-  expect(contendersWithPages(one, [one])).toEqual([]);
+  expect(contendersWithPages(one, idsWithPages([one]))).toEqual([]);
   expect([...pairRecords([one, two]).keys()]).toEqual(['alder-and-birch']);
   expect([...contenderRecords([one, two]).keys()].toSorted()).toEqual(['alder', 'birch']);
-  expect(contendersWithPages(one, [one, two]).map(({ id }) => id)).toEqual(['birch', 'alder']);
+  expect(contendersWithPages(one, idsWithPages([one, two])).map(({ id }) => id)).toEqual(['birch', 'alder']);
   // A withdrawn report gives nothing to a page.
   const gone = {
     ...two,
     source: { ...two.source, front: { ...two.source.front, status: 'withdrawn' as const } },
   };
   expect(pairRecords([one, gone]).size).toBe(0);
-  expect(contendersWithPages(one, [one, gone])).toEqual([]);
+  expect(contendersWithPages(one, idsWithPages([one, gone]))).toEqual([]);
 });
 
 test('a list changed last when the latest of its reports did', () => {

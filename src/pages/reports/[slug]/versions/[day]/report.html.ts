@@ -12,7 +12,7 @@ export const getStaticPaths = (() => versionPaths({ dev: import.meta.env.DEV }))
 
 export const GET: APIRoute<VersionPath['props']> = ({ props: { report, day } }) => {
   const { slug, locale } = report.source;
-  const { content } = composedNames(openContentFolder(contentDir)).text(
+  const { content } = composedNames(openContentFolder(contentDir())).text(
     `reports/${slug}/${versionFile(day)}`,
   );
   const html = olderEdition(content ?? '', {

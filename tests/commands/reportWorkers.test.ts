@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { ReportsFailed } from '../../src/commands/reportsFailed.ts';
-import { workOutReports } from '../../src/commands/workOutReports.ts';
+import { reportWorkers } from '../../src/commands/reportWorkers.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 
 const five = ['alder', 'birch', 'cedar', 'damson', 'elder'];
@@ -18,13 +18,17 @@ async function workedOut(slugs: readonly string[], worker?: string) {
       ]),
     ),
   });
-  const work = { contentDir, slugs, reportFolder, code: 'x' };
-  let done = 0;
   const file = worker === undefined ? undefined : new URL(`./workers/${worker}.ts`, import.meta.url);
-  const failure: unknown = await workOutReports(work, () => (done += 1), file).then(
-    () => null,
-    (error: unknown) => error,
-  );
+  const workers = reportWorkers({ contentDir, reportFolder, code: 'x' }, file);
+  let done = 0;
+  const tasks = slugs.map((slug) => ({ slug, pages: null }));
+  const failure: unknown = await workers
+    .run(tasks, () => (done += 1))
+    .then(
+      () => null,
+      (error: unknown) => error,
+    );
+  await workers.close();
   return { done, failure, reportFolder };
 }
 
@@ -37,7 +41,6 @@ describe('reports are worked out by workers', () => {
     const { done, failure, reportFolder } = await workedOut(['alder', 'birch']);
     expect([failure, done]).toEqual([null, 2]);
     expect(readdirSync(reportFolder).length).toBeGreaterThanOrEqual(2);
-    expect(readdirSync(join(process.env['CACHE_DIR'] ?? '', 'rasters')).length).toBeGreaterThan(0);
   });
 
   test('what fails is told by its name with its error, and the others are done', async () => {
