@@ -33,7 +33,7 @@ export function reportWorkers(places: ReportPlaces, file: URL = workerFile): Rep
     const workers = availableParallelism();
     return new Tinypool({
       filename: file.href,
-      minThreads: 1,
+      minThreads: workers,
       maxThreads: workers,
       workerData: places,
       // Else a worker waits without its event loop, and the renderer of pictures frees its buffers there only.

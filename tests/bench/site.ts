@@ -4,8 +4,9 @@
  *
  *   node tests/bench/site.ts 10 100 1000
  *
- * Cold: no cache at all. Unchanged: once more. Changed: one report has other shots. Pictures there: all is worked out anew
- * but rasters, so cold less this is their price.
+ * Cold: nothing compiled, worked out or built before. Unchanged: once more. Changed: one report has other shots.
+ * Pictures there: all is worked out anew but rasters, so cold less this is their price. Stages run one after the other;
+ * pages are rendered by as many threads as there are processors.
  */
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
@@ -34,7 +35,8 @@ function run(script: string, environment: Readonly<Record<string, string>>): Mea
 }
 
 function print(name: string, { all, processor, memory, stages = [] }: Measured): void {
-  const parts = stages.map(([stage, time]) => `${stage} ${seconds(time)}`).join(', ');
+  const share = (time: number): string => `${seconds(time)} (${((100 * time) / all).toFixed(0)} %)`;
+  const parts = stages.map(([stage, time]) => `${stage} ${share(time)}`).join(', ');
   console.log(
     `  ${name.padEnd(18)} ${seconds(all).padStart(8)} processor ${seconds(processor).padStart(8)} ${(memory / 1e9).toFixed(2)} GB   ${parts}`,
   );
@@ -46,6 +48,7 @@ for (const count of process.argv.slice(2).map(Number)) {
   const out = join(folder, 'out');
   const cache = join(folder, 'cache');
   writeBenchContent(content, count);
+  rmSync('.cache/pages', { recursive: true, force: true });
   const build = (): Measured => run('buildOnce.ts', { CONTENT_DIR: content, OUT_DIR: out, CACHE_DIR: cache });
   console.log(`${count} reports`);
   const cold = build();
@@ -56,8 +59,7 @@ for (const count of process.argv.slice(2).map(Number)) {
   writeFileSync(join(content, 'reports/four-heads-0001/shots.csv'), benchShots('another morning'));
   const changed = build();
   print('one changed', changed);
-  rmSync(join(cache, 'reports'), { recursive: true });
-  rmSync(join(cache, 'astro'), { recursive: true });
+  for (const kept of ['reports', 'sites', 'editions']) rmSync(join(cache, kept), { recursive: true });
   const drawn = build();
   print('pictures there', drawn);
   const bare = run('bareAstro.ts', { SITE: out });

@@ -71,7 +71,10 @@ describe('a site that was built before', () => {
 
   test('is written anew where its address is another', () => {
     const file = join(content, 'shop.yaml');
-    writeFileSync(file, readFileSync(file, 'utf8').replace('https://example.test/', 'https://example.test/tests/'));
+    writeFileSync(
+      file,
+      readFileSync(file, 'utf8').replace('https://example.test/', 'https://example.test/tests/'),
+    );
     expect(build(folders).status).toBe(0);
     expect(readFileSync(page, 'utf8')).toContain('href="/tests/');
     expect(hashes(out)).toEqual(madeOfNothing());
