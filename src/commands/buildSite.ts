@@ -1,31 +1,21 @@
-import { hash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Problem } from '../problems/problem.ts';
-import { codeHash } from '../site/codeHash.ts';
+import { codeHashes } from '../site/codeHash.ts';
 import { diskTrouble } from '../site/diskTrouble.ts';
 import { openContent } from '../site/openContent.ts';
 import { diskCache } from '../site/reportCache.ts';
 import { isShown } from '../site/shown.ts';
 import { loadSite, type SiteContent } from '../site/siteContent.ts';
-import { markSite } from '../site/siteMark.ts';
+import { buildAside } from './buildAside.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
-import { markBuild, unmarkBuild } from './buildMark.ts';
 import { collectSooner } from './collectSooner.ts';
-import { openFolders, type OpenFolders } from './openFolders.ts';
-import { publishSite } from './publishSite.ts';
-import { compiledPages } from './rendering/compiledPages.ts';
-import { renderReport, type Rendering } from './rendering/renderReport.ts';
-import { renderSite, type SiteRendering } from './rendering/renderSite.ts';
-import { readRecord, writeRecord } from './rendering/siteRecord.ts';
-import type { WrittenPage } from './rendering/writePages.ts';
+import { openFolders } from './openFolders.ts';
 import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
-import { addressOf } from './siteAddress.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
 import { tidyAfter, tidyBefore } from './tidy.ts';
-import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
 
 export interface BuildRequest {
   readonly contentDir: string;
@@ -65,7 +55,8 @@ export async function buildSite({
   const times = stageTimes(() => performance.now());
   const read = { contentDir: resolve(contentDir), terminal, today };
   prepareEnvironment({ projectFolder, cacheDir: folders.cacheDir });
-  const code = codeHash(projectFolder);
+  const hashes = codeHashes(projectFolder);
+  const code = hashes.reports;
   const reportFolder = join(folders.cacheDir, 'reports');
   const workers = code === null ? null : reportWorkers({ contentDir: read.contentDir, reportFolder, code });
   try {
@@ -77,7 +68,7 @@ export async function buildSite({
     }
     terminal.write('Writing the pages.\n');
     try {
-      await buildAside({ contentDir: read.contentDir, site, code, workers }, folders, times);
+      await buildAside({ contentDir: read.contentDir, projectFolder, site, hashes, workers }, folders, times);
     } catch (error) {
       tellFailure(error, outDir, terminal);
       return { built: false, problems: site.problems, stages: times.stages() };
@@ -154,71 +145,3 @@ function progress(all: number, terminal: Terminal): () => void {
     if (done % step === 0) terminal.write(`${done} of ${all} reports analysed\n`);
   };
 }
-
-interface ReadSite {
-  readonly contentDir: string;
-  readonly site: SiteContent;
-  readonly code: string | null;
-  readonly workers: ReportWorkers | null;
-}
-
-async function buildAside(
-  { contentDir, site, code, workers }: ReadSite,
-  { outDir, cacheDir }: OpenFolders,
-  times: StageTimes,
-): Promise<void> {
-  const address = addressOf(site.shop);
-  const pages = await times.time('compiled pages', () => compiledPages(projectFolder, address));
-  const aside = newWorkFolder(join(projectFolder, '.cache'));
-  const markFile = join(cacheDir, 'building');
-  // While another build is at work with this cache, what it says of the site of before cannot be relied on.
-  const isOurs = markBuild(markFile, Date.now());
-  const recordName = hash('sha256', JSON.stringify([outDir, process.umask()]), 'hex');
-  const record = join(cacheDir, 'sites', `${recordName}.json`);
-  const rendering: Rendering = {
-    entry: pages.entry,
-    origin: address.site ?? null,
-    code,
-    target: {
-      folder: aside,
-      origin: address.site ?? 'http://localhost',
-      base: withSlash(address.base ?? '/'),
-    },
-  };
-  const given = { contentDir, site };
-  try {
-    const before = await times.time('looking for changes', async () =>
-      isOurs ? readRecord(record, outDir) : new Map(),
-    );
-    const renderReports: SiteRendering['renderReports'] = async (reports) => {
-      if (workers === null || reports.length <= fewReports) {
-        const written = new Map<string, readonly WrittenPage[]>();
-        for (const { report, others } of reports)
-          written.set(
-            report.source.slug,
-            await renderReport(report, { contentDir, site: { ...site, others } }, rendering),
-          );
-        return written;
-      }
-      const tasks = reports.map(({ report, others }) => ({
-        slug: report.source.slug,
-        pages: { rendering, others, key: report.key },
-      }));
-      return workers.run(tasks, () => {});
-    };
-    const rendered = await times.time('pages', () =>
-      renderSite({ given, pages, rendering, before, outDir, renderReports }),
-    );
-    if (rendered.isAsBefore) return;
-    await times.time('publishing', async () => {
-      markSite(aside, process.umask());
-      publishSite({ built: aside, outDir, projectFolder });
-      if (isOurs) writeRecord(record, outDir, rendered.parts);
-    });
-  } finally {
-    removeWorkFolder(aside);
-    if (isOurs) unmarkBuild(markFile);
-  }
-}
-
-const withSlash = (base: string): string => (base.endsWith('/') ? base : `${base}/`);

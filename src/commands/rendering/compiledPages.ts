@@ -2,21 +2,24 @@ import { hash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { pagesHash } from '../../site/codeHash.ts';
 import { markAsUsed } from '../../site/markAsUsed.ts';
 import { readSealed, writeSealed } from '../../site/sealed.ts';
 import { filesBelow } from '../../site/siteMark.ts';
 import { newWorkFolder, removeWorkFolder } from '../workFolders.ts';
 import type { SiteAddress } from '../siteAddress.ts';
-import { compilePages } from './compilePages.ts';
 
 /** Pages as code that renders them, and what every site has beside them. */
 export interface CompiledPages {
-  /** The same for the same code, libraries and address. */
-  readonly key: string;
   /** File of the shape of `pagesEntry.ts`. */
   readonly entry: string;
   readonly staticFolder: string;
+}
+
+export interface PagesToCompile {
+  readonly projectFolder: string;
+  readonly address: SiteAddress;
+  /** Hash of all that they are made of, see `codeHashes`. */
+  readonly code: string;
 }
 
 /** What nobody has used for so long, milliseconds, is deleted. */
@@ -25,14 +28,18 @@ const keptFor = 7 * 24 * 60 * 60 * 1000;
 const listName = 'files.sealed';
 const listed = z.object({ entry: z.string(), files: z.record(z.string(), z.string()) });
 
+/** The same for the same pages: the same code, libraries and address. */
+export function pagesKey({ code, address }: PagesToCompile): string {
+  return hash('sha256', JSON.stringify([code, address, process.env['SPECIMENS'] ?? null]), 'hex');
+}
+
 /**
  * The pages of this code for a site of this address, compiled where they have not been yet. They lie inside the project,
  * since from there they find their packages, and are believed only where every file has the bytes that were compiled.
  */
-export async function compiledPages(projectFolder: string, address: SiteAddress): Promise<CompiledPages> {
-  const code = pagesHash(projectFolder);
-  if (code === null) throw new Error(`${projectFolder} lacks folders of the program.`);
-  const key = hash('sha256', JSON.stringify([code, address, process.env['SPECIMENS'] ?? null]), 'hex');
+export async function compiledPages(wanted: PagesToCompile): Promise<CompiledPages> {
+  const { projectFolder, address } = wanted;
+  const key = pagesKey(wanted);
   const all = join(projectFolder, '.cache/pages');
   const folder = join(all, key);
   const known = wholePages(folder, key);
@@ -42,6 +49,8 @@ export async function compiledPages(projectFolder: string, address: SiteAddress)
   }
   const work = newWorkFolder(join(projectFolder, '.cache'));
   try {
+    // Loaded where it is needed: it brings the framework along.
+    const { compilePages } = await import('./compilePages.ts');
     await compilePages({ projectFolder, address, folder: work });
     rmSync(join(work, 'framework'), { recursive: true, force: true });
     writeList(work, key);
@@ -76,7 +85,7 @@ function wholePages(folder: string, key: string): CompiledPages | null {
     const file = join(folder, path);
     return existsSync(file) && sha256Of(file) === sha256;
   });
-  return isWhole ? { key, entry: join(folder, entry), staticFolder: join(folder, 'static') } : null;
+  return isWhole ? { entry: join(folder, entry), staticFolder: join(folder, 'static') } : null;
 }
 
 const sha256Of = (file: string): string => hash('sha256', readFileSync(file), 'hex');
