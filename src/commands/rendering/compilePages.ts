@@ -6,7 +6,7 @@ import type { SiteAddress } from '../siteAddress.ts';
 import { pagesConfig } from '../siteConfig.ts';
 import { givenToPages, siteModule } from '../siteModule.ts';
 
-interface Compilation {
+export interface Compilation {
   readonly projectFolder: string;
   readonly address: SiteAddress;
   /** A new folder inside the project, from which packages are found. */

@@ -7,6 +7,7 @@ import { readSealed, writeSealed } from '../../site/sealed.ts';
 import { filesBelow } from '../../site/siteMark.ts';
 import { newWorkFolder, removeWorkFolder } from '../workFolders.ts';
 import type { SiteAddress } from '../siteAddress.ts';
+import type { Compilation } from './compilePages.ts';
 
 /** Pages as code that renders them, and what every site has beside them. */
 export interface CompiledPages {
@@ -28,6 +29,15 @@ const keptFor = 7 * 24 * 60 * 60 * 1000;
 const listName = 'files.sealed';
 const listed = z.object({ entry: z.string(), files: z.record(z.string(), z.string()) });
 
+/** See `compilePages`. */
+type Compile = (compilation: Compilation) => Promise<void>;
+
+/** Loaded where it is needed: it brings the framework along. */
+const byTheFramework: Compile = async (compilation) => {
+  const { compilePages } = await import('./compilePages.ts');
+  await compilePages(compilation);
+};
+
 /** The same for the same pages: the same code, libraries and address. */
 export function pagesKey({ code, address }: PagesToCompile): string {
   return hash('sha256', JSON.stringify([code, address, process.env['SPECIMENS'] ?? null]), 'hex');
@@ -37,7 +47,10 @@ export function pagesKey({ code, address }: PagesToCompile): string {
  * The pages of this code for a site of this address, compiled where they have not been yet. They lie inside the project,
  * since from there they find their packages, and are believed only where every file has the bytes that were compiled.
  */
-export async function compiledPages(wanted: PagesToCompile): Promise<CompiledPages> {
+export async function compiledPages(
+  wanted: PagesToCompile,
+  compile: Compile = byTheFramework,
+): Promise<CompiledPages> {
   const { projectFolder, address } = wanted;
   const key = pagesKey(wanted);
   const all = join(projectFolder, '.cache/pages');
@@ -49,9 +62,7 @@ export async function compiledPages(wanted: PagesToCompile): Promise<CompiledPag
   }
   const work = newWorkFolder(join(projectFolder, '.cache'));
   try {
-    // Loaded where it is needed: it brings the framework along.
-    const { compilePages } = await import('./compilePages.ts');
-    await compilePages({ projectFolder, address, folder: work });
+    await compile({ projectFolder, address, folder: work });
     rmSync(join(work, 'framework'), { recursive: true, force: true });
     writeList(work, key);
     mkdirSync(all, { recursive: true });
