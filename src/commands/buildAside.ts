@@ -16,6 +16,8 @@ import type { WrittenPage } from './rendering/writePages.ts';
 import { fewReports, type Done, type ReportWorkers } from './reportWorkers.ts';
 import { addressOf } from './siteAddress.ts';
 import type { StageTimes } from './stageTimes.ts';
+import { tellingProgress } from './tellingProgress.ts';
+import type { Terminal } from './terminal.ts';
 import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
 
 /** A content folder that was read and may be published. */
@@ -25,6 +27,7 @@ export interface ReadSite {
   readonly site: SiteContent;
   readonly hashes: CodeHashes;
   readonly workers: ReportWorkers | null;
+  readonly terminal: Terminal;
 }
 
 /** Builds the site in a folder aside and puts it in place; one that would be as it was before is left alone. */
@@ -65,7 +68,7 @@ interface Before {
 /** Builds the site in a folder aside; null where the site of before is what it would be. */
 async function buildInto(
   folder: string,
-  { contentDir, projectFolder, site, hashes, workers }: ReadSite,
+  { contentDir, projectFolder, site, hashes, workers, terminal }: ReadSite,
   { outDir, record }: Before,
   times: StageTimes,
 ): Promise<SiteParts | null> {
@@ -77,7 +80,10 @@ async function buildInto(
   const before = await times.time('looking for changes', () =>
     record === null ? new Map() : readRecord(record, outDir),
   );
-  if (isUnchanged(plan, before)) return null;
+  if (isUnchanged(plan, before)) {
+    terminal.write('Nothing has changed since the last build.\n');
+    return null;
+  }
   const { entry, staticFolder } = await times.time('compiling pages', () => compiledPages(toCompile));
   const origin = address.site ?? null;
   const rendering: Rendering = {
@@ -87,16 +93,18 @@ async function buildInto(
     target: { folder, origin: origin ?? 'http://localhost', base: withSlash(address.base ?? '/') },
   };
   const given = { contentDir, site };
-  const renderReports = (reports: readonly PlannedReport[]): Promise<Done> =>
-    workers === null || reports.length <= fewReports
-      ? renderHere(reports, given, rendering)
-      : workers.run(
-          reports.map(({ report, others }) => ({
-            slug: report.source.slug,
-            pages: { rendering, others, key: report.key },
-          })),
-          () => {},
-        );
+  const renderReports = (reports: readonly PlannedReport[]): Promise<Done> => {
+    if (workers === null || reports.length <= fewReports) return renderHere(reports, given, rendering);
+    const tasks = reports.map(({ report, others }) => ({
+      slug: report.source.slug,
+      pages: { rendering, others, key: report.key },
+    }));
+    return tellingProgress(
+      { doing: 'Pages and pictures', items: 'reports', all: tasks.length, terminal },
+      (step) => workers.run(tasks, step),
+    );
+  };
+  terminal.write('Writing the pages.\n');
   return times.time('pages', () =>
     renderSite({ given, plan, pagesKey: key, staticFolder, rendering, before, outDir, renderReports }),
   );

@@ -13,6 +13,7 @@ import { collectSooner } from './collectSooner.ts';
 import { openFolders } from './openFolders.ts';
 import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
+import { manyReports, tellingProgress } from './tellingProgress.ts';
 import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
 import { tidyAfter, tidyBefore } from './tidy.ts';
@@ -32,9 +33,6 @@ export interface BuildOutcome {
 }
 
 const projectFolder = resolve(import.meta.dirname, '../..');
-
-/** From so many on, the command says how far it is instead of naming each. */
-const manyReports = 20;
 
 /** From so many on, memory counts for more than the last tenth of time. */
 const enoughToFillMemory = 200;
@@ -66,9 +64,12 @@ export async function buildSite({
       terminal.writeError(asItWas(outDir));
       return { built: false, problems: site.problems, stages: times.stages() };
     }
-    terminal.write('Writing the pages.\n');
     try {
-      await buildAside({ contentDir: read.contentDir, projectFolder, site, hashes, workers }, folders, times);
+      await buildAside(
+        { contentDir: read.contentDir, projectFolder, site, hashes, workers, terminal },
+        folders,
+        times,
+      );
     } catch (error) {
       tellFailure(error, outDir, terminal);
       return { built: false, problems: site.problems, stages: times.stages() };
@@ -125,23 +126,12 @@ async function readSite(
   const shown = missing.length === 1 ? '1 report is' : `${missing.length} reports are`;
   if (missing.length > 0) terminal.write(`${shown} new or changed; working out what the shots say.\n`);
   if (missing.length > fewReports) {
-    const tell = missing.length > manyReports ? progress(missing.length, terminal) : () => {};
+    const tasks = missing.map((slug) => ({ slug, pages: null }));
     await times.time('analysis and charts', () =>
-      workers.run(
-        missing.map((slug) => ({ slug, pages: null })),
-        tell,
+      tellingProgress({ doing: 'Analysis', items: 'reports', all: tasks.length, terminal }, (step) =>
+        workers.run(tasks, step),
       ),
     );
   }
   return times.time('reading', () => loadSite(contentDir, [], cached, today));
-}
-
-/** Says how far the work is, ten times. */
-function progress(all: number, terminal: Terminal): () => void {
-  let done = 0;
-  const step = Math.ceil(all / 10);
-  return () => {
-    done += 1;
-    if (done % step === 0) terminal.write(`${done} of ${all} reports analysed\n`);
-  };
 }
