@@ -1,31 +1,17 @@
+import { advanceTable, type Advance } from './advanceTable.ts';
 import advances from './sourceSansAdvances.json' with { type: 'json' };
 
 export type Weight = 400 | 600;
 
-const weights: Readonly<Record<Weight, 'regular' | 'semibold'>> = { 400: 'regular', 600: 'semibold' };
-
-/** Of a letter from another font: an em is the widest that is usual. */
-const unknownAdvance = 1000;
-
-const advanceTable = (weight: Weight): ReadonlyMap<number, number> =>
-  new Map(
-    advances.runs.flatMap((run) =>
-      run[weights[weight]].map((advance, index) => [run.first + index, advance] as const),
-    ),
-  );
-
-const tables: Readonly<Record<Weight, ReadonlyMap<number, number>>> = {
-  400: advanceTable(400),
-  600: advanceTable(600),
+/** How far a text in Source Sans 3 reaches, without kerning. */
+export const sourceSansAdvance: Readonly<Record<Weight, Advance>> = {
+  400: advanceTable(advances.runs.map(({ first, regular }) => ({ first, advances: regular }))),
+  600: advanceTable(advances.runs.map(({ first, semibold }) => ({ first, advances: semibold }))),
 };
 
 /** Width in px of a line set in Source Sans 3 without kerning, which only ever makes it narrower by a little. */
-export const textWidth = (text: string, size: number, weight: Weight): number => {
-  const table = tables[weight];
-  let thousandths = 0;
-  for (const character of text) thousandths += table.get(character.codePointAt(0) ?? 0) ?? unknownAdvance;
-  return (thousandths * size) / 1000;
-};
+export const textWidth = (text: string, size: number, weight: Weight): number =>
+  (sourceSansAdvance[weight](text) * size) / 1000;
 
 /** Width in px of a line in one type. */
 export type Measure = (line: string) => number;

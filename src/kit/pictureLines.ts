@@ -1,5 +1,12 @@
-import { literataWidth } from '../charts/literataWidth.ts';
-import { textWidth, wrapMeasured, type Measure, type Weight } from '../charts/textWidth.ts';
+import type { Advance } from '../charts/advanceTable.ts';
+import { literataAdvance, literataWidth } from '../charts/literataWidth.ts';
+import {
+  sourceSansAdvance,
+  textWidth,
+  wrapMeasured,
+  type Measure,
+  type Weight,
+} from '../charts/textWidth.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { slack } from './pictureForm.ts';
 
@@ -9,6 +16,8 @@ export interface Type {
   readonly size: number;
   readonly weight: Weight;
   readonly widthOf: Measure;
+  /** The same in whole thousandths of an em, which add up without rounding. */
+  readonly advanceOf: Advance;
 }
 
 export function serif(size: number): Type {
@@ -17,6 +26,7 @@ export function serif(size: number): Type {
     size,
     weight: 600,
     widthOf: (line) => literataWidth(line, size),
+    advanceOf: literataAdvance,
   };
 }
 
@@ -26,6 +36,7 @@ export function sans(size: number, weight: Weight): Type {
     size,
     weight,
     widthOf: (line) => textWidth(line, size, weight),
+    advanceOf: sourceSansAdvance[weight],
   };
 }
 
@@ -42,16 +53,21 @@ export function wrapped(text: string, { widthOf }: Type, room: number): readonly
  * As `wrapped`, but of all ways to break the text into as few lines the one with the least sum of squared widths, so that
  * none is left with a single short word.
  */
-export function wrappedEvenly(text: string, { widthOf }: Type, room: number): readonly string[] {
+export function wrappedEvenly(text: string, type: Type, room: number): readonly string[] {
+  const { widthOf, advanceOf, size } = type;
   const most = room / (1 + slack);
   const whole = withPieces(text, widthOf, most);
   const count = wrapMeasured(whole, widthOf, most).length;
   const words = whole.split(/\s+/).filter((word) => word !== '');
+  const measured: MeasuredWords = { words, advances: words.map(advanceOf), space: advanceOf(' '), size };
   // Of the words from each place on, the best lines of as many as were asked for last; none where there is no room.
-  let ways: readonly (Broken | null)[] = [...words.map(() => null), { unevenness: 0, lines: [] }];
+  let ways: readonly (Broken | null)[] = [
+    ...words.map(() => null),
+    { unevenness: 0, end: words.length, rest: null },
+  ];
   for (let line = 0; line < count; line += 1)
-    ways = ways.map((_, from) => leastUneven(words.slice(from), ways.slice(from), widthOf, most));
-  return ways[0]?.lines ?? [];
+    ways = ways.map((_, from) => leastUneven(measured, from, ways, most));
+  return linesOf(words, ways[0] ?? null);
 }
 
 /** As `wrapped`, for running text: even lines only where the last one would hold a single word. */
@@ -61,32 +77,54 @@ export function wrappedWithoutWidow(text: string, type: Type, room: number): rea
   return leavesOne ? wrappedEvenly(text, type, room) : lines;
 }
 
+/** Words of one type, each measured once. */
+interface MeasuredWords {
+  readonly words: readonly string[];
+  /** Thousandths of an em. */
+  readonly advances: readonly number[];
+  readonly space: number;
+  /** px */
+  readonly size: number;
+}
+
 /** A way to break words into lines. */
 interface Broken {
   /** Sum of the squared widths of its lines, px². */
   readonly unevenness: number;
-  readonly lines: readonly string[];
+  /** The first word that is no more on its first line; what follows starts there. */
+  readonly end: number;
+  readonly rest: Broken | null;
 }
 
-/** A first line and the best of what may follow it: `after[n]` is the best for all but the first n words. */
+/** A first line of the words from one on and the best of what may follow it: `ways[n]` is the best from word n on. */
 function leastUneven(
-  words: readonly string[],
-  after: readonly (Broken | null)[],
-  widthOf: Measure,
+  { advances, space, size }: MeasuredWords,
+  from: number,
+  ways: readonly (Broken | null)[],
   most: number,
 ): Broken | null {
   let best: Broken | null = null;
-  let line = '';
-  for (const [at, word] of words.entries()) {
-    line = line === '' ? word : `${line} ${word}`;
-    const width = widthOf(line);
+  let advance = -space;
+  for (let at = from; at < advances.length; at += 1) {
+    advance += space + (advances[at] ?? 0);
+    const width = (advance * size) / 1000;
     if (width > most) break;
-    const rest = after[at + 1] ?? null;
+    const rest = ways[at + 1] ?? null;
     if (rest === null) continue;
     const unevenness = rest.unevenness + width ** 2;
-    if (best === null || unevenness < best.unevenness) best = { unevenness, lines: [line, ...rest.lines] };
+    if (best === null || unevenness < best.unevenness) best = { unevenness, end: at + 1, rest };
   }
   return best;
+}
+
+function linesOf(words: readonly string[], way: Broken | null): readonly string[] {
+  const lines: string[] = [];
+  let from = 0;
+  for (let line = way; line !== null && from < words.length; line = line.rest) {
+    lines.push(words.slice(from, line.end).join(' '));
+    from = line.end;
+  }
+  return lines;
 }
 
 /** The text with spaces in words that are too long for a line. */

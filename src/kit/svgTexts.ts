@@ -51,13 +51,15 @@ export function replaceTexts(svg: string, write: (text: SvgText, whole: string) 
     (whole: string, own: string | undefined, words: string, end: string, tag: string, attributes: string) => {
       const around = open.at(-1) ?? root;
       if (own !== undefined) {
-        const [x = 0, y = 0] = ['x', 'y'].map((name) => Number(attributeOf(own, name) ?? 0));
-        return write({ ...inherited(around, own), own, words: plainWords(words), x, y }, whole);
+        const read = attributesOf(own);
+        const [x, y] = [Number(read.get('x') ?? 0), Number(read.get('y') ?? 0)];
+        return write({ ...inherited(around, read), own, words: plainWords(words), x, y }, whole);
       }
       if (end === '/') open.pop();
       else if (!attributes.endsWith('/')) {
-        const own = inherited(around, attributes);
-        const plain = tag === 'g' || (open.length === 1 && fillsItsView(attributes));
+        const read = attributesOf(attributes);
+        const own = inherited(around, read);
+        const plain = tag === 'g' || (open.length === 1 && fillsItsView(read));
         open.push(plain ? own : { ...own, place: null });
       }
       return whole;
@@ -65,22 +67,37 @@ export function replaceTexts(svg: string, write: (text: SvgText, whole: string) 
   );
 }
 
-function inherited(around: Inherited, attributes: string): Inherited {
-  const read = (name: string): string | undefined => attributeOf(attributes, name);
-  const [family, size, weight, anchor] = [
-    read('font-family'),
-    read('font-size'),
-    read('font-weight'),
-    read('text-anchor'),
-  ];
+type Attributes = ReadonlyMap<string, string>;
+
+/** All of them at once: a drawing has hundreds of tags, and a search for each name would cost more than to draw it. */
+function attributesOf(told: string): Attributes {
+  const read = new Map<string, string>();
+  let end = 0;
+  for (;;) {
+    const equals = told.indexOf('="', end);
+    if (equals < 0) return read;
+    const close = told.indexOf('"', equals + 2);
+    if (close < 0) return read;
+    const name = told.slice(end, equals).trim();
+    if (!read.has(name)) read.set(name, told.slice(equals + 2, close));
+    end = close + 1;
+  }
+}
+
+function inherited(around: Inherited, read: Attributes): Inherited {
+  if (read.size === 0) return around;
+  const family = read.get('font-family');
+  const size = read.get('font-size');
+  const weight = read.get('font-weight');
+  const anchor = read.get('text-anchor');
   return {
     serif: family === undefined ? around.serif : family.startsWith('Literata'),
     size: size === undefined ? around.size : Number(size),
     weight: weight === undefined ? around.weight : weight === '600' ? 600 : 400,
     anchor: anchor === 'middle' || anchor === 'end' || anchor === 'start' ? anchor : around.anchor,
-    fill: read('fill') ?? around.fill,
-    strokeWidth: strokeOf(read('stroke'), read('stroke-width'), around.strokeWidth),
-    place: veiled.test(attributes) ? null : moved(around.place, read('transform')),
+    fill: read.get('fill') ?? around.fill,
+    strokeWidth: strokeOf(read.get('stroke'), read.get('stroke-width'), around.strokeWidth),
+    place: veils.some((name) => read.has(name)) ? null : moved(around.place, read.get('transform')),
   };
 }
 
@@ -93,12 +110,12 @@ function strokeOf(
   return stroke === 'none' ? null : Number(width ?? 1);
 }
 
-const veiled = /\s(?:opacity|fill-opacity|clip-path|mask|filter)="/;
+const veils = ['opacity', 'fill-opacity', 'clip-path', 'mask', 'filter'] as const;
 
 /** Whether the px of a drawing are those of its width and height. */
-function fillsItsView(attributes: string): boolean {
-  const [view, width, height] = ['viewBox', 'width', 'height'].map((name) => attributeOf(attributes, name));
-  return view === undefined || view === `0 0 ${width} ${height}`;
+function fillsItsView(read: Attributes): boolean {
+  const view = read.get('viewBox');
+  return view === undefined || view === `0 0 ${read.get('width')} ${read.get('height')}`;
 }
 
 const steps = /^(?:translate\((-?[\d.]+)[ ,](-?[\d.]+)\))? ?(?:scale\(([\d.]+)\))?$/;
@@ -113,10 +130,6 @@ function moved(place: Place | null, transform: string | undefined): Place | null
     y: place.y + place.scale * y,
     scale: place.scale * scale,
   };
-}
-
-function attributeOf(attributes: string, name: string): string | undefined {
-  return new RegExp(`\\s${name}="([^"]*)"`).exec(attributes)?.[1];
 }
 
 function plainWords(words: string): string {

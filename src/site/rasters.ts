@@ -5,7 +5,7 @@ import resvg from '@resvg/resvg-js/package.json' with { type: 'json' };
 import { onClearGround, type ClearGround } from '../kit/clearGround.ts';
 import { encodePng } from '../kit/encodePng.ts';
 import { withoutNotes, type PngNotes } from '../kit/pngNotes.ts';
-import { drawPixels } from './drawPixels.ts';
+import { drawPixels, giveBack } from './drawPixels.ts';
 import { cacheFolder } from './folders.ts';
 import { fontVersions } from './fontFiles.ts';
 import { markAsUsed } from './markAsUsed.ts';
@@ -33,9 +33,12 @@ export async function drawPng(
   width: number,
   { notes = withoutNotes, on = null }: PngMaking = {},
 ): Promise<Uint8Array> {
-  const pixels = drawPixels(svg, width);
-  const png = encodePng(on === null ? pixels : onClearGround(pixels, on), notes);
-  // Buffers of the renderer are freed only when the event loop turns; a plain loop over many charts would hold them all.
+  const drawn = drawPixels(svg, width);
+  const pixels = on === null ? drawn : onClearGround(drawn, on);
+  const png = encodePng(pixels, notes);
+  giveBack(drawn);
+  giveBack(pixels);
+  // What the renderer holds is freed only when the event loop turns; a plain loop over many charts would hold it all.
   await setImmediate();
   return png;
 }

@@ -65,3 +65,8 @@ describe('shortenText and wrapText', () => {
     for (const line of lines) expect(textWidth(line, 14, 400)).toBeLessThanOrEqual(60);
   });
 });
+
+test('a letter that no table holds is an em wide, one beyond the first plane of signs too', () => {
+  for (const letter of ['漢', '😀', '\ud83d']) expect(textWidth(letter, 20, 400)).toBe(20);
+  expect(textWidth('a😀b', 20, 600)).toBe(textWidth('a', 20, 600) + 20 + textWidth('b', 20, 600));
+});
