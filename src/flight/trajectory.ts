@@ -61,19 +61,16 @@ function follow(
 ): Flight {
   requireNumbers(launch, model);
   const { step } = model;
-  const change = equationsOfMotion(launch, model);
+  const { changeAt, advance } = equationsOfMotion(launch, model);
   let now = launchState(launch);
   let slope = new Float64Array(stateSize);
   let next = new Float64Array(stateSize);
   let nextSlope = new Float64Array(stateSize);
-  const work = [0, 1, 2, 3].map(() => new Float64Array(stateSize));
-  const [trial = now, second = now, third = now, fourth = now] = work;
   let apex = 0;
-  change(now, slope);
+  changeAt(now, slope);
   visit?.(now, 0);
   for (let taken = 0; taken * step < longestFlight; taken++) {
-    rungeKutta(change, step, now, slope, next, trial, second, third, fourth);
-    change(next, nextSlope);
+    advance(now, slope, next, nextSlope);
     const between = { now, slope, next, nextSlope, step };
     if ((now[4] ?? 0) > 0 && (next[4] ?? 0) <= 0) apex = apexWithin(between);
     if ((next[1] ?? 0) <= 0) {
@@ -99,29 +96,6 @@ interface Step {
   readonly next: State;
   readonly nextSlope: State;
   readonly step: number;
-}
-
-function rungeKutta(
-  change: (state: State, out: State) => void,
-  step: number,
-  now: State,
-  first: State,
-  next: State,
-  trial: State,
-  second: State,
-  third: State,
-  fourth: State,
-): void {
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + (step / 2) * (first[i] ?? 0);
-  change(trial, second);
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + (step / 2) * (second[i] ?? 0);
-  change(trial, third);
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + step * (third[i] ?? 0);
-  change(trial, fourth);
-  for (let i = 0; i < stateSize; i++) {
-    const slopes = (first[i] ?? 0) + 2 * ((second[i] ?? 0) + (third[i] ?? 0)) + (fourth[i] ?? 0);
-    next[i] = (now[i] ?? 0) + (step / 6) * slopes;
-  }
 }
 
 function coordinateWithin({ now, slope, next, nextSlope, step }: Step, i: number, share: number): number {
