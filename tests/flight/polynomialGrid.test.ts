@@ -19,10 +19,12 @@ test.each<[name: string, powers: Polynomial['powers'], sizes: readonly number[]]
   const axes = sizes.map((size) => Float64Array.from(some(size)));
   const cells = sizes.reduce((product, size) => product * size, 1);
   const out = new Float64Array(cells);
-  const grid = polynomialGrid(polynomial, sizes);
+  const last = sizes.at(-1) ?? 1;
+  const weights = [new Float64Array(last).fill(1)];
+  const grid = polynomialGrid([polynomial], sizes);
   // Twice, since what a first call leaves behind must not count.
-  grid(axes, out);
-  grid(axes, out);
+  grid(axes, weights, out);
+  grid(axes, weights, out);
   for (let cell = 0; cell < cells; cell++) {
     let rest = cell;
     const point = axes.map((axis) => {
