@@ -1,5 +1,5 @@
 import { normalDensity, normalUpper } from './distributions/normal.ts';
-import { studentizedRangeQuantile } from './distributions/studentizedRange.ts';
+import { criticalRange } from './distributions/criticalRange.ts';
 import { findRoot } from './findRoot.ts';
 import { requireAtLeast, requirePositive } from './statisticsError.ts';
 
@@ -56,7 +56,7 @@ export function luck(standardErrors: readonly number[]): Luck {
     });
     return sum * step;
   };
-  const equal = studentizedRangeQuantile(0.95, errors.length, Infinity);
+  const equal = criticalRange(0.95, errors.length, Infinity);
   const smallest = Math.min(...errors);
   const upTo =
     smallest === widest

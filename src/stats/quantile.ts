@@ -46,11 +46,7 @@ export function quantileOfSorted(ascending: ArrayLike<number>, p: number): numbe
  *
  * @throws StatisticsError `sample-too-small` when empty, `bad-argument` unless 0 <= low <= high <= 1
  */
-export function outerQuantiles(
-  values: Float64Array,
-  low: number,
-  high: number,
-): readonly [number, number] {
+export function outerQuantiles(values: Float64Array, low: number, high: number): readonly [number, number] {
   const n = values.length;
   requireAtLeast('outerQuantiles', 'values', n, 1);
   if (!(low >= 0 && low <= high && high <= 1)) {
