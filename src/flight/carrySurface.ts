@@ -5,7 +5,7 @@ import type { Launch } from './launch.ts';
 import { inBox, outOfBox, shaping, type LaunchBox } from './launchBox.ts';
 import { compiled, polynomialFit, powersUpTo, type Polynomial } from './polynomial.ts';
 import { quickStep } from './quickStep.ts';
-import { fly } from './trajectory.ts';
+import { comesDownAt } from './trajectory.ts';
 
 /**
  * Where a ball lands, seen along its own launch direction, as polynomials in the box's coordinates: a stand-in for
@@ -54,7 +54,7 @@ const fitMirrored = {
 export function carrySurface(launches: readonly Launch[], box: LaunchBox, model: FlightModel): CarrySurface {
   const quick = { ...model, step: quickStep };
   const ahead = turnedWith(quick, meanOf(launches.map(({ launchDirection }) => launchDirection)));
-  const flights = points.map((point) => fly(outOfBox(box, point), ahead));
+  const flights = points.map((point) => comesDownAt(outOfBox(box, point), ahead));
   const mirrored = ahead.wind.z === 0 && (box.middle[tilt] ?? 0) === 0;
   const fit = mirrored ? fitMirrored : { along: fitAll, across: fitAll };
   const surface = {
@@ -67,7 +67,7 @@ export function carrySurface(launches: readonly Launch[], box: LaunchBox, model:
     .toSorted((a, b) => b.out - a.out)
     .slice(0, checkFlights);
   const carryOf = surfaceCarry(surface);
-  const errors = farthest.map(({ launch }) => Math.abs(carryOf(launch) - fly(launch, quick).carry));
+  const errors = farthest.map(({ launch }) => Math.abs(carryOf(launch) - comesDownAt(launch, quick).carry));
   return { ...surface, flights: points.length + farthest.length, misfit: Math.max(0, ...errors) };
 }
 

@@ -24,14 +24,13 @@ export function polynomialGrid(
     const together = last === 0 ? out : (sums[last - 1] ?? out);
     const lastAxis = axes[last] ?? out;
     const lastStarts = starts[last] ?? none;
-    together.fill(0);
     for (let p = 0; p < coefficients.length; p++) {
-      putIn(coefficients[p] ?? out, lastStarts, lastAxis, weights[p] ?? lastAxis, together);
+      putIn(coefficients[p] ?? out, lastStarts, lastAxis, weights[p] ?? lastAxis, together, p > 0);
     }
     for (let variable = last - 1; variable >= 0; variable--) {
+      const axis = axes[variable] ?? out;
       const to = variable === 0 ? out : (sums[variable - 1] ?? out);
-      to.fill(0);
-      putIn(sums[variable] ?? out, starts[variable] ?? none, axes[variable] ?? out, null, to);
+      putIn(sums[variable] ?? out, starts[variable] ?? none, axis, null, to, false);
     }
   };
 }
@@ -39,8 +38,8 @@ export function polynomialGrid(
 const none = new Int32Array(1);
 
 /**
- * From blocks of coefficients in some variables to blocks, one a value of the last of them, in those before it: added to
- * what `to` holds.
+ * From blocks of coefficients in some variables to blocks, one a value of the last of them, in those before it; on top of
+ * what `to` holds where told so. Powers to the third, nearly all there are, are written out.
  */
 function putIn(
   from: Float64Array,
@@ -48,21 +47,28 @@ function putIn(
   axis: Float64Array,
   weights: Float64Array | null,
   to: Float64Array,
+  onTop: boolean,
 ): void {
   const groups = starts.length - 1;
   const size = starts[groups] ?? 0;
   let into = 0;
   for (let block = 0; block < from.length; block += size) {
     for (let k = 0; k < axis.length; k++) {
-      const value = axis[k] ?? 0;
+      const x = axis[k] ?? 0;
       const weight = weights === null ? 1 : (weights[k] ?? 0);
-      for (let group = 0; group < groups; group++) {
-        const first = block + (starts[group] ?? 0);
-        let term = block + (starts[group + 1] ?? 0) - 1;
-        let sum = from[term] ?? 0;
-        while (term > first) sum = sum * value + (from[--term] ?? 0);
-        to[into] = (to[into] ?? 0) + weight * sum;
+      let first = block;
+      for (let group = 1; group <= groups; group++) {
+        const next = block + (starts[group] ?? 0);
+        const terms = next - first;
+        let sum = from[next - 1] ?? 0;
+        if (terms > 1) sum = sum * x + (from[next - 2] ?? 0);
+        if (terms > 2) sum = sum * x + (from[next - 3] ?? 0);
+        if (terms > 3) sum = sum * x + (from[next - 4] ?? 0);
+        for (let term = next - 5; term >= first; term--) sum = sum * x + (from[term] ?? 0);
+        const value = weight * sum;
+        to[into] = onTop ? (to[into] ?? 0) + value : value;
         into += 1;
+        first = next;
       }
     }
   }
