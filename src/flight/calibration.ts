@@ -36,7 +36,9 @@ export function calibrate(shots: readonly FlownShot[], model: FlightModel): Cali
   if (shots.length === 0) return { state: 'not-possible', why: 'no-shots' };
   const flown = evenlySpread(shots, mostFlown);
   const errors = (dragScale: number): readonly number[] =>
-    flown.map(({ launch, carry }) => carry - comesDownAt(launch, { ...model, dragScale, step: quickStep }).carry);
+    flown.map(
+      ({ launch, carry }) => carry - comesDownAt(launch, { ...model, dragScale, step: quickStep }).carry,
+    );
   let before = { dragScale: model.dragScale, error: meanOf(errors(model.dragScale)) };
   // More drag where the ball was modelled too far. About 2 % of drag are 1 % of carry.
   let dragScale = before.dragScale * (before.error < 0 ? 1.05 : 0.95);
