@@ -38,7 +38,7 @@ export function polynomialAt({ powers, coefficients }: Polynomial, point: readon
  * Least squares over a fixed set of points: the work on the points is done when first asked for, and each call fits one
  * list of values. Points should fill the cube from -1 to 1, which keeps the normal equations well enough conditioned.
  *
- * @throws StatisticsError `no-spread` when the points cannot tell the terms apart
+ * @throws StatisticsError `no-spread` from the first call when the points cannot tell the terms apart
  */
 export function polynomialFit(
   powers: Powers,
