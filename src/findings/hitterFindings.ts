@@ -3,6 +3,7 @@ import { contrast } from '../stats/contrast.ts';
 import { pairsOf } from '../stats/gapInterval.ts';
 import { nextValueInterval } from '../stats/meanInterval.ts';
 import { meanOf, moments, type Moments } from '../stats/moments.ts';
+import { once } from '../stats/onceEach.ts';
 import { clopperPearsonInterval } from '../stats/proportion.ts';
 import type { HitterGap, Interval, PairFindings, WhoGained } from './findings.ts';
 import type { Sample } from './samples.ts';
@@ -16,21 +17,26 @@ export interface HitterSamples {
   readonly samples: readonly Sample[];
 }
 
-/** Each hitter's own gap of a pair, `a` minus `b`, with the interval of that hitter's own shots where they bear one. */
-export function hitterGaps(
-  a: string,
-  b: string,
-  byHitter: readonly HitterSamples[],
-  level: number,
-  step: number,
-): readonly HitterGap[] {
-  return byHitter.flatMap(({ hitter, samples }) => {
-    const own = (id: string): readonly number[] =>
+/** Each hitter's own gap of a pair. */
+export type HitterGaps = (a: string, b: string) => readonly HitterGap[];
+
+/**
+ * Each hitter's own gap of a pair, `a` minus `b`, with the interval of that hitter's own shots where they bear one. A
+ * hitter's intervals are worked out once for all pairs.
+ */
+export function hitterGaps(byHitter: readonly HitterSamples[], level: number, step: number): HitterGaps {
+  const hitters = byHitter.map(({ hitter, samples }) => {
+    const valuesOf = (id: string): readonly number[] =>
       samples.find(({ contender }) => contender === id)?.values ?? [];
-    if (own(a).length === 0 || own(b).length === 0) return [];
-    const gap = shotGaps(samples, level, step).gaps.find((pair) => pair.a === a && pair.b === b);
-    return [{ hitter, estimate: meanOf(own(a)) - meanOf(own(b)), ci: gap?.ci ?? null }];
+    return { hitter, valuesOf, gaps: once(() => shotGaps(samples, level, step).gaps) };
   });
+  return (a, b) =>
+    hitters.flatMap(({ hitter, valuesOf, gaps }) => {
+      const [ofA, ofB] = [valuesOf(a), valuesOf(b)];
+      if (ofA.length === 0 || ofB.length === 0) return [];
+      const gap = gaps().find((pair) => pair.a === a && pair.b === b);
+      return [{ hitter, estimate: meanOf(ofA) - meanOf(ofB), ci: gap?.ci ?? null }];
+    });
 }
 
 /** How many hitters had more with `a`, counted with its luck; null under six hitters. */

@@ -1,6 +1,6 @@
 import type { PairFindings, VerdictId } from './findings.ts';
 import type { Gap } from './gap.ts';
-import { hitterGaps, hittersApart } from './hitterFindings.ts';
+import { hittersApart } from './hitterFindings.ts';
 import type { PairFacts, ShotsCounted } from './pairFacts.ts';
 import { fewestErrorDf, fewestHittersAsUnit, fewestRoundsForCheck, narrowConfidence } from './thresholds.ts';
 import { isGap, verdictOf } from './verdict.ts';
@@ -32,16 +32,14 @@ export function judgedOf(gap: Gap, counted: ShotsCounted, facts: JudgingFacts): 
  */
 export function isOfEachGolfer(
   gap: Gap,
-  { byHitter }: ShotsCounted,
-  { level, column, matters }: JudgingFacts,
+  { byHitter, hitterGaps }: ShotsCounted,
+  { column, matters }: JudgingFacts,
 ): boolean {
   const verdict = verdictOf(gap.estimate, gap.ci, matters);
   const few = byHitter.length > 1 && byHitter.length < fewestHittersAsUnit;
   if (!few || (verdict !== 'level' && verdict !== 'small')) return true;
   const { a, b } = gap;
-  const each = hitterGaps(a, b, byHitter, level, column.step).every(
-    ({ ci }) => ci !== null && -matters < ci[0] && ci[1] < matters,
-  );
+  const each = hitterGaps(a, b).every(({ ci }) => ci !== null && -matters < ci[0] && ci[1] < matters);
   return each && hittersApart(a, b, byHitter, column.step).length === 0;
 }
 

@@ -10,7 +10,7 @@ import { contenderSummary } from './contenderSummary.ts';
 import { driftsOf, sequencesOf } from './drift.ts';
 import type { MetricFindings } from './findings.ts';
 import { gapsOf, unitOf } from './gapsOf.ts';
-import type { HitterSamples } from './hitterFindings.ts';
+import { hitterGaps, type HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import { holdsFor } from './holds.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
@@ -67,6 +67,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
       samples,
       byHitter,
       gaps,
+      hitterGaps: hitterGaps(byHitter, level, column.step),
       byTurns: once(() => turnGaps(own)),
     },
     withLeftOut: leftOutCounted(input.session, column, order, level, gaps[0]?.method === 'paired-rounds'),
@@ -140,6 +141,7 @@ function leftOutCounted(
     samples,
     byHitter,
     gaps,
+    hitterGaps: hitterGaps(byHitter, level, step),
     byTurns: once(() => turnGaps({ session, metric, samples, order })),
   };
 }

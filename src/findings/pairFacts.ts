@@ -4,7 +4,7 @@ import type { AnalysisInput } from './analysisInput.ts';
 import type { Drift } from './drift.ts';
 import type { Hold, MetricFindings } from './findings.ts';
 import type { Gap } from './gap.ts';
-import type { HitterSamples } from './hitterFindings.ts';
+import type { HitterGaps, HitterSamples } from './hitterFindings.ts';
 import type { HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
 import type { TurnGaps } from './turnGap.ts';
@@ -16,6 +16,7 @@ export interface ShotsCounted {
   readonly samples: readonly Sample[];
   readonly byHitter: readonly HitterSamples[];
   readonly gaps: readonly Gap[];
+  readonly hitterGaps: HitterGaps;
   /** The same with rounds or visits as the unit. */
   readonly byTurns: () => TurnGaps;
 }

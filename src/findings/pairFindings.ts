@@ -4,7 +4,7 @@ import { creditOf } from './credit.ts';
 import { deviceReach } from './device.ts';
 import type { PairFindings, VerdictId } from './findings.ts';
 import type { Gap } from './gap.ts';
-import { hitterGaps, hittersApart, newHitterRange, whoGained } from './hitterFindings.ts';
+import { hittersApart, newHitterRange, whoGained } from './hitterFindings.ts';
 import {
   findGap,
   gapByRounds,
@@ -40,7 +40,7 @@ export function pairFindings(a: string, b: string, facts: PairFacts): PairFindin
   const withLeftOut = leftOutCounted(facts, a, b);
   const device =
     gap === null ? null : deviceReach(gap, column, input.accuracy[column.metric] ?? null, matters);
-  const own = byHitter.length > 1 ? hitterGaps(a, b, byHitter, level, column.step) : [];
+  const own = byHitter.length > 1 ? counted.hitterGaps(a, b) : [];
   const counts = [countOf(samples, a), countOf(samples, b)] as const;
   const overlays = pairOverlays({
     hitters: byHitter.length,

@@ -1,15 +1,15 @@
-import { quantileOfSorted } from '../stats/quantile.ts';
+import { outerQuantiles } from '../stats/quantile.ts';
 import type { Random } from '../stats/random.ts';
 import {
   attributionPlan,
   carryGap,
   rowsOf,
   spinGap,
-  type AttributionPlan,
   type AttributionShot,
   type PartId,
 } from './attributionPlan.ts';
 import { calibrate, type Calibration } from './calibration.ts';
+import { coalitionAxes, type CoalitionAxes } from './coalitionAxes.ts';
 import { coalitionCarries } from './coalitionCarries.ts';
 import { carrySurface } from './carrySurface.ts';
 import type { CoefficientSet } from './coefficientSet.ts';
@@ -18,7 +18,7 @@ import type { FlightModel } from './flightModel.ts';
 import { boxOfMeans, boxOfShots, residualsOf } from './attributionBoxes.ts';
 import { withinMeasured, type WithinMeasured } from './measuredRange.ts';
 import { meanLaunch } from './meanLaunch.ts';
-import { meanDraws, meansOf, type MeanPair } from './meanDraws.ts';
+import { meanDraws, meansOf } from './meanDraws.ts';
 import { leastModelledGap, spinTrendError } from './modelError.ts';
 import { shapley } from './shapley.ts';
 import { smoothedSurface, type Landing } from './smoothedSurface.ts';
@@ -122,7 +122,10 @@ export function attribute(input: AttributionInput): Attribution {
   const flown = { a: evenlySpread(a, mostFlown), b: evenlySpread(b, mostFlown) };
   const residuals = [...residualsOf(flown.a), ...residualsOf(flown.b)];
   const shotBox = boxOfShots(flown.a, flown.b, residuals);
-  const meanBox = boxOfMeans([means, ...drawn], plan);
+  const pairs = [means, ...drawn];
+  const grid = coalitionAxes(plan, pairs);
+  const meanBox = boxOfMeans(grid);
+  const gaps = Float64Array.from(pairs, carryGap);
   const level = 1 - 0.05 / (plan.parts.length + 1);
   const flownShots = [...flown.a, ...flown.b];
   const launches = flownShots.map(({ launch }) => launch);
@@ -142,7 +145,7 @@ export function attribute(input: AttributionInput): Attribution {
         flights,
         misfit,
         within,
-        ...sharesOf(landing, plan, means, drawn, level),
+        ...sharesOf(landing, plan.parts.length, grid, gaps, level),
       },
     ];
   });
@@ -153,7 +156,7 @@ export function attribute(input: AttributionInput): Attribution {
     state: 'attributed',
     level,
     draws,
-    gap: { value: carryGap(means), range: rangeOf(Float64Array.from(drawn, carryGap), level) },
+    gap: shareOf(gaps, level),
     parts: plan.parts.map((id, i) => ({
       id,
       ...part(
@@ -184,54 +187,46 @@ interface Shares {
   readonly unexplained: Share;
 }
 
-/** Shapley shares of the means and of every draw. */
+/** Shapley shares of the means, which come first in the grid, and of every draw; `gaps` in carry read, in the same order. */
 function sharesOf(
   landing: Landing,
-  plan: AttributionPlan,
-  means: MeanPair,
-  drawn: readonly MeanPair[],
+  players: number,
+  grid: CoalitionAxes,
+  gaps: Float64Array,
   level: number,
 ): Shares {
-  const players = plan.parts.length;
   const coalitions = 1 << players;
-  const carries = coalitionCarries(landing, plan);
+  const carries = coalitionCarries(landing, grid);
   const split = shapley(players);
   const values = new Float64Array(coalitions);
-  const shares = new Float64Array(players);
-  const work = (pair: MeanPair): void => {
-    carries(pair, values);
-    split(values, shares);
-  };
-  const columns = Array.from({ length: players + 2 }, () => new Float64Array(drawn.length));
-  const note = (pair: MeanPair, into: (column: number, value: number) => void): void => {
-    work(pair);
-    shares.forEach((share, i) => into(i, share));
-    const modelled = (values[coalitions - 1] ?? 0) - (values[0] ?? 0);
-    into(players, modelled);
-    into(players + 1, carryGap(pair) - modelled);
-  };
-  drawn.forEach((pair, d) =>
-    note(pair, (column, value) => {
-      const into = columns[column];
-      if (into !== undefined) into[d] = value;
-    }),
-  );
-  const best = new Float64Array(players + 2);
-  note(means, (column, value) => (best[column] = value));
-  const share = (column: number): Share => ({
-    value: best[column] ?? 0,
-    range: rangeOf(columns[column] ?? new Float64Array(), level),
-  });
+  const own = new Float64Array(players);
+  const columns = Array.from({ length: players }, () => new Float64Array(gaps.length));
+  const modelled = new Float64Array(gaps.length);
+  const unexplained = new Float64Array(gaps.length);
+  for (let row = 0; row < gaps.length; row++) {
+    carries(row, values);
+    split(values, own);
+    for (let i = 0; i < players; i++) {
+      const column = columns[i] ?? own;
+      column[row] = own[i] ?? 0;
+    }
+    const gap = (values[coalitions - 1] ?? 0) - (values[0] ?? 0);
+    modelled[row] = gap;
+    unexplained[row] = (gaps[row] ?? 0) - gap;
+  }
   return {
-    shares: plan.parts.map((_, i) => share(i)),
-    modelled: share(players),
-    unexplained: share(players + 1),
+    shares: columns.map((column) => shareOf(column, level)),
+    modelled: shareOf(modelled, level),
+    unexplained: shareOf(unexplained, level),
   };
 }
 
-function rangeOf(values: Float64Array, level: number): readonly [number, number] {
-  const ascending = values.toSorted();
-  return [quantileOfSorted(ascending, (1 - level) / 2), quantileOfSorted(ascending, (1 + level) / 2)];
+/** The first value, with the range of those after it. */
+function shareOf(values: Float64Array, level: number): Share {
+  return {
+    value: values[0] ?? 0,
+    range: outerQuantiles(values.subarray(1), (1 - level) / 2, (1 + level) / 2),
+  };
 }
 
 /** Settled when every set gives it the same sign, beyond its range and beyond what the model is known to get wrong. */

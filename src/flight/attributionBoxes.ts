@@ -1,11 +1,10 @@
 import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { meanOf } from '../stats/moments.ts';
-import type { AttributionPlan, AttributionShot } from './attributionPlan.ts';
-import { coalitionAxes } from './coalitionAxes.ts';
+import type { AttributionShot } from './attributionPlan.ts';
+import type { CoalitionAxes } from './coalitionAxes.ts';
 import type { Launch } from './launch.ts';
 import { boxBetween, shaping, type LaunchBox } from './launchBox.ts';
 import { meanLaunch } from './meanLaunch.ts';
-import type { MeanPair } from './meanDraws.ts';
 
 /** Each shot's launch less the mean of its own contender. */
 export function residualsOf(shots: readonly AttributionShot[]): readonly Launch[] {
@@ -38,18 +37,20 @@ export function boxOfShots(
 }
 
 /** All mean launches that a coalition of the means or of a draw can have. */
-export function boxOfMeans(pairs: readonly MeanPair[], plan: AttributionPlan): LaunchBox {
-  const { axes, fill } = coalitionAxes(plan);
-  const low = shaping.map(() => Infinity);
-  const high = shaping.map(() => -Infinity);
-  for (const pair of pairs) {
-    fill(pair);
-    for (let i = 0; i < axes.length; i++) {
-      for (const value of axes[i] ?? []) {
-        low[i] = Math.min(low[i] ?? value, value);
-        high[i] = Math.max(high[i] ?? value, value);
+export function boxOfMeans({ sizes, width, rows }: CoalitionAxes): LaunchBox {
+  let start = 0;
+  const ends = sizes.map((size): readonly [number, number] => {
+    let low = Infinity;
+    let high = -Infinity;
+    for (let row = start; row < rows.length; row += width) {
+      for (let at = row; at < row + size; at++) {
+        const value = rows[at] ?? 0;
+        if (value < low) low = value;
+        if (value > high) high = value;
       }
     }
-  }
-  return boxBetween(low.map((least, i) => [least, high[i] ?? least]));
+    start += size;
+    return [low, high];
+  });
+  return boxBetween(ends);
 }

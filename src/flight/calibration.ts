@@ -3,7 +3,7 @@ import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
 import { evenlySpread } from '../stats/evenlySpread.ts';
 import { quickStep } from './quickStep.ts';
-import { fly } from './trajectory.ts';
+import { comesDownAt } from './trajectory.ts';
 
 /** One drag factor that makes the mean modelled carry the mean carry read. */
 export type Calibration =
@@ -36,7 +36,9 @@ export function calibrate(shots: readonly FlownShot[], model: FlightModel): Cali
   if (shots.length === 0) return { state: 'not-possible', why: 'no-shots' };
   const flown = evenlySpread(shots, mostFlown);
   const errors = (dragScale: number): readonly number[] =>
-    flown.map(({ launch, carry }) => carry - fly(launch, { ...model, dragScale, step: quickStep }).carry);
+    flown.map(
+      ({ launch, carry }) => carry - comesDownAt(launch, { ...model, dragScale, step: quickStep }).carry,
+    );
   let before = { dragScale: model.dragScale, error: meanOf(errors(model.dragScale)) };
   // More drag where the ball was modelled too far. About 2 % of drag are 1 % of carry.
   let dragScale = before.dragScale * (before.error < 0 ? 1.05 : 0.95);

@@ -2,7 +2,7 @@ import { meanOf, moments } from '../stats/moments.ts';
 import { evenlySpread } from '../stats/evenlySpread.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { FlownShot } from './flownShot.ts';
-import { fly } from './trajectory.ts';
+import { comesDownAt } from './trajectory.ts';
 
 const mostFlown = 2000;
 
@@ -24,7 +24,7 @@ export function carryResiduals(
 ): readonly CarryResiduals[] {
   return groups.map((shots) => {
     const residuals = evenlySpread(shots, mostFlown).map(
-      ({ launch, carry }) => carry - fly(launch, model).carry,
+      ({ launch, carry }) => carry - comesDownAt(launch, model).carry,
     );
     return {
       residuals,

@@ -3,9 +3,9 @@ import { designPoints } from './designPoints.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { inBox, outOfBox, shaping, type LaunchBox } from './launchBox.ts';
-import { polynomialAt, polynomialFit, powersUpTo, type Polynomial } from './polynomial.ts';
+import { compiled, polynomialFit, powersUpTo, type Polynomial } from './polynomial.ts';
 import { quickStep } from './quickStep.ts';
-import { fly } from './trajectory.ts';
+import { comesDownAt } from './trajectory.ts';
 
 /**
  * Where a ball lands, seen along its own launch direction, as polynomials in the box's coordinates: a stand-in for
@@ -54,7 +54,7 @@ const fitMirrored = {
 export function carrySurface(launches: readonly Launch[], box: LaunchBox, model: FlightModel): CarrySurface {
   const quick = { ...model, step: quickStep };
   const ahead = turnedWith(quick, meanOf(launches.map(({ launchDirection }) => launchDirection)));
-  const flights = points.map((point) => fly(outOfBox(box, point), ahead));
+  const flights = points.map((point) => comesDownAt(outOfBox(box, point), ahead));
   const mirrored = ahead.wind.z === 0 && (box.middle[tilt] ?? 0) === 0;
   const fit = mirrored ? fitMirrored : { along: fitAll, across: fitAll };
   const surface = {
@@ -63,22 +63,25 @@ export function carrySurface(launches: readonly Launch[], box: LaunchBox, model:
     across: fit.across(flights.map(({ side }) => side)),
   };
   const farthest = launches
-    .toSorted((a, b) => Math.hypot(...inBox(box, b)) - Math.hypot(...inBox(box, a)))
+    .map((launch) => ({ launch, out: Math.hypot(...inBox(box, launch)) }))
+    .toSorted((a, b) => b.out - a.out)
     .slice(0, checkFlights);
-  const errors = farthest.map((launch) => Math.abs(surfaceCarry(surface, launch) - fly(launch, quick).carry));
+  const carryOf = surfaceCarry(surface);
+  const errors = farthest.map(({ launch }) => Math.abs(carryOf(launch) - comesDownAt(launch, quick).carry));
   return { ...surface, flights: points.length + farthest.length, misfit: Math.max(0, ...errors) };
 }
 
 /** Carry of a launch by the surface, metres. */
 export function surfaceCarry(
   surface: Pick<CarrySurface, 'box' | 'along' | 'across'>,
-  launch: Launch,
-): number {
-  const point = inBox(surface.box, launch);
-  const turn = (launch.launchDirection * Math.PI) / 180;
-  return (
-    polynomialAt(surface.along, point) * Math.cos(turn) - polynomialAt(surface.across, point) * Math.sin(turn)
-  );
+): (launch: Launch) => number {
+  const along = compiled(surface.along);
+  const across = compiled(surface.across);
+  return (launch) => {
+    const point = Float64Array.from(inBox(surface.box, launch));
+    const turn = (launch.launchDirection * Math.PI) / 180;
+    return along(point) * Math.cos(turn) - across(point) * Math.sin(turn);
+  };
 }
 
 /** The model with its wind as a ball launched in `direction` meets it. */

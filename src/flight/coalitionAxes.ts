@@ -10,25 +10,24 @@ export interface CoalitionAxes {
   readonly sizes: readonly number[];
   /** Place in the grid, first axis fastest, of each coalition: bit i says that part i is a's, else b's. */
   readonly cellOf: Int32Array;
-  /** 1 where a coalition has the direction of a, else 0. */
-  readonly turnOf: Int32Array;
-  /** Values of the pair that `fill` was last given: canonical units, b's before a's. */
-  readonly axes: readonly Float64Array[];
-  /** Of the direction, b's before a's. */
-  readonly cosines: Float64Array;
-  readonly sines: Float64Array;
-  readonly fill: (pair: MeanPair) => void;
+  /** Numbers in a row of `rows`. */
+  readonly width: number;
+  /**
+   * A row a pair: the values of each axis after one another, canonical units, b's before a's, then the cosines of the
+   * direction, as many as the last axis has values, and its sines.
+   */
+  readonly rows: Float64Array<ArrayBuffer>;
 }
 
 /** The smash factor is the ratio of the means, so that club speed times smash factor is the mean ball speed. */
-export function coalitionAxes(plan: AttributionPlan): CoalitionAxes {
+export function coalitionAxes(plan: AttributionPlan, pairs: readonly MeanPair[]): CoalitionAxes {
   const plays = (id: PartId): boolean => plan.parts.includes(id);
   const split = plays('club-speed');
   const size = (id: PartId): number => (plays(id) ? 2 : 1);
-  const sizes = [split ? 4 : size('ball-speed'), size('launch-angle'), size('spin-rate'), size('direction')];
-  const axes = sizes.map((values) => new Float64Array(values));
-  const [speeds = empty, angles = empty, spins = empty, tilts = empty] = axes;
-  const coalitions = Array.from({ length: 1 << plan.parts.length }, (_, set) => set);
+  const angles = size('launch-angle');
+  const spins = size('spin-rate');
+  const tilts = size('direction');
+  const sizes = [split ? 4 : size('ball-speed'), angles, spins, tilts];
   const has = (set: number, id: PartId): number => (plays(id) ? (set >> plan.parts.indexOf(id)) & 1 : 0);
   const placesOf = (set: number): readonly number[] => [
     split ? has(set, 'club-speed') + 2 * has(set, 'smash') : has(set, 'ball-speed'),
@@ -36,37 +35,35 @@ export function coalitionAxes(plan: AttributionPlan): CoalitionAxes {
     has(set, 'spin-rate'),
     has(set, 'direction'),
   ];
-  const cosines = new Float64Array(2);
-  const sines = new Float64Array(2);
-  const of = (mean: readonly number[], at: number): number => mean[at] ?? 0;
-  return {
-    sizes,
-    cellOf: Int32Array.from(coalitions, (set) =>
-      placesOf(set).reduceRight((cell, place, axis) => cell * (sizes[axis] ?? 1) + place, 0),
-    ),
-    turnOf: Int32Array.from(coalitions, (set) => has(set, 'direction')),
-    axes,
-    cosines,
-    sines,
-    fill: ({ a, b }) => {
-      const sides = [b, a];
-      for (let side = 0; side < sides.length; side++) {
-        const mean = sides[side] ?? b;
-        // What does not play has one value, and both sides the same one.
-        if (side < angles.length) angles[side] = of(mean, column.launchAngle);
-        if (side < spins.length) spins[side] = of(mean, column.spinRate);
-        if (side < tilts.length) tilts[side] = of(mean, column.spinAxis);
-        const turn = (of(mean, column.direction) * Math.PI) / 180;
-        cosines[side] = Math.cos(turn);
-        sines[side] = Math.sin(turn);
-        if (!split && side < speeds.length) speeds[side] = of(mean, column.ballSpeed);
-        if (!split) continue;
-        const smash = of(mean, column.ballSpeed) / of(mean, column.clubSpeed);
-        speeds[2 * side] = of(b, column.clubSpeed) * smash;
-        speeds[2 * side + 1] = of(a, column.clubSpeed) * smash;
-      }
-    },
+  const cellOf = Int32Array.from({ length: 1 << plan.parts.length }, (_, set) =>
+    placesOf(set).reduceRight((cell, place, axis) => cell * (sizes[axis] ?? 1) + place, 0),
+  );
+  const width = sizes.reduce((sum, own) => sum + own, 0) + 2 * tilts;
+  const rows = new Float64Array(width * pairs.length);
+  let at = 0;
+  // What does not play has one value, and both sides the same one.
+  const put = (values: number, of: number, { a, b }: MeanPair): void => {
+    rows[at++] = b[of] ?? 0;
+    if (values > 1) rows[at++] = a[of] ?? 0;
   };
+  for (const pair of pairs) {
+    const { a, b } = pair;
+    if (split) {
+      for (const side of [b, a]) {
+        const smash = (side[column.ballSpeed] ?? 0) / (side[column.clubSpeed] ?? 0);
+        rows[at++] = (b[column.clubSpeed] ?? 0) * smash;
+        rows[at++] = (a[column.clubSpeed] ?? 0) * smash;
+      }
+    } else put(sizes[0] ?? 1, column.ballSpeed, pair);
+    put(angles, column.launchAngle, pair);
+    put(spins, column.spinRate, pair);
+    put(tilts, column.spinAxis, pair);
+    for (let side = 0; side < tilts; side++) {
+      const turn = (((side === 0 ? b : a)[column.direction] ?? 0) * Math.PI) / 180;
+      rows[at + side] = Math.cos(turn);
+      rows[at + tilts + side] = Math.sin(turn);
+    }
+    at += 2 * tilts;
+  }
+  return { sizes, cellOf, width, rows };
 }
-
-const empty = new Float64Array(0);

@@ -1,10 +1,11 @@
 import { greatestOf, leastOf } from '../stats/extremes.ts';
+import { once } from '../stats/onceEach.ts';
 import { toCanonical } from '../trade/units.ts';
 import { totalOf } from './bounce.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { quickStep } from './quickStep.ts';
-import { fly } from './trajectory.ts';
+import { comesDownAt, fly } from './trajectory.ts';
 
 /** Ascending, degrees and rpm. */
 export interface GridAxes {
@@ -33,7 +34,8 @@ export interface LaunchSpinGrid extends GridAxes {
   readonly set: string;
   readonly ballSpeed: number;
   readonly carry: GridValues;
-  readonly total: GridValues;
+  /** Flown when asked for. */
+  readonly total: () => GridValues;
 }
 
 /** How far below the greatest distance the plateau reaches, metres: less than any gap that matters. */
@@ -43,24 +45,21 @@ const mostCells = 24;
 
 export function launchSpinGrid(axes: GridAxes, ballSpeed: number, model: FlightModel): LaunchSpinGrid {
   const quick = { ...model, step: quickStep };
-  const flights = axes.launchAngles.map((launchAngle) =>
-    axes.spinRates.map((spinRate) => {
-      const flight = fly({ ballSpeed, launchAngle, spinRate, launchDirection: 0, spinAxis: 0 }, quick);
-      return { carry: flight.carry, total: totalOf(flight, quick) };
-    }),
-  );
+  const metres = (distance: (launch: Launch) => number): GridValues =>
+    gridValues(
+      axes,
+      axes.launchAngles.map((launchAngle) =>
+        axes.spinRates.map((spinRate) =>
+          distance({ ballSpeed, launchAngle, spinRate, launchDirection: 0, spinAxis: 0 }),
+        ),
+      ),
+    );
   return {
     ...axes,
     set: model.coefficients.id,
     ballSpeed,
-    carry: gridValues(
-      axes,
-      flights.map((row) => row.map(({ carry }) => carry)),
-    ),
-    total: gridValues(
-      axes,
-      flights.map((row) => row.map(({ total }) => total)),
-    ),
+    carry: metres((launch) => comesDownAt(launch, quick).carry),
+    total: once(() => metres((launch) => totalOf(fly(launch, quick), quick))),
   };
 }
 

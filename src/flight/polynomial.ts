@@ -1,3 +1,4 @@
+import { once, onceEach } from '../stats/onceEach.ts';
 import { cholesky, choleskySolve } from '../stats/symmetricMatrix.ts';
 
 /** Which powers of each variable a polynomial's terms hold: one row a term. */
@@ -34,64 +35,81 @@ export function polynomialAt({ powers, coefficients }: Polynomial, point: readon
 }
 
 /**
- * Least squares over a fixed set of points: the work on the points is done once, and each call fits one list of
- * values. Points should fill the cube from -1 to 1, which keeps the normal equations well enough conditioned.
+ * Least squares over a fixed set of points: the work on the points is done when first asked for, and each call fits one
+ * list of values. Points should fill the cube from -1 to 1, which keeps the normal equations well enough conditioned.
  *
- * @throws StatisticsError `no-spread` when the points cannot tell the terms apart
+ * @throws StatisticsError `no-spread` from the first call when the points cannot tell the terms apart
  */
 export function polynomialFit(
   powers: Powers,
   points: readonly (readonly number[])[],
 ): (values: readonly number[]) => Polynomial {
-  const rows = points.map((point) => termsAt(powers, point));
-  const column = (i: number): readonly number[] => rows.map((row) => row[i] ?? 0);
-  const columns = powers.map((_, i) => column(i));
-  const product = (a: readonly number[], b: readonly number[]): number =>
-    a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
-  const lower = cholesky(
-    'polynomialFit',
-    columns.map((a) => columns.map((b) => product(a, b))),
-  );
-  return (values) => ({
-    powers,
-    coefficients: choleskySolve(
-      lower,
-      columns.map((terms) => product(terms, values)),
-    ),
+  const normal = once(() => {
+    const rows = points.map((point) => termsAt(powers, point));
+    const columns = powers.map((_, i) => Float64Array.from(rows, (row) => row[i] ?? 0));
+    const products = columns.map(() => new Array<number>(columns.length).fill(0));
+    columns.forEach((a, i) => {
+      for (let j = 0; j <= i; j++) {
+        const product = dot(a, columns[j] ?? a);
+        (products[i] ?? [])[j] = product;
+        (products[j] ?? [])[i] = product;
+      }
+    });
+    return { columns, lower: cholesky('polynomialFit', products) };
   });
+  return (values) => {
+    const { columns, lower } = normal();
+    const own = Float64Array.from(values);
+    return {
+      powers,
+      coefficients: choleskySolve(
+        lower,
+        columns.map((terms) => dot(terms, own)),
+      ),
+    };
+  };
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
+}
+
+/** A fast evaluator of a polynomial, for tight loops; what does not hang on coefficients is worked out once. */
+export function compiled(polynomial: Polynomial): (point: Float64Array) => number {
+  const { size, parent, variable, order } = built(polynomial.powers);
+  const coefficients = Float64Array.from(order, (term) =>
+    term < 0 ? 0 : (polynomial.coefficients[term] ?? 0),
+  );
+  const terms = new Float64Array(size).fill(1);
+  return (point) => {
+    let sum = coefficients[0] ?? 0;
+    for (let t = 1; t < size; t++) {
+      const term = (terms[parent[t] ?? 0] ?? 1) * (point[variable[t] ?? 0] ?? 0);
+      terms[t] = term;
+      sum += (coefficients[t] ?? 0) * term;
+    }
+    return sum;
+  };
 }
 
 /**
- * A fast evaluator of several polynomials with the same powers, for tight loops: writes their values into `out`.
- * Each term is made from another by one multiplication; divisors that no polynomial holds come in with weight 0.
+ * How each term is made from another by one multiplication: the term it is made from, the variable it is multiplied by,
+ * and its place among `powers` (-1: a divisor that the polynomial does not hold), the constant first.
  */
-export function compiled(
-  polynomials: readonly Polynomial[],
-): (point: Float64Array, out: Float64Array) => void {
-  const asked = polynomials[0]?.powers ?? [];
-  const powers = withDivisors(asked);
-  const size = powers.length;
-  const place = new Map(powers.map((term, at) => [term.join(), at]));
-  const last = powers.map((term) => term.findLastIndex((power) => power > 0));
-  const variable = Int32Array.from(last);
-  const parent = Int32Array.from(powers, (term, at) => place.get(divisor(term, last[at] ?? 0).join()) ?? 0);
-  const coefficients = polynomials.map((polynomial) => {
-    const own = new Map(polynomial.powers.map((term, i) => [term.join(), polynomial.coefficients[i] ?? 0]));
-    return Float64Array.from(powers, (term) => own.get(term.join()) ?? 0);
-  });
-  const terms = new Float64Array(size).fill(1);
-  return (point, out) => {
-    for (let t = 1; t < size; t++) {
-      terms[t] = (terms[parent[t] ?? 0] ?? 1) * (point[variable[t] ?? 0] ?? 0);
-    }
-    for (let p = 0; p < coefficients.length; p++) {
-      const own = coefficients[p] ?? terms;
-      let sum = 0;
-      for (let t = 0; t < size; t++) sum += (own[t] ?? 0) * (terms[t] ?? 0);
-      out[p] = sum;
-    }
+const built = onceEach((powers: Powers) => {
+  const terms = withDivisors(powers);
+  const place = new Map(terms.map((term, at) => [term.join(), at]));
+  const own = new Map(powers.map((term, at) => [term.join(), at]));
+  const last = terms.map((term) => term.findLastIndex((power) => power > 0));
+  return {
+    size: terms.length,
+    variable: Int32Array.from(last),
+    parent: Int32Array.from(terms, (term, at) => place.get(divisor(term, last[at] ?? 0).join()) ?? 0),
+    order: Int32Array.from(terms, (term) => own.get(term.join()) ?? -1),
   };
-}
+});
 
 /** The terms and all that they are built from, the constant first, none before what it is built from. */
 function withDivisors(powers: Powers): Powers {

@@ -7,14 +7,22 @@ export function shapley(players: number): (values: Float64Array, shares: Float64
   const sets = 1 << players;
   // weight of adding one player to a set of a given size: size! (players - size - 1)! / players!
   const weights = Array.from({ length: players }, (_, size) => 1 / (players * choose(players - 1, size)));
-  const weightOf = Float64Array.from({ length: sets }, (_, set) => weights[bits(set)] ?? 0);
+  // By player, one after another: the sets without that player, which come before the same sets with.
+  const half = sets >> 1;
+  const without = Int32Array.from({ length: players * half }, (_, at) => {
+    const own = 1 << Math.floor(at / half);
+    const rest = at % half;
+    return ((rest & ~(own - 1)) << 1) | (rest & (own - 1));
+  });
+  const weightOf = Float64Array.from(without, (set) => weights[bits(set)] ?? 0);
   return (values, shares) => {
+    let at = 0;
     for (let player = 0; player < players; player++) {
       const own = 1 << player;
       let share = 0;
-      for (let set = 0; set < sets; set++) {
-        if ((set & own) === 0)
-          share += (weightOf[set] ?? 0) * ((values[set | own] ?? 0) - (values[set] ?? 0));
+      for (const end = at + half; at < end; at++) {
+        const set = without[at] ?? 0;
+        share += (weightOf[at] ?? 0) * ((values[set | own] ?? 0) - (values[set] ?? 0));
       }
       shares[player] = share;
     }

@@ -1,8 +1,18 @@
 import { held, type CoefficientSet } from './coefficientSet.ts';
 
 const reynolds = [0.7e5, 2.1e5] as const;
+const [leastReynolds, mostReynolds] = reynolds;
 // The fit is for drives, S 0.08 to 0.2; the measurements behind it reach from 0.04 to 1.4.
-const measuredSpin = [0, 1.4] as const;
+const mostSpin = 1.4;
+
+function drag(spin: number, re: number): number {
+  const wave = Math.sin((Math.PI * (held(re, leastReynolds, mostReynolds) - 90000)) / 200000);
+  return 0.24 + 0.18 * held(spin, 0, mostSpin) + 0.06 * wave;
+}
+
+function lift(spin: number): number {
+  return 0.54 * held(spin, 0, mostSpin) ** 0.4;
+}
 
 export const smitsSmith1994: CoefficientSet = {
   id: 'smits-smith-1994',
@@ -10,11 +20,14 @@ export const smitsSmith1994: CoefficientSet = {
   source:
     'Smits & Smith 1994, Science and Golf II, 340-347: a wind tunnel, fit for drives; by way of two transcriptions that agree',
   range: { spinParameter: [0.08, 0.2], reynolds },
-  drag: (spin, re) =>
-    0.24 +
-    0.18 * held(spin, measuredSpin) +
-    0.06 * Math.sin((Math.PI * (held(re, reynolds) - 90000)) / 200000),
-  lift: (spin) => 0.54 * held(spin, measuredSpin) ** 0.4,
+  drag,
+  lift,
+  both: (flow) => {
+    const spin = flow[0] ?? 0;
+    const re = flow[1] ?? 0;
+    flow[2] = drag(spin, re);
+    flow[3] = lift(spin);
+  },
   spinDecay: 2.0e-5,
   usualDragScale: null,
 };

@@ -16,32 +16,33 @@ const fit = polynomialFit(powersUpTo(shaping.length, 3), points);
  * coordinates, which for means (a part of the range of single shots) loses nothing that could be printed.
  */
 export function smoothedSurface(surface: Landing, residuals: readonly Launch[], box: LaunchBox): Landing {
-  const along = compiled([surface.along]);
-  const across = compiled([surface.across]);
-  const out = new Float64Array(1);
-  const landing = (point: Float64Array): readonly [number, number] => {
-    along(point, out);
-    const ahead = out[0] ?? 0;
-    across(point, out);
-    return [ahead, out[0] ?? 0];
-  };
-  const offsets = residuals.map((residual) => ({
-    shift: shaping.map((key, i) => residual[key] / (surface.box.half[i] ?? 1)),
-    cosine: Math.cos((residual.launchDirection * Math.PI) / 180),
-    sine: Math.sin((residual.launchDirection * Math.PI) / 180),
-  }));
-  const place = new Float64Array(shaping.length);
+  const along = compiled(surface.along);
+  const across = compiled(surface.across);
+  const variables = shaping.length;
+  const shifts = new Float64Array(residuals.length * variables);
+  const cosines = new Float64Array(residuals.length);
+  const sines = new Float64Array(residuals.length);
+  residuals.forEach((residual, r) => {
+    shaping.forEach((key, i) => (shifts[r * variables + i] = residual[key] / (surface.box.half[i] ?? 1)));
+    const turn = (residual.launchDirection * Math.PI) / 180;
+    cosines[r] = Math.cos(turn);
+    sines[r] = Math.sin(turn);
+  });
+  const place = new Float64Array(variables);
   const clouds = points.map((point) => {
-    const centre = inBox(surface.box, outOfBox(box, point));
+    const centre = Float64Array.from(inBox(surface.box, outOfBox(box, point)));
     let ahead = 0;
     let aside = 0;
-    for (const { shift, cosine, sine } of offsets) {
-      for (let i = 0; i < place.length; i++) place[i] = (centre[i] ?? 0) + (shift[i] ?? 0);
-      const [x, z] = landing(place);
+    for (let r = 0; r < cosines.length; r++) {
+      for (let i = 0; i < variables; i++) place[i] = (centre[i] ?? 0) + (shifts[r * variables + i] ?? 0);
+      const x = along(place);
+      const z = across(place);
+      const cosine = cosines[r] ?? 1;
+      const sine = sines[r] ?? 0;
       ahead += x * cosine - z * sine;
       aside += x * sine + z * cosine;
     }
-    return { ahead: ahead / offsets.length, aside: aside / offsets.length };
+    return { ahead: ahead / cosines.length, aside: aside / cosines.length };
   });
   return { box, along: fit(clouds.map(({ ahead }) => ahead)), across: fit(clouds.map(({ aside }) => aside)) };
 }

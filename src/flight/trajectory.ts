@@ -44,6 +44,12 @@ export function fly(launch: Launch, model: FlightModel): Flight {
   return follow(launch, model, null);
 }
 
+/** Carry and side of a ball's flight, for those who fly thousands. Errors as `fly`. */
+export function comesDownAt(launch: Launch, model: FlightModel): Pick<Flight, 'carry' | 'side'> {
+  const { between, share } = descent(launch, model, null);
+  return { carry: coordinateWithin(between, 0, share), side: coordinateWithin(between, 2, share) };
+}
+
 /** The flight and the points it passes, launch and landing among them, one a step. */
 export function flyAlong(
   launch: Launch,
@@ -54,35 +60,49 @@ export function flyAlong(
   return { flight, path };
 }
 
-function follow(
+function follow(launch: Launch, model: FlightModel, visit: Visit | null): Flight {
+  let apex = 0;
+  const { between, taken, share } = descent(launch, model, visit, (step) => (apex = apexWithin(step)));
+  const landing = stateWithin(between, share);
+  landing[1] = 0;
+  const time = (taken + share) * model.step;
+  visit?.(landing, time);
+  return flightOf(landing, apex, time);
+}
+
+type Visit = (state: State, time: number) => void;
+
+interface Descent {
+  /** The step in which the ball comes down. */
+  readonly between: Step;
+  /** Steps before it. */
+  readonly taken: number;
+  /** Of that step. */
+  readonly share: number;
+}
+
+/** Flies a ball until it is down; `turns` is told the step in which it stops rising. */
+function descent(
   launch: Launch,
   model: FlightModel,
-  visit: ((state: State, time: number) => void) | null,
-): Flight {
+  visit: Visit | null,
+  turns?: (step: Step) => void,
+): Descent {
   requireNumbers(launch, model);
   const { step } = model;
-  const change = equationsOfMotion(launch, model);
+  const { changeAt, advance } = equationsOfMotion(launch, model);
   let now = launchState(launch);
   let slope = new Float64Array(stateSize);
   let next = new Float64Array(stateSize);
   let nextSlope = new Float64Array(stateSize);
-  const work = [0, 1, 2, 3].map(() => new Float64Array(stateSize));
-  const [trial = now, second = now, third = now, fourth = now] = work;
-  let apex = 0;
-  change(now, slope);
+  changeAt(now, slope);
   visit?.(now, 0);
   for (let taken = 0; taken * step < longestFlight; taken++) {
-    rungeKutta(change, step, now, slope, next, trial, second, third, fourth);
-    change(next, nextSlope);
-    const between = { now, slope, next, nextSlope, step };
-    if ((now[4] ?? 0) > 0 && (next[4] ?? 0) <= 0) apex = apexWithin(between);
+    advance(now, slope, next, nextSlope);
+    if ((now[4] ?? 0) > 0 && (next[4] ?? 0) <= 0) turns?.({ now, slope, next, nextSlope, step });
     if ((next[1] ?? 0) <= 0) {
-      const share = landingWithin(between);
-      const landing = stateWithin(between, share);
-      landing[1] = 0;
-      const time = (taken + share) * step;
-      visit?.(landing, time);
-      return flightOf(landing, apex, time);
+      const between = { now, slope, next, nextSlope, step };
+      return { between, taken, share: landingWithin(between) };
     }
     visit?.(next, (taken + 1) * step);
     [now, next] = [next, now];
@@ -99,29 +119,6 @@ interface Step {
   readonly next: State;
   readonly nextSlope: State;
   readonly step: number;
-}
-
-function rungeKutta(
-  change: (state: State, out: State) => void,
-  step: number,
-  now: State,
-  first: State,
-  next: State,
-  trial: State,
-  second: State,
-  third: State,
-  fourth: State,
-): void {
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + (step / 2) * (first[i] ?? 0);
-  change(trial, second);
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + (step / 2) * (second[i] ?? 0);
-  change(trial, third);
-  for (let i = 0; i < stateSize; i++) trial[i] = (now[i] ?? 0) + step * (third[i] ?? 0);
-  change(trial, fourth);
-  for (let i = 0; i < stateSize; i++) {
-    const slopes = (first[i] ?? 0) + 2 * ((second[i] ?? 0) + (third[i] ?? 0)) + (fourth[i] ?? 0);
-    next[i] = (now[i] ?? 0) + (step / 6) * slopes;
-  }
 }
 
 function coordinateWithin({ now, slope, next, nextSlope, step }: Step, i: number, share: number): number {

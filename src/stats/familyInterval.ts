@@ -1,4 +1,5 @@
-import { studentizedRangeQuantile, studentizedRangeUpper } from './distributions/studentizedRange.ts';
+import { criticalRange } from './distributions/criticalRange.ts';
+import { studentizedRangeUpper } from './distributions/studentizedRange.ts';
 import { tQuantile, tTwoSided } from './distributions/t.ts';
 import type { GapInterval } from './gapInterval.ts';
 
@@ -15,7 +16,7 @@ export function familyInterval(
 ): GapInterval {
   const statistic = estimate / standardError;
   const critical =
-    family === 2 ? tQuantile((1 + level) / 2, df) : studentizedRangeQuantile(level, family, df) / Math.SQRT2;
+    family === 2 ? tQuantile((1 + level) / 2, df) : criticalRange(level, family, df) / Math.SQRT2;
   const p =
     family === 2
       ? tTwoSided(statistic, df)

@@ -1,5 +1,5 @@
 import { normalDensity, normalUpper } from './distributions/normal.ts';
-import { studentizedRangeQuantile } from './distributions/studentizedRange.ts';
+import { criticalRange } from './distributions/criticalRange.ts';
 import { findRoot } from './findRoot.ts';
 import { requireAtLeast, requirePositive } from './statisticsError.ts';
 
@@ -31,32 +31,47 @@ export function luck(standardErrors: readonly number[]): Luck {
   const errors = standardErrors.map((error) => Math.max(error, widest / WIDEST_RATIO));
   const step = STEP * Math.min(...errors);
   const count = Math.ceil((REACH * widest) / step);
-  const grid = Array.from({ length: 2 * count + 1 }, (_, i) => (i - count) * step);
-  const below = grid.map((x) => errors.map((error) => normalUpper(-x / error)));
+  const points = 2 * count + 1;
+  const groups = errors.length;
+  // By grid point, group after group.
+  const below = new Float64Array(points * groups);
+  const density = new Float64Array(points * groups);
+  for (let i = 0; i < points; i++) {
+    errors.forEach((error, j) => {
+      const z = ((i - count) * step) / error;
+      below[i * groups + j] = normalUpper(-z);
+      density[i * groups + j] = normalDensity(z) / error;
+    });
+  }
 
   let average = 0;
-  grid.forEach((_, i) => {
-    const mirrored = below[grid.length - 1 - i] ?? [];
-    const all = (below[i] ?? []).reduce((product, share) => product * share, 1);
-    const none = mirrored.reduce((product, share) => product * share, 1);
+  for (let i = 0; i < points; i++) {
+    let all = 1;
+    let none = 1;
+    for (let j = 0; j < groups; j++) {
+      all *= below[i * groups + j] ?? 0;
+      none *= below[(points - 1 - i) * groups + j] ?? 0;
+    }
     average += 1 - all - none;
-  });
+  }
 
+  const between = new Float64Array(groups);
   const within = (range: number): number => {
     let sum = 0;
-    grid.forEach((x, i) => {
-      const between = errors.map((error, j) => normalUpper(-(x + range) / error) - (below[i]?.[j] ?? 0));
-      errors.forEach((error, j) => {
-        const others = between.reduce(
-          (product, share, other) => (other === j ? product : product * share),
-          1,
-        );
-        sum += (normalDensity(x / error) / error) * others;
-      });
-    });
+    for (let i = 0; i < points; i++) {
+      const x = (i - count) * step;
+      for (let j = 0; j < groups; j++) {
+        between[j] = normalUpper(-(x + range) / (errors[j] ?? 1)) - (below[i * groups + j] ?? 0);
+      }
+      for (let j = 0; j < groups; j++) {
+        let others = density[i * groups + j] ?? 0;
+        for (let other = 0; other < groups; other++) if (other !== j) others *= between[other] ?? 0;
+        sum += others;
+      }
+    }
     return sum * step;
   };
-  const equal = studentizedRangeQuantile(0.95, errors.length, Infinity);
+  const equal = criticalRange(0.95, errors.length, Infinity);
   const smallest = Math.min(...errors);
   const upTo =
     smallest === widest

@@ -16,14 +16,21 @@ export function meanVectorDraws(sample: Covariance, random: Random): () => reado
   const df = sample.n - 1;
   const scaled = sample.matrix.map((row) => row.map((entry) => entry / sample.n));
   const lower = cholesky('meanVectorDraws', scaled, true);
+  const size = sample.means.length;
+  const means = Float64Array.from(sample.means);
+  const rows = lower.map((row) => Float64Array.from(row));
+  const z = new Float64Array(size);
   return () => {
-    const z = sample.means.map(() => random.normal());
+    for (let i = 0; i < size; i++) z[i] = random.normal();
     const stretch = Math.sqrt(df / chiSquareDraw(df, random));
-    return sample.means.map((mean, i) => {
-      const row = lower[i] ?? [];
-      const offset = z.reduce((sum, value, j) => sum + value * (row[j] ?? 0), 0);
-      return mean + stretch * offset;
-    });
+    const draw: number[] = [];
+    for (let i = 0; i < size; i++) {
+      const row = rows[i] ?? z;
+      let offset = 0;
+      for (let j = 0; j <= i; j++) offset += (z[j] ?? 0) * (row[j] ?? 0);
+      draw.push((means[i] ?? 0) + stretch * offset);
+    }
+    return draw;
   };
 }
 

@@ -1,3 +1,4 @@
+import { normalQuantile } from './distributions/normal.ts';
 import { noncentralTUpper } from './distributions/noncentralT.ts';
 import { findRoot } from './findRoot.ts';
 import { isPaired, type Test } from './judgedBy.ts';
@@ -56,7 +57,8 @@ export function shotsNeeded(gap: number, { k, level, by }: Omit<Test, 'n'>, chan
   requireFraction('shotsNeeded', 'chance', chance);
   const length = by?.kind === 'visits' ? by.shotsAVisit : 1;
   const enough = (n: number): boolean => power(gap, { n, k, level, ...(by && { by }) }) >= chance;
-  return length * fewest('shotsNeeded', (visits) => enough(visits * length));
+  const guess = (normalQuantile(chance) + criticalT(level, k, 60)) / gap;
+  return length * fewest('shotsNeeded', (visits) => enough(visits * length), (2 * guess * guess) / length);
 }
 
 /**
@@ -65,7 +67,12 @@ export function shotsNeeded(gap: number, { k, level, by }: Omit<Test, 'n'>, chan
  */
 export function shotsToShowLevel(gap: number, { k, level, by }: Omit<Test, 'n'>): number {
   requirePositive('shotsToShowLevel', 'gap', gap);
-  return fewest('shotsToShowLevel', (n) => halfWidthInSd({ n, k, level, ...(by && { by }) }) < gap);
+  const guess = criticalT(level, k, 60) / gap;
+  return fewest(
+    'shotsToShowLevel',
+    (n) => halfWidthInSd({ n, k, level, ...(by && { by }) }) < gap,
+    2 * guess * guess,
+  );
 }
 
 /**
@@ -79,20 +86,39 @@ export function halfWidthInSd(test: Test): number {
   return criticalT(level, k, isPaired(test) ? n - 1 : 2 * n - 2) * Math.sqrt(2 / n);
 }
 
-/** Smallest n from 3 that is enough; `enough` never turns false again once true. */
-function fewest(name: string, enough: (n: number) => boolean): number {
-  if (enough(3)) return 3;
-  let tooFew = 3;
-  let plenty = 6;
-  while (!enough(plenty)) {
-    tooFew = plenty;
-    plenty *= 2;
-    if (plenty > MOST_SHOTS) {
-      throw new StatisticsError(
-        'bad-argument',
-        name,
-        `more than ${MOST_SHOTS} values a group would be needed`,
-      );
+/**
+ * Smallest n from 3 that is enough; `enough` never turns false again once true. Looked for on both sides of a guess, in
+ * steps that double, then between the last two.
+ */
+function fewest(name: string, enough: (n: number) => boolean, guess: number): number {
+  const tooMany = (): never => {
+    throw new StatisticsError('bad-argument', name, `more than ${MOST_SHOTS} values a group would be needed`);
+  };
+  if (!(guess < MOST_SHOTS) && !enough(MOST_SHOTS)) return tooMany();
+  const start = Math.max(3, Math.min(MOST_SHOTS, Math.round(guess)));
+  let step = Math.max(1, Math.round(start / 50));
+  let tooFew = 2;
+  let plenty = MOST_SHOTS;
+  if (enough(start)) {
+    plenty = start;
+    for (let n = start - step; n > 2; n -= step) {
+      if (!enough(n)) {
+        tooFew = n;
+        break;
+      }
+      plenty = n;
+      step *= 2;
+    }
+  } else {
+    tooFew = start;
+    for (let n = start + step; ; n = Math.min(MOST_SHOTS, n + step)) {
+      if (enough(n)) {
+        plenty = n;
+        break;
+      }
+      if (n >= MOST_SHOTS) return tooMany();
+      tooFew = n;
+      step *= 2;
     }
   }
   while (plenty - tooFew > 1) {

@@ -39,3 +39,48 @@ export function quantileOfSorted(ascending: ArrayLike<number>, p: number): numbe
   const high = ascending[below + 1] ?? low;
   return low + (position - below) * (high - low);
 }
+
+/**
+ * Two type-7 quantiles of values not in order, the first below the second: only what lies outside them is put in order,
+ * as many values as that takes, which for quantiles far out is a fraction of a sort.
+ *
+ * @throws StatisticsError `sample-too-small` when empty, `bad-argument` unless 0 <= low <= high <= 1
+ */
+export function outerQuantiles(values: Float64Array, low: number, high: number): readonly [number, number] {
+  const n = values.length;
+  requireAtLeast('outerQuantiles', 'values', n, 1);
+  if (!(low >= 0 && low <= high && high <= 1)) {
+    throw new StatisticsError('bad-argument', 'outerQuantiles', `p must be 0 to 1, got ${low} and ${high}`);
+  }
+  const below = Math.floor((n - 1) * low);
+  const above = Math.floor((n - 1) * high);
+  const least = outermost(values, Math.min(n, below + 2), 1);
+  const greatest = outermost(values, n - above, -1);
+  const between = (position: number, from: number, to: number): number =>
+    from + (position - Math.floor(position)) * (to - from);
+  const lowest = least[below] ?? 0;
+  const highest = greatest[n - 1 - above] ?? 0;
+  return [
+    between((n - 1) * low, lowest, least[below + 1] ?? lowest),
+    between((n - 1) * high, highest, greatest[n - 2 - above] ?? highest),
+  ];
+}
+
+/** The `count` least (`sign` 1) or greatest (-1) values, the outermost first. */
+function outermost(values: Float64Array, count: number, sign: 1 | -1): Float64Array {
+  const found = new Float64Array(count).fill(sign * Infinity);
+  let inmost = sign * Infinity;
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? 0;
+    if (sign > 0 ? value >= inmost : value <= inmost) continue;
+    let at = count - 1;
+    for (; at > 0; at--) {
+      const before = found[at - 1] ?? 0;
+      if (sign > 0 ? before <= value : before >= value) break;
+      found[at] = before;
+    }
+    found[at] = value;
+    inmost = found[count - 1] ?? 0;
+  }
+  return found;
+}

@@ -6,6 +6,18 @@ import { naruo2004 } from '../../src/flight/naruo2004.ts';
 import { smitsSmith1994 } from '../../src/flight/smitsSmith1994.ts';
 
 describe('coefficient sets', () => {
+  test('both at once are drag and lift, within what was measured and outside', () => {
+    for (const set of coefficientSets) {
+      for (const spin of [0, 0.02, 0.1, 0.3, 1.5]) {
+        for (const reynolds of [0.5e5, 1.1e5, 1.8e5, 2.5e5]) {
+          const flow = Float64Array.of(spin, reynolds, NaN, NaN);
+          set.both(flow);
+          expect([...flow]).toEqual([spin, reynolds, set.drag(spin, reynolds), set.lift(spin, reynolds)]);
+        }
+      }
+    }
+  });
+
   // Worked by hand from the published polynomials at Re 1.5e5: drag and lift, three decimals.
   test.each([
     ['naruo-2004', 0.05, 0.218, 0.12],

@@ -13,6 +13,10 @@ const set = (
   range: { spinParameter: [0, 2], reynolds: [0, 3e5] },
   drag,
   lift,
+  both: (flow) => {
+    flow[2] = drag(flow[0] ?? 0, flow[1] ?? 0);
+    flow[3] = lift(flow[0] ?? 0, flow[1] ?? 0);
+  },
   spinDecay,
   usualDragScale: null,
 });

@@ -5,7 +5,7 @@ import { standardAir, viscosityOfAir } from '../../src/flight/air.ts';
 import { flightModel, type FlightModel } from '../../src/flight/flightModel.ts';
 import type { Launch } from '../../src/flight/launch.ts';
 import { quickStep } from '../../src/flight/quickStep.ts';
-import { fly, flyAlong } from '../../src/flight/trajectory.ts';
+import { comesDownAt, fly, flyAlong } from '../../src/flight/trajectory.ts';
 import { lyu2018, workbook2025 } from './otherSets.ts';
 import { referenceTable } from './referenceTable.ts';
 import { inFeet, inYards, launchInMph } from './tradeUnits.ts';
@@ -172,4 +172,15 @@ describe('shots that hardly fly', () => {
     const floating = flightModel({ gravity: 0, ball: ruleBall, air: { ...standardAir, density: 0 } });
     expect(() => fly(launchInMph(100, 10, 0), floating)).toThrow('has not come down after 60 s');
   });
+});
+
+test('where a ball comes down is the same by itself as in the whole flight', () => {
+  for (const coefficients of coefficientSets) {
+    const model = flightModel({ coefficients, wind: { x: -3, y: 0, z: 2 } });
+    for (const launchAngle of [-2, 0, 0.05, 12]) {
+      const launch = { ballSpeed: 65, launchAngle, launchDirection: 2, spinRate: 2600, spinAxis: 4 };
+      const { carry, side } = fly(launch, model);
+      expect(comesDownAt(launch, model)).toEqual({ carry, side });
+    }
+  }
 });

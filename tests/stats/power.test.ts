@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { noncentralTUpper } from '../../src/stats/distributions/noncentralT.ts';
+import { gaussJacobi } from '../../src/stats/gaussJacobi.ts';
 import { luck } from '../../src/stats/luck.ts';
 import { moments, type Moments } from '../../src/stats/moments.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../../src/stats/power.ts';
 import { seededRandom } from '../../src/stats/random.ts';
-import { welchPower } from '../../src/stats/welchPower.ts';
+import { criticalT, welchPower } from '../../src/stats/welchPower.ts';
 import { welchT } from '../../src/stats/welchT.ts';
 import plan from '../reference/plan/plan.json' with { type: 'json' };
 import reference from '../reference/statistics.json' with { type: 'json' };
@@ -39,10 +41,13 @@ test('the least gap is seen with the chance asked for', () => {
 });
 
 test('shots needed is the first number that is enough', () => {
+  // From a handful to thousands, near the guess it is looked for from and far.
   for (const [gap, k] of [
+    [3.4, 2],
     [1.2, 3],
     [0.5, 4],
     [0.9, 6],
+    [0.05, 12],
   ] as const) {
     const n = shotsNeeded(gap, { k, level: 0.95 });
     expect(power(gap, { n, k, level: 0.95 })).toBeGreaterThanOrEqual(0.8);
@@ -68,6 +73,24 @@ describe('exact power of Welch and Games-Howell', () => {
       const exact = welchPower(gap, { n: 5, k: 2, level: 0.95 });
       const allowed = 4 * Math.sqrt((exact * (1 - exact)) / trials);
       expect(Math.abs(seen / trials - exact)).toBeLessThan(allowed);
+    }
+  });
+
+  test('four nodes over the share of the variances are as good as forty', () => {
+    for (const [n, k, gap] of [
+      [5, 2, 1.5],
+      [5, 4, 2],
+      [12, 4, 1.2],
+      [30, 6, 0.6],
+    ] as const) {
+      const level = 0.95;
+      const delta = gap * Math.sqrt(n / 2);
+      const exact = gaussJacobi((n - 3) / 2, -0.5, 40).reduce((sum, { at, weight }) => {
+        const t = criticalT(level, k, (2 * (n - 1)) / (1 + at));
+        const beyond = noncentralTUpper(t, 2 * n - 2, delta) + noncentralTUpper(t, 2 * n - 2, -delta);
+        return sum + weight * beyond;
+      }, 0);
+      expectClose(welchPower(gap, { n, k, level }), exact, 1e-7, 1, `n ${n} k ${k}`);
     }
   });
 

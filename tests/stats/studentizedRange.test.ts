@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { criticalRange } from '../../src/stats/distributions/criticalRange.ts';
 import { noncentralTUpper } from '../../src/stats/distributions/noncentralT.ts';
 import { normalRangeCdf, normalRangeUpper } from '../../src/stats/distributions/normalRange.ts';
 import {
@@ -42,6 +43,13 @@ describe('against 113-bit quadrature (tests/reference/studentized-range.c)', () 
     }
   });
 
+  test('and by the series in 1 / df: 1e-9 relative', () => {
+    for (const row of reference.quantiles) {
+      const df = dfOf(row);
+      expectClose(criticalRange(row.p, row.k, df), row.q, 1e-9, row.q, `p ${row.p} k ${row.k} df ${df}`);
+    }
+  });
+
   test('noncentral t: 1e-11 absolute', () => {
     for (const { t, df, delta, upper } of reference.noncentralT) {
       const what = `t ${t} df ${df} delta ${delta}`;
@@ -49,6 +57,17 @@ describe('against 113-bit quadrature (tests/reference/studentized-range.c)', () 
       expectClose(noncentralTUpper(-t, df, -delta), 1 - upper, 1e-11, 1, what);
     }
   });
+});
+
+test('the series gives the quantile that is worked out, to 12 digits, on either side of its joints', () => {
+  for (const p of [0.5, 0.8, 0.95, 0.9875, 0.9999]) {
+    for (const k of [2, 4, 12, 13]) {
+      for (const df of [1, 1.3, 2, 3.7, 7.99, 8.01, 15.9, 16, 16.1, 22.4, 60, 1e4, Infinity]) {
+        const exact = studentizedRangeQuantile(p, k, df);
+        expectClose(criticalRange(p, k, df), exact, 1e-12, exact, `p ${p} k ${k} df ${df}`);
+      }
+    }
+  }
 });
 
 describe('identities', () => {

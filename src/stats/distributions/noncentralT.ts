@@ -32,6 +32,45 @@ export function noncentralTUpper(t: number, df: number, delta: number): number {
   return Math.min(1, sum * step);
 }
 
+/** A critical value and its share of an average. */
+export interface WeightedPoint {
+  readonly t: number;
+  readonly weight: number;
+}
+
+/**
+ * P(|T| > t) of the noncentral t on average over weighted t above 0, weights adding up to 1: both tails of all of them in
+ * one sum over s. `delta` is 0 or more.
+ */
+export function noncentralTBeyond(points: readonly WeightedPoint[], df: number, delta: number): number {
+  requirePositive('noncentralTBeyond', 'df', df);
+  const middle = points.reduce((sum, { t, weight }) => sum + weight * t, 0);
+  if (!(middle > 0 && delta >= 0 && delta < Infinity)) {
+    throw new StatisticsError('bad-argument', 'noncentralTBeyond', `t ${middle}, delta ${delta}`);
+  }
+  if (df >= 1 && points.every(({ t }) => delta - farOut > 50 * t)) return 1;
+  let sum = 0;
+  const step = sumOverChi(
+    df,
+    df + (delta * delta) / 2,
+    Math.log(peak(middle, df, delta)),
+    (s, logDensity) => {
+      let beyond = 0;
+      for (const { t, weight } of points) {
+        const other = t * s + delta;
+        beyond += weight * (normalUpper(t * s - delta) + (other > negligible ? 0 : normalUpper(other)));
+      }
+      const term = Math.exp(logDensity) * beyond;
+      sum += term;
+      return term;
+    },
+  );
+  return Math.min(1, sum * step);
+}
+
+/** Beyond this a normal deviate is rarer than 1e-19, and the tail it is added to never below 1e-5. */
+const negligible = 9;
+
 /** Where s^df exp(-df s^2 / 2) P(Z > t s - delta) is about largest. */
 function peak(t: number, df: number, delta: number): number {
   if (t <= delta) return 1;

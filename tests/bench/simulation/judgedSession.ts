@@ -2,6 +2,7 @@ import { creditOf } from '../../../src/findings/credit.ts';
 import { driftsOf, sequencesOf } from '../../../src/findings/drift.ts';
 import { gapsOf, unitOf } from '../../../src/findings/gapsOf.ts';
 import { hittersApart } from '../../../src/findings/hitterFindings.ts';
+import { hitterGaps } from '../../../src/findings/hitterFindings.ts';
 import { hitOrder } from '../../../src/findings/hitOrder.ts';
 import { judgedGolfers } from '../../../src/findings/judgedGolfers.ts';
 import { findGap, judgedOf } from '../../../src/findings/judgedGap.ts';
@@ -59,7 +60,14 @@ export function judgedSession(
   const byHitter = judged.map((hitter) => ({ hitter, samples: samplesOf(session, metric, { hitter }) }));
   const own = { session, metric, samples, order } as const;
   const { gaps } = gapsOf({ ...own, byHitter, level, step });
-  const counted: ShotsCounted = { session, samples, byHitter, gaps, byTurns: once(() => turnGaps(own)) };
+  const counted: ShotsCounted = {
+    session,
+    samples,
+    byHitter,
+    gaps,
+    hitterGaps: hitterGaps(byHitter, level, step),
+    byTurns: once(() => turnGaps(own)),
+  };
   const golfersAreUnit = unitOf(session) === 'hitter';
   const facts = { order, golfersAreUnit, level, matters, column: { step } };
   const ofCredit = {
