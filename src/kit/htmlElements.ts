@@ -10,7 +10,7 @@ export interface Element {
   readonly endTag: Place | null;
 }
 
-/** A page, its elements and its comments, in their order. */
+/** A page, elements and comments in it, in their order. */
 export interface ReadPage {
   readonly html: string;
   readonly elements: readonly Element[];
@@ -24,12 +24,17 @@ interface OpenElement extends Element {
   endTag: Place | null;
 }
 
-/** The elements and comments of a page as they are written: nothing is added that the page leaves out. */
-export function readPage(html: string): ReadPage {
+/**
+ * Elements and comments of a page as they are written: nothing is added that the page leaves out.
+ *
+ * @param names of the elements that are asked for; others are passed over, as if what is in them stood in their place
+ */
+export function readPage(html: string, names: ReadonlySet<string>): ReadPage {
   const elements: OpenElement[] = [];
   const comments: Place[] = [];
   let open: OpenElement | null = null;
   readTags(html, {
+    concerns: (name) => names.has(name),
     opened: ({ name: tagName, attributes, alone, start, end }) => {
       const endTag = alone ? { start: end, end } : null;
       const element: OpenElement = {

@@ -25,6 +25,8 @@ export interface StartTag extends Tag {
 }
 
 export interface PageListener {
+  /** Whether the tags of elements with this name are told; all are where nothing is said. */
+  readonly concerns?: (name: string) => boolean;
   readonly opened: (tag: StartTag) => void;
   readonly closed: (tag: Tag) => void;
   readonly text?: (start: number, end: number) => void;
@@ -41,12 +43,14 @@ export function readTags(html: string, listener: PageListener): void {
   let attributes: Attribute[] = [];
   let attribute = { start: 0, end: 0 };
   let written = '';
+  let told = false;
+  const concerns = listener.concerns ?? (() => true);
   // Inside drawings and formulas the rules of XML hold.
   let foreign = 0;
   const opened = (end: number, slash: boolean): void => {
     const alone = empty.has(name) || (slash && (foreign > 0 || isForeign(name)));
     if (isForeign(name) && !alone) foreign += 1;
-    listener.opened({ name, start, end: end + 1, attributes, alone });
+    if (told) listener.opened({ name, start, end: end + 1, attributes, alone });
   };
   const tokenizer = new Tokenizer(
     { decodeEntities: false },
@@ -54,6 +58,8 @@ export function readTags(html: string, listener: PageListener): void {
       onopentagname: (from, to) => {
         name = html.slice(from, to).toLowerCase();
         start = from - 1;
+        told = concerns(name);
+        if (!told) return;
         attributes = [];
       },
       onattribname: (from, to) => {
@@ -61,9 +67,10 @@ export function readTags(html: string, listener: PageListener): void {
         written = '';
       },
       onattribdata: (from, to) => {
-        written = html.slice(from, to);
+        if (told) written = html.slice(from, to);
       },
       onattribend: (_quote, end) => {
+        if (!told) return;
         const { start: from, end: to } = attribute;
         attributes.push({ name: html.slice(from, to).toLowerCase(), start: from, end, written });
       },
@@ -72,7 +79,8 @@ export function readTags(html: string, listener: PageListener): void {
       onclosetag: (from, to) => {
         const closed = html.slice(from, to).toLowerCase();
         if (isForeign(closed)) foreign = Math.max(0, foreign - 1);
-        listener.closed({ name: closed, start: from - 2, end: html.indexOf('>', to) + 1 });
+        if (concerns(closed))
+          listener.closed({ name: closed, start: from - 2, end: html.indexOf('>', to) + 1 });
       },
       ontext: listener.text ?? nothing,
       oncomment: (from, end) => listener.comment?.({ start: html.lastIndexOf('<', from - 1), end: end + 1 }),

@@ -1,4 +1,5 @@
-import { attribute, endTagOf, placeOf, readPage, type ReadPage } from './htmlElements.ts';
+import { attribute, readPage, type ReadPage } from './htmlElements.ts';
+import { concernedInOneFile } from './oneFile.ts';
 import { withPart } from './withPart.ts';
 
 /** A built page and the address that other pages of the site link to it by. */
@@ -13,21 +14,24 @@ export interface JoinedPages {
   readonly within: (path: string) => string | null;
 }
 
+/** The elements that are read of both pages. */
+export const concerned: ReadonlySet<string> = new Set([...concernedInOneFile, 'main']);
+
 /**
  * A report's page with its details at the end, for a file that holds both.
  *
  * @throws Error where the details have no element `data-details`, or the report has no `main`
  */
 export function joinedPages(report: BuiltPage, details: BuiltPage): JoinedPages {
-  const inner = readPage(details.html);
+  const inner = readPage(details.html, concerned);
   const taken = inner.elements.find((element) => attribute(element, 'data-details') !== null);
   if (taken === undefined) throw new Error('The details have no element to take over.');
-  const whole = readPage(report.html);
+  const whole = readPage(report.html, concerned);
   const main = whole.elements.find(({ tagName }) => tagName === 'main');
   if (main === undefined) throw new Error('The report has no main part to add to.');
   const section =
     '<section id="details" aria-labelledby="details-heading"><h2 id="details-heading">The details</h2>';
-  const page = withPart(whole, endTagOf(main).start, inner, placeOf(taken), [section, '</section>']);
+  const page = withPart(whole, main, inner, taken, [section, '</section>']);
   return { page, within: (path) => within(path, report.address, details.address) };
 }
 

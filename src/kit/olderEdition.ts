@@ -13,7 +13,7 @@ export function olderEdition(
   html: string,
   { words, link, address }: { readonly words: string; readonly link: string; readonly address: string },
 ): string {
-  const main = readPage(html).elements.find(
+  const main = readPage(html, new Set(['main'])).elements.find(
     (element) => element.tagName === 'main' && attribute(element, 'id') === 'main',
   );
   if (main === undefined) throw new Error('The edition has no main part.');

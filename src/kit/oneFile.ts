@@ -23,6 +23,11 @@ export interface SiteFiles {
 /** No file is larger, bytes: fonts stay out first, then pictures, then drawings, as `withinLimit` says. */
 export const oneFileLimit = 600_000;
 
+/** The elements that have to be read of a page for this. */
+export const concernedInOneFile: ReadonlySet<string> = new Set(
+  'a body div img link meta picture script source'.split(' '),
+);
+
 /**
  * A built page as one file that needs no other: styles, fonts and pictures inside, its own strict content policy, links
  * made absolute; without an address of the site they become plain text. What is not changed stays as it is, letter by
