@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { literataWidth } from '../../src/charts/literataWidth.ts';
+import { textWidth } from '../../src/charts/textWidth.ts';
 import { exportedSvg } from '../../src/kit/exportedSvg.ts';
 import { pictureForms, roomIn, slack } from '../../src/kit/pictureForm.ts';
 import {
@@ -98,3 +100,13 @@ test.each(offered.flatMap(([name, report, figure]) => [[name, report, figure] as
     }
   },
 );
+
+test('a line is as wide as its words and the spaces between them, to the last digit', () => {
+  for (const own of [serif(19), sans(14, 400), sans(13, 600)]) {
+    const words = widow.split(' ');
+    const advance = words.reduce((sum, word) => sum + own.advanceOf(word), 0);
+    expect(own.advanceOf(widow)).toBe(advance + (words.length - 1) * own.advanceOf(' '));
+  }
+  expect(widthOf(widow, serif(19))).toBe(literataWidth(widow, 19));
+  expect(widthOf(widow, sans(14, 400))).toBe(textWidth(widow, 14, 400));
+});
