@@ -7,6 +7,7 @@ import { metricsIn, answerOfFigure } from './figureAnswer.ts';
 import { figureFound, foundForms, furtherParts } from './figureFound.ts';
 import { answerForms } from './figureSentences.ts';
 import { always, fitParts, within, type Part } from './fitParts.ts';
+import { onceEachFigure } from './onceEachFigure.ts';
 import type { Report } from './report.ts';
 import { said, textOf, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
@@ -15,9 +16,7 @@ import { countsIn } from './whoAndHow.ts';
 const longestAlt = 700;
 
 /** Alternative text of a chart that stands alone. */
-export function altText(report: Report, figure: DrawnFigure, longest = longestAlt): string {
-  return textOf(altSentences(report, figure, longest));
-}
+export const altText = onceEachFigure((report, figure) => textOf(altSentences(report, figure)));
 
 /**
  * What it says: what the chart is of and in which units, for how many golfers and shots, its answer, and what it shows,

@@ -12,6 +12,7 @@ import { cautionForms, decides, orderCaution, readingOf } from './figureSentence
 import { always, fitParts, type Part } from './fitParts.ts';
 import { publisherOf } from './interestInShort.ts';
 import type { Report } from './report.ts';
+import { onceEachFigure } from './onceEachFigure.ts';
 import { reportVersion } from './reportVersion.ts';
 import { said, type Said } from './said.ts';
 import { countsIn } from './whoAndHow.ts';
@@ -43,7 +44,10 @@ export function caveats(report: Report, figure: DrawnFigure): readonly Said[] {
   return fitParts(caveatParts(report, figure), () => true);
 }
 
-function caveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
+// Each of its pictures and pages asks for them anew, and differs only in the room it has.
+const caveatParts = onceEachFigure(makeCaveatParts);
+
+function makeCaveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const { telling, source, findings } = report;
   const answer = answerOfFigure(report, figure);
   const interest = figureInterest(report, figure, answer);

@@ -11,6 +11,7 @@ export interface DataFile {
   readonly title: string;
   readonly format: string;
   readonly mediatype: string;
+  /** Made when it is asked for: each file of a report asks for one alone. */
   readonly text: string;
 }
 
@@ -36,7 +37,9 @@ export function dataFiles(report: Report, { version, reproduceR, reproducePython
       title: 'Every shot, those left out with their reason',
       format: 'csv',
       mediatype: 'text/csv',
-      text: shotsCsv(report),
+      get text() {
+        return shotsCsv(report);
+      },
     },
     findings: {
       name: 'findings',
@@ -44,7 +47,9 @@ export function dataFiles(report: Report, { version, reproduceR, reproducePython
       title: 'What follows from them, SI units',
       format: 'json',
       mediatype: 'application/json',
-      text: findingsJson(report, version, sentenceOf),
+      get text() {
+        return findingsJson(report, version, sentenceOf);
+      },
     },
     reproduceR: {
       name: 'reproduce-r',

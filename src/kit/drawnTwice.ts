@@ -1,4 +1,5 @@
-import { attribute, isElement, placeOf, placeOfAttribute, type Edit, type Element } from './htmlEdits.ts';
+import type { Edit } from './htmlEdits.ts';
+import { attribute, placeOf, placeOfAttribute, type Element } from './htmlElements.ts';
 
 /** A drawing for phones that stands at every width, without the wide one beside it. */
 export const narrowAlone = '.figure .chart-narrow.alone{display:block}';
@@ -37,7 +38,6 @@ function hasClass(element: Element, name: string): boolean {
 }
 
 function nextElement(element: Element): Element | null {
-  const siblings = element.parentNode?.childNodes ?? [];
-  const after = siblings.slice(siblings.indexOf(element) + 1);
-  return after.find(isElement) ?? null;
+  const siblings = element.parent?.children ?? [];
+  return siblings[siblings.indexOf(element) + 1] ?? null;
 }

@@ -6,7 +6,8 @@ import { stripSentences } from './caveatStrip.ts';
 import { chartInside } from './chartInside.ts';
 import type { ChartForm } from './exportForms.ts';
 import { headline, wholeHeadline } from './headline.ts';
-import { pictureForms, roomIn } from './pictureForm.ts';
+import { onceEachFigure } from './onceEachFigure.ts';
+import { pictureForms, roomIn, type PictureForm } from './pictureForm.ts';
 import { drawnLines, serif, wrapped, wrappedEvenly } from './pictureLines.ts';
 import { pictureStamps } from './pictureStamp.ts';
 import { linesOfStrip, pictureStrip } from './pictureStrip.ts';
@@ -25,17 +26,7 @@ export function exportedSvg(report: Report, figure: DrawnFigure, chosen: ChartFo
   const form = pictureForms[chosen];
   const { width, margin, scale } = form;
   const head = serif(form.head.size);
-  const headSentences = headline(
-    report,
-    figure,
-    (said) => wrapped(textOf(said), head, roomIn(form)).length <= form.headLines,
-  );
-  const headLines = wrappedEvenly(textOf(headSentences), head, roomIn(form));
-  const sentences = stripSentences(
-    report,
-    figure,
-    (said) => linesOfStrip(unstamped(said), form) <= form.stripLines,
-  );
+  const { headLines, sentences } = wordsIn(report, figure, chosen);
   const stamps = pictureStamps(
     sentences.filter(({ kind }) => kind === 'stamp'),
     form,
@@ -68,6 +59,39 @@ export function exportedSvg(report: Report, figure: DrawnFigure, chosen: ChartFo
   return svg.replaceAll(/<[^>]*>/g, (tag) =>
     literalColours(tag, 'light').replaceAll('currentColor', palette.ink.light),
   );
+}
+
+/** What stands over and under a chart. */
+interface Words {
+  readonly headLines: readonly string[];
+  readonly sentences: readonly Said[];
+}
+
+// A picture is drawn for each of its files; what there is room for is the same in all.
+const known = onceEachFigure((): Map<ChartForm, Words> => new Map());
+
+function wordsIn(report: Report, figure: DrawnFigure, chosen: ChartForm): Words {
+  const ofFigure = known(report, figure);
+  const words = ofFigure.get(chosen) ?? makeWords(report, figure, pictureForms[chosen]);
+  ofFigure.set(chosen, words);
+  return words;
+}
+
+function makeWords(report: Report, figure: DrawnFigure, form: PictureForm): Words {
+  const head = serif(form.head.size);
+  const headSentences = headline(
+    report,
+    figure,
+    (said) => wrapped(textOf(said), head, roomIn(form)).length <= form.headLines,
+  );
+  return {
+    headLines: wrappedEvenly(textOf(headSentences), head, roomIn(form)),
+    sentences: stripSentences(
+      report,
+      figure,
+      (said) => linesOfStrip(unstamped(said), form) <= form.stripLines,
+    ),
+  };
 }
 
 function unstamped(sentences: readonly Said[]): readonly Said[] {

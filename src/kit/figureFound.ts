@@ -17,6 +17,7 @@ import { spreadFound } from '../prose/english/kit/found/spread.ts';
 import { yardsFound } from '../prose/english/kit/found/yards.ts';
 import { answerOfFigure, type FigureAnswer } from './figureAnswer.ts';
 import type { Form } from './fitParts.ts';
+import { onceEachFigure } from './onceEachFigure.ts';
 import type { Report } from './report.ts';
 import { said } from './said.ts';
 
@@ -27,7 +28,9 @@ export interface FigureFound extends ChartFinding {
 }
 
 /** What a chart found; null where that is nothing but the answer that it is about. */
-export function figureFound(report: Report, figure: DrawnFigure): FigureFound | null {
+export const figureFound = onceEachFigure(makeFigureFound);
+
+function makeFigureFound(report: Report, figure: DrawnFigure): FigureFound | null {
   const { telling, findings } = report;
   const answer = answerOfFigure(report, figure);
   const heading = afterTested(telling, figure.finding);

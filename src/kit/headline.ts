@@ -3,6 +3,7 @@ import { answerOfFigure } from './figureAnswer.ts';
 import { figureFound, foundForms, furtherParts } from './figureFound.ts';
 import { answerForms, cautionForms, decides } from './figureSentences.ts';
 import { fitParts, withRoom } from './fitParts.ts';
+import { onceEachFigure } from './onceEachFigure.ts';
 import type { Report } from './report.ts';
 import { said, type Said } from './said.ts';
 
@@ -31,7 +32,9 @@ export function headline(
 }
 
 /** A headline for which there is room enough: what was found, without what may follow it. */
-export function wholeHeadline(report: Report, figure: DrawnFigure): readonly Said[] {
+export const wholeHeadline = onceEachFigure(makeWholeHeadline);
+
+function makeWholeHeadline(report: Report, figure: DrawnFigure): readonly Said[] {
   const found = figureFound(report, figure);
   const last = found?.forms.at(-1);
   if (last === undefined) return headline(report, figure, () => true);

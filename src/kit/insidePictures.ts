@@ -1,5 +1,6 @@
 import { escapeXml } from '../prose/escapeXml.ts';
-import { attribute, isElement, placeOf, placeOfAttribute, type Edit, type Element } from './htmlEdits.ts';
+import type { Edit } from './htmlEdits.ts';
+import { attribute, placeOf, placeOfAttribute, type Element } from './htmlElements.ts';
 
 export interface Picture {
   readonly inside: Edit;
@@ -40,14 +41,13 @@ export function sourceIn(source: Element, bytesOf: (address: string) => Uint8Arr
     : { ...placeOfAttribute(source, 'srcset'), words: `srcset="${dataAddress(address, bytes)}"` };
 }
 
-function pictureAround({ parentNode }: Element): Element | null {
-  return parentNode !== null && isElement(parentNode) && parentNode.tagName === 'picture' ? parentNode : null;
+function pictureAround({ parent }: Element): Element | null {
+  return parent?.tagName === 'picture' ? parent : null;
 }
 
 /** The widest edition that a file may hold, of those that a picture offers in several widths. */
 function editionsIn(picture: Element | null): readonly string[] {
-  const offered = (picture?.childNodes ?? [])
-    .filter(isElement)
+  const offered = (picture?.children ?? [])
     .filter((source) => source.tagName === 'source' && attribute(source, 'media') === null)
     .flatMap((source) => (attribute(source, 'srcset') ?? '').split(','))
     .flatMap((candidate) => {

@@ -1,18 +1,15 @@
 import { createHash } from 'node:crypto';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { drawings, narrowAlone } from './drawnTwice.ts';
+import { applyEdits, type Edit } from './htmlEdits.ts';
 import {
-  applyEdits,
   attribute,
-  isElement,
-  nodesOf,
+  endTagOf,
   placeOf,
   placeOfAttribute,
-  placeOfTags,
-  type Edit,
   type Element,
-  type Node,
-} from './htmlEdits.ts';
+  type ReadPage,
+} from './htmlElements.ts';
 import { withFonts, withoutFonts } from './insideFonts.ts';
 import { pictureIn, sourceIn } from './insidePictures.ts';
 import { withinLimit } from './withinLimit.ts';
@@ -26,17 +23,27 @@ export interface SiteFiles {
 /** No file is larger, bytes: fonts stay out first, then pictures, then drawings, as `withinLimit` says. */
 export const oneFileLimit = 600_000;
 
+/** The elements that have to be read of a page for this. */
+export const concernedInOneFile: ReadonlySet<string> = new Set(
+  'a body div img link meta picture script source'.split(' '),
+);
+
 /**
  * A built page as one file that needs no other: styles, fonts and pictures inside, its own strict content policy, links
  * made absolute; without an address of the site they become plain text. What is not changed stays as it is, letter by
- * letter: the parser says where each thing stands.
+ * letter: who read the page says where each thing stands.
  *
  * @param origin `https://` and host of the site, or null
+ * @param within where a link leads within the page, null where elsewhere
  * @throws Error where the page has no content policy to put another in the place of
  */
-export function oneFile(page: string, files: SiteFiles, origin: string | null): string {
-  const nodes = nodesOf(page);
-  const elements = nodes.filter(isElement);
+export function oneFile(
+  page: ReadPage,
+  files: SiteFiles,
+  origin: string | null,
+  within: (path: string) => string | null = () => null,
+): string {
+  const { html, elements } = page;
   const css = elements
     .filter(isStyleSheet)
     .map((link) => files.text(attribute(link, 'href') ?? '') ?? '')
@@ -47,10 +54,10 @@ export function oneFile(page: string, files: SiteFiles, origin: string | null): 
   const sources = elements
     .filter(({ tagName }) => tagName === 'source')
     .map((source) => sourceIn(source, files.bytes));
-  const always = [...leftOut(elements), ...otherUnits(nodes), ...links(elements, origin), ...sources];
+  const always = [...leftOut(elements), ...otherUnits(page), ...links(elements, origin, within), ...sources];
   const written = (style: string, edits: readonly Edit[]): string => {
     const data = edits.some(({ words }) => words.startsWith('src="data:'));
-    return applyEdits(page, [...always, ...policyAndStyle(elements, style, data), ...edits]);
+    return applyEdits(html, [...always, ...policyAndStyle(elements, style, data), ...edits]);
   };
   const whole = written(
     withFonts(css, files.bytes),
@@ -80,14 +87,13 @@ function isStyleSheet(element: Element): boolean {
 }
 
 /** What stands between the marks of the other units: without script nobody could ask for them. */
-function otherUnits(nodes: readonly Node[]): readonly Edit[] {
+function otherUnits({ html, comments }: ReadPage): readonly Edit[] {
   const edits: Edit[] = [];
   let open: number | null = null;
-  for (const node of nodes) {
-    if (!('data' in node)) continue;
-    const { start, end } = placeOf(node);
-    if (node.data === 'other units') open ??= start;
-    if (node.data === '/other units' && open !== null) {
+  for (const { start, end } of comments) {
+    const comment = html.slice(start, end);
+    if (comment === '<!--other units-->') open ??= start;
+    if (comment === '<!--/other units-->' && open !== null) {
       edits.push({ start: open, end, words: '' });
       open = null;
     }
@@ -95,16 +101,21 @@ function otherUnits(nodes: readonly Node[]): readonly Edit[] {
   return edits;
 }
 
-function links(elements: readonly Element[], origin: string | null): readonly Edit[] {
+function links(
+  elements: readonly Element[],
+  origin: string | null,
+  within: (path: string) => string | null,
+): readonly Edit[] {
   return elements.flatMap((element) => {
     const path = element.tagName === 'a' ? attribute(element, 'href') : null;
-    if (path === null || !path.startsWith('/')) return [];
-    if (origin !== null)
-      return [{ ...placeOfAttribute(element, 'href'), words: `href="${escapeXml(origin + path)}"` }];
-    const { startTag, endTag } = placeOfTags(element);
+    if (path === null) return [];
+    const address = within(path) ?? (path.startsWith('/') && origin !== null ? origin + path : null);
+    if (address !== null)
+      return [{ ...placeOfAttribute(element, 'href'), words: `href="${escapeXml(address)}"` }];
+    if (!path.startsWith('/')) return [];
     return [
-      { ...startTag, words: '<span>' },
-      { ...endTag, words: '</span>' },
+      { ...element.startTag, words: '<span>' },
+      { ...endTagOf(element), words: '</span>' },
     ];
   });
 }

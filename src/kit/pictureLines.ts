@@ -1,12 +1,5 @@
-import type { Advance } from '../charts/advanceTable.ts';
-import { literataAdvance, literataWidth } from '../charts/literataWidth.ts';
-import {
-  sourceSansAdvance,
-  textWidth,
-  wrapMeasured,
-  type Measure,
-  type Weight,
-} from '../charts/textWidth.ts';
+import { literataWidth } from '../charts/literataWidth.ts';
+import { textWidth, type Weight } from '../charts/textWidth.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { slack } from './pictureForm.ts';
 
@@ -15,9 +8,8 @@ export interface Type {
   readonly family: string;
   readonly size: number;
   readonly weight: Weight;
-  readonly widthOf: Measure;
-  /** The same in whole thousandths of an em, which add up without rounding. */
-  readonly advanceOf: Advance;
+  /** Width of a text in thousandths of the size: whole, and the sum of its letters' widths. */
+  readonly advanceOf: (text: string) => number;
 }
 
 export function serif(size: number): Type {
@@ -25,8 +17,7 @@ export function serif(size: number): Type {
     family: 'Literata, Georgia, serif',
     size,
     weight: 600,
-    widthOf: (line) => literataWidth(line, size),
-    advanceOf: literataAdvance,
+    advanceOf: (text) => literataWidth(text, 1000),
   };
 }
 
@@ -35,18 +26,26 @@ export function sans(size: number, weight: Weight): Type {
     family: "'Source Sans 3', system-ui, sans-serif",
     size,
     weight,
-    widthOf: (line) => textWidth(line, size, weight),
-    advanceOf: sourceSansAdvance[weight],
+    advanceOf: (text) => textWidth(text, 1000, weight),
   };
+}
+
+/** Width of a line, px. */
+export function widthOf(line: string, type: Type): number {
+  return pixels(type.advanceOf(line), type);
+}
+
+function pixels(advance: number, { size }: Type): number {
+  return (advance * size) / 1000;
 }
 
 /**
  * Lines of a text that leave part of `room` px empty at their end. What is too long for a line, as an address may be, goes
  * on in the next one.
  */
-export function wrapped(text: string, { widthOf }: Type, room: number): readonly string[] {
-  const most = room / (1 + slack);
-  return wrapMeasured(withPieces(text, widthOf, most), widthOf, most);
+export function wrapped(text: string, type: Type, room: number): readonly string[] {
+  const all = measured(text, type, room);
+  return linesOf(all, filled(all));
 }
 
 /**
@@ -54,20 +53,13 @@ export function wrapped(text: string, { widthOf }: Type, room: number): readonly
  * none is left with a single short word.
  */
 export function wrappedEvenly(text: string, type: Type, room: number): readonly string[] {
-  const { widthOf, advanceOf, size } = type;
-  const most = room / (1 + slack);
-  const whole = withPieces(text, widthOf, most);
-  const count = wrapMeasured(whole, widthOf, most).length;
-  const words = whole.split(/\s+/).filter((word) => word !== '');
-  const measured: MeasuredWords = { words, advances: words.map(advanceOf), space: advanceOf(' '), size };
+  const all = measured(text, type, room);
+  const widths = all.words.map((_, from) => all.longest(from));
   // Of the words from each place on, the best lines of as many as were asked for last; none where there is no room.
-  let ways: readonly (Broken | null)[] = [
-    ...words.map(() => null),
-    { unevenness: 0, end: words.length, rest: null },
-  ];
-  for (let line = 0; line < count; line += 1)
-    ways = ways.map((_, from) => leastUneven(measured, from, ways, most));
-  return linesOf(words, ways[0] ?? null);
+  let ways: readonly (Broken | null)[] = [...all.words.map(() => null), { unevenness: 0, counts: [] }];
+  for (let line = filled(all).length; line > 0; line -= 1)
+    ways = ways.map((_, from) => leastUneven(widths[from] ?? [], ways.slice(from)));
+  return linesOf(all, ways[0]?.counts ?? []);
 }
 
 /** As `wrapped`, for running text: even lines only where the last one would hold a single word. */
@@ -77,76 +69,103 @@ export function wrappedWithoutWidow(text: string, type: Type, room: number): rea
   return leavesOne ? wrappedEvenly(text, type, room) : lines;
 }
 
-/** Words of one type, each measured once. */
-interface MeasuredWords {
-  readonly words: readonly string[];
-  /** Thousandths of an em. */
-  readonly advances: readonly number[];
-  readonly space: number;
-  /** px */
-  readonly size: number;
-}
-
 /** A way to break words into lines. */
 interface Broken {
   /** Sum of the squared widths of its lines, px². */
   readonly unevenness: number;
-  /** The first word that is no more on its first line; what follows starts there. */
-  readonly end: number;
-  readonly rest: Broken | null;
+  /** Words of each line. */
+  readonly counts: readonly number[];
 }
 
-/** A first line of the words from one on and the best of what may follow it: `ways[n]` is the best from word n on. */
-function leastUneven(
-  { advances, space, size }: MeasuredWords,
-  from: number,
-  ways: readonly (Broken | null)[],
-  most: number,
-): Broken | null {
+/**
+ * A first line and the best of what may follow it.
+ *
+ * @param widths of lines of one word, two words and so on, px
+ * @param after `after[n]` is the best for all but the first n words
+ */
+function leastUneven(widths: readonly number[], after: readonly (Broken | null)[]): Broken | null {
   let best: Broken | null = null;
-  let advance = -space;
-  for (let at = from; at < advances.length; at += 1) {
-    advance += space + (advances[at] ?? 0);
-    const width = (advance * size) / 1000;
-    if (width > most) break;
-    const rest = ways[at + 1] ?? null;
+  for (const [at, width] of widths.entries()) {
+    const rest = after[at + 1] ?? null;
     if (rest === null) continue;
     const unevenness = rest.unevenness + width ** 2;
-    if (best === null || unevenness < best.unevenness) best = { unevenness, end: at + 1, rest };
+    if (best === null || unevenness < best.unevenness)
+      best = { unevenness, counts: [at + 1, ...rest.counts] };
   }
   return best;
 }
 
-function linesOf(words: readonly string[], way: Broken | null): readonly string[] {
-  const lines: string[] = [];
-  let from = 0;
-  for (let line = way; line !== null && from < words.length; line = line.rest) {
-    lines.push(words.slice(from, line.end).join(' '));
-    from = line.end;
-  }
-  return lines;
+interface Word {
+  readonly word: string;
+  /** Thousandths of the size. */
+  readonly advance: number;
 }
 
-/** The text with spaces in words that are too long for a line. */
-function withPieces(text: string, widthOf: Measure, most: number): string {
-  return text
-    .split(' ')
-    .flatMap((word) => (widthOf(word) <= most ? [word] : broken(word, widthOf, most)))
-    .join(' ');
+interface Measured {
+  readonly words: readonly Word[];
+  /** Widths of lines from a word on, px: of one word, of two and so on as long as there is room. */
+  readonly longest: (from: number) => readonly number[];
+}
+
+/** The words of a text, each measured once: a line is as wide as its words and the spaces between them. */
+function measured(text: string, type: Type, room: number): Measured {
+  const most = room / (1 + slack);
+  const { advanceOf } = type;
+  const words = text
+    .split(/\s+/)
+    .filter((word) => word !== '')
+    .map((word) => ({ word, advance: advanceOf(word) }))
+    .flatMap((one) => (pixels(one.advance, type) <= most ? [one] : broken(one.word, type, most)));
+  const space = advanceOf(' ');
+  const longest = (start: number): readonly number[] => {
+    const widths: number[] = [];
+    let advance = -space;
+    for (let at = start; at < words.length; at += 1) {
+      advance += space + (words[at]?.advance ?? NaN);
+      const width = pixels(advance, type);
+      if (width > most) break;
+      widths.push(width);
+    }
+    return widths;
+  };
+  return { words, longest };
+}
+
+/** Words of each line, as many as there is room for. */
+function filled({ words, longest }: Measured): readonly number[] {
+  const counts: number[] = [];
+  let from = 0;
+  while (from < words.length) {
+    const count = Math.max(1, longest(from).length);
+    counts.push(count);
+    from += count;
+  }
+  return counts;
+}
+
+/** @param counts words of each line */
+function linesOf({ words }: Measured, counts: readonly number[]): readonly string[] {
+  let from = 0;
+  return counts.map((count) => {
+    const line = words.slice(from, from + count);
+    from += count;
+    return line.map(({ word }) => word).join(' ');
+  });
 }
 
 /** Pieces of a word of at most `most` px, after a slash or hyphen where there is one. */
-function broken(word: string, widthOf: Measure, most: number): readonly string[] {
+function broken(word: string, type: Type, most: number): readonly Word[] {
+  const fits = (text: string): boolean => widthOf(text, type) <= most;
   const pieces: string[] = [];
   let piece = '';
-  for (const part of word.split(/(?<=[/-])/).flatMap((one) => (widthOf(one) <= most ? [one] : [...one]))) {
-    if (widthOf(piece + part) > most && piece !== '') {
+  for (const part of word.split(/(?<=[/-])/).flatMap((one) => (fits(one) ? [one] : [...one]))) {
+    if (!fits(piece + part) && piece !== '') {
       pieces.push(piece);
       piece = '';
     }
     piece += part;
   }
-  return [...pieces, piece];
+  return [...pieces, piece].map((one) => ({ word: one, advance: type.advanceOf(one) }));
 }
 
 /** Where lines stand: their left end or middle at `x`, the foot of the first one at `y`. */

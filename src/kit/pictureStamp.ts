@@ -1,6 +1,6 @@
 import { palette } from '../charts/palette.ts';
 import { roomIn, slack, type PictureForm } from './pictureForm.ts';
-import { drawnLines, sans, wrapped } from './pictureLines.ts';
+import { drawnLines, sans, widthOf, wrapped } from './pictureLines.ts';
 import type { Said } from './said.ts';
 
 /** A piece of a picture and the height it takes, px. */
@@ -22,7 +22,7 @@ export function pictureStamps(stamps: readonly Said[], form: PictureForm, top: n
   const drawn = stamps.map(({ text }) => {
     const lines = wrapped(text, type, roomIn(form) - 2 * pad);
     // As wide as letters of another type may be.
-    const width = Math.ceil(Math.max(...lines.map(type.widthOf)) * (1 + slack) + 2 * pad);
+    const width = Math.ceil(Math.max(...lines.map((line) => widthOf(line, type))) * (1 + slack) + 2 * pad);
     if (left > form.margin && left + width > form.width - form.margin)
       [left, y, row] = [form.margin, y + row + apart, 0];
     const place = {

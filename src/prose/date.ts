@@ -21,5 +21,12 @@ export function dateInWords(iso: string, locale = 'en-GB'): string {
   return isAmerican(locale) ? `${name} ${Number(day)}, ${year}` : `${Number(day)} ${name} ${year}`;
 }
 
+// Reading a language tag takes longer than all else that is said of a date, and a site has one or two.
+const american = new Map<string, boolean>();
+
 /** Whether a language tag asks for the spelling and the dates of the United States. */
-export const isAmerican = (locale: string): boolean => new Intl.Locale(locale).region === 'US';
+export function isAmerican(locale: string): boolean {
+  const known = american.get(locale) ?? new Intl.Locale(locale).region === 'US';
+  american.set(locale, known);
+  return known;
+}

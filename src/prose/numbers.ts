@@ -7,13 +7,14 @@ const minus = '−';
 export function formatNumber(value: number, decimals: number): string {
   const fixed = roundHalfAway(Math.abs(value), decimals).toFixed(decimals);
   const [whole = '0', fraction] = fixed.split('.');
-  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ',');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
   const sign = value < 0 && Number(fixed) !== 0 ? minus : '';
   return sign + grouped + (fraction === undefined ? '' : `.${fraction}`);
 }
 
 // toFixed works on the binary value: 1.005 is a little under 1.005 and would print as 1.00.
 function roundHalfAway(value: number, decimals: number): number {
+  if (decimals === 0) return Math.round(value);
   const scaled = Number(`${value}e${decimals}`);
   return Number.isFinite(scaled) ? Number(`${Math.round(scaled)}e-${decimals}`) : value;
 }

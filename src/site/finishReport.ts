@@ -64,16 +64,17 @@ function writeOneFileEdition(slug: string, site: WrittenSite, cache: string): vo
   const files = siteFiles(site);
   const own: SiteFiles = { ...files, bytes: (address) => files.bytes(fromPage(address, slug)) };
   const address = `${base}reports/${slug}/`;
-  const html = joinedPages(
-    { html: page('index.html'), address },
-    { html: page('details/index.html'), address: `${address}details/` },
-  );
+  const [report, details] = [page('index.html'), page('details/index.html')];
+  const make = (): string => {
+    const joined = joinedPages({ html: report, address }, { html: details, address: `${address}details/` });
+    return oneFile(joined.page, own, origin, joined.within);
+  };
   const edition = cachedEdition(
     {
-      of: [origin ?? '', html],
+      of: [origin ?? '', address, report, details],
       code,
       ending: 'html',
-      make: () => new TextEncoder().encode(oneFile(html, own, origin)),
+      make: () => new TextEncoder().encode(make()),
     },
     cache,
   );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { primaryMetrics } from '../../src/prose/answers.ts';
-import { altText } from '../../src/kit/altText.ts';
+import { altSentences } from '../../src/kit/altText.ts';
 import { captions, captionLimits, captionSentences } from '../../src/kit/captions.ts';
 import { answerOfFigure } from '../../src/kit/figureAnswer.ts';
 import { always, fitParts, withRoom, within } from '../../src/kit/fitParts.ts';
@@ -63,7 +63,7 @@ describe.each(offered)('%s', (_name, report, figure) => {
 
   test('its alternative text has its measure with unit, golfers, shots, and all of its description or none', () => {
     for (const longest of [700, 320]) {
-      const alt = altText(report, figure, longest);
+      const alt = textOf(altSentences(report, figure, longest));
       expect(alt.length).toBeLessThanOrEqual(longest);
       expect(alt).toMatch(/golfers?, .*shots? with each/);
       expect(alt.endsWith('Its numbers stand in the report.')).toBe(!alt.includes(figure.description));

@@ -1,32 +1,48 @@
 import { expect, test } from 'vitest';
-import { joinedPages } from '../../src/kit/joinedPages.ts';
+import { readPage } from '../../src/kit/htmlElements.ts';
+import { concerned, joinedPages } from '../../src/kit/joinedPages.ts';
+import { oneFile } from '../../src/kit/oneFile.ts';
 
 const report = {
   address: '/golf/reports/x/',
   html:
-    '<!doctype html><html><head><title>X</title></head><body><main id="main"><p id="a">One</p>' +
+    '<!doctype html><html><head><title>X</title><meta http-equiv="content-security-policy" content="x"></head><body><main id="main"><p id="a">One</p>' +
     '<a href="details/#order">Order</a> <a href="/golf/reports/x/details/#order">Order</a> <a href="/golf/reports/x/details/">All</a> ' +
-    '<a href="/golf/reports/y/">Another</a></main><footer>End</footer></body></html>',
+    '<a href="/golf/reports/y/">Another</a><img src="/x.webp" alt="A net"></main><footer><a href="/golf/about/">About</a></footer></body></html>',
 };
 const details = (inner: string) => ({
   address: '/golf/reports/x/details/',
   html: `<!doctype html><html><head></head><body><main><h1>Details</h1>${inner}</main></body></html>`,
 });
 
-test('details stand at the end of the report, and links between the two lead within', () => {
-  const joined = joinedPages(
-    report,
-    details(
-      '<div data-details><h2 id="order">Order</h2><a href="/golf/reports/x/#a">Back</a> <a href="/golf/reports/x/">Top</a></div>',
+const inner =
+  '<div data-details><h2 id="order">Order</h2><!--other units--><p>metres</p><!--/other units-->' +
+  '<a href="/golf/reports/x/#a">Back</a> <a href="/golf/reports/x/">Top</a></div>';
+const noFiles = { text: () => null, bytes: () => null };
+
+test('details stand at the end of the report', () => {
+  expect(joinedPages(report, details(inner)).page.html).toBe(
+    report.html.replace(
+      '</main>',
+      `<section id="details" aria-labelledby="details-heading"><h2 id="details-heading">The details</h2>${inner}</section></main>`,
     ),
   );
-  expect(joined).toBe(
-    '<!doctype html><html><head><title>X</title></head><body><main id="main"><p id="a">One</p>' +
-      '<a href="#order">Order</a> <a href="#order">Order</a> <a href="#details">All</a> <a href="/golf/reports/y/">Another</a>' +
+});
+
+test('in one file links between the two lead within, and all is found where it stands', () => {
+  const { page, within } = joinedPages(report, details(inner));
+  expect(oneFile(page, noFiles, 'https://golf.example', within)).toContain(
+    '<body><main id="main"><p id="a">One</p>' +
+      '<a href="#order">Order</a> <a href="#order">Order</a> <a href="#details">All</a> <a href="https://golf.example/golf/reports/y/">Another</a><span>A net</span>' +
       '<section id="details" aria-labelledby="details-heading"><h2 id="details-heading">The details</h2>' +
       '<div data-details><h2 id="order">Order</h2><a href="#a">Back</a> <a href="#main">Top</a></div></section>' +
-      '</main><footer>End</footer></body></html>',
+      '</main><footer><a href="https://golf.example/golf/about/">About</a></footer></body></html>',
   );
+});
+
+test('a page that was read in two parts reads as the whole does', () => {
+  const { page } = joinedPages(report, details(inner));
+  expect(page).toEqual(readPage(page.html, concerned));
 });
 
 test('details without the element to take over are an error', () => {

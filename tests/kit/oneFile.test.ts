@@ -1,6 +1,7 @@
 import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
-import { oneFile, oneFileLimit } from '../../src/kit/oneFile.ts';
+import { readPage } from '../../src/kit/htmlElements.ts';
+import { concernedInOneFile, oneFile, oneFileLimit, type SiteFiles } from '../../src/kit/oneFile.ts';
 
 const page =
   '<!doctype html><html><head><meta http-equiv="content-security-policy" content="default-src \'self\'"><link rel="preload" as="font" href="/f.woff2" crossorigin><link rel="stylesheet" href="/s.css"></head>' +
@@ -14,8 +15,11 @@ const files = (font: number) => ({
   bytes: (address: string) => (address === '/f.woff2' ? new Uint8Array(font) : null),
 });
 
+const fileOf = (html: string, held: SiteFiles, origin: string | null): string =>
+  oneFile(readPage(html, concernedInOneFile), held, origin);
+
 test('one file holds its styles and fonts, and its own policy', () => {
-  const file = oneFile(page, files(30), 'https://golf.example');
+  const file = fileOf(page, files(30), 'https://golf.example');
   expect(file).toContain('@font-face{font-family:F;src:url(data:font/woff2;base64,');
   expect(file).not.toContain('local(');
   expect(file).not.toMatch(/f\.woff|s\.css|'self'/);
@@ -24,7 +28,7 @@ test('one file holds its styles and fonts, and its own policy', () => {
 });
 
 test('one file leaves out fonts that would make it too large, and links that lead nowhere', () => {
-  const file = oneFile(page, files(oneFileLimit), null);
+  const file = fileOf(page, files(oneFileLimit), null);
   expect(Buffer.byteLength(file)).toBeLessThan(oneFileLimit);
   expect(file.match(/@font-face/g)).toHaveLength(1);
   expect(file).toContain(`${ownFont}body{color:red}`);
@@ -36,7 +40,7 @@ test('one file with more drawings than it may hold: the largest once, as for pho
   const figure = (name: string, size: number): string =>
     `<figure>${name}<div class="chart-wide">${drawing(size)}</div><div class="chart-narrow">${drawing(size)}</div></figure>`;
   const of = (...sizes: readonly number[]): string =>
-    oneFile(
+    fileOf(
       page.replace(
         '<a href="/x/">',
         `${sizes.map((size, index) => figure(`F${index}`, size)).join('')}<a href="/x/">`,
@@ -68,7 +72,7 @@ test.each([
 ])('one file of a report with the title %s is whole', (title) => {
   const value = title.replaceAll('&', '&#38;').replaceAll('"', '&#34;');
   const text = value.replaceAll('<', '&lt;').replaceAll('>', '&gt;');
-  const file = oneFile(
+  const file = fileOf(
     page
       .replace('<head>', () => `<head><title>${text}</title><meta name="description" content="${value}">`)
       .replace(
@@ -102,7 +106,7 @@ const withPictures = page.replace(
 );
 
 test('one file holds its pictures, and its policy allows no others', () => {
-  const file = oneFile(
+  const file = fileOf(
     withPictures,
     { ...files(30), bytes: (address) => (address === 'pictures/a.webp' ? new Uint8Array([1, 2, 3]) : null) },
     null,
@@ -111,12 +115,12 @@ test('one file holds its pictures, and its policy allows no others', () => {
     '<img src="data:image/webp;base64,AQID" alt="A &#34;mat&#34;" width="4" height="3"><span>A net</span>',
   );
   expect(file).toContain('; img-src data:; ');
-  expect(oneFile(page, files(30), null)).not.toContain('img-src');
+  expect(fileOf(page, files(30), null)).not.toContain('img-src');
 });
 
 test('pictures that would make one file too large give way to their words, the largest first', () => {
   const sizes: Readonly<Record<string, number>> = { 'pictures/a.webp': 280_000, 'pictures/b.webp': 200_000 };
-  const file = oneFile(
+  const file = fileOf(
     withPictures,
     { ...files(30), bytes: (address) => new Uint8Array(sizes[address] ?? 30) },
     null,
@@ -140,7 +144,7 @@ test('of a picture in several widths one file holds one, of a logo both', () => 
     '/brand/d.svg': new Uint8Array([5]),
     '/brand/l.svg': new Uint8Array([6]),
   };
-  const file = oneFile(inWidths, { ...files(30), bytes: (address) => held[address] ?? null }, null);
+  const file = fileOf(inWidths, { ...files(30), bytes: (address) => held[address] ?? null }, null);
   expect(file).toContain(
     '<picture><img src="data:image/webp;base64,Ag==" alt="A mat" width="1440" height="90"></picture>' +
       '<picture><source media="screen and (prefers-color-scheme: dark)" srcset="data:image/svg+xml;base64,BQ==" width="9" height="4">' +
@@ -156,14 +160,14 @@ test('a picture in several widths that is too large, or not there, gives way to 
       : address.startsWith('pictures/')
         ? new Uint8Array(oneFileLimit)
         : null;
-  const file = oneFile(inWidths, { ...files(30), bytes: tooLarge }, null);
+  const file = fileOf(inWidths, { ...files(30), bytes: tooLarge }, null);
   expect(file).toContain('<body><span>A mat</span><picture><img src="data:image/svg+xml;base64,');
-  const none = oneFile(inWidths, { ...files(30), bytes: () => null }, null);
+  const none = fileOf(inWidths, { ...files(30), bytes: () => null }, null);
   expect(none).toContain('<body><span>A mat</span><span>Shop</span><span>There</span>');
 });
 
 test('a page without a content policy is no page of ours', () => {
-  expect(() => oneFile('<!doctype html><title>x</title>', files(30), null)).toThrow(
+  expect(() => fileOf('<!doctype html><title>x</title>', files(30), null)).toThrow(
     'The page has no content security policy.',
   );
 });

@@ -1,7 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { literataWidth } from '../../src/charts/literataWidth.ts';
+import { textWidth } from '../../src/charts/textWidth.ts';
 import { exportedSvg } from '../../src/kit/exportedSvg.ts';
 import { pictureForms, roomIn, slack } from '../../src/kit/pictureForm.ts';
-import { sans, serif, wrapped, wrappedEvenly, wrappedWithoutWidow } from '../../src/kit/pictureLines.ts';
+import {
+  sans,
+  serif,
+  wrapped,
+  wrappedEvenly,
+  wrappedWithoutWidow,
+  widthOf,
+} from '../../src/kit/pictureLines.ts';
 import { offered } from './content.ts';
 
 const type = serif(19);
@@ -10,7 +19,7 @@ const widow =
   'One golfer: Heron carried farther than Wren and Plover, by how much is uncertain; Wren and Plover stood not far apart.';
 
 const unevenness = (lines: readonly string[]): number =>
-  lines.reduce((sum, line) => sum + type.widthOf(line) ** 2, 0);
+  lines.reduce((sum, line) => sum + widthOf(line, type) ** 2, 0);
 
 /** Every way to break words into `count` lines. */
 function allWays(words: readonly string[], count: number): readonly (readonly string[])[] {
@@ -25,12 +34,12 @@ function allWays(words: readonly string[], count: number): readonly (readonly st
 describe('lines that are even', () => {
   test('leave no short word alone, in as many lines', () => {
     // For all but the last word.
-    const px = (type.widthOf(widow.slice(0, -' apart.'.length)) + 1) * (1 + slack);
+    const px = (widthOf(widow.slice(0, -' apart.'.length), type) + 1) * (1 + slack);
     const lines = wrappedEvenly(widow, type, px);
     expect(wrapped(widow, type, px).at(-1)).toBe('apart.');
     expect(lines).toHaveLength(2);
     expect(lines.join(' ')).toBe(widow);
-    const [first = 0, last = 0] = lines.map(type.widthOf);
+    const [first = 0, last = 0] = lines.map((line) => widthOf(line, type));
     expect(last).toBeGreaterThan(0.8 * first);
   });
 
@@ -40,7 +49,7 @@ describe('lines that are even', () => {
     expect(lines).toHaveLength(length);
     const most = px / (1 + slack);
     const ways = allWays(widow.split(' '), length).filter((way) =>
-      way.every((line) => type.widthOf(line) <= most),
+      way.every((line) => widthOf(line, type) <= most),
     );
     expect(ways.length).toBeGreaterThan(1);
     expect(unevenness(lines)).toBeCloseTo(Math.min(...ways.map(unevenness)), 6);
@@ -48,10 +57,10 @@ describe('lines that are even', () => {
   });
 
   test('running text has them only where it would leave a word alone', () => {
-    const all = type.widthOf(widow);
+    const all = widthOf(widow, type);
     // For all but the last word, and for all but the last two.
     const [one = 0, two = 0] = [' apart.', ' far apart.'].map(
-      (end) => (type.widthOf(widow.slice(0, -end.length)) + 1) * (1 + slack),
+      (end) => (widthOf(widow.slice(0, -end.length), type) + 1) * (1 + slack),
     );
     expect(wrapped(widow, type, two).at(-1)).toBe('far apart.');
     expect(wrappedWithoutWidow(widow, type, two)).toEqual(wrapped(widow, type, two));
@@ -65,7 +74,9 @@ describe('lines that are even', () => {
     const address = `example.test/reports/${'long-'.repeat(30)}end`;
     const lines = wrappedEvenly(address, sans(14, 400), 300);
     expect(lines.join('').replaceAll(' ', '')).toBe(address);
-    expect(Math.max(...lines.map(sans(14, 400).widthOf))).toBeLessThanOrEqual(300 / (1 + slack));
+    expect(Math.max(...lines.map((line) => widthOf(line, sans(14, 400))))).toBeLessThanOrEqual(
+      300 / (1 + slack),
+    );
   });
 
   test('one line stays one line, and nothing nothing', () => {
@@ -84,8 +95,18 @@ test.each(offered.flatMap(([name, report, figure]) => [[name, report, figure] as
         line.replaceAll(/&\w+;/g, '&'),
       );
       if (lines.length < 2) continue;
-      const widths = lines.map(type.widthOf);
+      const widths = lines.map((line) => widthOf(line, type));
       expect(widths.at(-1), lines.join(' / ')).toBeGreaterThan(0.25 * Math.max(...widths));
     }
   },
 );
+
+test('a line is as wide as its words and the spaces between them, to the last digit', () => {
+  for (const own of [serif(19), sans(14, 400), sans(13, 600)]) {
+    const words = widow.split(' ');
+    const advance = words.reduce((sum, word) => sum + own.advanceOf(word), 0);
+    expect(own.advanceOf(widow)).toBe(advance + (words.length - 1) * own.advanceOf(' '));
+  }
+  expect(widthOf(widow, serif(19))).toBe(literataWidth(widow, 19));
+  expect(widthOf(widow, sans(14, 400))).toBe(textWidth(widow, 14, 400));
+});
