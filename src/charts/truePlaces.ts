@@ -24,46 +24,73 @@ const rest = 5;
 
 const outside = 2;
 
-/** Whether a point lies in a mark of that radius, by the even-odd rule. Asked a million times a report: no iterators. */
-const holds = ({ x, y, mark: { corners } }: PlacedMark, radius: number, at: Spot): boolean => {
-  const across = at.x - x;
-  const along = at.y - y;
+/**
+ * A mark's outline at one radius, px from its centre: corners as x, y, x, y, none for a disc. Points are asked for a million times a
+ * report, so that they and corners lie in plain rows of numbers.
+ */
+interface Outline {
+  readonly radius: number;
+  readonly corners: readonly number[];
+}
+
+const outlineOf = ({ corners }: ContenderMark, radius: number): Outline => ({
+  radius,
+  corners: corners.flatMap(([x, y]) => [x * radius, y * radius]),
+});
+
+/** Whether a point so far from the centre, px, lies in an outline, by the even-odd rule. */
+const holds = ({ radius, corners }: Outline, across: number, along: number): boolean => {
   const squared = across * across + along * along;
-  if (corners.length === 0) return squared <= radius * radius;
+  const last = corners.length - 2;
+  if (last < 0) return squared <= radius * radius;
   // No mark of radius 1 reaches so far: said before the corners are gone through, which takes most of the time of a crowd.
   if (squared > outside * outside * radius * radius) return false;
   let within = false;
-  let [startX, startY] = corners.at(-1) ?? noCorner;
-  for (let index = 0; index < corners.length; index += 1) {
-    const corner = corners[index] ?? noCorner;
-    const endX = corner[0];
-    const endY = corner[1];
-    const ay = startY * radius;
-    const by = endY * radius;
-    if (ay > along !== by > along) {
-      const ax = startX * radius;
-      if (across < ax + ((along - ay) / (by - ay)) * (endX * radius - ax)) within = !within;
-    }
+  let startX = corners[last] ?? Number.NaN;
+  let startY = corners[last + 1] ?? Number.NaN;
+  for (let at = 0; at <= last; at += 2) {
+    const endX = corners[at] ?? Number.NaN;
+    const endY = corners[at + 1] ?? Number.NaN;
+    if (
+      startY > along !== endY > along &&
+      across < startX + ((along - startY) / (endY - startY)) * (endX - startX)
+    )
+      within = !within;
     startX = endX;
     startY = endY;
   }
   return within;
 };
 
-const noCorner = [0, 0] as const;
+/** Places, px, as x, y, x, y. */
+type Points = readonly number[];
 
-/** Points all over a mark, px. */
-const pointsOf = (placed: PlacedMark, radius: number): readonly Spot[] => {
-  const { left, right, up, down } = markExtent(placed.mark, radius);
-  const share = Array.from({ length: 12 }, (_, step) => (step + 0.5) / 12);
-  return share
-    .flatMap((across) =>
-      share.map((along) => ({
-        x: placed.x - left + across * (left + right),
-        y: placed.y - up + along * (up + down),
-      })),
-    )
-    .filter((point) => holds(placed, radius, point));
+const gridShares = Array.from({ length: 12 }, (_, step) => (step + 0.5) / 12);
+
+/** Points all over a mark. */
+const pointsOf = ({ x, y, mark }: PlacedMark, radius: number): Points => {
+  const { left, right, up, down } = markExtent(mark, radius);
+  const outline = outlineOf(mark, radius);
+  const points: number[] = [];
+  for (const across of gridShares) {
+    const pointX = x - left + across * (left + right);
+    for (const along of gridShares) {
+      const pointY = y - up + along * (up + down);
+      if (holds(outline, pointX - x, pointY - y)) points.push(pointX, pointY);
+    }
+  }
+  return points;
+};
+
+/** Those of the points that a mark leaves to be seen. */
+const uncoveredBy = (spot: Spot, outline: Outline, points: Points): Points => {
+  const left: number[] = [];
+  for (let at = 0; at < points.length; at += 2) {
+    const x = points[at] ?? Number.NaN;
+    const y = points[at + 1] ?? Number.NaN;
+    if (!holds(outline, x - spot.x, y - spot.y)) left.push(x, y);
+  }
+  return left;
 };
 
 /** Spots by squares of the page, px wide: those within that distance of a spot lie in its square or the eight round it. */
@@ -97,7 +124,7 @@ const furthest = 1.5;
 /** Radii of marks drawn in this order: one that would hide too much of what lies under it is drawn smaller. */
 const stacked = (placed: readonly PlacedMark[], radius: number): readonly number[] => {
   const sizes: number[] = [];
-  const uncovered: (readonly Spot[])[] = [];
+  const uncovered: Points[] = [];
   const whole: number[] = [];
   const { near, add } = cells(furthest * (2 * radius + outline));
   for (const [index, mark] of placed.entries()) {
@@ -107,12 +134,16 @@ const stacked = (placed: readonly PlacedMark[], radius: number): readonly number
       return Math.hypot(x - mark.x, y - mark.y) < furthest * (radius + outline + (sizes[place] ?? radius));
     });
     add(mark, index);
-    const leftOf = (place: number): readonly Spot[] =>
-      (uncovered[place] ?? []).filter((point) => !holds(mark, size + outline, point));
-    while (size > leastOnTop && under.some((place) => leftOf(place).length < shows * (whole[place] ?? 0))) {
+    const leftOf = (place: number, cover: Outline): Points =>
+      uncoveredBy(mark, cover, uncovered[place] ?? []);
+    const hides = (cover: Outline): boolean =>
+      under.some((place) => leftOf(place, cover).length < shows * (whole[place] ?? 0));
+    let cover = outlineOf(mark.mark, size + outline);
+    while (size > leastOnTop && hides(cover)) {
       size *= 0.9;
+      cover = outlineOf(mark.mark, size + outline);
     }
-    for (const place of under) uncovered[place] = leftOf(place);
+    for (const place of under) uncovered[place] = leftOf(place, cover);
     const points = pointsOf(mark, size);
     sizes.push(size);
     uncovered.push(points);
