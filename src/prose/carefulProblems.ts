@@ -21,16 +21,21 @@ export function carefulProblems(
   severity: Severity,
   where: 'narrative' | 'front matter' | 'name' = 'name',
 ): Problem[] {
-  const beside = {
-    anywhere: true,
-    'of shots': flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text),
-    'of what is compared': isAboutCompared(text, telling),
+  const countsHere = (counts: CarefulWord['counts']): boolean => {
+    switch (counts) {
+      case 'anywhere':
+        return true;
+      case 'of shots':
+        return flightWords.test(text) || /\bgain(?:s|ed)?\b|\bwill\b/i.test(text);
+      case 'of what is compared':
+        return isAboutCompared(text, telling);
+    }
   };
   const told = new Set<ProblemKind>();
   return words.flatMap(({ kind, pattern, expected, cure, mayBeDenied, counts }) => {
     // One word of a sort is enough: whoever mends it reads the whole sentence.
     const found = told.has(kind) ? null : pattern.exec(text);
-    if (found === null || !beside[counts] || (mayBeDenied && isDenied(text, found.index))) return [];
+    if (found === null || !countsHere(counts) || (mayBeDenied && isDenied(text, found.index))) return [];
     told.add(kind);
     const ready = where === 'name' || !offering.has(kind) ? null : readyAbout(text, telling);
     const offer = ready === null || where === 'name' ? '' : ` ${sayReady(ready, where)}`;

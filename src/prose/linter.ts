@@ -1,3 +1,4 @@
+import type { Findings } from '../findings/findings.ts';
 import type { Front } from '../intake/authored/front.ts';
 import type { PlaceOf } from '../intake/authored/places.ts';
 import type { Path } from '../intake/authored/tree.ts';
@@ -62,10 +63,16 @@ export function lintNarrative(source: NarrativeSource, context: LinterContext): 
 const severityOf = ({ strict }: LinterContext): Severity => (strict ? 'error' : 'warning');
 
 /** What a number in prose may repeat: the findings, and what the front matter writes (loft, lie, length, distances). */
-const knownValues = ({ telling, front }: LinterContext): readonly KnownValue[] => [
-  ...valuesFound(telling.findings),
-  ...valuesWritten(front),
-];
+function knownValues({ telling: { findings }, front }: LinterContext): readonly KnownValue[] {
+  const kept = knownOf.get(findings);
+  if (kept?.front === front) return kept.values;
+  const values = [...valuesFound(findings), ...valuesWritten(front)];
+  knownOf.set(findings, { front, values });
+  return values;
+}
+
+/** Of each report: its answers and its narrative are held against the same values. */
+const knownOf = new WeakMap<Findings, { readonly front: Front; readonly values: readonly KnownValue[] }>();
 
 function unmatched(
   found: string,

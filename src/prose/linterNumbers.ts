@@ -28,6 +28,8 @@ const written = new RegExp(
   String.raw`(?<![\p{L}\p{N}.,])(?:(?<first>${number('firstWords')})(?<joiner>\s*(?:to|and|or|-|–)\s*))?[+−±-]?(?<second>${number('secondWords')})[\s -]*(?<word>${unit})(?![\p{L}\p{N}/])`,
   'giu',
 );
+/** How such a number ends. Most sentences have none, and looking for the end costs a small part of looking for the whole. */
+const numberEnd = new RegExp(String.raw`[\d\s-](?:${unit})(?![\p{L}\p{N}/])`, 'iu');
 /** What follows the size of a room and of what lies in it, and a height over the sea. */
 const ofAPlace =
   /^[ -](?:wide|tall|deep|thick|square|by \d|above (?:the )?sea\b|below (?:the )?sea\b|of (?:net|mat|turf|ceiling)\b)/i;
@@ -39,6 +41,7 @@ const roughlyWithin = 64;
 
 /** The numbers of a text that carry a unit of distance, speed, angle or spin; both ends of a range. */
 export function writtenNumbers(text: string): readonly WrittenNumber[] {
+  if (!numberEnd.test(text)) return [];
   return [...text.matchAll(written)].flatMap((found): WrittenNumber[] => {
     const [whole] = found;
     const { first = '', joiner = '', second = '', word = '' } = found.groups ?? {};
@@ -153,11 +156,16 @@ function landingValues({ laneM, byContender }: NonNullable<Findings['landing']>)
   return [laneM, ...means].flatMap((value) => (value === null ? [] : [{ kind: 'length' as const, value }]));
 }
 
-function numbersIn(tree: unknown): number[] {
-  if (typeof tree === 'number') return [tree];
-  if (Array.isArray(tree)) return tree.flatMap(numbersIn);
-  if (typeof tree !== 'object' || tree === null) return [];
-  return Object.entries(tree).flatMap(([key, value]) => (noReading.has(key) ? [] : numbersIn(value)));
+function numbersIn(tree: unknown): readonly number[] {
+  const numbers: number[] = [];
+  const gather = (branch: unknown): void => {
+    if (typeof branch === 'number') numbers.push(branch);
+    else if (Array.isArray(branch)) branch.forEach(gather);
+    else if (typeof branch === 'object' && branch !== null)
+      for (const [key, value] of Object.entries(branch)) if (!noReading.has(key)) gather(value);
+  };
+  gather(tree);
+  return numbers;
 }
 
 /** All values that the shop wrote elsewhere in the report; what it claims, corrects or has seen is no source for prose. */

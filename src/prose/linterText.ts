@@ -64,9 +64,15 @@ const notProse: readonly RegExp[] = [
 const sentenceEnd =
   /\n[ \t]*\n|\n(?=[ \t]*(?:[-+>|]|\d+[.)]|#{1,6})[ \t])|\||(?=\s)(?<=[.!?]["'”’)]*)(?<!\b(?:e\.g|i\.e|vs|approx|no|cf)\.)\s+(?=\S)/gi;
 
+const markdown = new MarkdownIt({ html: false });
+
+/** Without one of these no text has code in it: a fence, or an indent of four blanks or a tab. */
+const mayHoldCode = /`{3}|~{3}|\t| {4}/;
+
 function withoutCode(text: string): string {
+  if (!mayHoldCode.test(text)) return text;
   const lines = text.split('\n');
-  for (const { type, map } of new MarkdownIt({ html: false }).parse(text, {})) {
+  for (const { type, map } of markdown.parse(text, {})) {
     if ((type !== 'fence' && type !== 'code_block') || map === null) continue;
     for (let line = map[0]; line < map[1]; line++) lines[line] = ' '.repeat((lines[line] ?? '').length);
   }

@@ -38,6 +38,8 @@ export function findDelimiter(text: string, isNamed: IsNamed): Delimiter {
   let best: Delimiter = { delimiter: ',', stated: false, readable: false };
   let most = 0;
   for (const delimiter of delimiters) {
+    // Where it does not occur a line has one cell, and at most one heading: no more than was found already.
+    if (most > 0 && !sample.includes(delimiter)) continue;
     const known = mostKnown(sample, delimiter, isNamed);
     if (known > most) {
       most = known;
