@@ -1,4 +1,5 @@
-import { markExtent, type ContenderMark } from './contenderMarks.ts';
+import type { ContenderMark } from './contenderMarks.ts';
+import { outlineOf, pointsOf, uncoveredBy, type Outline, type Points } from './markPoints.ts';
 import type { Spot } from './signs.ts';
 
 /** A shot's mark at a place that may not be moved. */
@@ -21,77 +22,6 @@ const leastOnTop = 1;
 export const mostWeighed = 1000;
 /** Marks that may be drawn smaller than the rest: one in so many. */
 const rest = 5;
-
-const outside = 2;
-
-/**
- * A mark's outline at one radius, px from its centre: corners as x, y, x, y, none for a disc. Points are asked for a million times a
- * report, so that they and corners lie in plain rows of numbers.
- */
-interface Outline {
-  readonly radius: number;
-  readonly corners: readonly number[];
-}
-
-const outlineOf = ({ corners }: ContenderMark, radius: number): Outline => ({
-  radius,
-  corners: corners.flatMap(([x, y]) => [x * radius, y * radius]),
-});
-
-/** Whether a point so far from the centre, px, lies in an outline, by the even-odd rule. */
-const holds = ({ radius, corners }: Outline, across: number, along: number): boolean => {
-  const squared = across * across + along * along;
-  const last = corners.length - 2;
-  if (last < 0) return squared <= radius * radius;
-  // No mark of radius 1 reaches so far: said before the corners are gone through, which takes most of the time of a crowd.
-  if (squared > outside * outside * radius * radius) return false;
-  let within = false;
-  let startX = corners[last] ?? Number.NaN;
-  let startY = corners[last + 1] ?? Number.NaN;
-  for (let at = 0; at <= last; at += 2) {
-    const endX = corners[at] ?? Number.NaN;
-    const endY = corners[at + 1] ?? Number.NaN;
-    if (
-      startY > along !== endY > along &&
-      across < startX + ((along - startY) / (endY - startY)) * (endX - startX)
-    )
-      within = !within;
-    startX = endX;
-    startY = endY;
-  }
-  return within;
-};
-
-/** Places, px, as x, y, x, y. */
-type Points = readonly number[];
-
-const gridShares = Array.from({ length: 12 }, (_, step) => (step + 0.5) / 12);
-
-/** Points all over a mark. */
-const pointsOf = ({ x, y, mark }: PlacedMark, radius: number): Points => {
-  const { left, right, up, down } = markExtent(mark, radius);
-  const outline = outlineOf(mark, radius);
-  const points: number[] = [];
-  for (const across of gridShares) {
-    const pointX = x - left + across * (left + right);
-    for (const along of gridShares) {
-      const pointY = y - up + along * (up + down);
-      if (holds(outline, pointX - x, pointY - y)) points.push(pointX, pointY);
-    }
-  }
-  return points;
-};
-
-/** Those of the points that a mark leaves to be seen. */
-const uncoveredBy = (spot: Spot, outline: Outline, points: Points): Points => {
-  const left: number[] = [];
-  for (let at = 0; at < points.length; at += 2) {
-    const x = points[at] ?? Number.NaN;
-    const y = points[at + 1] ?? Number.NaN;
-    if (!holds(outline, x - spot.x, y - spot.y)) left.push(x, y);
-  }
-  return left;
-};
 
 /** Spots by squares of the page, px wide: those within that distance of a spot lie in its square or the eight round it. */
 const cells = (width: number) => {
@@ -144,7 +74,7 @@ const stacked = (placed: readonly PlacedMark[], radius: number): readonly number
       cover = outlineOf(mark.mark, size + outline);
     }
     for (const place of under) uncovered[place] = leftOf(place, cover);
-    const points = pointsOf(mark, size);
+    const points = pointsOf(mark, mark.mark, size);
     sizes.push(size);
     uncovered.push(points);
     whole.push(points.length);

@@ -43,8 +43,10 @@ export function formatStep(value: number, step: PrintStep): string {
 
 /** `value` rounded to a step, halves away from zero: a gap reads the same from either side. */
 export function roundTo(value: number, { step, decimals }: PrintStep): number {
-  // A half that came a hair short out of a conversion of units is a half.
-  const steps = Math.round(Number((Math.abs(value) / step).toFixed(9)));
+  const exact = Math.abs(value) / step;
+  // A half that came a hair short out of a conversion of units is a half; printing to see it takes time, and few are near one.
+  const nearHalf = Math.abs(exact - Math.floor(exact) - 0.5) < 1e-6;
+  const steps = Math.round(nearHalf ? Number(exact.toFixed(9)) : exact);
   const size = Number((steps * step).toFixed(decimals));
   return value < 0 && size !== 0 ? -size : size;
 }

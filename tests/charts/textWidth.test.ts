@@ -25,6 +25,7 @@ describe('advance widths', () => {
 
   test('a letter of another script counts as a whole em', () => {
     expect(textWidth('漢', 14, 400)).toBe(14);
+    expect(textWidth('\u{20bb7}', 14, 400)).toBe(14);
   });
 });
 
