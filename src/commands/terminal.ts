@@ -3,6 +3,8 @@ export interface Terminal {
   readonly write: (text: string) => void;
   readonly writeError: (text: string) => void;
   readonly colour: boolean;
+  /** Somebody looks on, and a line can be written over. */
+  readonly live: boolean;
   readonly width: number;
 }
 
@@ -17,6 +19,7 @@ export function processTerminal(): Terminal {
     write: (text) => void process.stdout.write(text),
     writeError: (text) => void process.stderr.write(text),
     colour: process.stdout.isTTY === true && process.env['NO_COLOR'] === undefined,
+    live: process.stdout.isTTY === true && process.env['TERM'] !== 'dumb' && process.env['CI'] === undefined,
     width: process.stdout.columns ?? 100,
   };
 }

@@ -6,7 +6,7 @@ const start = performance.now();
 const { built, stages } = await buildSite({
   contentDir: contentFolder(),
   outDir: outFolder(),
-  terminal: { write: () => {}, writeError: () => {}, colour: false, width: 100 },
+  terminal: { write: () => {}, writeError: () => {}, colour: false, live: false, width: 100 },
 });
 if (!built) throw new Error('The content of the bench does not build.');
 const { maxRSS } = process.resourceUsage();

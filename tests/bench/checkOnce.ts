@@ -12,6 +12,7 @@ const exitCode = checkContent({
     write: (text) => said.push(text),
     writeError: (text) => said.push(text),
     colour: false,
+    live: false,
     width: 100,
   },
 });

@@ -16,6 +16,7 @@ export function listen(): Listener {
       write: (text) => void (all.push(text), plain.push(text)),
       writeError: (text) => void all.push(text),
       colour: false,
+      live: false,
       width: 110,
     },
     said: () => all.join(''),

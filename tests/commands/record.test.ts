@@ -45,6 +45,7 @@ function record(
       write: (text) => void (said += text),
       writeError: (text) => void (wrong += text),
       colour: false,
+      live: false,
       width: 100,
     },
     ...(drop === undefined ? {} : { drop }),

@@ -6,5 +6,8 @@ export function listeningTerminal(): { readonly terminal: Terminal; readonly sai
   const keep = (text: string): void => {
     said += text;
   };
-  return { terminal: { write: keep, writeError: keep, colour: false, width: 80 }, said: () => said };
+  return {
+    terminal: { write: keep, writeError: keep, colour: false, live: false, width: 80 },
+    said: () => said,
+  };
 }
