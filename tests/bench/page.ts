@@ -1,7 +1,7 @@
 /**
  * Pages on a phone, in the browser of the tests: a report, the front page of 300, and a report of 600 shots, beside the
  * same report by R Markdown and by Observable Framework. Run by hand, on a machine that does nothing else; the number is
- * how often each page is visited, and what is printed are medians:
+ * how often each page is visited, and what is printed are medians; fewer reports than 300 may be named after it:
  *
  *   node tests/bench/page.ts 9
  *
@@ -30,6 +30,7 @@ interface Measured extends Omit<Watched, 'address'> {
 }
 
 const visits = Number(process.argv[2] ?? 9);
+const reports = Number(process.argv[3] ?? 300);
 const work = resolve('.cache/bench-page');
 const content = join(work, 'content');
 const site = join(work, 'site');
@@ -38,7 +39,7 @@ const shots = join(content, report, 'shots.csv');
 
 function ours(): readonly Measured[] {
   rmSync(content, { recursive: true, force: true });
-  writeBenchContent(content, 299);
+  writeBenchContent(content, reports - 1);
   const design = { rows: 600, columns: 'twelve', contenders: 4, hitters: 1, order: 'rounds' } as const;
   writeLargeContent(content, design, 'All in one morning.');
   execFileSync(process.execPath, ['tests/bench/buildOnce.ts'], {
@@ -55,7 +56,7 @@ function ours(): readonly Measured[] {
   return [
     { ...found, name: 'a report', path: report },
     { ...found, name: '600 shots', path: '/reports/very-many/' },
-    { ...found, name: 'front page of 300', path: '/', answer: '.report-line .finding', chart: null },
+    { ...found, name: `front page of ${reports}`, path: '/', answer: '.report-line .finding', chart: null },
   ];
 }
 
