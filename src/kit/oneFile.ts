@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { html } from 'parse5';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { drawings, narrowAlone } from './drawnTwice.ts';
 import { applyEdits, type Edit } from './htmlEdits.ts';
@@ -45,8 +46,10 @@ export function oneFile(
 ): string {
   const { html, elements } = page;
   const css = elements
-    .filter(isStyleSheet)
-    .map((link) => files.text(attribute(link, 'href') ?? '') ?? '')
+    .filter((element) => isStyleSheet(element) || isStyle(element))
+    .map((element) =>
+      isStyle(element) ? insideOf(page, element) : (files.text(attribute(element, 'href') ?? '') ?? ''),
+    )
     .join('\n');
   const pictures = elements
     .filter(({ tagName }) => tagName === 'img')
@@ -70,20 +73,31 @@ export function oneFile(
       );
 }
 
-/** Links to files that stay behind, and scripts that would ask for them. */
+/** Links to files that stay behind, scripts that would ask for them, and styles, which all go into one place. */
 function leftOut(elements: readonly Element[]): readonly Edit[] {
   return elements
     .filter(
       (element) =>
         (element.tagName === 'link' &&
           /^(stylesheet|icon|alternate|preload)$/.test(attribute(element, 'rel') ?? '')) ||
-        (element.tagName === 'script' && attribute(element, 'type') === 'module'),
+        (element.tagName === 'script' && attribute(element, 'type') === 'module') ||
+        isStyle(element),
     )
     .map((element) => ({ ...placeOf(element), words: '' }));
 }
 
 function isStyleSheet(element: Element): boolean {
   return element.tagName === 'link' && attribute(element, 'rel') === 'stylesheet';
+}
+
+/** A style element of the page; what a drawing brings stays in it. */
+function isStyle(element: Element): boolean {
+  return element.tagName === 'style' && element.namespaceURI === html.NS.HTML;
+}
+
+function insideOf(page: string, element: Element): string {
+  const { startTag, endTag } = placeOfTags(element);
+  return page.slice(startTag.end, endTag.start);
 }
 
 /** What stands between the marks of the other units: without script nobody could ask for them. */

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { parseHTML } from 'linkedom';
 import { expect, test } from 'vitest';
 import { readPage } from '../../src/kit/htmlElements.ts';
@@ -25,6 +26,23 @@ test('one file holds its styles and fonts, and its own policy', () => {
   expect(file).not.toMatch(/f\.woff|s\.css|'self'/);
   expect(file).toMatch(/style-src 'sha256-[A-Za-z0-9+/=]{44}'/);
   expect(file).toContain('<a href="https://golf.example/x/">There</a> <a href="#y">Here</a>');
+});
+
+test('one file takes styles that stand in the page as well, in their order, and leaves those of drawings', () => {
+  const inPage = page
+    .replace('</head>', `<style>${css}p > a{color:blue}</style></head>`)
+    .replace('</body>', '<svg><style>.b{fill:red}</style></svg></body>');
+  const file = oneFile(inPage, files(30), null);
+  const { document } = parseHTML(file);
+  const styles = [...document.querySelectorAll('style')].map(({ textContent }) => textContent ?? '');
+  expect(styles).toHaveLength(2);
+  expect(styles[0]).toMatch(/body\{color:red\}\n@font-face[^]*p > a\{color:blue\}$/);
+  expect(styles[0]).not.toContain('/f.woff2');
+  expect(styles[1]).toBe('.b{fill:red}');
+  const hash = createHash('sha256')
+    .update(styles[0] ?? '')
+    .digest('base64');
+  expect(file).toContain(`style-src 'sha256-${hash}'`);
 });
 
 test('one file leaves out fonts that would make it too large, and links that lead nowhere', () => {

@@ -1,10 +1,16 @@
-import { sha256 } from '../contentFiles.ts';
+import { createHash } from 'node:crypto';
 import { accentCss } from './accent.ts';
 import type { Brand } from './brand.ts';
 
-/** The style sheet of a brand, and its path of the site; null where there is no accent. */
-export function accentSheet({ accent }: Brand): { readonly name: string; readonly css: string } | null {
+export interface AccentSheet {
+  readonly css: string;
+  /** By which a content policy lets it in. */
+  readonly hash: `sha256-${string}`;
+}
+
+/** The styles of a brand; null where there is no accent. */
+export function accentSheet({ accent }: Brand): AccentSheet | null {
   const css = accent === null ? '' : accentCss(accent);
   if (css === '') return null;
-  return { name: `${sha256(new TextEncoder().encode(css)).slice(0, 12)}.css`, css };
+  return { css, hash: `sha256-${createHash('sha256').update(css).digest('base64')}` };
 }

@@ -1,4 +1,3 @@
-import { accentSheet } from './accentSheet.ts';
 import { logosOf, type Brand } from './brand.ts';
 import { publishedLogo } from './publishedLogo.ts';
 
@@ -16,16 +15,5 @@ export function brandFiles(brand: Brand): readonly BrandFile[] {
     type: logo.content.kind === 'svg' ? 'image/svg+xml' : 'image/png',
     bytes: () => publishedLogo(logo),
   }));
-  const sheet = accentSheet(brand);
-  const sheets: readonly BrandFile[] =
-    sheet === null
-      ? []
-      : [
-          {
-            name: sheet.name,
-            type: 'text/css; charset=utf-8',
-            bytes: () => Promise.resolve(new TextEncoder().encode(sheet.css)),
-          },
-        ];
-  return [...new Map([...logos, ...sheets].map((file) => [file.name, file])).values()];
+  return [...new Map(logos.map((file) => [file.name, file])).values()];
 }

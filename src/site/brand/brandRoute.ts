@@ -7,7 +7,7 @@ export interface BrandPath {
   readonly props: { readonly file: BrandFile };
 }
 
-/** The shop's logos, or the style sheet of its accent; none where it has none. */
+/** The shop's logos; none where it has none. */
 export function brandPaths({ dev, ending }: { readonly dev: boolean; readonly ending: string }): BrandPath[] {
   return brandFiles(siteContent({ fresh: dev }).brand)
     .filter(({ name }) => name.endsWith(ending))

@@ -1,7 +1,0 @@
-import type { APIRoute, GetStaticPaths } from 'astro';
-import { brandPaths, brandResponse, type BrandPath } from '../../site/brand/brandRoute.ts';
-
-export const getStaticPaths = (() =>
-  brandPaths({ dev: import.meta.env.DEV, ending: '.css' })) satisfies GetStaticPaths;
-
-export const GET: APIRoute<BrandPath['props']> = ({ props }) => brandResponse(props);
