@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { html } from 'parse5';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { drawings, narrowAlone } from './drawnTwice.ts';
 import { applyEdits, type Edit } from './htmlEdits.ts';
@@ -26,7 +25,7 @@ export const oneFileLimit = 600_000;
 
 /** The elements that have to be read of a page for this. */
 export const concernedInOneFile: ReadonlySet<string> = new Set(
-  'a body div img link meta picture script source'.split(' '),
+  'a body div img link meta picture script source style svg'.split(' '),
 );
 
 /**
@@ -48,7 +47,9 @@ export function oneFile(
   const css = elements
     .filter((element) => isStyleSheet(element) || isStyle(element))
     .map((element) =>
-      isStyle(element) ? insideOf(page, element) : (files.text(attribute(element, 'href') ?? '') ?? ''),
+      isStyle(element)
+        ? html.slice(element.startTag.end, endTagOf(element).start)
+        : (files.text(attribute(element, 'href') ?? '') ?? ''),
     )
     .join('\n');
   const pictures = elements
@@ -92,12 +93,10 @@ function isStyleSheet(element: Element): boolean {
 
 /** A style element of the page; what a drawing brings stays in it. */
 function isStyle(element: Element): boolean {
-  return element.tagName === 'style' && element.namespaceURI === html.NS.HTML;
-}
-
-function insideOf(page: string, element: Element): string {
-  const { startTag, endTag } = placeOfTags(element);
-  return page.slice(startTag.end, endTag.start);
+  if (element.tagName !== 'style') return false;
+  let around = element.parent;
+  while (around !== null && around.tagName !== 'svg') around = around.parent;
+  return around === null;
 }
 
 /** What stands between the marks of the other units: without script nobody could ask for them. */

@@ -32,7 +32,7 @@ test('one file takes styles that stand in the page as well, in their order, and 
   const inPage = page
     .replace('</head>', `<style>${css}p > a{color:blue}</style></head>`)
     .replace('</body>', '<svg><style>.b{fill:red}</style></svg></body>');
-  const file = oneFile(inPage, files(30), null);
+  const file = fileOf(inPage, files(30), null);
   const { document } = parseHTML(file);
   const styles = [...document.querySelectorAll('style')].map(({ textContent }) => textContent ?? '');
   expect(styles).toHaveLength(2);
