@@ -89,7 +89,6 @@ async function buildInto(
   const rendering: Rendering = {
     entry,
     origin,
-    code: hashes.reports,
     target: { folder, origin: origin ?? 'http://localhost', base: withSlash(address.base ?? '/') },
   };
   const given = { contentDir, site };

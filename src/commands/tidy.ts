@@ -10,8 +10,8 @@ import { removeLeftBehind } from './workFolders.ts';
 const day = 24 * 60 * 60 * 1000;
 
 /**
- * What no build has used is deleted from the caches once it is so old, milliseconds. Pictures and
- * editions stay longer: a page that is copied does not ask for its pictures, and they outlive changes of the code.
+ * What no build has used is deleted from the caches once it is so old, milliseconds. Pictures
+ * stay longer: a report that is as it was does not ask for its pictures, and they outlive changes of the code.
  */
 const keptFor = { reports: 7 * day, finished: 90 * day };
 
@@ -32,10 +32,10 @@ export function tidyAfter({ reports }: SiteContent, terminal: Terminal): void {
   const keys = new Set(reports.flatMap(({ key }) => key ?? []));
   const before = (age: number): Date => new Date(Date.now() - age);
   tidying(terminal, () => pruneCache(join(cacheFolder(), 'reports'), keys, before(keptFor.reports)));
-  for (const name of ['rasters', 'editions', 'sites'])
+  for (const name of ['rasters', 'sites'])
     tidying(terminal, () => pruneCache(join(cacheFolder(), name), new Set(), before(keptFor.finished)));
-  // Copies of pages, which earlier versions kept.
-  for (const name of ['astro', 'pages.list'])
+  // Copies of pages and editions, which earlier versions kept.
+  for (const name of ['astro', 'pages.list', 'editions'])
     tidying(terminal, () => rmSync(join(cacheFolder(), name), { recursive: true, force: true }));
 }
 

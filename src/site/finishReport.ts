@@ -2,9 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { joinedPages } from '../kit/joinedPages.ts';
 import { oneFile, type SiteFiles } from '../kit/oneFile.ts';
-import { cachedEdition } from './cachedEdition.ts';
 import { withFileSizes } from './fileSizes.ts';
-import { cacheFolder } from './folders.ts';
 import { writeKitArchive } from './kitArchives.ts';
 
 /** A site whose pages are written. */
@@ -14,8 +12,6 @@ export interface WrittenSite {
   readonly base: string;
   /** Null where the shop does not say. */
   readonly origin: string | null;
-  /** Hash of the code; null where it cannot be told, and nothing is kept. */
-  readonly code: string | null;
 }
 
 /**
@@ -29,9 +25,8 @@ export function finishReport(slug: string, site: WrittenSite): readonly string[]
   const folder = join(site.folder, own);
   // A withdrawn report gives nothing away, and none of its pages is to live on in a file; nor has an older address any.
   if (!existsSync(join(folder, 'index.html')) || !existsSync(join(folder, 'findings.json'))) return [];
-  const cache = join(cacheFolder(), 'editions');
-  writeOneFileEdition(slug, site, cache);
-  writeKitArchive(folder, slug, site.code, cache);
+  writeOneFileEdition(slug, site);
+  writeKitArchive(folder, slug);
   const kit = join(folder, 'kit/index.html');
   writeFileSync(kit, withFileSizes(readFileSync(kit, 'utf8'), folder));
   return [`${own}/report.html`, `${own}/kit.zip`];
@@ -58,27 +53,20 @@ function siteFiles({ folder, base }: WrittenSite): SiteFiles {
   };
 }
 
-function writeOneFileEdition(slug: string, site: WrittenSite, cache: string): void {
-  const { folder, base, origin, code } = site;
+function writeOneFileEdition(slug: string, site: WrittenSite): void {
+  const { folder, base, origin } = site;
   const page = (path: string): string => readFileSync(join(folder, 'reports', slug, path), 'utf8');
   const files = siteFiles(site);
   const own: SiteFiles = { ...files, bytes: (address) => files.bytes(fromPage(address, slug)) };
   const address = `${base}reports/${slug}/`;
-  const [report, details] = [page('index.html'), page('details/index.html')];
-  const make = (): string => {
-    const joined = joinedPages({ html: report, address }, { html: details, address: `${address}details/` });
-    return oneFile(joined.page, own, origin, joined.within);
-  };
-  const edition = cachedEdition(
-    {
-      of: [origin ?? '', address, report, details],
-      code,
-      ending: 'html',
-      make: () => new TextEncoder().encode(make()),
-    },
-    cache,
+  const joined = joinedPages(
+    { html: page('index.html'), address },
+    { html: page('details/index.html'), address: `${address}details/` },
   );
-  writeFileSync(join(folder, 'reports', slug, 'report.html'), edition);
+  writeFileSync(
+    join(folder, 'reports', slug, 'report.html'),
+    oneFile(joined.page, own, origin, joined.within),
+  );
 }
 
 /** Pictures are named from the report's own page. */

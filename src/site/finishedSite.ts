@@ -2,27 +2,24 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { codeHash } from './codeHash.ts';
 import { finishReport } from './finishReport.ts';
 
 /** For the framework's own build: finishes every report when all pages are written. */
 export function finishedSite(): AstroIntegration {
   let origin: string | null = null;
   let base = '/';
-  let code: string | null = null;
   return {
     name: 'finished-site',
     hooks: {
       'astro:config:done': ({ config }) => {
         origin = config.site === undefined ? null : new URL(config.site).origin;
-        code = codeHash(fileURLToPath(config.root));
         base = config.base.endsWith('/') ? config.base : `${config.base}/`;
       },
       'astro:build:done': ({ dir }) => {
         const folder = fileURLToPath(dir);
         const reports = join(folder, 'reports');
         if (!existsSync(reports)) return;
-        for (const slug of readdirSync(reports).sort()) finishReport(slug, { folder, base, origin, code });
+        for (const slug of readdirSync(reports).sort()) finishReport(slug, { folder, base, origin });
       },
     },
   };

@@ -2,7 +2,6 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { kitArchive, type ArchiveFile } from '../kit/kitArchive.ts';
-import { cachedEdition } from './cachedEdition.ts';
 
 /** What goes into the archive of a report besides its charts, by its path on the site and in the archive. */
 const kept: readonly (readonly [onSite: string, inside: string])[] = [
@@ -20,10 +19,8 @@ const days = z.object({ date: z.iso.date(), published: z.iso.date().nullable() }
  * Writes `kit.zip` beside a report: all that an editor may take, as the built site has it.
  *
  * @param folder of the report
- * @param code hash of the code; null where it cannot be told, and nothing is kept
- * @param cache folder in which archives are kept
  */
-export function writeKitArchive(folder: string, slug: string, code: string | null, cache: string): void {
+export function writeKitArchive(folder: string, slug: string): void {
   const charts = join(folder, 'charts');
   const files: readonly ArchiveFile[] = [
     ...kept.flatMap(([onSite, path]) => fileAt(join(folder, onSite), path)),
@@ -32,16 +29,7 @@ export function writeKitArchive(folder: string, slug: string, code: string | nul
     ),
   ];
   const { date, published } = days.parse(JSON.parse(readFileSync(join(folder, 'findings.json'), 'utf8')));
-  const zip = cachedEdition(
-    {
-      of: [slug, ...files.flatMap(({ path, bytes }) => [path, bytes])],
-      code,
-      ending: 'zip',
-      make: () => kitArchive(slug, files, published ?? date),
-    },
-    cache,
-  );
-  writeFileSync(join(folder, 'kit.zip'), zip);
+  writeFileSync(join(folder, 'kit.zip'), kitArchive(slug, files, published ?? date));
 }
 
 /** A site without an address has no mails. */

@@ -143,8 +143,7 @@ function writeValue(file: string, key: string, value: unknown): void {
 const sealedAs = (file: string, key: string): string => `${key} ${basename(file)}`;
 
 /** Names of our files in the folders of a cache, those of a writer that was killed among them. */
-const ownName =
-  /^([0-9a-f]{64})\.(?:json|svg\.json|other\.json|png|png\.sealed|html\.sealed)(?:\.\d+\.\d+)?$/;
+const ownName = /^([0-9a-f]{64})\.(?:json|svg\.json|other\.json|png|png\.sealed)(?:\.\d+\.\d+)?$/;
 
 /** Deletes those of our files in a folder that are neither of these keys nor younger than `before`, and nothing else. */
 export function pruneCache(folder: string, keys: ReadonlySet<string>, before: Date): void {

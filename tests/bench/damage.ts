@@ -12,7 +12,6 @@ export const cacheKinds = [
   'drawings',
   'other units',
   'rasters',
-  'editions',
   'fonts',
   'records',
   'lists',
@@ -24,7 +23,6 @@ export function kindOf(path: string): CacheKind | null {
   if (/^reports\/[^/]+\.other\.json$/.test(path)) return 'other units';
   if (path.startsWith('reports/')) return 'reports';
   if (path.startsWith('rasters/')) return 'rasters';
-  if (path.startsWith('editions/')) return 'editions';
   if (path.startsWith('fonts/')) return 'fonts';
   if (path.startsWith('sites/')) return 'records';
   if (path.startsWith('.straightface')) return 'lists';

@@ -59,7 +59,7 @@ for (const count of process.argv.slice(2).map(Number)) {
   writeFileSync(join(content, 'reports/four-heads-0001/shots.csv'), benchShots('another morning'));
   const changed = build();
   print('one changed', changed);
-  for (const kept of ['reports', 'sites', 'editions']) rmSync(join(cache, kept), { recursive: true });
+  for (const kept of ['reports', 'sites']) rmSync(join(cache, kept), { recursive: true });
   const drawn = build();
   print('pictures there', drawn);
   const bare = run('bareAstro.ts', { SITE: out });

@@ -35,7 +35,6 @@ describe('a cache with every file damaged', () => {
   // What is read together is damaged together: behind a damaged report nobody would ask for its drawings.
   const readTogether: readonly (readonly CacheKind[])[] = [
     ['lists', 'records'],
-    ['editions'],
     ['drawings', 'other units', 'rasters'],
     ['reports', 'fonts'],
   ];

@@ -14,8 +14,6 @@ export interface Rendering {
   readonly target: PagesTarget;
   /** As the site's own address tells it; null where the shop does not say. */
   readonly origin: string | null;
-  /** Hash of the code by which editions are kept; null where nothing is. */
-  readonly code: string | null;
 }
 
 /** Source files of pages that are made of one report each. */
@@ -36,12 +34,12 @@ export async function renderReport(
   { contentDir, site }: GivenSite,
   rendering: Rendering,
 ): Promise<readonly WrittenPage[]> {
-  const { target, origin, code } = rendering;
+  const { target, origin } = rendering;
   const pages = await withSite({ contentDir, site: { ...site, reports: [report] } }, async () => {
     const routes = await routesOf(rendering, isOfReport);
     return writePages(await routes.paths(), routes, target);
   });
   const { folder, base } = target;
-  const added = finishReport(report.source.slug, { folder, base, origin, code });
+  const added = finishReport(report.source.slug, { folder, base, origin });
   return [...pages, ...added.map((file) => ({ listed: null, file }))];
 }
