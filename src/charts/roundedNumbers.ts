@@ -15,8 +15,41 @@ export const roundedNumber = (number: number, decimals: 1 | 2): string => {
   return (known[decimals][steps] ??= String(steps / factor + 0));
 };
 
-/** A text in which every number with a fraction or an exponent is rounded. */
-export const roundedNumbers = (text: string, decimals: 1 | 2): string =>
-  text.replaceAll(/-?\d*\.\d+(?:e[-+]?\d+)?|-?\d+e[-+]?\d+/g, (number) =>
-    roundedNumber(Number(number), decimals),
-  );
+const [zero, nine] = [0x30, 0x39];
+const [minus, plus, point, exponent] = [0x2d, 0x2b, 0x2e, 0x65];
+
+/** Where the digits that begin at `from` end. */
+const afterDigits = (text: string, from: number): number => {
+  let at = from;
+  for (let code = text.charCodeAt(at); code >= zero && code <= nine; code = text.charCodeAt(at)) at += 1;
+  return at;
+};
+
+/** Where an exponent that begins at `from` ends; `from` itself where there is none. */
+const afterExponent = (text: string, from: number): number => {
+  if (text.charCodeAt(from) !== exponent) return from;
+  const sign = text.charCodeAt(from + 1);
+  const digits = sign === minus || sign === plus ? from + 2 : from + 1;
+  const end = afterDigits(text, digits);
+  return end === digits ? from : end;
+};
+
+/** A text in which every number with a fraction or an exponent is rounded. Read by hand: a chart has thousands. */
+export const roundedNumbers = (text: string, decimals: 1 | 2): string => {
+  let rounded = '';
+  let [written, at] = [0, 0];
+  while (at < text.length) {
+    const whole = text.charCodeAt(at) === minus ? at + 1 : at;
+    const wholeEnd = afterDigits(text, whole);
+    const fractionEnd = text.charCodeAt(wholeEnd) === point ? afterDigits(text, wholeEnd + 1) : wholeEnd;
+    const hasFraction = fractionEnd > wholeEnd + 1;
+    const numberEnd = hasFraction ? fractionEnd : wholeEnd;
+    const end = numberEnd > whole ? afterExponent(text, numberEnd) : numberEnd;
+    if (hasFraction || end > numberEnd) {
+      rounded += text.slice(written, at) + roundedNumber(Number(text.slice(at, end)), decimals);
+      written = end;
+    }
+    at = Math.max(end, at + 1);
+  }
+  return rounded + text.slice(written);
+};

@@ -1,4 +1,4 @@
-import { property, assert, double } from 'fast-check';
+import { array, assert, constantFrom, double, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { roundedNumber, roundedNumbers } from '../../src/charts/roundedNumbers.ts';
 
@@ -42,5 +42,18 @@ describe('roundedNumbers', () => {
   test('rounds what has a fraction or an exponent and leaves the rest', () => {
     expect(roundedNumbers('translate(12.345,-0.04) rotate(45)', 1)).toBe('translate(12.3,0) rotate(45)');
     expect(roundedNumbers('M1e-7,2.5e1L.55-3.21V100', 1)).toBe('M0,25L0.6-3.2V100');
+  });
+
+  test('finds the numbers that their grammar finds in any text', () => {
+    const number = /-?\d*\.\d+(?:e[-+]?\d+)?|-?\d+e[-+]?\d+/g;
+    const pieces = constantFrom(...'0123456789--..ee+,M ', '12.345', '-.5', '6e-7');
+    assert(
+      property(array(pieces, { maxLength: 12 }), (parts) => {
+        const text = parts.join('');
+        const expected = text.replaceAll(number, (found) => roundedNumber(Number(found), 2));
+        expect(roundedNumbers(text, 2)).toBe(expected);
+      }),
+      { numRuns: 2000 },
+    );
   });
 });
