@@ -1,8 +1,6 @@
 import { escapeXml } from '../prose/escapeXml.ts';
-import type { AttributeValue, DrawingElement } from './drawingDocument.ts';
+import { svgNamespace, type AttributeValue, type DrawingElement } from './drawingDocument.ts';
 import { roundedNumber, roundedNumbers } from './roundedNumbers.ts';
-
-const namespace = 'http://www.w3.org/2000/svg';
 
 /** Attributes that hold places; a tenth of a pixel is finer than any screen. The rest keep two decimals. */
 const places = new Set(['d', 'points', 'transform', 'x', 'y', 'x1', 'x2', 'y1', 'y2', 'cx', 'cy']);
@@ -44,10 +42,10 @@ const noteworthy = /[.#&<>"NIu]|e-/;
 
 /** An attribute's value as it is written. Throws on a broken number and on a reference to nothing. */
 const cleanValue = (name: string, value: AttributeValue, tag: string, ids: FreshIds): string => {
+  if (name === 'id') return escapeXml(renamed(String(value), ids));
   const decimals = places.has(name) ? 1 : 2;
   if (typeof value === 'number')
     return Number.isFinite(value) ? roundedNumber(value, decimals) : refuseBrokenNumber(name, value, tag);
-  if (name === 'id') return escapeXml(renamed(value, ids));
   if (!noteworthy.test(value)) return value;
   if (/NaN|undefined|Infinity/.test(value)) refuseBrokenNumber(name, value, tag);
   if (name.endsWith('href') && value.startsWith('#')) return escapeXml(`#${renamed(value.slice(1), ids)}`);
@@ -87,7 +85,7 @@ const unprintable = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g;
 
 /** What the root has besides what Plot gives it, or in its stead; Plot's type is ours nowhere. */
 const rootAttributes = {
-  xmlns: namespace,
+  xmlns: svgNamespace,
   role: 'img',
   'font-family': "'Source Sans 3', system-ui, sans-serif",
   'font-size': '14',
@@ -95,7 +93,7 @@ const rootAttributes = {
 
 /**
  * The text of what Plot drew for a page with a strict content policy and for files: no styles, no inner labels, one image with
- * a name, ids by prefix, rounded numbers. Throws if Plot drew something broken.
+ * a name, ids by prefix, rounded numbers. The drawing itself gets the root's attributes. Throws if Plot drew something broken.
  */
 export const cleanSvg = (
   svg: DrawingElement,

@@ -1,4 +1,4 @@
-const svgNamespace = 'http://www.w3.org/2000/svg';
+export const svgNamespace = 'http://www.w3.org/2000/svg';
 
 /** What an attribute was set to: numbers stay numbers, so that whoever writes them need not read them again. */
 export type AttributeValue = string | number;
