@@ -5,6 +5,8 @@ import { roundedNumber, roundedNumbers } from './roundedNumbers.ts';
 /** Attributes that hold places; a tenth of a pixel is finer than any screen. The rest keep two decimals. */
 const places = new Set(['d', 'points', 'transform', 'x', 'y', 'x1', 'x2', 'y1', 'y2', 'cx', 'cy']);
 
+const decimalsOf = (name: string): 1 | 2 => (places.has(name) ? 1 : 2);
+
 const warningSign = '\u26A0';
 
 /** Throws if a text holds what only a mistake can put there. */
@@ -43,16 +45,17 @@ const noteworthy = /[.#&<>"NIu]|e-/;
 /** An attribute's value as it is written. Throws on a broken number and on a reference to nothing. */
 const cleanValue = (name: string, value: AttributeValue, tag: string, ids: FreshIds): string => {
   if (name === 'id') return escapeXml(renamed(String(value), ids));
-  const decimals = places.has(name) ? 1 : 2;
   if (typeof value === 'number')
-    return Number.isFinite(value) ? roundedNumber(value, decimals) : refuseBrokenNumber(name, value, tag);
+    return Number.isFinite(value)
+      ? roundedNumber(value, decimalsOf(name))
+      : refuseBrokenNumber(name, value, tag);
   if (!noteworthy.test(value)) return value;
   if (/NaN|undefined|Infinity/.test(value)) refuseBrokenNumber(name, value, tag);
   if (name.endsWith('href') && value.startsWith('#')) return escapeXml(`#${renamed(value.slice(1), ids)}`);
   if (value.includes('url(#')) {
     return escapeXml(value.replaceAll(/url\(#([^)]+)\)/g, (_, id: string) => `url(#${renamed(id, ids)})`));
   }
-  return escapeXml(roundedNumbers(value, decimals));
+  return escapeXml(roundedNumbers(value, decimalsOf(name)));
 };
 
 const isStyling = (name: string): boolean => name === 'style' || name.startsWith('aria-');
