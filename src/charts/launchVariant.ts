@@ -10,7 +10,7 @@ import type { Part } from './part.ts';
 import { renderParts } from './renderParts.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { shotMarks } from './shotMarks.ts';
-import { label, texts, type Spot } from './signs.ts';
+import { at, label, texts, type Spot } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 import { truePlaces } from './truePlaces.ts';
 import { heightOf, numberRoom, uprightRules, uprightWords, type PlotPlace } from './upright.ts';
@@ -28,13 +28,12 @@ const inset = 10;
 
 /** The edge of the plateau: never filled, for contenders' colours stand on paper only. */
 const plateauEdge = (spots: readonly Spot[]): Markish =>
-  line(spots, { x: 'x', y: 'y', stroke: paint('band-edge'), strokeWidth: 1.75 });
+  line(spots, { ...at(spots), stroke: paint('band-edge'), strokeWidth: 1.75 });
 
 /** Where the plateau runs on beyond what was calculated. */
 const plateauCut = (spots: readonly Spot[]): Markish =>
   line(spots, {
-    x: 'x',
-    y: 'y',
+    ...at(spots),
     stroke: paint('band-edge'),
     strokeWidth: 1.75,
     strokeDasharray: '2 5',

@@ -1,7 +1,7 @@
 import { line, type Markish } from '@observablehq/plot';
 import type { ContenderMark } from './contenderMarks.ts';
 import { paint } from './palette.ts';
-import type { Spot, Stretch } from './signs.ts';
+import { at, type Spot, type Stretch } from './signs.ts';
 import { svgElement } from './svgElement.ts';
 
 /** An ellipse in px; `angle` from the right downwards, radians. */
@@ -28,8 +28,7 @@ export const outlineCurve =
 /** A straight piece of a contender's line. */
 export const lineBetween = (from: Spot, to: Spot, { colour, dashes }: ContenderMark): Markish =>
   line([from, to], {
-    x: 'x',
-    y: 'y',
+    ...at([from, to]),
     stroke: paint(colour),
     strokeWidth: 2,
     ...(dashes.length === 0 ? {} : { strokeDasharray: dashes.join(' ') }),
@@ -40,16 +39,15 @@ export const lineSample = (from: Spot, length: number, mark: ContenderMark): Mar
   lineBetween(from, { x: from.x + length, y: from.y }, mark);
 
 /** The bracket: a counted share, of what lies along `stretch`, standing on `y`. */
-export const bracket = ({ from, to }: Stretch, y: number): Markish =>
-  line(
-    [
-      { x: from, y: y - 7 },
-      { x: from, y },
-      { x: to, y },
-      { x: to, y: y - 7 },
-    ],
-    { x: 'x', y: 'y', stroke: paint('ink'), strokeWidth: 2, strokeLinejoin: 'miter' },
-  );
+export const bracket = ({ from, to }: Stretch, y: number): Markish => {
+  const corners = [
+    { x: from, y: y - 7 },
+    { x: from, y },
+    { x: to, y },
+    { x: to, y: y - 7 },
+  ];
+  return line(corners, { ...at(corners), stroke: paint('ink'), strokeWidth: 2, strokeLinejoin: 'miter' });
+};
 
 /** Thick points of a line; some renderers leave out those without any length. */
 const dotsAt = (spots: readonly Spot[]): string => spots.map(({ x, y }) => `M${x},${y}h.1`).join('');

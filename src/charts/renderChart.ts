@@ -1,6 +1,6 @@
 import { plot, type Markish } from '@observablehq/plot';
-import { createDocument } from '@mixmark-io/domino';
 import { cleanSvg } from './cleanSvg.ts';
+import { DrawingDocument, DrawingElement } from './drawingDocument.ts';
 
 /** A chart in px: marks are placed in px from the top left corner, `id`s inside them may be any. */
 export interface ChartDrawing {
@@ -13,8 +13,9 @@ export interface ChartDrawing {
   readonly marks: readonly Markish[];
 }
 
-// Passed to Plot and never made global: a global window moves every coordinate by half a pixel.
-const document = createDocument();
+// Passed to Plot and never made global: a global window moves every coordinate by half a pixel. Plot's types ask for all that a
+// browser's document has; what this one lacks throws when it is asked for.
+const document = new DrawingDocument() as unknown as Document;
 
 /** Runs `draw` and throws if it writes a warning; Plot has no other way to tell. */
 const refusingWarnings = <Result>(draw: () => Result): Result => {
@@ -37,7 +38,7 @@ const refusingWarnings = <Result>(draw: () => Result): Result => {
  * Throws on any warning of Plot, and when a number or a word in the result is not one.
  */
 export const renderChart = ({ prefix, name, width, height, marks }: ChartDrawing): string => {
-  const drawn = refusingWarnings(() =>
+  const drawn: unknown = refusingWarnings(() =>
     plot({
       document,
       width,
@@ -49,5 +50,6 @@ export const renderChart = ({ prefix, name, width, height, marks }: ChartDrawing
       marks: [...marks],
     }),
   );
+  if (!(drawn instanceof DrawingElement)) throw new Error('Plot drew a chart elsewhere than it was told.');
   return cleanSvg(drawn, { prefix, name });
 };

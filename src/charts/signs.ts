@@ -35,7 +35,22 @@ export interface Line {
   readonly y2: number;
 }
 
-const at = { x: 'x', y: 'y' } as const;
+interface Channel {
+  readonly value: readonly number[];
+  readonly scale: null;
+}
+
+/** Numbers for a mark of Plot that are px already. Without a scale it neither converts nor copies them. */
+export const inPx = (value: readonly number[]): Channel => ({ value, scale: null });
+
+/** Where a mark of Plot shows each of these. */
+export const at = (spots: readonly Spot[]): { readonly x: Channel; readonly y: Channel } => ({
+  x: inPx(spots.map(({ x }) => x)),
+  y: inPx(spots.map(({ y }) => y)),
+});
+
+/** Dots stay in the order given, which Plot need not find out. */
+const unsorted = { sort: null } as const;
 
 /** Texts, those of one style in one group; where lines run behind them, `clear` keeps a margin of paper round the letters. */
 export const texts = (labels: readonly Label[], { clear = false } = {}): readonly Markish[] =>
@@ -48,7 +63,7 @@ export const texts = (labels: readonly Label[], { clear = false } = {}): readonl
     if (first === undefined) return [];
     return [
       text(group, {
-        ...at,
+        ...at(group),
         text: ({ text: words }: Label) => words.replaceAll(/\s+/g, ' '),
         fontSize: first.size,
         fontWeight: first.weight,
@@ -84,7 +99,14 @@ export const ringReach = ringRadius + ringStroke / 2;
 
 /** The ring: an average or an estimated gap. */
 export const ring = (spot: Spot, radius = ringRadius): Markish =>
-  dot([spot], { ...at, r: radius, fill: paint('paper'), stroke: paint('ink'), strokeWidth: ringStroke });
+  dot([spot], {
+    ...at([spot]),
+    ...unsorted,
+    r: radius,
+    fill: paint('paper'),
+    stroke: paint('ink'),
+    strokeWidth: ringStroke,
+  });
 
 /** A stretch of a horizontal bar, px. */
 export interface Stretch {
@@ -163,7 +185,13 @@ export const hatch: Markish = (_index, _scales, _values, _dimensions, { document
 
 /** Areas filled with the hatch; corners in px. */
 export const hatched = (areas: readonly Line[]): Markish =>
-  rect(areas, { x1: 'x1', y1: 'y1', x2: 'x2', y2: 'y2', fill: 'url(#hatch)' });
+  rect(areas, {
+    x1: inPx(areas.map(({ x1 }) => x1)),
+    y1: inPx(areas.map(({ y1 }) => y1)),
+    x2: inPx(areas.map(({ x2 }) => x2)),
+    y2: inPx(areas.map(({ y2 }) => y2)),
+    fill: 'url(#hatch)',
+  });
 
 /** What Plot hands a symbol to draw itself with. */
 interface Pen {
@@ -192,7 +220,8 @@ const symbolOf = ({
 /** Filled marks of one contender, with a hair of paper round them that keeps neighbours apart. */
 export const marks = (spots: readonly Spot[], mark: ContenderMark, radius: number): Markish =>
   dot(spots, {
-    ...at,
+    ...at(spots),
+    ...unsorted,
     r: radius,
     symbol: symbolOf(mark),
     fill: paint(mark.colour),
@@ -209,7 +238,8 @@ export const leftOutMarks = (
 ): readonly Markish[] => {
   if (spots.length === 0) return [];
   const hollow = dot(spots, {
-    ...at,
+    ...at(spots),
+    ...unsorted,
     r: radius * 0.875,
     symbol: symbolOf(mark),
     fill: paint('paper'),
