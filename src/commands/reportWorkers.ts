@@ -2,6 +2,7 @@ import { availableParallelism } from 'node:os';
 import Tinypool from 'tinypool';
 import type { ReportPlaces, ReportTask } from './reportWorker.ts';
 import type { WrittenPage } from './rendering/writePages.ts';
+import { readCode } from './readCode.ts';
 import { ReportsFailed, type FailedReport } from './reportsFailed.ts';
 
 /** Fewer than these are worked out sooner than a worker has started. */
@@ -36,6 +37,8 @@ export function reportWorkers(places: ReportPlaces, file: URL = workerFile): Rep
       minThreads: workers,
       maxThreads: workers,
       workerData: places,
+      // A worker starts in half the time where it need not read all code anew.
+      env: { ...process.env, NODE_COMPILE_CACHE: readCode },
       // Else a worker waits without its event loop, and the renderer of pictures frees its buffers there only.
       useAtomics: false,
     });

@@ -1,11 +1,8 @@
 import { enableCompileCache } from 'node:module';
-import { resolve } from 'node:path';
 import type { Command } from './command.ts';
 import { failureText } from './failureText.ts';
+import { readCode } from './readCode.ts';
 import { processTerminal } from './terminal.ts';
-
-/** Where Node keeps the code as it has read it, so that the next command starts sooner; goes with the packages. */
-const readCode = resolve(import.meta.dirname, '../../node_modules/.cache/read-code');
 
 /**
  * Runs a command, and tells in sentences what it did not foresee. The command is loaded in here too: where a package is
