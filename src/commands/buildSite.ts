@@ -2,7 +2,6 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Problem } from '../problems/problem.ts';
 import { codeHashes } from '../site/codeHash.ts';
-import { diskTrouble } from '../site/diskTrouble.ts';
 import { openContent } from '../site/openContent.ts';
 import { diskCache } from '../site/reportCache.ts';
 import { isShown } from '../site/shown.ts';
@@ -11,6 +10,7 @@ import { buildAside } from './buildAside.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
 import { collectSooner } from './collectSooner.ts';
 import { openFolders } from './openFolders.ts';
+import { pagesFailure } from './pagesFailure.ts';
 import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { manyReports, tellingProgress } from './tellingProgress.ts';
@@ -94,9 +94,7 @@ function tellSite(site: SiteContent, times: StageTimes, terminal: Terminal): voi
 
 /** Not the content's fault: it is said shortly; the whole trail is for those who look for it. */
 function tellFailure(error: unknown, outDir: string, terminal: Terminal): void {
-  const what = diskTrouble(error) ?? (error instanceof Error ? error.message : String(error));
-  const cure = /Cannot find (?:module|package)/.test(what) ? 'A package is missing: run npm ci.\n' : '';
-  terminal.writeError(`The pages could not be built: ${what}\n${cure}${asItWas(outDir)}`);
+  terminal.writeError(`The pages could not be built: ${pagesFailure(error)}${asItWas(outDir)}`);
   if (process.env['DEBUG'] !== undefined && error instanceof Error)
     terminal.writeError(`${error.stack ?? ''}\n`);
 }

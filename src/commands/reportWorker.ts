@@ -1,4 +1,5 @@
 import Tinypool from 'tinypool';
+import { diskTrouble } from '../site/diskTrouble.ts';
 import { openContent, type OpenContent } from '../site/openContent.ts';
 import { diskCache } from '../site/reportCache.ts';
 import { siteOfOne } from '../site/siteContent.ts';
@@ -41,11 +42,14 @@ export default async function work({ slug, pages }: ReportTask): Promise<readonl
   const { report } = content().load(slug);
   if (pages === null) return [];
   if (report === null || report.key !== pages.key)
-    throw new Error('The report was changed while the site was built. Build once more');
+    throw new Error('It was changed while the site was built. Build once more.');
   const { contentDir }: ReportPlaces = Tinypool.workerData;
-  return renderReport(
-    report,
-    { contentDir, site: siteOfOne(content(), report, pages.others) },
-    pages.rendering,
-  );
+  const site = siteOfOne(content(), report, pages.others);
+  try {
+    return await renderReport(report, { contentDir, site }, pages.rendering);
+  } catch (error) {
+    // Of an error only its words come through to the command: what the disk says is put into words here.
+    const trouble = diskTrouble(error);
+    throw trouble === null ? error : new Error(trouble);
+  }
 }
