@@ -2,7 +2,7 @@ import { advanceTable, type Advance } from './advanceTable.ts';
 import advances from './literataAdvances.json' with { type: 'json' };
 
 /** How far a text in Literata at weight 600 reaches, without kerning. */
-export const literataAdvance: Advance = advanceTable(
+const literataAdvance: Advance = advanceTable(
   advances.runs.map(({ first, semibold }) => ({ first, advances: semibold })),
 );
 

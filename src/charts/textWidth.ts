@@ -4,7 +4,7 @@ import advances from './sourceSansAdvances.json' with { type: 'json' };
 export type Weight = 400 | 600;
 
 /** How far a text in Source Sans 3 reaches, without kerning. */
-export const sourceSansAdvance: Readonly<Record<Weight, Advance>> = {
+const sourceSansAdvance: Readonly<Record<Weight, Advance>> = {
   400: advanceTable(advances.runs.map(({ first, regular }) => ({ first, advances: regular }))),
   600: advanceTable(advances.runs.map(({ first, semibold }) => ({ first, advances: semibold }))),
 };

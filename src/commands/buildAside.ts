@@ -34,10 +34,10 @@ export interface ReadSite {
 export async function buildAside(read: ReadSite, folders: OpenFolders, times: StageTimes): Promise<void> {
   const { outDir, cacheDir } = folders;
   const { projectFolder } = read;
+  const aside = newWorkFolder(join(projectFolder, '.cache'));
   const markFile = join(cacheDir, 'building');
   // While another build is at work with this cache, what it says of the site of before cannot be relied on.
   const isOurs = markBuild(markFile, Date.now());
-  const aside = newWorkFolder(join(projectFolder, '.cache'));
   try {
     const record = isOurs ? recordFile(folders) : null;
     const parts = await buildInto(aside, read, { outDir, record }, times);

@@ -34,7 +34,7 @@ export interface BuildOutcome {
 
 const projectFolder = resolve(import.meta.dirname, '../..');
 
-/** From so many on, memory counts for more than the last tenth of time. */
+/** From so many on, memory counts for more than a quarter of the time of the pages. */
 const enoughToFillMemory = 200;
 
 /**
