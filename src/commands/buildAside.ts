@@ -1,5 +1,5 @@
-import { hash } from 'node:crypto';
 import { join } from 'node:path';
+import { hashOf } from '../site/cacheKey.ts';
 import type { CodeHashes } from '../site/codeHash.ts';
 import type { GivenSite } from '../site/givenSite.ts';
 import type { SiteContent } from '../site/siteContent.ts';
@@ -55,8 +55,7 @@ export async function buildAside(read: ReadSite, folders: OpenFolders, times: St
 
 /** One for each folder, and for what others may do with its files. */
 function recordFile({ outDir, cacheDir }: OpenFolders): string {
-  const name = hash('sha256', JSON.stringify([outDir, process.umask()]), 'hex');
-  return join(cacheDir, 'sites', `${name}.json`);
+  return join(cacheDir, 'sites', `${hashOf([outDir, process.umask()])}.json`);
 }
 
 interface Before {

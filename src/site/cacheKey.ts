@@ -85,6 +85,7 @@ export function pageKey(reports: readonly Pick<Report, 'key'>[], ...more: readon
   return keys.includes(null) ? {} : { cacheKey: hashOf([keys, more]) };
 }
 
-function hashOf(value: unknown): string {
+/** SHA-256 of a value as JSON, in hexadecimal digits. */
+export function hashOf(value: unknown): string {
   return sha256(new TextEncoder().encode(JSON.stringify(value)));
 }

@@ -2,6 +2,7 @@ import { hash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
+import { hashOf } from '../../site/cacheKey.ts';
 import { markAsUsed } from '../../site/markAsUsed.ts';
 import { readSealed, writeSealed } from '../../site/sealed.ts';
 import { filesBelow } from '../../site/siteMark.ts';
@@ -40,7 +41,7 @@ const byTheFramework: Compile = async (compilation) => {
 
 /** The same for the same pages: the same code, libraries and address. */
 export function pagesKey({ code, address }: PagesToCompile): string {
-  return hash('sha256', JSON.stringify([code, address, process.env['SPECIMENS'] ?? null]), 'hex');
+  return hashOf([code, address, process.env['SPECIMENS'] ?? null]);
 }
 
 /**

@@ -1,7 +1,6 @@
-import { hash } from 'node:crypto';
 import type { Report } from '../../kit/report.ts';
 import { ledgerLine } from '../../prose/english/ledger.ts';
-import { pageKey } from '../../site/cacheKey.ts';
+import { hashOf, pageKey } from '../../site/cacheKey.ts';
 import { shownReports, type SiteContent } from '../../site/siteContent.ts';
 import type { Surroundings } from '../../site/surroundings.ts';
 import type { SitePart, SiteParts } from './siteRecord.ts';
@@ -65,5 +64,3 @@ function concerning({ source: { front } }: Report, { titles, contenders }: Surro
 function keyOf(report: Report, { titles, contenders }: Surroundings, ledger: string): string | null {
   return pageKey([report], ledger, ...titles.values(), ...contenders).cacheKey ?? null;
 }
-
-const hashOf = (value: unknown): string => hash('sha256', JSON.stringify(value), 'hex');

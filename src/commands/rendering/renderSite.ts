@@ -1,5 +1,5 @@
-import { hash } from 'node:crypto';
 import { cpSync } from 'node:fs';
+import { hashOf } from '../../site/cacheKey.ts';
 import { withSite, type GivenSite } from '../../site/givenSite.ts';
 import { filesBelow } from '../../site/siteMark.ts';
 import { writeSiteMap } from '../../site/writeSiteMap.ts';
@@ -87,8 +87,7 @@ async function renderShared(
   const parts = new Map<string, SitePart>();
   for (const path of await routes.paths()) {
     const name = `page ${path.pathname}`;
-    const key =
-      path.cacheKey === undefined ? null : hash('sha256', JSON.stringify([pagesKey, path.cacheKey]), 'hex');
+    const key = path.cacheKey === undefined ? null : hashOf([pagesKey, path.cacheKey]);
     if (!keep(name, key, before, kept))
       parts.set(name, { key, written: await writePages([path], routes, rendering.target) });
   }
