@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { serveFolder, type StaticServer } from '../../src/commands/staticServer.ts';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
+import { useOwnFonts } from './ownFonts.ts';
 import { htmlFiles } from './pages.ts';
 
 const folder = inject('siteFolder');
@@ -135,10 +136,8 @@ describe('every chart of two reports, where the page around it has no script', (
         (item?.textContent ?? '').replaceAll(/\s+/g, ' '),
       )?.[1];
       const page = await openPage(browser, src, { width, height: 500 });
-      const height = await page.evaluate(async () => {
-        await document.fonts.ready;
-        return document.body.getBoundingClientRect().height;
-      });
+      await useOwnFonts(page);
+      const height = await page.evaluate(() => document.body.getBoundingClientRect().height);
       expect(Number(said), src).toBeGreaterThanOrEqual(height);
       expect(Number(said), src).toBeLessThan(height + 130);
       await page.close();
