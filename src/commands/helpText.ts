@@ -22,7 +22,7 @@ export const commandHelp: Readonly<Record<string, { readonly takes?: string; rea
   },
   test: { does: 'tests everything' },
   format: { does: 'formats the source' },
-  reference: { does: 'writes the reference in README.md from the schemas' },
+  reference: { does: 'writes the reference in content/README.md from the schemas' },
   picture: { does: 'takes the picture in README.md of a demo report anew' },
   help: { does: 'prints this list' },
 };

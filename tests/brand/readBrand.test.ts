@@ -145,8 +145,8 @@ describe('brand: in shop.yaml', () => {
   });
 });
 
-test('what the README shows is right', () => {
-  const readme = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+test('what content/README.md shows is right', () => {
+  const readme = readFileSync(join(import.meta.dirname, '../../content/README.md'), 'utf8');
   const [, block = ''] = /```yaml\nbrand:\n([\s\S]*?)```/.exec(readme) ?? [];
   const typed = block
     .trimEnd()

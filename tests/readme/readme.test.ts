@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 const { scripts }: { scripts: Record<string, string> } = JSON.parse(readFileSync('package.json', 'utf8'));
@@ -10,7 +11,23 @@ const flagsOf: Readonly<Record<string, string>> = {
   record: readFileSync('src/commands/cli/record.ts', 'utf8'),
 };
 
-describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
+/** The file that a link or picture of a file leads to, without the heading in it. */
+const fileOf = (name: string, to: string): string => join(dirname(name), to.split('#')[0] ?? '');
+
+/** The headings of a text, as links name them. */
+const anchorsOf = (text: string): readonly string[] =>
+  [...text.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) =>
+    heading
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N} _-]/gu, '')
+      .replaceAll(' ', '-'),
+  );
+
+test('the README is short enough to be read', () => {
+  expect(readFileSync('README.md', 'utf8').split('\n').length).toBeLessThanOrEqual(171);
+});
+
+describe.each(['README.md', 'DEVELOPERS.md', 'content/README.md'])('%s', (name) => {
   const text = readFileSync(name, 'utf8');
   const outsideCode = text.replaceAll(/`[^`\n]+`/g, '');
 
@@ -27,23 +44,23 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
     expect(unknown).toEqual([]);
   });
 
-  test('leads to files that there are, and to headings of its own', () => {
+  test('leads to files that there are, and to headings in them', () => {
     const links = [...outsideCode.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = '']) => to);
-    const headings = [...text.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) =>
-      heading
-        .toLowerCase()
-        .replace(/[^\p{L}\p{N} _-]/gu, '')
-        .replaceAll(' ', '-'),
-    );
-    const lost = links.filter((to) =>
-      to.startsWith('#') ? !headings.includes(to.slice(1)) : !/^https:/.test(to) && !existsSync(to),
-    );
+    const lost = links.filter((to) => {
+      if (/^https:/.test(to)) return false;
+      const file = to.startsWith('#') ? name : fileOf(name, to);
+      const [, heading] = to.split('#');
+      return (
+        !existsSync(file) ||
+        (heading !== undefined && !anchorsOf(readFileSync(file, 'utf8')).includes(heading))
+      );
+    });
     expect(lost).toEqual([]);
   });
 
   test('shows no picture that is large or says nothing to those who do not see it', () => {
     for (const [, alternative = '', file = ''] of outsideCode.matchAll(/!\[([^\]]*)\]\(([^)\s]+)\)/g)) {
-      expect(statSync(file).size).toBeLessThan(150_000);
+      expect(statSync(fileOf(name, file)).size).toBeLessThan(150_000);
       expect(alternative.length).toBeGreaterThan(100);
     }
   });

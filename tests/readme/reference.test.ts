@@ -8,11 +8,11 @@ import { shopAnswers } from '../../src/intake/authored/shop.ts';
 import { readWith } from '../../src/intake/authored/readWith.ts';
 import { reference, withReference } from './reference.ts';
 
-const readme = readFileSync('README.md', 'utf8');
+const readme = readFileSync('content/README.md', 'utf8');
 const told = new Map();
 const blocks = [...fieldBlocks(frontAnswers, told), ...fieldBlocks(shopAnswers, told)];
 
-describe('the reference in the README', () => {
+describe('the reference in content/README.md', () => {
   test('is what the schemas say; `npm run reference` writes it anew', () => {
     expect(withReference(readme)).toBe(readme);
   });

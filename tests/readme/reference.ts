@@ -11,7 +11,7 @@ import { resolveReference, valueText } from '../../src/prose/references.ts';
 import { around, reportOf, threeHeads } from '../findings/reportOf.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 
-/** Between these lines the README is written by `npm run reference`; what stands there otherwise is an error. */
+/** Between these lines `content/README.md` is written by `npm run reference`; what stands there otherwise is an error. */
 export const markers = {
   begin: '<!-- reference: written by `npm run reference` from the schemas; do not edit -->',
   end: '<!-- end of the reference -->',
@@ -23,22 +23,22 @@ export function reference(): string {
   const report = fieldBlocks(frontAnswers, told);
   const shop = fieldBlocks(shopAnswers, told);
   return [
-    '#### `report.md`',
+    '### `report.md`',
     ...report.map((block) => blockText(block, 'report.md')),
-    '#### `shop.yaml`',
+    '### `shop.yaml`',
     ...shop.map((block) => blockText(block, 'shop.yaml')),
-    '#### `contenders/<id>.yaml`',
+    '### `contenders/<id>.yaml`',
     `The keys of ${code('contenders.<id>')} above: ${keysOf(contenderAnswers)}.`,
-    '#### Build sheets',
+    '### Build sheets',
     'Each takes text, as on the sheet; what has no key here goes under `also`, which takes any.',
     listed(Object.entries(sheetItems).map(([key, words]) => [key, key === words ? '' : words])),
-    '#### Metrics',
+    '### Metrics',
     'By these names, or by the words of the trade: `Ball Speed`, `ball speed`.',
     listed(Object.values(metrics).map(({ id, name }) => [id, id === name ? '' : name])),
-    '#### Values of a narrative',
+    '### Values of a narrative',
     'Alder, Birch and Cedar stand for the ids of your own contenders; `METRIC` is one of those above. A value prints its unit, yards or metres as a reader chooses, so write none behind it. There is no `best`: of more shots the best is better, whatever was hit.',
     table(['value', 'prints', 'which is'], narrativeValues()),
-    '#### `order_sheet`',
+    '### `order_sheet`',
     table(
       ['heading', '', 'what stands under it'],
       Object.entries(orderSheetColumns).map(([key, { must, means }]) => [
@@ -88,7 +88,7 @@ function narrativeValues(): readonly (readonly string[])[] {
   });
 }
 
-/** The README with its reference as the schemas have it; null where a marker is missing. */
+/** `content/README.md` with its reference as the schemas have it; null where a marker is missing. */
 export function withReference(readme: string): string | null {
   const [before, rest] = readme.split(markers.begin);
   const after = rest?.split(markers.end)[1];

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { ProblemKind } from '../../problems/kinds.ts';
 
-/** What an answer may be, for whoever writes it: the reference in the README is made of these. */
+/** What an answer may be, for whoever writes it: the reference in `content/README.md` is made of these. */
 export interface Takes {
   /** The kind of answer, or the answers allowed; Markdown. */
   readonly words: string;

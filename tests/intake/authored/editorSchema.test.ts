@@ -169,7 +169,7 @@ function keysAt(json: Json, steps: readonly string[]): ReadonlySet<string> {
 }
 
 test.each(editorSchemaNames)(
-  'the schema of %s knows the keys that the reference in the README tells',
+  'the schema of %s knows the keys that the reference in content/README.md tells',
   (name) => {
     const json = JSON.parse(editorSchema(name)) as Json;
     const blocks = fieldBlocks(answers[name]).filter(({ like }) => like === null);
