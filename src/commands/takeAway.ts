@@ -1,4 +1,4 @@
-import { existsSync, rmdirSync, rmSync } from 'node:fs';
+import { existsSync, rmdirSync, rmSync, unlinkSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { diskView } from '../site/folderView.ts';
 import { foldersOf, siteMarkName, unfinishedName } from '../site/siteMark.ts';
@@ -19,13 +19,19 @@ export function deleteFiles(folder: string, paths: readonly string[]): void {
     if (entered.has(posix.dirname(own)) && diskView.kind(join(folder, own)) === 'folder') entered.add(own);
   }
   for (const path of paths) {
-    const file = join(folder, path);
-    if (!entered.has(posix.dirname(path))) continue;
-    const kind = diskView.kind(file);
-    // A folder that somebody has put in its place is not ours.
-    if (kind !== null && kind !== 'folder') rmSync(file);
+    if (entered.has(posix.dirname(path))) deleteFile(join(folder, path));
   }
   for (const own of outermostFirst.toReversed()) if (entered.has(own)) removeEmpty(join(folder, own));
+}
+
+function deleteFile(file: string): void {
+  try {
+    unlinkSync(file);
+  } catch (error) {
+    const kind = diskView.kind(file);
+    // A folder that somebody has put in its place is not ours.
+    if (kind !== null && kind !== 'folder') throw error;
+  }
 }
 
 function removeEmpty(folder: string): void {
