@@ -65,3 +65,15 @@ describe.each(['README.md', 'DEVELOPERS.md', 'content/README.md'])('%s', (name) 
     }
   });
 });
+
+test('DEVELOPERS.md names files that there are', () => {
+  const named = [
+    ...readFileSync('DEVELOPERS.md', 'utf8').matchAll(/`([\w./[\]-]+\/[\w.[\]-]+\.(?:ts|astro|css|json))`/g),
+  ].map(([, file = '']) => file);
+  expect(named.length).toBeGreaterThan(40);
+  const roots = ['.', 'src', 'tests', 'src/intake', 'src/commands'];
+  const lost = named
+    .filter((file) => !file.endsWith('/NAME.ts'))
+    .filter((file) => !roots.some((root) => existsSync(join(root, file))));
+  expect(lost).toEqual([]);
+});
