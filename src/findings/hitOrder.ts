@@ -13,7 +13,7 @@ import { shotsOfHitter } from './shotsOfHitter.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
 /** A stretch of the session in which every contender had its turn: shots by their place in the hit order, from 0. */
-export interface Turns {
+interface Turns {
   readonly kind: 'rounds' | 'visits';
   /** A round or a set of visits each; in a set of visits a contender may stand several times. */
   readonly blocks: readonly (readonly number[])[];

@@ -24,13 +24,13 @@ import { shapley } from './shapley.ts';
 import { smoothedSurface, type Landing } from './smoothedSurface.ts';
 
 /** Metres, a minus b, with the range that the shots leave. */
-export interface Share {
+interface Share {
   readonly value: number;
   readonly range: readonly [low: number, high: number];
 }
 
 /** Why a part is not settled. */
-export type Unsettled =
+type Unsettled =
   'one-set-only' | 'sets-differ-in-sign' | 'range-spans-zero' | 'within-the-known-error-of-the-spin-trend';
 
 /** Value by the recommended set, range from the lowest to the highest that any set gives: to be printed. */
@@ -43,12 +43,12 @@ export interface Part extends Share {
   readonly finding: boolean;
 }
 
-export interface AttributedPart extends Part {
+interface AttributedPart extends Part {
   readonly id: PartId;
 }
 
 /** What one coefficient set makes of the pair. */
-export interface SetAccount {
+interface SetAccount {
   readonly id: string;
   readonly calibration: Exclude<Calibration, { state: 'not-possible' }>;
   /** the gap by the model alone */
@@ -81,7 +81,7 @@ export type Attribution =
       readonly why: 'too-few-shots' | 'too-few-rounds' | 'nothing-varied' | 'carry-out-of-reach';
     };
 
-export interface AttributionInput {
+interface AttributionInput {
   readonly a: readonly AttributionShot[];
   readonly b: readonly AttributionShot[];
   /** whether the gap is worked out from rounds that hold both, as the verdict on it was */
@@ -97,7 +97,7 @@ export interface AttributionInput {
 
 /** Fewest shots a contender and fewest rounds; below, ranges are too wide to be of use (our judgement). */
 export const leastShots = 8;
-export const leastRounds = 6;
+const leastRounds = 6;
 
 /**
  * Where the yards come from: the gap in mean carry between two contenders, split by Shapley over what differed at

@@ -7,7 +7,7 @@ import { comesDownAt } from './trajectory.ts';
 const mostFlown = 2000;
 
 /** Carry read minus carry modelled, metres, shot by shot, with mean and sd (null under two shots). */
-export interface CarryResiduals {
+interface CarryResiduals {
   readonly residuals: readonly number[];
   readonly mean: number | null;
   readonly sd: number | null;

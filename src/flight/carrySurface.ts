@@ -72,9 +72,7 @@ export function carrySurface(launches: readonly Launch[], box: LaunchBox, model:
 }
 
 /** Carry of a launch by the surface, metres. */
-export function surfaceCarry(
-  surface: Pick<CarrySurface, 'box' | 'along' | 'across'>,
-): (launch: Launch) => number {
+function surfaceCarry(surface: Pick<CarrySurface, 'box' | 'along' | 'across'>): (launch: Launch) => number {
   const along = compiled(surface.along);
   const across = compiled(surface.across);
   return (launch) => {

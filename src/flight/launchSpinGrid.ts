@@ -1,20 +1,20 @@
 import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { once } from '../stats/onceEach.ts';
 import { toCanonical } from '../trade/units.ts';
-import { totalOf } from './bounce.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { quickStep } from './quickStep.ts';
+import { totalOf } from './total.ts';
 import { comesDownAt, fly } from './trajectory.ts';
 
 /** Ascending, degrees and rpm. */
-export interface GridAxes {
+interface GridAxes {
   readonly launchAngles: readonly number[];
   readonly spinRates: readonly number[];
 }
 
 /** The cell of the greatest distance; `atEdge` when it may lie outside the grid. */
-export interface GridTop {
+interface GridTop {
   readonly launchAngle: number;
   readonly spinRate: number;
   /** metres */
@@ -23,14 +23,14 @@ export interface GridTop {
 }
 
 /** Metres by [launch angle][spin], with the plateau within 3 yards of the greatest. */
-export interface GridValues {
+interface GridValues {
   readonly metres: readonly (readonly number[])[];
   readonly plateau: readonly (readonly boolean[])[];
   readonly top: GridTop;
 }
 
 /** Modelled distances of straight shots at one ball speed by one coefficient set. Total is an estimate. */
-export interface LaunchSpinGrid extends GridAxes {
+interface LaunchSpinGrid extends GridAxes {
   readonly set: string;
   readonly ballSpeed: number;
   readonly carry: GridValues;

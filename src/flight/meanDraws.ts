@@ -4,7 +4,7 @@ import { meanVectorDraws } from '../stats/multivariateT.ts';
 import type { Random } from '../stats/random.ts';
 
 /** Rows of the same columns for two contenders; `rounds` names the round of each row where the gap goes by rounds. */
-export interface TwoSamples {
+interface TwoSamples {
   readonly a: readonly (readonly number[])[];
   readonly b: readonly (readonly number[])[];
   readonly rounds?: { readonly a: readonly number[]; readonly b: readonly number[] } | undefined;

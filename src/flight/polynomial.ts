@@ -26,12 +26,8 @@ export function powersUpTo(
 }
 
 /** Every term's product at a point. */
-export function termsAt(powers: Powers, point: readonly number[]): readonly number[] {
+function termsAt(powers: Powers, point: readonly number[]): readonly number[] {
   return powers.map((term) => term.reduce((product, power, i) => product * (point[i] ?? 0) ** power, 1));
-}
-
-export function polynomialAt({ powers, coefficients }: Polynomial, point: readonly number[]): number {
-  return termsAt(powers, point).reduce((sum, term, i) => sum + term * (coefficients[i] ?? 0), 0);
 }
 
 /**

@@ -1,11 +1,11 @@
-import { totalOf } from './bounce.ts';
 import { launchesAfter, type Delivery, type DeliveryMeasure } from './delivery.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { tradeSensitivities, type PricedMetric } from './tradeSensitivities.ts';
+import { totalOf } from './total.ts';
 import { fly } from './trajectory.ts';
 
-export interface PriceContext {
+interface PriceContext {
   readonly metric: PricedMetric;
   /** the mean shot of the contenders in question; null where no launch was read */
   readonly shot: Delivery | null;

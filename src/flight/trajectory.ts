@@ -20,7 +20,7 @@ export interface Flight {
   readonly landingSpin: number;
 }
 
-export interface PathPoint extends Vector {
+interface PathPoint extends Vector {
   /** seconds after launch */
   readonly time: number;
   /** over the ground, m/s */

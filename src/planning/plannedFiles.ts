@@ -36,7 +36,7 @@ export type UnwritablePlan =
   | { readonly kind: 'no-plan' };
 
 /** What a plan becomes: its entry in the ledger, and the files of its folder by name. */
-export interface PlannedFiles {
+interface PlannedFiles {
   readonly kind: 'files';
   readonly plan: RecordedPlan;
   readonly files: Readonly<Record<string, string>>;

@@ -15,7 +15,7 @@ export interface Cell {
 }
 
 /** Fit of value = block + treatment + rest. Sums of squares in the values' unit squared. */
-export interface AdditiveModel {
+interface AdditiveModel {
   /** treatments, adjusted for blocks, against none */
   readonly test: FTest;
   /** treatment effects, summing to 0 */

@@ -17,7 +17,7 @@ export function brownForsythe(groups: readonly (readonly number[])[]): FTest {
 }
 
 /** Two groups' spreads compared. `ratio` is sd of a / sd of b; `p` is Holm's over all pairs, `alone` without. */
-export interface SpreadPair extends FTest {
+interface SpreadPair extends FTest {
   readonly a: number;
   readonly b: number;
   readonly ratio: number;

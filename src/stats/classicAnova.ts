@@ -5,7 +5,7 @@ import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 import type { FTest } from './welchAnova.ts';
 
 /** One-way table: sums of squares in the values' unit squared. */
-export interface ClassicAnova extends FTest {
+interface ClassicAnova extends FTest {
   readonly between: number;
   readonly within: number;
   /** within / its df: the pooled variance */

@@ -1,7 +1,7 @@
 import { findRoot } from './findRoot.ts';
 
 /** A value at which a function is taken, and its share of the average. */
-export interface Node {
+interface Node {
   readonly at: number;
   readonly weight: number;
 }

@@ -6,7 +6,7 @@ import { median, medianAbsoluteDeviation } from './quantile.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 
 /** The gap of a pair with one value left out. */
-export interface LeftOut {
+interface LeftOut {
   /** a or b of the pair, and the value's place in that group (from 0) */
   readonly group: number;
   readonly place: number;

@@ -3,7 +3,7 @@ import { sorted } from './quantile.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 
 /** Share cut off each end by the usual trimmed mean. */
-export const USUAL_TRIM = 0.2;
+const USUAL_TRIM = 0.2;
 
 /**
  * A trimmed mean as moments that the methods on means take unchanged: `n` is the number of values kept (h),

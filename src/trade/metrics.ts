@@ -28,7 +28,7 @@ export type MetricId =
 
 export type MetricClass = 'measured' | 'derived' | 'modelled' | 'estimated';
 
-export interface Metric {
+interface Metric {
   readonly id: MetricId;
   /** The trade's name in running text, lower case. */
   readonly name: string;

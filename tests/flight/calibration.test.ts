@@ -4,7 +4,7 @@ import { ballTest2001 } from '../../src/flight/ballTest2001.ts';
 import { calibrate, type Calibration } from '../../src/flight/calibration.ts';
 import { carryResiduals } from '../../src/flight/carryResiduals.ts';
 import { flightModel, type FlightModel } from '../../src/flight/flightModel.ts';
-import { leastModelledGap, modelError, spinTrendError } from '../../src/flight/modelError.ts';
+import { leastModelledGap, spinTrendError } from '../../src/flight/modelError.ts';
 import { smitsSmith1994 } from '../../src/flight/smitsSmith1994.ts';
 import { fly } from '../../src/flight/trajectory.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
@@ -54,7 +54,7 @@ describe('drag factor', () => {
       const { dragScale } = fitted(calibrate(others, flightModel()));
       const error = inYards(fly(fact.launch, flightModel({ dragScale })).carry - fact.carry);
       expect(Math.abs(error - (expected[i] ?? 0))).toBeLessThan(0.06);
-      expect(Math.abs(error)).toBeLessThan(inYards(modelError.calibrated));
+      expect(Math.abs(error)).toBeLessThan(inYards(leastModelledGap));
     });
   });
 
@@ -91,7 +91,6 @@ describe('residuals', () => {
   });
 
   test('limits of trust', () => {
-    expect(modelError.untuned).toBe(0.06);
     expect(inYards(leastModelledGap)).toBeCloseTo(5, 12);
     expect(inYards(spinTrendError * 100)).toBeCloseTo(1.02, 2);
   });

@@ -7,7 +7,7 @@ export interface Body {
   readonly firstLine: number;
 }
 
-export interface SplitReport {
+interface SplitReport {
   /** From the opening line of dashes to the last answer, so that lines count as they do in the file; null without front matter. */
   readonly yaml: string | null;
   readonly body: Body;

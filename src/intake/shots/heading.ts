@@ -7,7 +7,7 @@ import type { UnitId } from '../../trade/units.ts';
 import { readSignStatement } from './signStatement.ts';
 import type { PositiveSide } from './shotFile.ts';
 
-export type HeadingMeaning =
+type HeadingMeaning =
   | { readonly kind: 'metric'; readonly metric: MetricId }
   | { readonly kind: 'role'; readonly role: ColumnRole }
   | { readonly kind: 'ambiguous'; readonly metrics: readonly MetricId[] }

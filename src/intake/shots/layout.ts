@@ -30,7 +30,7 @@ export interface Block {
   readonly rows: readonly CsvRecord[];
 }
 
-export interface Layout {
+interface Layout {
   readonly blocks: readonly Block[];
   /** Lines of rows that sum up others. */
   readonly summaryLines: readonly number[];

@@ -12,7 +12,7 @@ const inWords = /^(?:included?|used?|valid|good|kept?|keep|counted|counts|accept
 const warmUpMark = /^warm(?:ing)?[\s-]*ups?$/;
 
 /** Whether each row is marked as not to be used, and whether it is a warm-up. */
-export interface Marks {
+interface Marks {
   readonly excluded: readonly boolean[];
   readonly warmUp: readonly boolean[];
 }

@@ -17,7 +17,7 @@ import { readMetrics } from './tableRows.ts';
 import { reportOddText, spacesJoined, type PlacedText } from './texts.ts';
 
 /** All shots of a file in the order of its lines. */
-export interface Rows {
+interface Rows {
   readonly shots: readonly ShotRow[];
   readonly columns: ShotFile['columns'];
   /** Lines that repeat a shot, and the line of that shot. */
