@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import type { Session, Shot } from '../intake/session.ts';
 import { pairsOf } from '../stats/gapInterval.ts';
 import { meanPlace } from '../stats/lever.ts';
@@ -115,7 +116,7 @@ function golfersEvenOut(session: Session): boolean {
   if (judged.length < fewestHittersAsUnit) return false;
   const sequences = judged.map((hitter) => sequenceOf(session, hitter));
   return pairsOf(session.contenders.length).every(([first, second]) =>
-    isEven(sequences, session.contenders[first] ?? '', session.contenders[second] ?? ''),
+    isEven(sequences, at(session.contenders, first), at(session.contenders, second)),
   );
 }
 

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { outerQuantiles } from '../stats/quantile.ts';
 import type { Random } from '../stats/random.ts';
 import {
@@ -160,7 +161,7 @@ export function attribute(input: AttributionInput): Attribution {
     parts: plan.parts.map((id, i) => ({
       id,
       ...part(
-        accounts.flatMap(({ shares }) => shares[i] ?? []),
+        accounts.flatMap(({ shares }) => at(shares, i)),
         id === 'spin-rate' ? trend : 0,
       ),
     })),
@@ -224,14 +225,14 @@ function sharesOf(
 /** The first value, with the range of those after it. */
 function shareOf(values: Float64Array, level: number): Share {
   return {
-    value: values[0] ?? 0,
+    value: at(values, 0),
     range: outerQuantiles(values.subarray(1), (1 - level) / 2, (1 + level) / 2),
   };
 }
 
 /** Settled when every set gives it the same sign, beyond its range and beyond what the model is known to get wrong. */
 function part(bySet: readonly Share[], knownError: number): Part {
-  const sign = Math.sign(bySet[0]?.value ?? 0);
+  const sign = Math.sign(at(bySet, 0).value);
   const why: readonly Unsettled[] = [
     ...(bySet.length < 2 ? (['one-set-only'] as const) : []),
     ...(bySet.some(({ value }) => Math.sign(value) !== sign) ? (['sets-differ-in-sign'] as const) : []),
@@ -243,7 +244,7 @@ function part(bySet: readonly Share[], knownError: number): Part {
   const settled = why.length === 0;
   const large = bySet.every(({ value }) => Math.abs(value) >= leastModelledGap);
   return {
-    value: bySet[0]?.value ?? 0,
+    value: at(bySet, 0).value,
     range: [Math.min(...bySet.map(({ range }) => range[0])), Math.max(...bySet.map(({ range }) => range[1]))],
     bySet,
     settled,

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { launchesAfter, type Delivery, type DeliveryMeasure } from './delivery.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
@@ -34,7 +35,7 @@ export function priceInMetres(measure: DeliveryMeasure, difference: number, cont
     return { low: Math.min(...ends), high: Math.max(...ends), by: 'trade-sensitivities' };
   }
   const prices = models.flatMap((model) =>
-    after.map((launch, i) => distance(launch, model, metric) - distance(before[i] ?? launch, model, metric)),
+    after.map((launch, i) => distance(launch, model, metric) - distance(at(before, i), model, metric)),
   );
   return { low: Math.min(...prices), high: Math.max(...prices), by: 'flight-model' };
 }

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { contenderIds } from '../intake/draft/contenderIds.ts';
 import { draftReport } from '../intake/draft/draftReport.ts';
 import { freeSlug, shortSlug, slugOf } from '../intake/draft/slugOf.ts';
@@ -68,7 +69,7 @@ export function plannedFiles({
   const ids = contenderIds(labels);
   const order = plannedOrder({ contenders: ids, shotsEach, turns, seed });
   if (order === null) return { kind: 'no-order' };
-  const labelOf = (id: string): string => labels[ids.indexOf(id)] ?? id;
+  const labelOf = (id: string): string => at(labels, ids.indexOf(id));
   const plan = {
     date: today,
     shotsEach,

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { chiSquareDraw } from './chiSquareDraw.ts';
 import type { Covariance } from './covariance.ts';
 import type { Random } from './random.ts';
@@ -26,7 +27,7 @@ export function meanVectorDraws(sample: Covariance, random: Random): () => reado
     const stretch = Math.sqrt(df / chiSquareDraw(df, random));
     const draw: number[] = [];
     for (let i = 0; i < size; i++) {
-      const row = rows[i] ?? z;
+      const row = at(rows, i);
       let offset = 0;
       for (let j = 0; j <= i; j++) offset += (z[j] ?? 0) * (row[j] ?? 0);
       draw.push((means[i] ?? 0) + stretch * offset);

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { meanOf, moments, type Moments } from './moments.ts';
 import { sorted } from './quantile.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
@@ -24,8 +25,8 @@ export function trimmedMoments(values: readonly number[], share: number = USUAL_
   const kept = n - 2 * cut;
   requireAtLeast('trimmedMoments', 'values after trimming', kept, 2);
   const ascending = sorted(values);
-  const lowest = ascending[cut] ?? 0;
-  const highest = ascending[n - 1 - cut] ?? 0;
+  const lowest = at(ascending, cut);
+  const highest = at(ascending, n - 1 - cut);
   const winsorised = ascending.map((value) => Math.min(highest, Math.max(lowest, value)));
   return {
     n: kept,

@@ -83,11 +83,9 @@ describe('residuals', () => {
     const model = flightModel({ dragScale: 0.93 });
     const longer = facts.map(({ launch }, i) => ({ launch, carry: fly(launch, model).carry + 2 + i }));
     const [found, single, none] = carryResiduals([longer, longer.slice(0, 1), []], model);
-    expect(found?.residuals.map((rest) => Math.round(rest * 1e6) / 1e6)).toEqual([2, 3, 4, 5]);
-    expect(found?.mean).toBeCloseTo(3.5, 9);
-    expect(found?.sd).toBeCloseTo(Math.sqrt(5 / 3), 9);
-    expect(single).toMatchObject({ sd: null });
-    expect(none).toEqual({ residuals: [], mean: null, sd: null });
+    expect(found?.map((rest) => Math.round(rest * 1e6) / 1e6)).toEqual([2, 3, 4, 5]);
+    expect(single).toHaveLength(1);
+    expect(none).toEqual([]);
   });
 
   test('limits of trust', () => {
