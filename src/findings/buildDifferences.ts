@@ -8,7 +8,7 @@ export interface BuildDifference {
 }
 
 /** An item and whether it is known to differ; `partly`: it stands on some sheets only. */
-export interface ItemCompared extends BuildDifference {
+interface ItemCompared extends BuildDifference {
   readonly state: 'differs' | 'partly' | 'alike';
 }
 

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { calibrate } from '../flight/calibration.ts';
 import { carryResiduals } from '../flight/carryResiduals.ts';
 import { flightModel } from '../flight/flightModel.ts';
@@ -42,7 +43,7 @@ export function checkCarries(session: Session, mattersM: number, ballVaried: boo
     return [unusual(place, 'carries that no drag of a golf ball gives at these launches')];
   }
   const tuned = { ...untuned, dragScale: calibration.dragScale, step: quickStep };
-  const residuals = carryResiduals(flownBy, tuned).map(({ residuals: own }) => own);
+  const residuals = carryResiduals(flownBy, tuned);
   return [
     ...(calibration.state === 'unusual'
       ? [unusual(place, `carries that take a drag factor of ${calibration.dragScale.toFixed(2)}`)]
@@ -76,7 +77,7 @@ function differing(
 ): readonly Problem[] {
   const samples = session.contenders.map((contender, index) => ({
     contender,
-    values: residuals[index] ?? [],
+    values: at(residuals, index),
   }));
   const off = shotGaps(samples, confidence, step).gaps.filter(
     ({ ci, estimate }) => (ci[0] > 0 || ci[1] < 0) && Math.abs(estimate) > mattersM / 2,

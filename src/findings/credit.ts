@@ -6,7 +6,7 @@ import { isEven, leverOf, placesApart } from './lever.ts';
 import { fewestVisits, leverTooLong } from './thresholds.ts';
 import type { WithoutDrift } from './withoutDrift.ts';
 
-export interface CreditRuling {
+interface CreditRuling {
   readonly credit: Credit;
   readonly because: OpenCause | null;
 }

@@ -7,7 +7,7 @@ import { findGap } from './judgedGap.ts';
 import { samplesOf } from './samples.ts';
 
 /** The gap of a pair at equal club speed; null where that has no price. */
-export type AtEqualSpeed = (pair: Pick<PairFindings, 'a' | 'b'>) => PairFindings['atEqualSpeed'];
+type AtEqualSpeed = (pair: Pick<PairFindings, 'a' | 'b'>) => PairFindings['atEqualSpeed'];
 
 /**
  * The gaps of a metric at equal club speed: the judged method on reading less price times club speed, shot by shot, once for

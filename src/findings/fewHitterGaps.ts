@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { contrast, type ContrastTerm } from '../stats/contrast.ts';
 import { pairsOf } from '../stats/gapInterval.ts';
 import { moments, type Moments } from '../stats/moments.ts';
@@ -16,9 +17,9 @@ import { fewestShotsJudged } from './thresholds.ts';
 export function fewHitterGaps(byHitter: readonly (readonly Sample[])[], level: number, step: number): Gaps {
   const contenders = byHitter[0]?.map(({ contender }) => contender) ?? [];
   const enough = (index: number): boolean =>
-    byHitter.every((samples) => (samples[index]?.values.length ?? 0) >= fewestShotsJudged);
+    byHitter.every((samples) => at(samples, index).values.length >= fewestShotsJudged);
   const judged = contenders.map((_, index) => index).filter(enough);
-  const cells = judged.map((index) => byHitter.map((samples) => moments(samples[index]?.values ?? [])));
+  const cells = judged.map((index) => byHitter.map((samples) => moments(at(samples, index).values)));
   if (judged.length < 2 || cells.flat().every(({ variance }) => variance === 0)) return noGaps;
   const gaps = pairsOf(judged.length).flatMap(([first, second]): Gap[] => {
     const terms = (own: readonly Moments[] | undefined, sign: 1 | -1): readonly ContrastTerm[] =>
@@ -26,7 +27,7 @@ export function fewHitterGaps(byHitter: readonly (readonly Sample[])[], level: n
     const found = quietly(() =>
       contrast([...terms(cells[first], 1), ...terms(cells[second], -1)], level, judged.length),
     );
-    const [a = '', b = ''] = [first, second].map((index) => contenders[judged[index] ?? -1]);
+    const [a = '', b = ''] = [first, second].map((index) => contenders[at(judged, index)]);
     return found === null ? [] : [{ a, b, method: 'hitters-alike', ...found }];
   });
   return { ...noGaps, gaps };

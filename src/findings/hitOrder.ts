@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import type { Session, Shot } from '../intake/session.ts';
 import { pairsOf } from '../stats/gapInterval.ts';
 import { meanPlace } from '../stats/lever.ts';
@@ -13,7 +14,7 @@ import { shotsOfHitter } from './shotsOfHitter.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
 /** A stretch of the session in which every contender had its turn: shots by their place in the hit order, from 0. */
-export interface Turns {
+interface Turns {
   readonly kind: 'rounds' | 'visits';
   /** A round or a set of visits each; in a set of visits a contender may stand several times. */
   readonly blocks: readonly (readonly number[])[];
@@ -115,7 +116,7 @@ function golfersEvenOut(session: Session): boolean {
   if (judged.length < fewestHittersAsUnit) return false;
   const sequences = judged.map((hitter) => sequenceOf(session, hitter));
   return pairsOf(session.contenders.length).every(([first, second]) =>
-    isEven(sequences, session.contenders[first] ?? '', session.contenders[second] ?? ''),
+    isEven(sequences, at(session.contenders, first), at(session.contenders, second)),
   );
 }
 

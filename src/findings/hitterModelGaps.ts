@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { additiveModel, type Cell } from '../stats/additiveModel.ts';
 import { blockGaps } from '../stats/blockGaps.ts';
 import { meanOf } from '../stats/moments.ts';
@@ -21,7 +22,7 @@ export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level:
   const least = sizes.length > 0 && median(sizes) >= usualCell ? fewestInCell : 1;
   // A contender without a cell would leave the table in two pieces.
   const hit = contenders.filter((_, index) =>
-    byHitter.some((samples) => (samples[index]?.values.length ?? 0) >= least),
+    byHitter.some((samples) => at(samples, index).values.length >= least),
   );
   const cells = byHitter.flatMap((samples, block) =>
     samples.flatMap(({ contender, values }): Cell[] =>
@@ -36,8 +37,8 @@ export function hitterModelGaps(byHitter: readonly (readonly Sample[])[], level:
       .map((gap): Gap => {
         const { estimate, standardError, df, statistic, p, ci } = gap;
         return {
-          a: hit[gap.a] ?? '',
-          b: hit[gap.b] ?? '',
+          a: at(hit, gap.a),
+          b: at(hit, gap.b),
           method: 'hitter-model',
           estimate,
           standardError,

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import type { Session } from '../intake/session.ts';
 import { gamesHowellPair } from '../stats/gamesHowell.ts';
 import { once } from '../stats/onceEach.ts';
@@ -104,7 +105,7 @@ function usualStrikes({ samples, step }: HoldFacts): OtherWays['usualStrikes'] {
   return (gap) => {
     const a = judged.findIndex(({ contender }) => contender === gap.a);
     const b = judged.findIndex(({ contender }) => contender === gap.b);
-    const fewest = Math.min(judged[a]?.values.length ?? 0, judged[b]?.values.length ?? 0);
+    const fewest = Math.min(at(judged, a).values.length, at(judged, b).values.length);
     return fewest < fewestForUsualStrikes ? null : (level) => gamesHowellPair(trimmed, a, b, level);
   };
 }

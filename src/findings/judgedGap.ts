@@ -7,7 +7,7 @@ import { isGap, verdictOf } from './verdict.ts';
 import { isInVisits } from './whatJudges.ts';
 
 /** What a verdict needs besides the shots that count. */
-export type JudgingFacts = Pick<PairFacts, 'order' | 'golfersAreUnit' | 'level' | 'matters'> & {
+type JudgingFacts = Pick<PairFacts, 'order' | 'golfersAreUnit' | 'level' | 'matters'> & {
   readonly column: Pick<PairFacts['column'], 'step'>;
 };
 

@@ -5,7 +5,7 @@ import { median } from '../stats/quantile.ts';
 import { fewestHittersAsUnit, fewestInCell, usualCell } from './thresholds.ts';
 
 /** Golfers whose shots are judged beside one another, and those left out because they hit far fewer than usual. */
-export interface JudgedGolfers {
+interface JudgedGolfers {
   readonly judged: readonly string[];
   readonly leftOut: readonly string[];
 }

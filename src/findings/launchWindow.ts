@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { coefficientSets } from '../flight/coefficientSets.ts';
 import { flightModel } from '../flight/flightModel.ts';
 import { axesAround, launchSpinGrid } from '../flight/launchSpinGrid.ts';
@@ -19,16 +20,13 @@ export function launchWindowOf(session: Session): LaunchWindow | null {
   if (launches.length < fewestForLaunchWindow) return null;
   const ballSpeed = meanOf(launches.map((launch) => launch.ballSpeed));
   const axes = axesAround(launches);
-  const grids = coefficientSets.map((coefficients) =>
-    launchSpinGrid(axes, ballSpeed, flightModel({ coefficients })),
-  );
+  const grids = coefficientSets.map((coefficients) => {
+    const carries = launchSpinGrid(axes, ballSpeed, flightModel({ coefficients }));
+    return { carries, best: Math.max(...carries.flat()) };
+  });
   const short = axes.spinRates.map((_, spin) =>
     axes.launchAngles.map((__, launch) =>
-      Number(
-        Math.max(
-          ...grids.map(({ carry }) => carry.top.distance - (carry.metres[launch]?.[spin] ?? 0)),
-        ).toFixed(2),
-      ),
+      Number(Math.max(...grids.map(({ carries, best }) => best - at(at(carries, launch), spin))).toFixed(2)),
     ),
   );
   return { ballSpeed, sets: grids.length, ...axes, short };

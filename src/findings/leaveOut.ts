@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { greatestOf, leastOf } from '../stats/extremes.ts';
 import { leaveOneOut, leaveOneOutRange } from '../stats/leaveOneOut.ts';
 import { median, medianAbsoluteDeviation } from '../stats/quantile.ts';
@@ -29,7 +30,7 @@ export function leaveOut(
   const spreadless = judged.some(({ values }) => new Set(values).size < 3);
   if (a < 0 || b < 0 || spreadless) return null;
   const groups = judged.map(({ values }) => values);
-  const fewest = Math.min(groups[a]?.length ?? 0, groups[b]?.length ?? 0);
+  const fewest = Math.min(at(groups, a).length, at(groups, b).length);
   const couldDecide = isGap(verdictOf(gap.estimate, gap.ci, matters)) && fewest >= fewestForOneShot;
   return {
     range: leaveOneOutRange(groups, a, b),

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { pairsOf } from '../stats/gapInterval.ts';
 import { once } from '../stats/onceEach.ts';
 import { metrics, type MetricId } from '../trade/metrics.ts';
@@ -80,7 +81,7 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   };
   const byContender = samples.map((sample) => contenderSummary(sample, byHitter.length === 1));
   const pairs = pairsOf(samples.length).map(([a, b]) =>
-    pairFindings(samples[a]?.contender ?? '', samples[b]?.contender ?? '', facts),
+    pairFindings(at(samples, a).contender, at(samples, b).contender, facts),
   );
   return {
     id,

@@ -5,7 +5,7 @@ import { moments } from '../stats/moments.ts';
 import type { MetricId } from '../trade/metrics.ts';
 import type { Gap } from './gap.ts';
 import type { HitOrder } from './hitOrder.ts';
-import { fewestRoundsJudged } from './thresholds.ts';
+import { fewestRoundsJudged } from '../stats/judgedBy.ts';
 import { turnCells } from './turnCells.ts';
 
 /**

@@ -8,7 +8,7 @@ import { verdictOf } from './verdict.ts';
 type Judged = Pick<MetricFindings, 'matters' | 'better'>;
 
 /** The judged gap of one report with credit to the contenders, `a` minus `b`, SI. */
-export interface ReportGap {
+interface ReportGap {
   /** Day of the session, `2026-04-11`. */
   readonly date: string;
   readonly estimate: number;

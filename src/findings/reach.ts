@@ -10,7 +10,7 @@ import { atLeastRounding } from './shotGaps.ts';
 import { confidence, fewestShotsJudged, mostShots } from './thresholds.ts';
 
 /** What a test of this size and spread can see in one metric, and what luck makes; SI. */
-export interface Reach {
+interface Reach {
   /** The least true gap that such a test finds four times in five. */
   readonly detectable: number;
   /** Best minus worst average of equal contenders: usual, and passed in 5 of 100 tests. */

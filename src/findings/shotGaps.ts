@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { gamesHowell } from '../stats/gamesHowell.ts';
 import { moments, type Moments } from '../stats/moments.ts';
 import { welchAnova } from '../stats/welchAnova.ts';
@@ -23,7 +24,7 @@ export function shotGaps(samples: readonly Sample[], level: number, step: number
   const raw = judged.map(({ values }) => moments(values));
   if (judged.length < 2 || raw.every(({ variance }) => variance === 0)) return noGaps;
   const floored = raw.map((group) => atLeastRounding(group, step));
-  const idOf = (index: number): string => judged[index]?.contender ?? '';
+  const idOf = (index: number): string => at(judged, index).contender;
   const [first, second] = floored;
   if (floored.length === 2 && first !== undefined && second !== undefined) {
     return {

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { brownForsythe, brownForsythePairs } from '../stats/brownForsythe.ts';
 import { bonettSdInterval } from '../stats/sdInterval.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
@@ -17,8 +18,8 @@ export function spreadOf(samples: readonly Sample[]): SpreadFindings | null {
         Number.isFinite(ratio)
           ? [
               {
-                a: judged[a]?.contender ?? '',
-                b: judged[b]?.contender ?? '',
+                a: at(judged, a).contender,
+                b: at(judged, b).contender,
                 ratio,
                 tighter: distanceGap < 0 ? ('a' as const) : ('b' as const),
                 p,

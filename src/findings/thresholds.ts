@@ -40,9 +40,6 @@ export const fewestHittersAsUnit = 6;
 export const fewestInCell = 3;
 export const usualCell = 6;
 
-/** Two contenders hit in so many complete rounds are judged by these. */
-export const fewestRoundsJudged = 8;
-
 /** The check without extreme strikes takes so many shots of either contender. */
 export const fewestForUsualStrikes = 8;
 /** The check by rounds takes so many complete rounds, or sets of visits, and degrees of freedom. */

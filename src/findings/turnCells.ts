@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import type { Session } from '../intake/session.ts';
 import type { Cell } from '../stats/additiveModel.ts';
 import { meanOf } from '../stats/moments.ts';
@@ -18,7 +19,7 @@ export function turnCells(
 ): readonly Cell[] {
   const blocks = turns.flatMap((own) => {
     const shots = shotsOfHitter(session, own.hitter);
-    return own.turns.blocks.map((places) => places.flatMap((place) => shots[place] ?? []));
+    return own.turns.blocks.map((places) => places.flatMap((place) => at(shots, place)));
   });
   return blocks.flatMap((shots, block) =>
     contenders.flatMap((contender, treatment): Cell[] => {

@@ -12,7 +12,7 @@ import type { Sample } from './samples.ts';
 import { judgedContenders } from './shotGaps.ts';
 import { turnCells } from './turnCells.ts';
 
-export interface TurnFacts {
+interface TurnFacts {
   readonly session: Session;
   readonly metric: MetricId;
   readonly samples: readonly Sample[];

@@ -1,7 +1,6 @@
-import type { JudgedBy } from '../stats/judgedBy.ts';
+import { fewestRoundsJudged, type JudgedBy } from '../stats/judgedBy.ts';
 import type { HitOrder } from './hitOrder.ts';
 import type { Sample } from './samples.ts';
-import { fewestRoundsJudged } from './thresholds.ts';
 
 /** Whether shots came in visits, so that a gap must show on visits too. */
 export function isInVisits({ kind, fewestVisits }: HitOrder): boolean {

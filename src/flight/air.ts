@@ -1,5 +1,6 @@
 import { moistAirDensity } from './moistAir.ts';
 import { geopotentialHeight, standardAtmosphere } from './standardAtmosphere.ts';
+import { viscosityOfAir } from './viscosityOfAir.ts';
 
 /** What the ball flies through. */
 export interface Air {
@@ -10,7 +11,7 @@ export interface Air {
 }
 
 /** What is known of the air at a session; what is left out follows the standard atmosphere. */
-export interface Weather {
+interface Weather {
   /** degrees Celsius */
   readonly temperature?: number;
   /** metres above the sea */
@@ -19,15 +20,6 @@ export interface Weather {
   readonly humidity?: number;
   /** Pa at the place itself */
   readonly pressure?: number;
-}
-
-/**
- * Dynamic viscosity of air in Pa s at degrees Celsius: Sutherland's formula with the constants of the US Standard
- * Atmosphere 1976 (from memory).
- */
-export function viscosityOfAir(temperature: number): number {
-  const kelvin = temperature + 273.15;
-  return (1.458e-6 * kelvin ** 1.5) / (kelvin + 110.4);
 }
 
 /** Dry air of 15 degrees at sea level by the standard atmosphere: 1.225 kg/m3. */

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { outerQuantiles } from '../stats/quantile.ts';
 import type { Random } from '../stats/random.ts';
 import {
@@ -24,13 +25,13 @@ import { shapley } from './shapley.ts';
 import { smoothedSurface, type Landing } from './smoothedSurface.ts';
 
 /** Metres, a minus b, with the range that the shots leave. */
-export interface Share {
+interface Share {
   readonly value: number;
   readonly range: readonly [low: number, high: number];
 }
 
 /** Why a part is not settled. */
-export type Unsettled =
+type Unsettled =
   'one-set-only' | 'sets-differ-in-sign' | 'range-spans-zero' | 'within-the-known-error-of-the-spin-trend';
 
 /** Value by the recommended set, range from the lowest to the highest that any set gives: to be printed. */
@@ -43,12 +44,12 @@ export interface Part extends Share {
   readonly finding: boolean;
 }
 
-export interface AttributedPart extends Part {
+interface AttributedPart extends Part {
   readonly id: PartId;
 }
 
 /** What one coefficient set makes of the pair. */
-export interface SetAccount {
+interface SetAccount {
   readonly id: string;
   readonly calibration: Exclude<Calibration, { state: 'not-possible' }>;
   /** the gap by the model alone */
@@ -81,7 +82,7 @@ export type Attribution =
       readonly why: 'too-few-shots' | 'too-few-rounds' | 'nothing-varied' | 'carry-out-of-reach';
     };
 
-export interface AttributionInput {
+interface AttributionInput {
   readonly a: readonly AttributionShot[];
   readonly b: readonly AttributionShot[];
   /** whether the gap is worked out from rounds that hold both, as the verdict on it was */
@@ -97,7 +98,7 @@ export interface AttributionInput {
 
 /** Fewest shots a contender and fewest rounds; below, ranges are too wide to be of use (our judgement). */
 export const leastShots = 8;
-export const leastRounds = 6;
+const leastRounds = 6;
 
 /**
  * Where the yards come from: the gap in mean carry between two contenders, split by Shapley over what differed at
@@ -160,7 +161,7 @@ export function attribute(input: AttributionInput): Attribution {
     parts: plan.parts.map((id, i) => ({
       id,
       ...part(
-        accounts.flatMap(({ shares }) => shares[i] ?? []),
+        accounts.flatMap(({ shares }) => at(shares, i)),
         id === 'spin-rate' ? trend : 0,
       ),
     })),
@@ -224,14 +225,14 @@ function sharesOf(
 /** The first value, with the range of those after it. */
 function shareOf(values: Float64Array, level: number): Share {
   return {
-    value: values[0] ?? 0,
+    value: at(values, 0),
     range: outerQuantiles(values.subarray(1), (1 - level) / 2, (1 + level) / 2),
   };
 }
 
 /** Settled when every set gives it the same sign, beyond its range and beyond what the model is known to get wrong. */
 function part(bySet: readonly Share[], knownError: number): Part {
-  const sign = Math.sign(bySet[0]?.value ?? 0);
+  const sign = Math.sign(at(bySet, 0).value);
   const why: readonly Unsettled[] = [
     ...(bySet.length < 2 ? (['one-set-only'] as const) : []),
     ...(bySet.some(({ value }) => Math.sign(value) !== sign) ? (['sets-differ-in-sign'] as const) : []),
@@ -243,7 +244,7 @@ function part(bySet: readonly Share[], knownError: number): Part {
   const settled = why.length === 0;
   const large = bySet.every(({ value }) => Math.abs(value) >= leastModelledGap);
   return {
-    value: bySet[0]?.value ?? 0,
+    value: at(bySet, 0).value,
     range: [Math.min(...bySet.map(({ range }) => range[0])), Math.max(...bySet.map(({ range }) => range[1]))],
     bySet,
     settled,

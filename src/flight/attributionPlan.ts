@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { onceEach } from '../stats/onceEach.ts';
 import type { Launch } from './launch.ts';
 import type { MeanPair } from './meanDraws.ts';
@@ -64,10 +65,10 @@ export function attributionPlan(shots: readonly AttributionShot[]): AttributionP
 
 /** Gap in the carry that was read, a minus b, metres. */
 export function carryGap({ a, b }: MeanPair): number {
-  return (a[column.carry] ?? 0) - (b[column.carry] ?? 0);
+  return at(a, column.carry) - at(b, column.carry);
 }
 
 /** Gap in mean spin, a minus b, rpm. */
 export function spinGap({ a, b }: MeanPair): number {
-  return (a[column.spinRate] ?? 0) - (b[column.spinRate] ?? 0);
+  return at(a, column.spinRate) - at(b, column.spinRate);
 }

@@ -1,9 +1,8 @@
 import type { FlightModel } from './flightModel.ts';
-import type { Flight } from './trajectory.ts';
 import { naturalTurf, type Turf } from './turf.ts';
 
 /** How a ball meets the ground: m/s, degrees below the level, rpm of backspin. */
-export interface Impact {
+interface Impact {
   readonly speed: number;
   readonly angle: number;
   readonly backspin: number;
@@ -73,21 +72,4 @@ function bounced({ along, up, spin }: Motion, turf: Turf, radius: number): Motio
     up: newTangent * sine + newNormal * cosine,
     spin: spin - (5 * rub) / (2 * radius),
   };
-}
-
-/** Run of a modelled flight; see `run`. */
-export function runOf(flight: Flight, model: FlightModel, turf = naturalTurf): number {
-  const { x, y, z } = flight.landingVelocity;
-  return run(
-    { speed: Math.hypot(x, y, z), angle: flight.descentAngle, backspin: flight.landingSpin },
-    model,
-    turf,
-  );
-}
-
-/** Distance along the target line at which a modelled ball rests, metres: carry and run, an estimate. */
-export function totalOf(flight: Flight, model: FlightModel, turf = naturalTurf): number {
-  const { x, z } = flight.landingVelocity;
-  const level = Math.hypot(x, z);
-  return flight.carry + (level > 0 ? (runOf(flight, model, turf) * x) / level : 0);
 }

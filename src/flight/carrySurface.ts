@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { meanOf } from '../stats/moments.ts';
 import { designPoints } from './designPoints.ts';
 import type { FlightModel } from './flightModel.ts';
@@ -55,7 +56,7 @@ export function carrySurface(launches: readonly Launch[], box: LaunchBox, model:
   const quick = { ...model, step: quickStep };
   const ahead = turnedWith(quick, meanOf(launches.map(({ launchDirection }) => launchDirection)));
   const flights = points.map((point) => comesDownAt(outOfBox(box, point), ahead));
-  const mirrored = ahead.wind.z === 0 && (box.middle[tilt] ?? 0) === 0;
+  const mirrored = ahead.wind.z === 0 && at(box.middle, tilt) === 0;
   const fit = mirrored ? fitMirrored : { along: fitAll, across: fitAll };
   const surface = {
     box,
@@ -72,9 +73,7 @@ export function carrySurface(launches: readonly Launch[], box: LaunchBox, model:
 }
 
 /** Carry of a launch by the surface, metres. */
-export function surfaceCarry(
-  surface: Pick<CarrySurface, 'box' | 'along' | 'across'>,
-): (launch: Launch) => number {
+function surfaceCarry(surface: Pick<CarrySurface, 'box' | 'along' | 'across'>): (launch: Launch) => number {
   const along = compiled(surface.along);
   const across = compiled(surface.across);
   return (launch) => {

@@ -32,7 +32,7 @@ export function launchState({ ballSpeed, launchAngle, launchDirection, spinRate 
 }
 
 /** One step of a flight, see `equationsOfMotion`. */
-export interface Steps {
+interface Steps {
   /** Writes the change of a state in time. */
   readonly changeAt: (state: State, slope: State) => void;
   /** Writes the state a step after `now`, where the change is `slope`, and the change there. */

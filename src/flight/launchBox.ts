@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import type { Launch } from './launch.ts';
 
 /** The four quantities that shape a flight; the direction only turns it. */
@@ -20,13 +21,13 @@ export function boxBetween(ends: readonly (readonly [low: number, high: number])
 
 /** A launch in the box's own coordinates, -1 to 1 inside. */
 export function inBox({ middle, half }: LaunchBox, launch: Launch): readonly number[] {
-  return shaping.map((key, i) => (launch[key] - (middle[i] ?? 0)) / (half[i] ?? 1));
+  return shaping.map((key, i) => (launch[key] - at(middle, i)) / at(half, i));
 }
 
 /** The launch straight ahead at a point in the box's coordinates. */
 export function outOfBox({ middle, half }: LaunchBox, point: readonly number[]): Launch {
   const [ballSpeed = 0, launchAngle = 0, spinRate = 0, spinAxis = 0] = point.map(
-    (z, i) => (middle[i] ?? 0) + z * (half[i] ?? 1),
+    (z, i) => at(middle, i) + z * at(half, i),
   );
   return { ballSpeed, launchAngle, spinRate, spinAxis, launchDirection: 0 };
 }

@@ -2,7 +2,7 @@ import type { MetricId } from '../trade/metrics.ts';
 import type { Launch } from './launch.ts';
 
 /** Readings of a shot in canonical units; what was not read is null or absent. */
-export type Readings = Readonly<Partial<Record<MetricId, number | null>>>;
+type Readings = Readonly<Partial<Record<MetricId, number | null>>>;
 
 interface Spin {
   readonly rate: number;

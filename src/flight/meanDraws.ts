@@ -1,10 +1,11 @@
+import { at } from '../stats/at.ts';
 import { covariance } from '../stats/covariance.ts';
 import { onceEach } from '../stats/onceEach.ts';
 import { meanVectorDraws } from '../stats/multivariateT.ts';
 import type { Random } from '../stats/random.ts';
 
 /** Rows of the same columns for two contenders; `rounds` names the round of each row where the gap goes by rounds. */
-export interface TwoSamples {
+interface TwoSamples {
   readonly a: readonly (readonly number[])[];
   readonly b: readonly (readonly number[])[];
   readonly rounds?: { readonly a: readonly number[]; readonly b: readonly number[] } | undefined;
@@ -68,6 +69,6 @@ function around(middle: readonly number[], difference: readonly number[]): MeanP
 }
 
 function columnMeans(rows: readonly (readonly number[])[]): readonly number[] {
-  const first = rows[0] ?? [];
-  return first.map((_, i) => rows.reduce((sum, row) => sum + (row[i] ?? 0), 0) / rows.length);
+  const first = at(rows, 0);
+  return first.map((_, i) => rows.reduce((sum, row) => sum + at(row, i), 0) / rows.length);
 }

@@ -1,18 +1,11 @@
 import { toCanonical } from '../trade/units.ts';
 
 /**
- * How far a modelled carry may be trusted. Our judgement, from four averages of the trade (common practice, no
- * source) and leaving one out of the four: untuned up to 6 %, tuned to shots of the same kind up to 5 yards.
+ * Metres by which a modelled carry may be wrong, and below which a modelled gap between two contenders is never a
+ * finding. Our judgement, from four averages of the trade (common practice, no source) and leaving one out of the
+ * four: tuned to shots of the same kind up to 5 yards; untuned up to 6 % of the carry.
  */
-export const modelError = {
-  /** share of the carry */
-  untuned: 0.06,
-  /** metres */
-  calibrated: toCanonical(5, 'yd'),
-} as const;
-
-/** Metres below which a modelled gap between two contenders is never a finding. */
-export const leastModelledGap = modelError.calibrated;
+export const leastModelledGap = toCanonical(5, 'yd');
 
 /**
  * Metres of carry per rpm by which the model fails the only public figures on spin: from 2888 to 2232 rpm its error

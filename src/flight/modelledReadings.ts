@@ -1,10 +1,10 @@
 import type { MetricId } from '../trade/metrics.ts';
-import { totalOf } from './bounce.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
+import { totalOf } from './total.ts';
 import { fly } from './trajectory.ts';
 
-export const modelledMetrics = [
+const modelledMetrics = [
   'carry',
   'total',
   'side',
@@ -16,7 +16,7 @@ export const modelledMetrics = [
 
 /**
  * What a flight gives where it was not read, in canonical units. Modelled: to be labelled as such wherever it is
- * printed or drawn, total an estimate on top. How far to trust it: `modelError`.
+ * printed or drawn, total an estimate on top. How far to trust it: `leastModelledGap`.
  */
 export function modelledReadings(
   launch: Launch,

@@ -1,5 +1,5 @@
 /** Air as a weather station gives it. */
-export interface MoistAir {
+interface MoistAir {
   /** degrees Celsius */
   readonly temperature: number;
   /** Pa, at the place itself, not reduced to sea level */

@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { once, onceEach } from '../stats/onceEach.ts';
 import { cholesky, choleskySolve } from '../stats/symmetricMatrix.ts';
 
@@ -26,12 +27,8 @@ export function powersUpTo(
 }
 
 /** Every term's product at a point. */
-export function termsAt(powers: Powers, point: readonly number[]): readonly number[] {
-  return powers.map((term) => term.reduce((product, power, i) => product * (point[i] ?? 0) ** power, 1));
-}
-
-export function polynomialAt({ powers, coefficients }: Polynomial, point: readonly number[]): number {
-  return termsAt(powers, point).reduce((sum, term, i) => sum + term * (coefficients[i] ?? 0), 0);
+function termsAt(powers: Powers, point: readonly number[]): readonly number[] {
+  return powers.map((term) => term.reduce((product, power, i) => product * at(point, i) ** power, 1));
 }
 
 /**
@@ -46,13 +43,13 @@ export function polynomialFit(
 ): (values: readonly number[]) => Polynomial {
   const normal = once(() => {
     const rows = points.map((point) => termsAt(powers, point));
-    const columns = powers.map((_, i) => Float64Array.from(rows, (row) => row[i] ?? 0));
+    const columns = powers.map((_, i) => Float64Array.from(rows, (row) => at(row, i)));
     const products = columns.map(() => new Array<number>(columns.length).fill(0));
     columns.forEach((a, i) => {
       for (let j = 0; j <= i; j++) {
-        const product = dot(a, columns[j] ?? a);
-        (products[i] ?? [])[j] = product;
-        (products[j] ?? [])[i] = product;
+        const product = dot(a, at(columns, j));
+        at(products, i)[j] = product;
+        at(products, j)[i] = product;
       }
     });
     return { columns, lower: cholesky('polynomialFit', products) };
@@ -79,9 +76,7 @@ function dot(a: Float64Array, b: Float64Array): number {
 /** A fast evaluator of a polynomial, for tight loops; what does not hang on coefficients is worked out once. */
 export function compiled(polynomial: Polynomial): (point: Float64Array) => number {
   const { size, parent, variable, order } = built(polynomial.powers);
-  const coefficients = Float64Array.from(order, (term) =>
-    term < 0 ? 0 : (polynomial.coefficients[term] ?? 0),
-  );
+  const coefficients = Float64Array.from(order, (term) => (term < 0 ? 0 : at(polynomial.coefficients, term)));
   const terms = new Float64Array(size).fill(1);
   return (point) => {
     let sum = coefficients[0] ?? 0;
@@ -106,7 +101,7 @@ const built = onceEach((powers: Powers) => {
   return {
     size: terms.length,
     variable: Int32Array.from(last),
-    parent: Int32Array.from(terms, (term, at) => place.get(divisor(term, last[at] ?? 0).join()) ?? 0),
+    parent: Int32Array.from(terms, (term, i) => place.get(divisor(term, at(last, i)).join()) ?? 0),
     order: Int32Array.from(terms, (term) => own.get(term.join()) ?? -1),
   };
 });

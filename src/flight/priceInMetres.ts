@@ -1,11 +1,12 @@
-import { totalOf } from './bounce.ts';
+import { at } from '../stats/at.ts';
 import { launchesAfter, type Delivery, type DeliveryMeasure } from './delivery.ts';
 import type { FlightModel } from './flightModel.ts';
 import type { Launch } from './launch.ts';
 import { tradeSensitivities, type PricedMetric } from './tradeSensitivities.ts';
+import { totalOf } from './total.ts';
 import { fly } from './trajectory.ts';
 
-export interface PriceContext {
+interface PriceContext {
   readonly metric: PricedMetric;
   /** the mean shot of the contenders in question; null where no launch was read */
   readonly shot: Delivery | null;
@@ -34,7 +35,7 @@ export function priceInMetres(measure: DeliveryMeasure, difference: number, cont
     return { low: Math.min(...ends), high: Math.max(...ends), by: 'trade-sensitivities' };
   }
   const prices = models.flatMap((model) =>
-    after.map((launch, i) => distance(launch, model, metric) - distance(before[i] ?? launch, model, metric)),
+    after.map((launch, i) => distance(launch, model, metric) - distance(at(before, i), model, metric)),
   );
   return { low: Math.min(...prices), high: Math.max(...prices), by: 'flight-model' };
 }

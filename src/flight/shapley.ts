@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 /**
  * Shapley's split of a difference among players (Shapley 1953, "A value for n-person games"): the mean, over all
  * orders in which the players may be swapped in, of what each adds. `values[set]` is what the players whose bits
@@ -14,7 +15,7 @@ export function shapley(players: number): (values: Float64Array, shares: Float64
     const rest = at % half;
     return ((rest & ~(own - 1)) << 1) | (rest & (own - 1));
   });
-  const weightOf = Float64Array.from(without, (set) => weights[bits(set)] ?? 0);
+  const weightOf = Float64Array.from(without, (set) => at(weights, bits(set)));
   return (values, shares) => {
     let at = 0;
     for (let player = 0; player < players; player++) {

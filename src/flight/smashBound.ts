@@ -1,7 +1,7 @@
 import { ruleBall, type Ball } from './ball.ts';
 
 /** A driver head at impact. */
-export interface Head {
+interface Head {
   /** coefficient of restitution */
   readonly restitution: number;
   /** kg */

@@ -1,5 +1,5 @@
 /** Temperature in degrees Celsius, pressure in Pa, density in kg/m3. */
-export interface AtmosphereLevel {
+interface AtmosphereLevel {
   readonly temperature: number;
   readonly pressure: number;
   readonly density: number;

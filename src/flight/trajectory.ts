@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { equationsOfMotion, launchState, spinInRpm, stateSize, type State } from './equationsOfMotion.ts';
 import type { FlightModel } from './flightModel.ts';
 import { falls, hermite } from './hermite.ts';
@@ -20,7 +21,7 @@ export interface Flight {
   readonly landingSpin: number;
 }
 
-export interface PathPoint extends Vector {
+interface PathPoint extends Vector {
   /** seconds after launch */
   readonly time: number;
   /** over the ground, m/s */
@@ -122,7 +123,7 @@ interface Step {
 }
 
 function coordinateWithin({ now, slope, next, nextSlope, step }: Step, i: number, share: number): number {
-  return hermite(now[i] ?? 0, slope[i] ?? 0, next[i] ?? 0, nextSlope[i] ?? 0, step, share);
+  return hermite(at(now, i), at(slope, i), at(next, i), at(nextSlope, i), step, share);
 }
 
 function stateWithin(between: Step, share: number): State {
@@ -136,36 +137,36 @@ function apexWithin(between: Step): number {
 
 /** Share of the step at which the ball is back at launch height; 0 when it never rose. */
 function landingWithin(between: Step): number {
-  const rises = (between.now[1] ?? 0) > 0 || (between.slope[1] ?? 0) > 0;
+  const rises = at(between.now, 1) > 0 || at(between.slope, 1) > 0;
   if (!rises) return 0;
   // Of a flight shorter than one step the height is 0 at both ends: look from where it turns.
-  const start = (between.now[1] ?? 0) > 0 ? 0 : falls((at) => coordinateWithin(between, 4, at), 0, 1);
+  const start = at(between.now, 1) > 0 ? 0 : falls((at) => coordinateWithin(between, 4, at), 0, 1);
   return falls((at) => coordinateWithin(between, 1, at), start, 1);
 }
 
 function flightOf(landing: State, apex: number, hangTime: number): Flight {
-  const landingVelocity = { x: landing[3] ?? 0, y: landing[4] ?? 0, z: landing[5] ?? 0 };
+  const landingVelocity = { x: at(landing, 3), y: at(landing, 4), z: at(landing, 5) };
   const level = Math.hypot(landingVelocity.x, landingVelocity.z);
   return {
-    carry: landing[0] ?? 0,
-    side: landing[2] ?? 0,
+    carry: at(landing, 0),
+    side: at(landing, 2),
     apex,
     hangTime,
     descentAngle: (Math.atan2(-landingVelocity.y, level) * 180) / Math.PI,
     landingVelocity,
-    landingSpin: spinInRpm(landing[6] ?? 0),
+    landingSpin: spinInRpm(at(landing, 6)),
   };
 }
 
 function pointAt(state: State, time: number): PathPoint {
-  const speed = Math.hypot(state[3] ?? 0, state[4] ?? 0, state[5] ?? 0);
+  const speed = Math.hypot(at(state, 3), at(state, 4), at(state, 5));
   return {
     time,
-    x: state[0] ?? 0,
-    y: state[1] ?? 0,
-    z: state[2] ?? 0,
+    x: at(state, 0),
+    y: at(state, 1),
+    z: at(state, 2),
     speed,
-    spin: spinInRpm(state[6] ?? 0),
+    spin: spinInRpm(at(state, 6)),
   };
 }
 

@@ -11,6 +11,3 @@ export interface Turf {
  * Engineering; constants by way of two transcriptions). Its authors say that no such plane fits every bounce.
  */
 export const naturalTurf: Turf = { tilt: 18.4, restitution: 0.147, friction: 0.998 };
-
-/** Artificial turf on a board, same source. */
-export const artificialTurf: Turf = { tilt: 12.9, restitution: 0.42, friction: 0.852 };

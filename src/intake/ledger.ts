@@ -47,7 +47,7 @@ export interface ReportRecord {
   readonly answers: readonly RecordedAnswer[];
 }
 
-export interface RecordedReport {
+interface RecordedReport {
   readonly slug: string;
   /** The oldest first. */
   readonly records: readonly ReportRecord[];
@@ -161,7 +161,7 @@ function versionOf(tree: unknown): number | null {
 }
 
 /** How many tests were planned and what became of them. */
-export interface LedgerCount {
+interface LedgerCount {
   readonly planned: number;
   readonly published: number;
   readonly dropped: readonly DroppedPlan[];

@@ -13,8 +13,8 @@ import type { Session } from './session.ts';
 import type { ShotColumn } from './shots/shotFile.ts';
 
 /** What our flight model may fill in where a session has no reading of it. */
-export const modelledMetrics = ['carry', 'apex', 'descent_angle'] as const satisfies readonly MetricId[];
-export type ModelledMetric = (typeof modelledMetrics)[number];
+const modelledMetrics = ['carry', 'apex', 'descent_angle'] as const satisfies readonly MetricId[];
+type ModelledMetric = (typeof modelledMetrics)[number];
 
 const mostFlownFinely = 5000;
 

@@ -36,7 +36,7 @@ export interface Session {
 }
 
 /** What decides a modelled flight besides its launch. */
-export interface ModelledWith {
+interface ModelledWith {
   /** The set of coefficients, by its id. */
   readonly coefficients: string;
   /** By which its drag is multiplied; 1 where no carries were there to tune it to. */

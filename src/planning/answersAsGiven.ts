@@ -12,7 +12,7 @@ export interface PlanTrouble {
 }
 
 /** Answers of which each is as it was given, else as proposed. */
-export interface AnswersAsGiven {
+interface AnswersAsGiven {
   readonly ask: Ask;
   /** What is wrong or missing so far. */
   readonly troubles: () => readonly PlanTrouble[];

@@ -26,7 +26,7 @@ export type PlanFact =
   | { readonly kind: 'chosen'; readonly facts: ChosenFacts };
 
 /** A fact in words: sentences, then rows of a list where it has some. */
-export interface SaidFact {
+interface SaidFact {
   readonly sentences: readonly string[];
   readonly rows: readonly ChosenRow[];
 }

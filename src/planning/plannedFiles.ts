@@ -1,3 +1,4 @@
+import { at } from '../stats/at.ts';
 import { contenderIds } from '../intake/draft/contenderIds.ts';
 import { draftReport } from '../intake/draft/draftReport.ts';
 import { freeSlug, shortSlug, slugOf } from '../intake/draft/slugOf.ts';
@@ -36,7 +37,7 @@ export type UnwritablePlan =
   | { readonly kind: 'no-plan' };
 
 /** What a plan becomes: its entry in the ledger, and the files of its folder by name. */
-export interface PlannedFiles {
+interface PlannedFiles {
   readonly kind: 'files';
   readonly plan: RecordedPlan;
   readonly files: Readonly<Record<string, string>>;
@@ -68,7 +69,7 @@ export function plannedFiles({
   const ids = contenderIds(labels);
   const order = plannedOrder({ contenders: ids, shotsEach, turns, seed });
   if (order === null) return { kind: 'no-order' };
-  const labelOf = (id: string): string => labels[ids.indexOf(id)] ?? id;
+  const labelOf = (id: string): string => at(labels, ids.indexOf(id));
   const plan = {
     date: today,
     shotsEach,

@@ -1,6 +1,6 @@
 import type { Problem } from './problem.ts';
 
-export interface ProblemCount {
+interface ProblemCount {
   readonly errors: number;
   readonly warnings: number;
 }

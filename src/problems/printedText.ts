@@ -1,12 +1,12 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
 
-/** Columns of a terminal that a text takes: a wide letter or an emoji two, a letter with its marks one. */
-export const columnsOf = (text: string): number => stringWidth(text);
-
-/** The text with blanks behind it until it takes so many columns; a longer one as it is. */
+/**
+ * The text with blanks behind it until it takes so many columns of a terminal; a longer one as it is. A wide letter or an
+ * emoji takes two, a letter with its marks one.
+ */
 export function padded(text: string, columns: number): string {
-  return text + ' '.repeat(Math.max(0, columns - columnsOf(text)));
+  return text + ' '.repeat(Math.max(0, columns - stringWidth(text)));
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Problem } from './problem.ts';
 import { gravestFirst } from './sortProblems.ts';
 import { visible } from './visible.ts';
 
-export interface TableOptions {
+interface TableOptions {
   readonly colour: boolean;
   /** Columns in a line; file names are never broken. */
   readonly width?: number;

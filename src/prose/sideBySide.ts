@@ -4,6 +4,7 @@ import type { Contender, Price } from '../intake/authored/contender.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { MetricClass, MetricId } from '../trade/metrics.ts';
 import { differencesSeen, type DifferenceSeen } from './differencesSeen.ts';
+import { tradeOrder } from './english/comparisons.ts';
 import { nearerOf } from './straighter.ts';
 
 /** One contender's readings of a metric, SI; null where there is none. */
@@ -58,34 +59,6 @@ export interface SideBySide {
   readonly alike: readonly string[];
   readonly explored: Findings['explored'];
 }
-
-/** Measures in the order in which the trade reads them out. */
-const tradeOrder: readonly MetricId[] = [
-  'club_speed',
-  'ball_speed',
-  'smash',
-  'launch_angle',
-  'spin_rate',
-  'back_spin',
-  'carry',
-  'total',
-  'apex',
-  'descent_angle',
-  'hang_time',
-  'side',
-  'curve',
-  'launch_direction',
-  'spin_axis',
-  'side_spin',
-  'attack_angle',
-  'club_path',
-  'face_angle',
-  'face_to_path',
-  'dynamic_loft',
-  'spin_loft',
-  'strike_across',
-  'strike_up',
-];
 
 /** Contenders beside one another: shots, every measure, where shots ended, price, source, and what differs in their build. */
 export function sideBySide(findings: Findings, { front }: Pick<Source, 'front'>): SideBySide {

@@ -1,5 +1,4 @@
 import { metricNamed } from '../intake/authored/metricName.ts';
-import { metricHeadings } from '../trade/headings.ts';
 import { metrics } from '../trade/metrics.ts';
 import { formNames, isFormName, narrativeForms, type FormName } from './narrativeForms.ts';
 import { onlyNearest } from './onlyNearest.ts';
@@ -75,7 +74,7 @@ function metricMeant(typed: string, { findings }: Telling): string | null {
   if (named !== null) return ids.find((id) => id === named) ?? null;
   // Every word of the trade takes part, so that a word near to a metric that was not measured is not taken for another.
   const spellings = Object.values(metrics).flatMap(({ id, name }) =>
-    [id, name, ...metricHeadings[id]].map((word) => ({ word: plain(word), id })),
+    [id, name, ...metrics[id].headings].map((word) => ({ word: plain(word), id })),
   );
   const words = [...new Set(spellings.map(({ word }) => word))];
   const near = onlyNearest(plain(typed), words);

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum } from './compensatedSum.ts';
 import { fUpper } from './distributions/f.ts';
 import { greatestOf } from './extremes.ts';
@@ -15,7 +16,7 @@ export interface Cell {
 }
 
 /** Fit of value = block + treatment + rest. Sums of squares in the values' unit squared. */
-export interface AdditiveModel {
+interface AdditiveModel {
   /** treatments, adjusted for blocks, against none */
   readonly test: FTest;
   /** treatment effects, summing to 0 */
@@ -60,16 +61,16 @@ export function additiveModel(cells: readonly Cell[], level: number): AdditiveMo
   const inverse = choleskyInverse(lower);
   const right = new Array<number>(treatments).fill(0);
   for (const { block, rests } of swept) {
-    block.forEach(({ treatment }, i) => (right[treatment] = (right[treatment] ?? 0) + (rests[i] ?? 0)));
+    block.forEach(({ treatment }, i) => (right[treatment] = at(right, treatment) + at(rests, i)));
   }
   const raw = [...choleskySolve(lower, right.slice(0, -1)), 0];
   const centre = compensatedSum(raw) / treatments;
   const effects = raw.map((effect) => effect - centre);
 
   const residuals = swept.flatMap(({ block, rests }) => {
-    const fitted = block.map(({ treatment }) => effects[treatment] ?? 0);
+    const fitted = block.map(({ treatment }) => at(effects, treatment));
     const mean = compensatedSum(fitted) / fitted.length;
-    return rests.map((rest, i) => rest - ((fitted[i] ?? 0) - mean));
+    return rests.map((rest, i) => rest - (at(fitted, i) - mean));
   });
   const residualSumOfSquares = compensatedSum(residuals.map((rest) => rest * rest));
   const withinBlocks = compensatedSum(swept.flatMap(({ rests }) => rests.map((rest) => rest * rest)));
@@ -81,17 +82,18 @@ export function additiveModel(cells: readonly Cell[], level: number): AdditiveMo
     );
   }
   const residualVariance = residualSumOfSquares / residualDf;
-  const treatmentSumOfSquares = compensatedSum(effects.map((effect, i) => effect * (right[i] ?? 0)));
+  const treatmentSumOfSquares = compensatedSum(effects.map((effect, i) => effect * at(right, i)));
   const grand = compensatedSum(swept.map(({ mean, block }) => mean * block.length)) / cells.length;
   const blockSumOfSquares = compensatedSum(
     swept.map(({ mean, block }) => block.length * (mean - grand) ** 2),
   );
   const df = [treatments - 1, residualDf] as const;
   const statistic = treatmentSumOfSquares / df[0] / residualVariance;
+  // The treatment held at 0 has no row.
   const spread = (a: number, b: number): number => inverse[a]?.[b] ?? 0;
   const gaps = pairsOf(treatments).map(([a, b]) => {
     const standardError = Math.sqrt(residualVariance * (spread(a, a) + spread(b, b) - 2 * spread(a, b)));
-    const estimate = (raw[a] ?? 0) - (raw[b] ?? 0);
+    const estimate = at(raw, a) - at(raw, b);
     return { a, b, ...familyInterval(estimate, standardError, residualDf, level, treatments) };
   });
   return {
@@ -115,9 +117,9 @@ function reducedNormalMatrix(blocks: readonly (readonly Cell[])[], treatments: n
   const full = Array.from({ length: treatments }, () => new Array<number>(treatments).fill(0));
   for (const block of blocks) {
     for (const { treatment } of block) {
-      const row = full[treatment] ?? [];
-      row[treatment] = (row[treatment] ?? 0) + 1;
-      for (const other of block) row[other.treatment] = (row[other.treatment] ?? 0) - 1 / block.length;
+      const row = at(full, treatment);
+      row[treatment] = at(row, treatment) + 1;
+      for (const other of block) row[other.treatment] = at(row, other.treatment) - 1 / block.length;
     }
   }
   return full.slice(0, -1).map((row) => row.slice(0, -1));

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum } from './compensatedSum.ts';
 import { greatestOf } from './extremes.ts';
 import { StatisticsError } from './statisticsError.ts';
@@ -20,10 +21,10 @@ export function binomialTwoSided(successes: number, trials: number, share = 0.5)
   const odds = share / (1 - share);
   const logs = [0];
   for (let count = 1; count <= trials; count++) {
-    logs.push((logs[count - 1] ?? 0) + Math.log(((trials - count + 1) / count) * odds));
+    logs.push(at(logs, count - 1) + Math.log(((trials - count + 1) / count) * odds));
   }
   const highest = greatestOf(logs);
   const weights = logs.map((log) => Math.exp(log - highest));
-  const limit = (weights[successes] ?? 0) * (1 + 1e-7);
+  const limit = at(weights, successes) * (1 + 1e-7);
   return Math.min(1, compensatedSum(weights.filter((weight) => weight <= limit)) / compensatedSum(weights));
 }

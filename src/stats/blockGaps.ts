@@ -4,7 +4,7 @@ import type { PairGap } from './gapInterval.ts';
 import { moments } from './moments.ts';
 
 /** A gap of two treatments over blocks; `direct` counts the blocks that hold both. */
-export interface BlockGap extends PairGap {
+interface BlockGap extends PairGap {
   readonly direct: number;
   readonly ruledBy: 'all-pairs' | 'own-pair';
 }

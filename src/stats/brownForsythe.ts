@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { classicAnova } from './classicAnova.ts';
 import { pairsOf } from './gapInterval.ts';
 import { holm } from './holm.ts';
@@ -17,7 +18,7 @@ export function brownForsythe(groups: readonly (readonly number[])[]): FTest {
 }
 
 /** Two groups' spreads compared. `ratio` is sd of a / sd of b; `p` is Holm's over all pairs, `alone` without. */
-export interface SpreadPair extends FTest {
+interface SpreadPair extends FTest {
   readonly a: number;
   readonly b: number;
   readonly ratio: number;
@@ -32,20 +33,20 @@ export function brownForsythePairs(groups: readonly (readonly number[])[]): read
   const spreads = groups.map(distances);
   const meanDistance = spreads.map((group) => moments(group).mean);
   const tests = pairsOf(groups.length).map(([a, b]) => {
-    const { statistic, df, p } = classicAnova([spreads[a] ?? [], spreads[b] ?? []]);
-    const ratio = Math.sqrt((summaries[a]?.variance ?? 0) / (summaries[b]?.variance ?? 0));
+    const { statistic, df, p } = classicAnova([at(spreads, a), at(spreads, b)]);
+    const ratio = Math.sqrt(at(summaries, a).variance / at(summaries, b).variance);
     return {
       a,
       b,
       statistic,
       df,
       ratio,
-      distanceGap: (meanDistance[a] ?? 0) - (meanDistance[b] ?? 0),
+      distanceGap: at(meanDistance, a) - at(meanDistance, b),
       alone: p,
     };
   });
   const adjusted = holm(tests.map(({ alone }) => alone));
-  return tests.map((test, i) => ({ ...test, p: adjusted[i] ?? 1 }));
+  return tests.map((test, i) => ({ ...test, p: at(adjusted, i) }));
 }
 
 function distances(group: readonly number[]): readonly number[] {

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 /**
  * A function on [from, to] as a sum of Chebyshev polynomials T_0 .. T_degree, from its values at the
  * Chebyshev nodes (Press et al., *Numerical Recipes*, section 5.8).
@@ -20,7 +21,7 @@ export function chebyshevSeries(
   const angles = Array.from({ length: count }, (_, i) => (Math.PI * (i + 0.5)) / count);
   const heights = angles.map((angle) => f(middle + half * Math.cos(angle)));
   const coefficients = Float64Array.from({ length: count }, (_, order) => {
-    const sum = heights.reduce((total, height, i) => total + height * Math.cos(order * (angles[i] ?? 0)), 0);
+    const sum = heights.reduce((total, height, i) => total + height * Math.cos(order * at(angles, i)), 0);
     return (sum * (order === 0 ? 1 : 2)) / count;
   });
   return { from, to, coefficients };

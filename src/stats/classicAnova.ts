@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum, compensatedSumOf } from './compensatedSum.ts';
 import { fUpper } from './distributions/f.ts';
 import { moments } from './moments.ts';
@@ -5,7 +6,7 @@ import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 import type { FTest } from './welchAnova.ts';
 
 /** One-way table: sums of squares in the values' unit squared. */
-export interface ClassicAnova extends FTest {
+interface ClassicAnova extends FTest {
   readonly between: number;
   readonly within: number;
   /** within / its df: the pooled variance */
@@ -24,10 +25,10 @@ export interface ClassicAnova extends FTest {
 export function classicAnova(groups: readonly (readonly number[])[]): ClassicAnova {
   requireAtLeast('classicAnova', 'groups', groups.length, 2);
   requireAtLeast('classicAnova', 'values a group', Math.min(...groups.map((group) => group.length)), 1);
-  const shift = groups[0]?.[0] ?? 0;
+  const shift = at(at(groups, 0), 0);
   const summaries = groups.map((group) => {
     const shifted = group.map((value) => value - shift);
-    if (shifted.length === 1) return { n: 1, mean: shifted[0] ?? 0, variance: 0 };
+    if (shifted.length === 1) return { n: 1, mean: at(shifted, 0), variance: 0 };
     return moments(shifted);
   });
   const total = compensatedSum(summaries.map(({ n }) => n));

@@ -5,7 +5,7 @@ import { pairsOf, type GapInterval, type PairGap } from './gapInterval.ts';
 import { requireAtLeast, requireFinite, requireFraction, StatisticsError } from './statisticsError.ts';
 
 /** One observation: its group (counted from 0), the covariate and the value. */
-export interface Observation {
+interface Observation {
   readonly group: number;
   readonly covariate: number;
   readonly value: number;

@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum } from './compensatedSum.ts';
 import { familyInterval } from './familyInterval.ts';
 import type { GapInterval } from './gapInterval.ts';
@@ -26,8 +27,7 @@ export function contrast(terms: readonly ContrastTerm[], level: number, family =
   const parts = terms.map(({ weight, group }) => (weight * weight * group.variance) / group.n);
   const squared = compensatedSum(parts);
   if (!(squared > 0)) throw new StatisticsError('no-spread', 'contrast', 'no group varies');
-  const df =
-    1 / compensatedSum(terms.map(({ group }, i) => ((parts[i] ?? 0) / squared) ** 2 / (group.n - 1)));
+  const df = 1 / compensatedSum(terms.map(({ group }, i) => (at(parts, i) / squared) ** 2 / (group.n - 1)));
   const estimate = compensatedSum(terms.map(({ weight, group }) => weight * group.mean));
   const standardError = Math.sqrt(squared);
   return familyInterval(estimate, standardError, df, level, family);

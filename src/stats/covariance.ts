@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSumOf } from './compensatedSum.ts';
 import { requireAtLeast, requireFinite, StatisticsError } from './statisticsError.ts';
 import type { Matrix } from './symmetricMatrix.ts';
@@ -12,18 +13,18 @@ export interface Covariance {
 /** @throws StatisticsError `sample-too-small` under two rows, `bad-argument` for ragged or non-finite rows */
 export function covariance(rows: readonly (readonly number[])[]): Covariance {
   requireAtLeast('covariance', 'rows', rows.length, 2);
-  const size = rows[0]?.length ?? 0;
+  const size = at(rows, 0).length;
   if (size === 0 || rows.some((row) => row.length !== size)) {
     throw new StatisticsError('bad-argument', 'covariance', 'rows differ in length or are empty');
   }
   rows.forEach((row) => requireFinite('covariance', row));
   const means = Array.from(
     { length: size },
-    (_, j) => compensatedSumOf(rows, (row) => row[j] ?? 0) / rows.length,
+    (_, j) => compensatedSumOf(rows, (row) => at(row, j)) / rows.length,
   );
-  const centred = rows.map((row) => row.map((value, j) => value - (means[j] ?? 0)));
+  const centred = rows.map((row) => row.map((value, j) => value - at(means, j)));
   const entry = (i: number, j: number): number =>
-    compensatedSumOf(centred, (row) => (row[i] ?? 0) * (row[j] ?? 0)) / (rows.length - 1);
+    compensatedSumOf(centred, (row) => at(row, i) * at(row, j)) / (rows.length - 1);
   const matrix = means.map((_, i) => means.map((_mean, j) => entry(Math.max(i, j), Math.min(i, j))));
   return { n: rows.length, means, matrix };
 }

@@ -4,7 +4,7 @@ import { quantileOfSorted, sorted } from './quantile.ts';
 import { requireAtLeast, requireFinite, requireFraction } from './statisticsError.ts';
 
 /** What even a single value has. All in the values' unit. */
-export interface Centre {
+interface Centre {
   readonly n: number;
   readonly mean: number;
   readonly median: number;
@@ -13,7 +13,7 @@ export interface Centre {
 }
 
 /** A group described; needs two values, since one has no spread. All in the values' unit (variance squared). */
-export interface Description extends Centre {
+interface Description extends Centre {
   readonly sd: number;
   readonly variance: number;
   /** Student's t interval of the mean; assumes independent values and a mean near normal. */

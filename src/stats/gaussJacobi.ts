@@ -1,7 +1,8 @@
+import { at } from './at.ts';
 import { findRoot } from './findRoot.ts';
 
 /** A value at which a function is taken, and its share of the average. */
-export interface Node {
+interface Node {
   readonly at: number;
   readonly weight: number;
 }
@@ -30,8 +31,8 @@ export function gaussJacobi(a: number, b: number, count: number): readonly Node[
   const polynomials = (y: number, order: number): readonly number[] => {
     const values = [1];
     for (let k = 0; k < order; k++) {
-      const before = k === 0 ? 0 : (steps[k - 1] ?? 0) * (values[k - 1] ?? 0);
-      values.push(((y - (middles[k] ?? 0)) * (values[k] ?? 0) - before) / (steps[k] ?? 1));
+      const before = k === 0 ? 0 : at(steps, k - 1) * at(values, k - 1);
+      values.push(((y - at(middles, k)) * at(values, k) - before) / at(steps, k));
     }
     return values;
   };
@@ -41,7 +42,7 @@ export function gaussJacobi(a: number, b: number, count: number): readonly Node[
     const ends = [0, ...zeros, 1];
     zeros = ends
       .slice(1)
-      .map((end, i) => findRoot((y) => polynomials(y, order)[order] ?? 0, ends[i] ?? 0, end, 1e-15));
+      .map((end, i) => findRoot((y) => at(polynomials(y, order), order), at(ends, i), end, 1e-15));
   }
   return zeros.map((at) => ({
     at,

@@ -6,6 +6,9 @@ export type JudgedBy =
   /** By shots, and a gap must show on the means of visits too, at 90 %. */
   | { readonly kind: 'visits'; readonly shotsAVisit: number };
 
+/** Two contenders hit in so many complete rounds are judged by these. */
+export const fewestRoundsJudged = 8;
+
 /** A test of k groups of n values each, all pairs compared at `level`. */
 export interface Test {
   readonly n: number;

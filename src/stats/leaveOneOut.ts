@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { gamesHowellPair } from './gamesHowell.ts';
 import type { PairGap } from './gapInterval.ts';
 import { meanOf, moments, type Moments } from './moments.ts';
@@ -6,7 +7,7 @@ import { median, medianAbsoluteDeviation } from './quantile.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 
 /** The gap of a pair with one value left out. */
-export interface LeftOut {
+interface LeftOut {
   /** a or b of the pair, and the value's place in that group (from 0) */
   readonly group: number;
   readonly place: number;
@@ -34,7 +35,7 @@ export function leaveOneOut(
     const rests = momentsWithoutEach(values);
     const gaps = new Map<number, () => PairGap>();
     return rests.map((rest, place) => {
-      const value = values[place] ?? Number.NaN;
+      const value = at(values, place);
       const gap = gaps.get(value) ?? once(() => gamesHowellPair(whole.with(group, rest), a, b, level));
       gaps.set(value, gap);
       const distance = Math.abs(value - middle);
@@ -73,7 +74,7 @@ function momentsWithoutEach(values: readonly number[]): readonly Moments[] {
   const after = partsUpTo(values.toReversed());
   return values.map((_, place) => {
     const n = values.length - 1;
-    const { mean, squares } = together(before[place] ?? nothing, after[n - place] ?? nothing);
+    const { mean, squares } = together(at(before, place), at(after, n - place));
     return { n, mean, variance: squares / (n - 1) };
   });
 }
@@ -114,8 +115,8 @@ function meansOf(values: readonly number[]) {
   let smallest = 0;
   let largest = 0;
   values.forEach((value, place) => {
-    if (value < (values[smallest] ?? Infinity)) smallest = place;
-    if (value > (values[largest] ?? -Infinity)) largest = place;
+    if (value < at(values, smallest)) smallest = place;
+    if (value > at(values, largest)) largest = place;
   });
   return {
     whole: meanOf(values),

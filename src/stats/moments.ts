@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum, compensatedSumOf } from './compensatedSum.ts';
 import { requireAtLeast, requireFinite } from './statisticsError.ts';
 
@@ -22,7 +23,7 @@ export function moments(values: readonly number[]): Moments {
   requireFinite('moments', values);
   const n = values.length;
   const mean = meanOf(values);
-  const shift = values[0] ?? 0;
+  const shift = at(values, 0);
   const shiftedMean = compensatedSumOf(values, (value) => value - shift) / n;
   const left = compensatedSumOf(values, (value) => value - shift - shiftedMean);
   const squares = compensatedSumOf(values, (value) => {

@@ -1,3 +1,5 @@
+import { at } from './at.ts';
+import { chiSquareDraw } from './chiSquareDraw.ts';
 import type { Covariance } from './covariance.ts';
 import type { Random } from './random.ts';
 import { requireAtLeast } from './statisticsError.ts';
@@ -25,25 +27,11 @@ export function meanVectorDraws(sample: Covariance, random: Random): () => reado
     const stretch = Math.sqrt(df / chiSquareDraw(df, random));
     const draw: number[] = [];
     for (let i = 0; i < size; i++) {
-      const row = rows[i] ?? z;
+      const row = at(rows, i);
       let offset = 0;
       for (let j = 0; j <= i; j++) offset += (z[j] ?? 0) * (row[j] ?? 0);
       draw.push((means[i] ?? 0) + stretch * offset);
     }
     return draw;
   };
-}
-
-/** One chi-square value: twice a gamma of shape df / 2 >= 1/2 (Marsaglia & Tsang 2000, ACM TOMS 26). */
-export function chiSquareDraw(df: number, random: Random): number {
-  if (df < 2) return chiSquareDraw(df + 2, random) * (1 - random.uniform()) ** (2 / df);
-  const d = df / 2 - 1 / 3;
-  const c = 1 / Math.sqrt(9 * d);
-  for (;;) {
-    const x = random.normal();
-    const v = (1 + c * x) ** 3;
-    if (v <= 0) continue;
-    const u = 1 - random.uniform();
-    if (Math.log(u) < 0.5 * x * x + d - d * v + d * Math.log(v)) return 2 * d * v;
-  }
 }

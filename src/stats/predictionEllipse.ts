@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { covariance } from './covariance.ts';
 import { fQuantile } from './distributions/f.ts';
 import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
@@ -22,9 +23,9 @@ export function predictionEllipse(points: readonly (readonly [number, number])[]
   requireFraction('predictionEllipse', 'level', level);
   requireAtLeast('predictionEllipse', 'points', points.length, 3);
   const { n, means, matrix } = covariance(points);
-  const xx = matrix[0]?.[0] ?? 0;
-  const yy = matrix[1]?.[1] ?? 0;
-  const xy = matrix[0]?.[1] ?? 0;
+  const xx = at(at(matrix, 0), 0);
+  const yy = at(at(matrix, 1), 1);
+  const xy = at(at(matrix, 0), 1);
   const determinant = xx * yy - xy * xy;
   if (!(determinant > 1e-13 * xx * yy)) {
     throw new StatisticsError('no-spread', 'predictionEllipse', 'the points lie on a line');
@@ -36,7 +37,7 @@ export function predictionEllipse(points: readonly (readonly [number, number])[]
   const minor = determinant / major;
   const factor = Math.sqrt(((2 * (n + 1) * (n - 1)) / (n * (n - 2))) * fQuantile(level, 2, n - 2));
   return {
-    centre: [means[0] ?? 0, means[1] ?? 0],
+    centre: [at(means, 0), at(means, 1)],
     halfAxes: [factor * Math.sqrt(major), factor * Math.sqrt(minor)],
     angle: 0.5 * Math.atan2(2 * xy, xx - yy),
     correlation: xy / Math.sqrt(xx * yy),

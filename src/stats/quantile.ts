@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { requireAtLeast, requireFinite, StatisticsError } from './statisticsError.ts';
 
 /**
@@ -35,7 +36,7 @@ export function quantileOfSorted(ascending: ArrayLike<number>, p: number): numbe
     throw new StatisticsError('bad-argument', 'quantile', `p must be 0 to 1, got ${p}`);
   const position = (ascending.length - 1) * p;
   const below = Math.floor(position);
-  const low = ascending[below] ?? 0;
+  const low = at(ascending, below);
   const high = ascending[below + 1] ?? low;
   return low + (position - below) * (high - low);
 }
@@ -58,8 +59,8 @@ export function outerQuantiles(values: Float64Array, low: number, high: number):
   const greatest = outermost(values, n - above, -1);
   const between = (position: number, from: number, to: number): number =>
     from + (position - Math.floor(position)) * (to - from);
-  const lowest = least[below] ?? 0;
-  const highest = greatest[n - 1 - above] ?? 0;
+  const lowest = at(least, below);
+  const highest = at(greatest, n - 1 - above);
   return [
     between((n - 1) * low, lowest, least[below + 1] ?? lowest),
     between((n - 1) * high, highest, greatest[n - 2 - above] ?? highest),

@@ -1,3 +1,5 @@
+import { xoshiro128 } from './xoshiro128.ts';
+
 /** A stream of random numbers, the same for the same seed on every machine. */
 export interface Random {
   /** the next number, 0 <= u < 1, 53 random bits */
@@ -9,27 +11,11 @@ export interface Random {
 }
 
 /**
- * Generator xoshiro128** 1.1 (Blackman & Vigna 2021, "Scrambled linear pseudorandom number generators", ACM
- * TOMS 47), its state filled from the seed text by FNV-1a and the MurmurHash3 finaliser. Not for secrets.
+ * The stream of `xoshiro128`, its state filled from the seed text by FNV-1a and the MurmurHash3 finaliser. Not for
+ * secrets.
  */
 export function seededRandom(seed: string): Random {
   return randomFrom(xoshiro128(stateOf(seed)));
-}
-
-/** The bare generator: each call gives the next 32 bits. `state` is four words, not all 0. */
-export function xoshiro128(state: readonly [number, number, number, number]): () => number {
-  let [a, b, c, d] = state;
-  return () => {
-    const result = Math.imul(rotated(Math.imul(b, 5), 7), 9) >>> 0;
-    const shifted = b << 9;
-    c ^= a;
-    d ^= b;
-    b ^= c;
-    a ^= d;
-    c ^= shifted;
-    d = rotated(d, 11);
-    return result;
-  };
 }
 
 /** A copy in random order (Fisher & Yates; Knuth, *The Art of Computer Programming* 2, algorithm P). */
@@ -71,8 +57,4 @@ function stateOf(seed: string): readonly [number, number, number, number] {
     return (mixed ^ (mixed >>> 16)) >>> 0;
   };
   return [word(1), word(2), word(3), word(4)];
-}
-
-function rotated(word: number, by: number): number {
-  return (word << by) | (word >>> (32 - by));
 }

@@ -1,26 +1,8 @@
-import { chiSquareQuantile, chiSquareUpperQuantile } from './distributions/chiSquare.ts';
 import { normalQuantile } from './distributions/normal.ts';
 import { compensatedSumOf } from './compensatedSum.ts';
-import { meanOf, moments, type Moments } from './moments.ts';
+import { meanOf, moments } from './moments.ts';
 import { sorted } from './quantile.ts';
 import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
-
-/**
- * Interval of a standard deviation from the chi-square distribution. Exact for normal values and misleading for
- * any other: with one shot in ten mishit it covers 63 to 83 % where 95 is asked (our simulation).
- *
- * @throws StatisticsError `sample-too-small` under two values
- */
-export function chiSquareSdInterval({ n, variance }: Moments, level: number): readonly [number, number] {
-  requireFraction('chiSquareSdInterval', 'level', level);
-  requireAtLeast('chiSquareSdInterval', 'values', n, 2);
-  const squares = (n - 1) * variance;
-  const beyond = (1 - level) / 2;
-  return [
-    Math.sqrt(squares / chiSquareUpperQuantile(beyond, n - 1)),
-    Math.sqrt(squares / chiSquareQuantile(beyond, n - 1)),
-  ];
-}
 
 /**
  * Interval of a standard deviation that allows for tails: Bonett 2006 ("Approximate confidence interval for

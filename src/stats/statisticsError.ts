@@ -1,5 +1,5 @@
 /** Why a statistic cannot be worked out. Stable: callers switch on it. */
-export type StatisticsErrorKind =
+type StatisticsErrorKind =
   /** fewer values, groups or rounds than the method needs */
   | 'sample-too-small'
   /** every value equal where the method divides by a spread */

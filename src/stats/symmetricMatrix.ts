@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { StatisticsError } from './statisticsError.ts';
 
 /** A square matrix, row by row. */
@@ -13,16 +14,16 @@ export function cholesky(name: string, matrix: Matrix, allowFlat = false): Matri
   const size = matrix.length;
   const lower: number[][] = matrix.map(() => new Array<number>(size).fill(0));
   for (let j = 0; j < size; j++) {
-    const own = lower[j] ?? [];
-    const diagonal = matrix[j]?.[j] ?? 0;
+    const own = at(lower, j);
+    const diagonal = at(at(matrix, j), j);
     const left = diagonal - dot(own, own, j);
     const flat = !(left > 1e-13 * diagonal);
     if (flat && !allowFlat)
       throw new StatisticsError('no-spread', name, `no spread left in direction ${j + 1}`);
     own[j] = flat ? 0 : Math.sqrt(left);
     for (let i = j + 1; i < size; i++) {
-      const row = lower[i] ?? [];
-      row[j] = flat ? 0 : ((matrix[i]?.[j] ?? 0) - dot(row, own, j)) / (own[j] ?? 1);
+      const row = at(lower, i);
+      row[j] = flat ? 0 : (at(at(matrix, i), j) - dot(row, own, j)) / at(own, j);
     }
   }
   return lower;
@@ -33,13 +34,13 @@ export function choleskySolve(lower: Matrix, right: readonly number[]): readonly
   const size = lower.length;
   const half: number[] = [];
   for (let i = 0; i < size; i++) {
-    half[i] = ((right[i] ?? 0) - dot(lower[i] ?? [], half, i)) / (lower[i]?.[i] ?? 1);
+    half[i] = (at(right, i) - dot(at(lower, i), half, i)) / at(at(lower, i), i);
   }
   const x = new Array<number>(size).fill(0);
   for (let i = size - 1; i >= 0; i--) {
-    let rest = half[i] ?? 0;
-    for (let j = i + 1; j < size; j++) rest -= (lower[j]?.[i] ?? 0) * (x[j] ?? 0);
-    x[i] = rest / (lower[i]?.[i] ?? 1);
+    let rest = at(half, i);
+    for (let j = i + 1; j < size; j++) rest -= at(at(lower, j), i) * at(x, j);
+    x[i] = rest / at(at(lower, i), i);
   }
   return x;
 }

@@ -1,9 +1,10 @@
+import { at } from './at.ts';
 import { meanOf, moments, type Moments } from './moments.ts';
 import { sorted } from './quantile.ts';
 import { requireAtLeast, StatisticsError } from './statisticsError.ts';
 
 /** Share cut off each end by the usual trimmed mean. */
-export const USUAL_TRIM = 0.2;
+const USUAL_TRIM = 0.2;
 
 /**
  * A trimmed mean as moments that the methods on means take unchanged: `n` is the number of values kept (h),
@@ -24,8 +25,8 @@ export function trimmedMoments(values: readonly number[], share: number = USUAL_
   const kept = n - 2 * cut;
   requireAtLeast('trimmedMoments', 'values after trimming', kept, 2);
   const ascending = sorted(values);
-  const lowest = ascending[cut] ?? 0;
-  const highest = ascending[n - 1 - cut] ?? 0;
+  const lowest = at(ascending, cut);
+  const highest = at(ascending, n - 1 - cut);
   const winsorised = ascending.map((value) => Math.min(highest, Math.max(lowest, value)));
   return {
     n: kept,

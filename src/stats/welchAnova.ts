@@ -1,3 +1,4 @@
+import { at } from './at.ts';
 import { compensatedSum } from './compensatedSum.ts';
 import { fUpper } from './distributions/f.ts';
 import type { Moments } from './moments.ts';
@@ -25,7 +26,7 @@ export function welchAnova(groups: readonly Moments[]): FTest {
   const k = groups.length;
   const weighted = groups.map(({ n, mean, variance }) => ({ n, mean, weight: n / variance }));
   const total = compensatedSum(weighted.map(({ weight }) => weight));
-  const shift = groups[0]?.mean ?? 0;
+  const shift = at(groups, 0).mean;
   const centre = compensatedSum(weighted.map(({ weight, mean }) => weight * (mean - shift))) / total;
   const between = compensatedSum(weighted.map(({ weight, mean }) => weight * (mean - shift - centre) ** 2));
   const penalty = compensatedSum(weighted.map(({ n, weight }) => (1 - weight / total) ** 2 / (n - 1)));

@@ -1,7 +1,7 @@
 /** Families of clubs by which golfers look for a test; the order is that of a bag. */
 export const clubFamilies = ['drivers', 'fairway woods', 'hybrids', 'irons', 'wedges', 'putters'] as const;
 
-export type ClubFamily = (typeof clubFamilies)[number];
+type ClubFamily = (typeof clubFamilies)[number];
 
 const words: Readonly<Record<ClubFamily, RegExp>> = {
   drivers: /\bdrivers?\b/i,

@@ -54,7 +54,7 @@ export const unitWords: Readonly<Record<UnitId, readonly string[]>> = {
 };
 
 /** Units that are known but not read: a column in one of them is refused rather than left out. */
-export const unreadUnits: readonly string[] = [
+const unreadUnits: readonly string[] = [
   'ft/s',
   'fps',
   'feet per second',

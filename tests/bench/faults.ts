@@ -326,12 +326,7 @@ const faults: readonly Fault[] = [
     'findings/overlays',
     'findings/judgement',
   ),
-  fault(
-    'findings/thresholds.ts',
-    'fewestRoundsJudged = 8',
-    'fewestRoundsJudged = 9',
-    'findings/pairedRounds',
-  ),
+  fault('stats/judgedBy.ts', 'fewestRoundsJudged = 8', 'fewestRoundsJudged = 9', 'findings/pairedRounds'),
   fault(
     'prose/leaders.ts',
     "own.every((status) => status === 'clear') && own.length === first.length",

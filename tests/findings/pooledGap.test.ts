@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { pooledGap as pool, type PooledGap, type ReportGap } from '../../src/findings/pooledGap.ts';
+import { pooledGap as pool, type PooledGap } from '../../src/findings/pooledGap.ts';
 import reference from '../reference/findings/pooled-gap.json' with { type: 'json' };
+
+type ReportGap = Parameters<typeof pool>[0][number];
 
 const pooledGap = (gaps: readonly ReportGap[]): PooledGap => pool(gaps, { matters: 5, better: 'more' });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { airOf, standardAir, viscosityOfAir } from '../../src/flight/air.ts';
+import { airOf, standardAir } from '../../src/flight/air.ts';
+import { viscosityOfAir } from '../../src/flight/viscosityOfAir.ts';
 import { cipm2007Density } from './cipm2007.ts';
 import { moistAirDensity } from '../../src/flight/moistAir.ts';
 import { geopotentialHeight, standardAtmosphere } from '../../src/flight/standardAtmosphere.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { attribute, type AttributedPart } from '../../src/flight/attribution.ts';
+import { attribute } from '../../src/flight/attribution.ts';
 import type { AttributionShot } from '../../src/flight/attributionPlan.ts';
 import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import { flightModel } from '../../src/flight/flightModel.ts';
@@ -12,7 +12,7 @@ import { bearmanHarvey1976, lyu2018 } from './otherSets.ts';
 import { driverLaunch, flown, goodHitter, middlingHitter, scattered } from './simulatedShots.ts';
 import { inYards } from './tradeUnits.ts';
 
-function partOf(attribution: Attributed, id: string): AttributedPart {
+function partOf(attribution: Attributed, id: string): Attributed['parts'][number] {
   const part = attribution.parts.find((one) => one.id === id);
   if (part === undefined) throw new Error(`no part ${id}`);
   return part;

@@ -2,13 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { airOf } from '../../src/flight/air.ts';
 import { ruleBall } from '../../src/flight/ball.ts';
-import { run, runOf, totalOf } from '../../src/flight/bounce.ts';
-import { flightModel } from '../../src/flight/flightModel.ts';
-import { fly } from '../../src/flight/trajectory.ts';
-import { artificialTurf, naturalTurf } from '../../src/flight/turf.ts';
+import { run } from '../../src/flight/bounce.ts';
+import { flightModel, type FlightModel } from '../../src/flight/flightModel.ts';
+import { totalOf } from '../../src/flight/total.ts';
+import { fly, type Flight } from '../../src/flight/trajectory.ts';
+import { naturalTurf } from '../../src/flight/turf.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
 
 const plain = flightModel();
+
+/** Artificial turf on a board, from the source of the natural one. */
+const artificialTurf = { tilt: 12.9, restitution: 0.42, friction: 0.852 };
+
+function runOf({ landingVelocity: { x, y, z }, ...flight }: Flight, model: FlightModel, turf = naturalTurf) {
+  const impact = { speed: Math.hypot(x, y, z), angle: flight.descentAngle, backspin: flight.landingSpin };
+  return run(impact, model, turf);
+}
 
 describe('bounce and run', () => {
   // The typical drive of Biber and others 2023 on their natural turf, worked out apart: 25.35 yd.

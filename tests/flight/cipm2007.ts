@@ -1,4 +1,4 @@
-import type { MoistAir } from '../../src/flight/moistAir.ts';
+import type { moistAirDensity } from '../../src/flight/moistAir.ts';
 
 const molarMassOfDryAir = 28.96546e-3;
 const molarMassOfWater = 18.01528e-3;
@@ -8,7 +8,11 @@ const gasConstant = 8.314472;
  * Density of moist air in kg/m3, CIPM-2007 (Picard, Davis, Glaeser & Fujii 2008, Metrologia 45, 149-155), made for
  * 600 to 1100 hPa and 15 to 27 degrees. The yardstick for the simpler formula in `moistAir.ts`.
  */
-export function cipm2007Density({ temperature: t, pressure: p, humidity }: MoistAir): number {
+export function cipm2007Density({
+  temperature: t,
+  pressure: p,
+  humidity,
+}: Parameters<typeof moistAirDensity>[0]): number {
   const kelvin = t + 273.15;
   const saturation = Math.exp(
     1.2378847e-5 * kelvin ** 2 - 1.9121316e-2 * kelvin + 33.93711047 - 6343.1645 / kelvin,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { designPoints } from '../../src/flight/designPoints.ts';
-import { compiled, polynomialAt, polynomialFit, powersUpTo } from '../../src/flight/polynomial.ts';
+import { compiled, polynomialFit, powersUpTo } from '../../src/flight/polynomial.ts';
+import { polynomialAt } from './polynomialAt.ts';
 
 describe('powers', () => {
   // terms of total degree d or less in p variables: (p + d)! / (p! d!)

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { polynomialAt, powersUpTo, type Polynomial } from '../../src/flight/polynomial.ts';
+import { powersUpTo, type Polynomial } from '../../src/flight/polynomial.ts';
+import { polynomialAt } from './polynomialAt.ts';
 import { polynomialGrid } from '../../src/flight/polynomialGrid.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 

@@ -3,13 +3,15 @@ import { calibratedModels } from '../../src/flight/calibratedModels.ts';
 import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import type { Delivery, DeliveryMeasure } from '../../src/flight/delivery.ts';
 import { flightModel } from '../../src/flight/flightModel.ts';
-import { priceInMetres, type PriceContext } from '../../src/flight/priceInMetres.ts';
+import { priceInMetres } from '../../src/flight/priceInMetres.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { inYards, launchInMph } from './tradeUnits.ts';
 
 const launch = launchInMph(150, 13, 2700);
 const shot: Delivery = { launch, clubSpeed: toCanonical(103, 'mph'), spinLoft: 13 };
 const models = calibratedModels([{ launch, carry: toCanonical(250, 'yd') }], flightModel(), coefficientSets);
+type PriceContext = Parameters<typeof priceInMetres>[2];
+
 const driver = (metric: PriceContext['metric']): PriceContext => ({ metric, shot, models });
 
 const yards = (

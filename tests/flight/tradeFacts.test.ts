@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { flightModel } from '../../src/flight/flightModel.ts';
-import { totalOf } from '../../src/flight/bounce.ts';
+import { totalOf } from '../../src/flight/total.ts';
 import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import { airOf } from '../../src/flight/air.ts';
 import { fly } from '../../src/flight/trajectory.ts';

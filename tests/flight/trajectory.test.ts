@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { coefficientSets } from '../../src/flight/coefficientSets.ts';
 import { ruleBall } from '../../src/flight/ball.ts';
-import { standardAir, viscosityOfAir } from '../../src/flight/air.ts';
+import { standardAir } from '../../src/flight/air.ts';
+import { viscosityOfAir } from '../../src/flight/viscosityOfAir.ts';
 import { flightModel, type FlightModel } from '../../src/flight/flightModel.ts';
 import type { Launch } from '../../src/flight/launch.ts';
 import { quickStep } from '../../src/flight/quickStep.ts';

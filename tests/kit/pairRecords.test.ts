@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { contenderRecords, contendersWithPages, idsWithPages } from '../../src/kit/contenderRecords.ts';
 import { lastChanges } from '../../src/kit/lastChanges.ts';
-import { readPayment } from '../../src/intake/authored/payment.ts';
+import { payment } from '../../src/intake/authored/payment.ts';
 import { interestInBrief, interestInShort, interestsInShort } from '../../src/kit/interestInShort.ts';
 import { dateInWords } from '../../src/prose/date.ts';
 import type { Report } from '../../src/kit/report.ts';
@@ -116,7 +116,7 @@ test('interests that differ from report to report are all told, each with its da
       ...three.source,
       front: {
         ...three.source.front,
-        interests: { ...three.source.front.interests, paidBy: readPayment('the maker of Alder') },
+        interests: { ...three.source.front.interests, paidBy: payment.parse('the maker of Alder') },
       },
     },
   };

@@ -4,9 +4,9 @@ import { interestFlags } from '../../src/prose/english/interestFlags.ts';
 import { interestOfList } from '../../src/prose/english/interestOfList.ts';
 import { rowFacts, type RowFacts } from '../../src/prose/english/rowFacts.ts';
 import { interestsOf, shortNames } from '../../src/prose/interestStatements.ts';
-import { readGifts } from '../../src/intake/authored/gifts.ts';
-import { readPayment } from '../../src/intake/authored/payment.ts';
-import { readSeenBefore } from '../../src/intake/authored/seenBefore.ts';
+import { gifts } from '../../src/intake/authored/gifts.ts';
+import { payment } from '../../src/intake/authored/payment.ts';
+import { seenBefore } from '../../src/intake/authored/seenBefore.ts';
 import type { Front } from '../../src/intake/authored/front.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
@@ -52,9 +52,9 @@ test('what could not be placed is quoted whole, never left out', () => {
     ...front,
     interests: {
       ...front.interests,
-      paidBy: readPayment('half by us, and half we do not know'),
-      commissionOrGifts: readGifts('none, but a box of balls'),
-      seenBefore: readSeenBefore('nobody but the maker'),
+      paidBy: payment.parse('half by us, and half we do not know'),
+      commissionOrGifts: gifts.parse('none, but a box of balls'),
+      seenBefore: seenBefore.parse('nobody but the maker'),
     },
   };
   const { money, further } = interestFlags(interestsOf(odd), shortNames(odd.contenders));

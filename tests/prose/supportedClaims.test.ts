@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { metrics, type MetricId } from '../../src/trade/metrics.ts';
 import type { Dimension } from '../../src/trade/units.ts';
-import { metricHeadings } from '../../src/trade/headings.ts';
 import { supportedClaim, supportedClaims } from '../../src/prose/supportedClaims.ts';
 import { yamlScalar } from '../../src/intake/draft/yamlScalar.ts';
 import { around, madeReport, reportOf, threeHeads } from '../findings/reportOf.ts';
@@ -99,7 +98,7 @@ describe('the claims that shots support', () => {
       ...Object.fromEntries(
         ids.map((id) => {
           const [least, step, unit] = sizes[metrics[id].dimension];
-          return [`${metricHeadings[id][0] ?? id}${unit}`, wide(least, step)];
+          return [`${metrics[id].headings[0] ?? id}${unit}`, wide(least, step)];
         }),
       ),
     };

@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { betaCdf, betaUpper } from '../../src/stats/distributions/beta.ts';
-import { chiSquareQuantile } from '../../src/stats/distributions/chiSquare.ts';
 import { fQuantile, fUpper } from '../../src/stats/distributions/f.ts';
-import { gammaCdf, gammaQuantile, gammaUpper } from '../../src/stats/distributions/gamma.ts';
 import { normalQuantile, normalUpper } from '../../src/stats/distributions/normal.ts';
 import { tQuantile, tUpper } from '../../src/stats/distributions/t.ts';
 import { StatisticsError } from '../../src/stats/statisticsError.ts';
@@ -31,21 +29,10 @@ describe('tails against 400-digit values', () => {
     }
   });
 
-  test('chi-square, both tails', () => {
-    for (const { x, df, lower, upper } of reference.chiSquare) {
-      if (seen(lower)) expectClose(gammaCdf(x / 2, df / 2), lower, BAR, lower, `${x} on ${df}`);
-      if (seen(upper)) expectClose(gammaUpper(x / 2, df / 2), upper, BAR, upper, `${x} on ${df}`);
-    }
-  });
-
-  test('beta and gamma, both tails', () => {
+  test('beta, both tails', () => {
     for (const { x, a, b, lower, upper } of reference.beta) {
       expectClose(betaCdf(x, a, b), lower, BAR, lower, `beta ${x} ${a} ${b}`);
       expectClose(betaUpper(x, a, b), upper, BAR, upper, `beta ${x} ${a} ${b}`);
-    }
-    for (const { x, shape, lower, upper } of reference.gamma) {
-      expectClose(gammaCdf(x, shape), lower, BAR, lower, `gamma ${x} ${shape}`);
-      expectClose(gammaUpper(x, shape), upper, BAR, upper, `gamma ${x} ${shape}`);
     }
   });
 
@@ -57,15 +44,12 @@ describe('tails against 400-digit values', () => {
 });
 
 describe('quantiles against 400-digit values', () => {
-  test('t, F, chi-square', () => {
+  test('t, F', () => {
     for (const { p, df, t } of reference.tQuantiles) {
       expectClose(tQuantile(p, df), t, BAR, Math.abs(t), `t ${p} on ${df}`);
     }
     for (const { p, df1, df2, f } of reference.fQuantiles) {
       expectClose(fQuantile(p, df1, df2), f, BAR, f, `F ${p} on ${df1} and ${df2}`);
-    }
-    for (const { p, df, x } of reference.chiSquareQuantiles) {
-      expectClose(chiSquareQuantile(p, df), x, BAR, x, `chi-square ${p} on ${df}`);
     }
   });
 
@@ -73,7 +57,6 @@ describe('quantiles against 400-digit values', () => {
     for (const p of [1e-9, 0.01, 0.3, 0.5, 0.77, 0.999]) {
       expectClose(normalUpper(-normalQuantile(p)), p, 1e-12);
       expectClose(tUpper(-tQuantile(p, 6.3), 6.3), p, 1e-10);
-      expectClose(gammaCdf(gammaQuantile(p, 4.2), 4.2), p, 1e-10);
       expectClose(fUpper(fQuantile(p, 3, 17), 3, 17), 1 - p, 1e-10, p);
     }
   });
@@ -94,6 +77,5 @@ describe('edges', () => {
     expect(() => tUpper(NaN, 3)).toThrow('t is not a number');
     expect(() => fUpper(NaN, 3, 3)).toThrow(StatisticsError);
     expect(() => normalQuantile(1.2)).toThrow('p must be 0 to 1, got 1.2');
-    expect(() => gammaQuantile(-0.1, 2)).toThrow(StatisticsError);
   });
 });

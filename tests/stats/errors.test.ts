@@ -11,7 +11,7 @@ import { meanInterval } from '../../src/stats/meanInterval.ts';
 import { moments } from '../../src/stats/moments.ts';
 import { predictionEllipse } from '../../src/stats/predictionEllipse.ts';
 import { bonettSdInterval } from '../../src/stats/sdInterval.ts';
-import { StatisticsError, type StatisticsErrorKind } from '../../src/stats/statisticsError.ts';
+import { StatisticsError } from '../../src/stats/statisticsError.ts';
 import { trimmedMoments } from '../../src/stats/trimmedMoments.ts';
 import { welchAnova } from '../../src/stats/welchAnova.ts';
 import { welchT } from '../../src/stats/welchT.ts';
@@ -19,7 +19,7 @@ import { welchT } from '../../src/stats/welchT.ts';
 const flat = { n: 5, mean: 3, variance: 0 };
 const varied = { n: 5, mean: 4, variance: 2 };
 
-const refusals: readonly (readonly [string, StatisticsErrorKind, () => unknown])[] = [
+const refusals: readonly (readonly [string, StatisticsError['kind'], () => unknown])[] = [
   ['moments of one value', 'sample-too-small', () => moments([3])],
   ['moments of a value that is no number', 'bad-argument', () => moments([3, NaN])],
   ['describe one value', 'sample-too-small', () => describe([3])],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { covariance } from '../../src/stats/covariance.ts';
-import { chiSquareDraw, meanVectorDraws } from '../../src/stats/multivariateT.ts';
+import { chiSquareDraw } from '../../src/stats/chiSquareDraw.ts';
+import { meanVectorDraws } from '../../src/stats/multivariateT.ts';
 import { predictionEllipse } from '../../src/stats/predictionEllipse.ts';
 import { seededRandom } from '../../src/stats/random.ts';
 import reference from '../reference/statistics.json' with { type: 'json' };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { seededRandom, shuffled, xoshiro128 } from '../../src/stats/random.ts';
+import { seededRandom, shuffled } from '../../src/stats/random.ts';
+import { xoshiro128 } from '../../src/stats/xoshiro128.ts';
 
 test('xoshiro128** 1.1 from state 1 2 3 4', () => {
   // ten outputs of the authors' reference implementation, as in the tests of the Rust crate rand_xoshiro

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { readHeading } from '../../src/intake/shots/heading.ts';
 import { roleHeadings } from '../../src/trade/columnRoles.ts';
-import { metricHeadings } from '../../src/trade/headings.ts';
+import { metrics } from '../../src/trade/metrics.ts';
 
-const phrases = Object.entries(metricHeadings).flatMap(([metric, words]) =>
-  words.map((word) => ({ metric, word })),
+const phrases = Object.values(metrics).flatMap(({ id: metric, headings }) =>
+  headings.map((word) => ({ metric, word })),
 );
 const roles = Object.entries(roleHeadings).flatMap(([role, words]) => words.map((word) => ({ role, word })));
 const ambiguous = [...new Set(phrases.map(({ word }) => word))].filter(

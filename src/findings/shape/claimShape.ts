@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { chance, gap, id, number, words } from './basics.ts';
 import { metricId } from './metricShape.ts';
 
-export const standing = words('what the shots make of a claim', {
+const standing = words('what the shots make of a claim', {
   'borne-out': 'they support it',
   'weaker-than-said': 'they support the direction, not the size',
   'not-shown': 'they do not show it',

@@ -21,7 +21,7 @@ const accuracies = byMetric(
 );
 
 /** A sentence, or an accuracy for each metric. */
-export interface StatedAccuracy {
+interface StatedAccuracy {
   readonly words: string | null;
   readonly byMetric: Keyed<MetricId, Quantity>;
 }
@@ -63,7 +63,7 @@ const monitorAnswers = strict({
   software: text('the version of the software').exactOptional(),
 });
 
-export type Ball = z.infer<typeof ballAnswers>;
+type Ball = z.infer<typeof ballAnswers>;
 
 export const ball = wordsOr<Ball>(
   text('the ball in one sentence').transform((description) => ({ description })),
@@ -71,7 +71,7 @@ export const ball = wordsOr<Ball>(
   'the ball in one sentence',
 ).describe('which ball was hit');
 
-export type Monitor = z.infer<typeof monitorAnswers>;
+type Monitor = z.infer<typeof monitorAnswers>;
 
 export const monitor = wordsOr<Monitor>(
   text('its kind').transform((kind) => ({ kind })),

@@ -34,7 +34,7 @@ export const contenderAnswers = strict({
   price: price.describe('its price').exactOptional(),
 });
 
-export type ContenderAnswers = z.infer<typeof contenderAnswers>;
+type ContenderAnswers = z.infer<typeof contenderAnswers>;
 
 export interface Contender extends ContenderAnswers {
   readonly id: string;

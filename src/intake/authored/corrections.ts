@@ -23,9 +23,6 @@ const reply = strict({
   text: text('the reply, whole'),
 });
 
-/** A supplier's answer, printed whole. */
-export type Reply = z.infer<typeof reply>;
-
 export const replies = listOf(reply, 'a list of replies, each with from, date and text').describe(
   'what suppliers or others answer; printed whole',
 );

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { meaningOf, takesOf } from './takes.ts';
 
 /** One key that a shop may write, as the reference in `content/README.md` tells of it. */
-export interface Field {
+interface Field {
   /** From the block on: `label`, `price.amount`. */
   readonly key: string;
   /** Markdown. */

@@ -4,7 +4,7 @@ import { isBlock, isUnanswered, type Block, type Path, type Tree } from './tree.
 import type { Trouble } from './trouble.ts';
 
 /** The answers with what stands too far to the left put under its key, and what to say of it. */
-export interface Indented {
+interface Indented {
   readonly tree: Block;
   /** One for each run of such lines, at its first. */
   readonly troubles: readonly Trouble[];

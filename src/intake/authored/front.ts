@@ -55,7 +55,7 @@ const withdrawal = strict({
   reason: text('why the report was withdrawn'),
 });
 
-export type Withdrawal = z.infer<typeof withdrawal>;
+type Withdrawal = z.infer<typeof withdrawal>;
 
 /** What an editor asks for with a status. */
 const needs = (status: string, key: string) => ({
@@ -123,11 +123,6 @@ export const frontAnswers = telling(
 );
 
 export type FrontAnswers = z.infer<typeof frontAnswers>;
-
-export type Status = FrontAnswers['status'];
-
-/** What the flight model can stand in for. */
-export type ModelledAnswer = NonNullable<FrontAnswers['modelled']>[number];
 
 /** The front matter with build sheets and the shop's defaults filled in: all that a report stands on. */
 export interface Front extends Omit<

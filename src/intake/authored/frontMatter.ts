@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
 
@@ -7,7 +8,7 @@ export interface Body {
   readonly firstLine: number;
 }
 
-export interface SplitReport {
+interface SplitReport {
   /** From the opening line of dashes to the last answer, so that lines count as they do in the file; null without front matter. */
   readonly yaml: string | null;
   readonly body: Body;
@@ -25,7 +26,7 @@ export function splitReport(file: string, text: string): SplitReport {
     body: { text: whole, firstLine: 1 },
     problems: [makeProblem('front-matter-missing', { file, line, column: 1 }, { expected, found, cure })],
   });
-  if (!dashes.test(lines[0] ?? '')) {
+  if (!dashes.test(at(lines, 0))) {
     return missing(
       1,
       'a first line of three dashes (---), then the answers, then three dashes again',

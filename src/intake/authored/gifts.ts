@@ -21,7 +21,7 @@ const noneWords = new Set([
 const unsure = /^(?:no|not|none|nothing|neither|unknown|unclear|yes|we|i|it|there|maybe|perhaps)\b/i;
 
 /** "none taken" is none; "none, but a box of balls" is kept in its words, since it is no such thing. */
-export function readGifts(line: string): Gifts {
+function readGifts(line: string): Gifts {
   const words = withoutStop(line);
   if (isMadeOf(words, noneWords) && wordsOf(words).some((word) => negative.has(word)))
     return { kind: 'none', words };

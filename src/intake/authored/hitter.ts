@@ -4,7 +4,7 @@ import { oneOrMore } from './collections.ts';
 import { strict } from './strict.ts';
 
 /** That the hitter agreed to be shown, and on which day if it was noted. */
-export interface Consent {
+interface Consent {
   readonly date: string | null;
 }
 
@@ -44,7 +44,7 @@ export const hitterAnswers = strict({
     .exactOptional(),
 });
 
-export type HitterAnswers = z.infer<typeof hitterAnswers>;
+type HitterAnswers = z.infer<typeof hitterAnswers>;
 
 export interface Hitter extends HitterAnswers {
   readonly id: string;

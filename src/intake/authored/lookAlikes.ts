@@ -16,7 +16,7 @@ const drawnAs: ReadonlyMap<string, string> = new Map([
 const otherForms = /[\uFB00-\uFB06\uFF01-\uFFDC\u{1D400}-\u{1D7FF}]/gu;
 
 /** A letter of another script inside a Latin word, drawn as a Latin one. */
-export interface ForeignLetter {
+interface ForeignLetter {
   readonly letter: string;
   /** Such as U+0410. */
   readonly code: string;

@@ -1,4 +1,3 @@
-import { metricHeadings } from '../../trade/headings.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
 import { answer, inWords, meaning } from './answers.ts';
 import { nearest } from './nearest.ts';
@@ -21,7 +20,7 @@ const spellings: ReadonlyMap<string, MetricId> = new Map([
 export const metricSpellings: readonly string[] = [...spellings.keys()];
 
 function headingWords(): [string, MetricId][] {
-  return metricIds.flatMap((id) => metricHeadings[id].map((word): [string, MetricId] => [plain(word), id]));
+  return metricIds.flatMap((id) => metrics[id].headings.map((word): [string, MetricId] => [plain(word), id]));
 }
 
 /** Heading words that stand for one metric only: "spin" will do, "speed" will not. */

@@ -24,7 +24,7 @@ const othersAndShop =
 const unsure = /^(?:no|not|none|nobody|nothing|unknown|unclear|yes|half|part|partly|some|mostly|paid)\b/i;
 
 /** A line such as "the shop and the maker of Clover, half each", placed where it leaves no doubt. */
-export function readPayment(line: string): Payment {
+function readPayment(line: string): Payment {
   const words = withoutStop(line);
   if (isMadeOf(words, shopWords)) return { kind: 'shop', words };
   const others = bothPaid.exec(words)?.[1];

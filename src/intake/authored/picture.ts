@@ -16,7 +16,7 @@ export interface PictureToShow {
 }
 
 /** One that the narrative does not name, and one that it names in vain. */
-export interface PictureNotShown {
+interface PictureNotShown {
   readonly kind: 'not-named' | 'too-large' | 'unreadable';
   readonly file: string;
 }

@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import { z } from 'zod';
 import { nearest } from './nearest.ts';
 import { firstTold, layersOf } from './takes.ts';
@@ -31,7 +32,7 @@ function troublesOf(
     if (path.length === 0 && ifMissing !== undefined && isMissing(typed)) return [missing([], ifMissing)];
     const option = optionFor(own, typed);
     if (path.length > 0 || issue.code !== 'invalid_union') return troublesOf(issue, option, typed, path);
-    const errors = issue.errors[own.options.indexOf(option)] ?? [];
+    const errors = at(issue.errors, own.options.indexOf(option));
     return errors.flatMap((error) => troublesOf(error, option, typed));
   }
   const [first, ...rest] = path;

@@ -18,7 +18,7 @@ const nobodyWords = new Set([
 ]);
 
 /** "nobody outside the shop" is nobody; "nobody but the maker of Clover" is kept in its words. */
-export function readSeenBefore(line: string): SeenBefore {
+function readSeenBefore(line: string): SeenBefore {
   const words = withoutStop(line);
   const first = wordsOf(words.replace(/^no one\b/i, 'nobody'))[0] ?? '';
   if (negative.has(first) && isMadeOf(words, nobodyWords)) return { kind: 'nobody-outside', words };

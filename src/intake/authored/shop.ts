@@ -46,7 +46,7 @@ const reuse = strict({
   licence_data: licence('the licence of the shots and findings').exactOptional(),
 });
 
-export type Reuse = z.infer<typeof reuse>;
+type Reuse = z.infer<typeof reuse>;
 
 export const shopAnswers = strict({
   schema: schemaVersion.exactOptional(),
@@ -77,9 +77,9 @@ export const shopAnswers = strict({
     .exactOptional(),
 });
 
-export type ShopAnswers = z.infer<typeof shopAnswers>;
+type ShopAnswers = z.infer<typeof shopAnswers>;
 
-export interface ShopDefaults {
+interface ShopDefaults {
   readonly units: 'yards' | 'metres';
   /** A BCP 47 language tag, for dates and numbers. */
   readonly locale: string;

@@ -9,7 +9,7 @@ import type { Shop } from './shop.ts';
 import type { Tree } from './tree.ts';
 
 /** A file of a report as it was read. */
-export interface SourceFile {
+interface SourceFile {
   readonly name: string;
   readonly sha256: string;
 }

@@ -3,8 +3,8 @@ import { wordsOr } from './collections.ts';
 import { strict } from './strict.ts';
 import { isMadeOf, isOnePiece, namesShop, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
-export const supplyKinds = ['own-stock', 'bought', 'lent', 'given', 'customer'] as const;
-export type SupplyKind = (typeof supplyKinds)[number];
+const supplyKinds = ['own-stock', 'bought', 'lent', 'given', 'customer'] as const;
+type SupplyKind = (typeof supplyKinds)[number];
 
 /** How a contender came to the test; `words` is the line as written, which is printed whole where nothing else fits. */
 export type Supply =
@@ -43,7 +43,7 @@ const openings = {
 } as const;
 
 /** A line such as "lent by our distributor", placed where it leaves no doubt, else kept in its words. */
-export function readSupply(line: string): Supply {
+function readSupply(line: string): Supply {
   const words = withoutStop(line);
   const own = wordsOf(words);
   if (isMadeOf(words, stockWords) && own.some((word) => ownWords.has(word))) {

@@ -10,7 +10,7 @@ import { yamlTraps } from './yamlTraps.ts';
 /** Ten times what the longest report takes; the time to read it grows with the square. */
 export const mostCharacters = 60_000;
 
-export interface YamlReading {
+interface YamlReading {
   /** The answers as typed; null when the text cannot be read as YAML. */
   readonly tree: Block | null;
   readonly placeOf: PlaceOf;

@@ -4,7 +4,7 @@ import { readHeaderRow } from '../shots/headerRow.ts';
 import { readRecords } from '../shots/records.ts';
 
 /** The headings, as typed, under which a file may name what was hit. */
-export interface ContenderHeadings {
+interface ContenderHeadings {
   readonly club: string | null;
   /** Balls, shafts and the like. */
   readonly parts: readonly string[];

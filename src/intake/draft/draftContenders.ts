@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
 import { withoutHidden } from '../authored/hiddenCharacters.ts';
 import { foldedName } from '../contenderNames.ts';
@@ -27,9 +28,7 @@ export function draftContenders(found: readonly FoundName[]): readonly string[] 
       found.length > mostContenders ? `The files name ${found.length}; split them into several reports.` : '',
     ),
     'contenders:',
-    ...found.flatMap((each, index) =>
-      contender(ids[index] ?? '', labels[index] ?? each.name, each, index === 0),
-    ),
+    ...found.flatMap((each, index) => contender(at(ids, index), at(labels, index), each, index === 0)),
   ];
 }
 
@@ -38,7 +37,7 @@ function withBlanks(names: readonly string[]): readonly string[] {
   const printed = names.map((name) => name.replace(/(?<=[\p{L}\p{N}])_+(?=[\p{L}\p{N}])/gu, ' '));
   const times = Map.groupBy(printed, foldedName);
   return names.map((name, index) => {
-    const own = printed[index] ?? name;
+    const own = at(printed, index);
     return times.get(foldedName(own))?.length === 1 ? own : name;
   });
 }

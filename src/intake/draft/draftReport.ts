@@ -15,7 +15,7 @@ import type { Understood } from './understood.ts';
 import { yamlList, yamlScalar } from './yamlScalar.ts';
 
 /** All that a draft is written from. */
-export interface DraftFacts {
+interface DraftFacts {
   readonly slug: string;
   readonly title: string;
   /** The day in the name of the file; what the times say goes before it. */
@@ -35,7 +35,7 @@ export interface DraftFacts {
 }
 
 /** Answers that a plan gives before there is a session. */
-export interface Planned {
+interface Planned {
   readonly plan: DecidedPlan;
   readonly question: string | null;
   readonly primary: MetricId;

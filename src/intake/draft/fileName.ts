@@ -3,7 +3,7 @@ import { namesPerson, withoutPeople, type PersonName } from '../privacy/hitterNa
 import { shortSlug } from './slugOf.ts';
 
 /** What the name of a session file tells of the report. */
-export interface FromFileName {
+interface FromFileName {
   readonly title: string;
   readonly slug: string;
   /** ISO date, where the name holds one that can be read in one way only. */

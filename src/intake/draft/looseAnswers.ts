@@ -7,7 +7,7 @@ import { readYaml } from '../authored/yamlText.ts';
 import type { ShotFileOptions } from '../shots/shotFile.ts';
 
 /** What is needed to read the session of a report that is not complete yet. */
-export interface LooseAnswers {
+interface LooseAnswers {
   /** Empty where the report does not name its files. */
   readonly session: readonly string[];
   readonly orderSheet: string | null;

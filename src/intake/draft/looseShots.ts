@@ -21,7 +21,7 @@ export interface LooseShot {
 }
 
 /** One entry under `exclusions`, as typed and as far as it can be used. */
-export interface LooseEntry {
+interface LooseEntry {
   readonly typed: Tree;
   /** Null where it cannot be used as it stands. */
   readonly entry: ExclusionEntry | null;

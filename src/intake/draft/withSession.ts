@@ -8,7 +8,7 @@ import type { Understood } from './understood.ts';
 import { yamlList, yamlScalar } from './yamlScalar.ts';
 
 /** What a planned draft learns from its session. */
-export interface SessionFacts {
+interface SessionFacts {
   /** Names of the files beside the report. */
   readonly session: readonly string[];
   readonly understood: Understood;

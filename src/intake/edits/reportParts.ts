@@ -1,5 +1,5 @@
 /** A report's file in its three parts, which put together are the file as it was. */
-export interface ReportParts {
+interface ReportParts {
   /** A byte order mark and the opening line of dashes. */
   readonly opening: string;
   /** The answers, from the first line under the dashes to the end of the last one. */

@@ -18,7 +18,7 @@ export interface Place {
 type Written = YAMLMap | YAMLSeq;
 
 /** Where an edit takes place: the block that holds it, and what of its path lies below that block. */
-export interface Edited {
+interface Edited {
   readonly block: Written;
   readonly step: string | number;
   /** What the step holds in the end; null takes it out. */

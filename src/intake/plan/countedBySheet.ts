@@ -4,7 +4,7 @@ import { joinOrderSheet } from './joinOrderSheet.ts';
 import type { OrderSheet } from './readOrderSheet.ts';
 
 /** Shots beside an order sheet. */
-export interface CountedBySheet {
+interface CountedBySheet {
   /** With what the sheet says of each, where it lists the same shots; else as they were. */
   readonly shotFiles: readonly ShotFile[];
   readonly fits: boolean;

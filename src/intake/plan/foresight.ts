@@ -1,11 +1,11 @@
-import type { JudgedBy } from '../../stats/judgedBy.ts';
+import { fewestRoundsJudged, type JudgedBy } from '../../stats/judgedBy.ts';
 import { luck, type Luck } from '../../stats/luck.ts';
 import { halfWidthInSd, leastGap, power, shotsNeeded, shotsToShowLevel } from '../../stats/power.ts';
 import { StatisticsError } from '../../stats/statisticsError.ts';
 import type { PlannedTurns } from './plannedOrder.ts';
 
 /** A test that is thought of: one hitter, one primary metric, all pairs of `contenders` at 95 %. One unit for all. */
-export interface Prospect {
+interface Prospect {
   readonly contenders: number;
   readonly shotsEach: number;
   readonly turns: PlannedTurns;
@@ -36,8 +36,6 @@ export interface Foresight {
 }
 
 const level = 0.95;
-/** Two contenders hit in so many rounds are judged by their differences (rule of judging). */
-export const pairedFrom = 8;
 
 /**
  * Power by what the order will be judged by, luck from the range of equal averages: the same methods as those by which
@@ -61,7 +59,7 @@ export function foresee({ contenders: k, shotsEach: n, turns, sd, sdRange, matte
 
 function whatJudges(turns: PlannedTurns): JudgedBy {
   return turns.kind === 'rotation'
-    ? { kind: 'rounds', pairedFrom }
+    ? { kind: 'rounds', pairedFrom: fewestRoundsJudged }
     : { kind: 'visits', shotsAVisit: turns.shotsAVisit };
 }
 

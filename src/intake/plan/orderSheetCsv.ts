@@ -1,7 +1,7 @@
 import type { PlannedShot } from './plannedOrder.ts';
 
 /** Headings of an order sheet; the last two are for the pen, or for whoever types the session in. */
-export const orderSheetHeadings = ['Shot', 'Round', 'Contender', 'Hit', 'Note'] as const;
+const orderSheetHeadings = ['Shot', 'Round', 'Contender', 'Hit', 'Note'] as const;
 
 /**
  * The order sheet as a file: one row a shot, UTF-8, commas, CRLF (RFC 4180). A name that a spreadsheet would run as

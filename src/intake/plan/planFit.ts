@@ -15,7 +15,7 @@ export interface UnsureFit {
 }
 
 /** Whether session files are those of a planned test. */
-export type PlanFit = { readonly kind: 'fits' } | UnsureFit | { readonly kind: 'other' };
+type PlanFit = { readonly kind: 'fits' } | UnsureFit | { readonly kind: 'other' };
 
 /**
  * Files that name what was hit belong to a plan with the same contenders; files that do not, to one whose order sheet

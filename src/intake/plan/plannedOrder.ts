@@ -6,7 +6,7 @@ import { seededRandom, shuffled } from '../../stats/random.ts';
 export type PlannedTurns =
   { readonly kind: 'rotation' } | { readonly kind: 'mini-blocks'; readonly shotsAVisit: number };
 
-export interface OrderRequest {
+interface OrderRequest {
   /** Ids, two or more, in the order of the plan. */
   readonly contenders: readonly string[];
   readonly shotsEach: number;
@@ -24,9 +24,9 @@ export interface PlannedShot {
 }
 
 /** Fewest visits of a contender whose gap is credited to it (rule of credit). */
-export const fewestVisits = 3;
+const fewestVisits = 3;
 /** Fewest rounds that are known as a rotation. */
-export const fewestRounds = 3;
+const fewestRounds = 3;
 /** From this lever on a steady drift could make a gap in anything but a rotation (rule of credit). */
 const longestLever = 0.25;
 const mostDraws = 10_000;

@@ -1,7 +1,7 @@
 import { readOrderSheet, type OrderSheet } from './readOrderSheet.ts';
 
 /** An order sheet as it is to be saved, and as it then reads. */
-export interface LongerSheet {
+interface LongerSheet {
   readonly text: string;
   readonly sheet: OrderSheet;
 }

@@ -3,7 +3,7 @@ import { isBlock, valueAt, type Path, type Tree } from '../authored/tree.ts';
 import type { Place } from '../../problems/problem.ts';
 
 /** A text of a report that readers see, with its place and what it is. */
-export interface PublishedText {
+interface PublishedText {
   readonly place: Partial<Place> & { readonly file: string };
   readonly text: string;
   /** In words, to stand behind the name of something found there: "in the title". */

@@ -2,7 +2,7 @@ import { delimiters } from './delimiter.ts';
 import { knownHeadings, type IsNamed } from './headerRow.ts';
 import { readRecords, type CsvRecord, type CsvRecords } from './records.ts';
 
-export interface AllRecords extends CsvRecords {
+interface AllRecords extends CsvRecords {
   /** Line of the first headings that are written with another delimiter than those above. */
   readonly changesAt: number | null;
 }

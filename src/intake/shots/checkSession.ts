@@ -19,8 +19,6 @@ import { checkSpinParts } from './checks/spinParts.ts';
 import { checkUnitSniff } from './checks/unitSniff.ts';
 import { checkVerticalAngles } from './checks/verticalAngles.ts';
 
-export type { CheckContext } from './checks/check.ts';
-
 /** Every check of a session against itself, in the order of the planning list C1 to C19. */
 const checks: readonly Check[] = [
   checkSmashMatches,

@@ -7,7 +7,7 @@ export type ProblemWords = Parameters<typeof makeProblem>[2];
 /** Takes down one problem of the file being read. */
 export type Report = (kind: ProblemKind, place: Partial<Omit<Place, 'file'>>, words: ProblemWords) => void;
 
-export interface Collector {
+interface Collector {
   readonly report: Report;
   /** Everything taken down, by line and column; what concerns the whole file first. */
   readonly problems: () => readonly Problem[];

@@ -1,4 +1,5 @@
-import { isWithinLimits, longestCarry, smashLimits } from '../../trade/limits.ts';
+import { at } from '../../stats/at.ts';
+import { isWithinLimits, longestCarry } from '../../trade/limits.ts';
 import { metrics } from '../../trade/metrics.ts';
 import { canonicalUnit, toCanonical, units, type UnitId } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
@@ -34,7 +35,7 @@ function commonest(cellUnits: readonly (UnitId | null)[]): UnitId | null {
 function reportMixed(table: Table, typed: TypedColumn, unit: UnitId, report: Report): void {
   for (const [row, cellUnit] of typed.cellUnits.entries()) {
     if (cellUnit === null || cellUnit === unit) continue;
-    const { line = typed.column.headingLine, cells = [] } = table.rows[row] ?? {};
+    const { line, cells } = at(table.rows, row);
     report('mixed-units-in-column', placeIn(typed, line), {
       expected: unit,
       found: (cells[typed.column.index] ?? '').trim(),
@@ -58,7 +59,7 @@ function statedUnit(table: Table, typed: TypedColumn, report: Report): UnitId | 
     if (!isLength(typed) && !isSpeed(typed)) return inCells;
     for (const [row, value] of values.entries()) {
       if (value === null || value === 0 || cellUnits[row] !== null) continue;
-      const { line = column.headingLine, cells = [] } = table.rows[row] ?? {};
+      const { line, cells } = at(table.rows, row);
       report('unit-missing', placeIn(typed, line), {
         expected: 'a number with its unit, as in the other cells of this column',
         found: (cells[column.index] ?? '').trim(),
@@ -118,7 +119,7 @@ function contradicts(all: readonly TypedColumn[], readings: Units): boolean {
           if (ball === null || value === null) return null;
           if (other.column.metric === 'carry') return value <= longestCarry(ball);
           if (other.column.metric !== 'club_speed') return null;
-          return ball / value >= smashLimits[0] && ball / value <= smashLimits[1];
+          return isWithinLimits(ball / value, 'smash');
         });
       })
     );

@@ -1,7 +1,7 @@
 import { knownHeadings, type IsNamed } from './headerRow.ts';
 import { readRecords } from './records.ts';
 
-export interface Delimiter {
+interface Delimiter {
   readonly delimiter: string;
   /** A `sep=` line says so. */
   readonly stated: boolean;

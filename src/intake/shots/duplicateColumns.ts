@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import { metrics } from '../../trade/metrics.ts';
 import type { ColumnRole } from '../../trade/columnRoles.ts';
 import type { Report } from './collector.ts';
@@ -35,7 +36,7 @@ export function joinColumns(
       );
     });
     if (row >= 0) {
-      const { cells = [], line = headingLine } = table.rows[row] ?? {};
+      const { cells, line } = at(table.rows, row);
       report(
         'duplicate-column',
         { line: headingLine, column: index + 1, columnName: heading },

@@ -1,13 +1,12 @@
 import { roleHeadings, type ColumnRole } from '../../trade/columnRoles.ts';
-import { metricHeadings } from '../../trade/headings.ts';
 import { writtenOut } from '../../trade/headingWords.ts';
-import { isMetricId, type MetricClass, type MetricId } from '../../trade/metrics.ts';
+import { metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { isUnreadUnit, unitNamed, unitSpellings } from '../../trade/unitWords.ts';
 import type { UnitId } from '../../trade/units.ts';
 import { readSignStatement } from './signStatement.ts';
 import type { PositiveSide } from './shotFile.ts';
 
-export type HeadingMeaning =
+type HeadingMeaning =
   | { readonly kind: 'metric'; readonly metric: MetricId }
   | { readonly kind: 'role'; readonly role: ColumnRole }
   | { readonly kind: 'ambiguous'; readonly metrics: readonly MetricId[] }
@@ -48,11 +47,10 @@ const compact = (phrase: string): string =>
     .replace(/[^\p{L}\p{N}]/gu, '');
 
 const metricsByPhrase = new Map<string, MetricId[]>();
-for (const [metric, phrases] of Object.entries(metricHeadings)) {
-  for (const phrase of phrases) {
+for (const { id, headings } of Object.values(metrics)) {
+  for (const phrase of headings) {
     const key = compact(phrase);
-    const known = metricsByPhrase.get(key) ?? [];
-    if (isMetricId(metric)) metricsByPhrase.set(key, [...known, metric]);
+    metricsByPhrase.set(key, [...(metricsByPhrase.get(key) ?? []), id]);
   }
 }
 

@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import type { Report } from './collector.ts';
 import type { Heading } from './heading.ts';
 import { readHeaderRow, readUnitsRow, type IsNamed, type UnitsRowCell } from './headerRow.ts';
@@ -30,7 +31,7 @@ export interface Block {
   readonly rows: readonly CsvRecord[];
 }
 
-export interface Layout {
+interface Layout {
   readonly blocks: readonly Block[];
   /** Lines of rows that sum up others. */
   readonly summaryLines: readonly number[];
@@ -186,7 +187,7 @@ function clubAlone(
   headers: ReadonlyMap<number, unknown>,
   { headings }: Block,
 ): string | null {
-  const { cells = [] } = records[index] ?? {};
+  const { cells } = at(records, index);
   const clubs = clubColumn(headings);
   const [only, more] = filledCells(cells);
   if (only === undefined || more !== undefined || cells.length < headings.length) return null;

@@ -7,7 +7,7 @@ import { spacesJoined } from './texts.ts';
 type Cells = readonly string[];
 
 /** What the kind of a line is judged against: the headings above it and the rows already under them. */
-export interface Under {
+interface Under {
   readonly headings: readonly Heading[];
   readonly rows: readonly CsvRecord[];
 }

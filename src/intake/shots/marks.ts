@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import type { ColumnRole } from '../../trade/columnRoles.ts';
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
@@ -12,7 +13,7 @@ const inWords = /^(?:included?|used?|valid|good|kept?|keep|counted|counts|accept
 const warmUpMark = /^warm(?:ing)?[\s-]*ups?$/;
 
 /** Whether each row is marked as not to be used, and whether it is a warm-up. */
-export interface Marks {
+interface Marks {
   readonly excluded: readonly boolean[];
   readonly warmUp: readonly boolean[];
 }
@@ -48,7 +49,7 @@ export function readMarks(table: Table, report: Report): Marks {
         if (mark === 'warm-up' || (role === 'warm-up' && mark === 'out')) warmUp[row] = true;
         else if (mark === 'out') excluded[row] = true;
         if (mark !== 'unclear' && !(mark === 'blank' && blanksOpen)) continue;
-        const { line = null, cells = [] } = table.rows[row] ?? {};
+        const { line, cells } = at(table.rows, row);
         report(
           'mark-unclear',
           { line, column: index + 1, columnName: headings[index]?.text ?? null },

@@ -2,10 +2,10 @@ import type { Problem } from '../../problems/problem.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import type { ShotFile } from './shotFile.ts';
 
-export type Outcome = 'accept' | 'accept-with-warning' | 'reject';
+type Outcome = 'accept' | 'accept-with-warning' | 'reject';
 
 /** Whether a file can be used as it stands, with something to know about it, or not before it is mended. */
-export function outcomeOf({ problems }: Pick<ShotFile, 'problems'>): Outcome {
+function outcomeOf({ problems }: Pick<ShotFile, 'problems'>): Outcome {
   if (problems.some(({ severity }) => severity === 'error')) return 'reject';
   return problems.length > 0 ? 'accept-with-warning' : 'accept';
 }
@@ -13,7 +13,7 @@ export function outcomeOf({ problems }: Pick<ShotFile, 'problems'>): Outcome {
 /** `ball_speed` as `ballSpeed`. */
 const camel = (id: string): string => id.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
-export interface DryRun {
+interface DryRun {
   readonly outcome: Outcome;
   /** One object a shot; a metric without a column has no key. Units are canonical. */
   readonly shots: readonly Readonly<Record<string, string | number | boolean | null>>[];

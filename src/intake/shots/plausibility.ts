@@ -1,4 +1,4 @@
-import { furthestRollBack, isWithinLimits, limits, longestCarry, smashLimits } from '../../trade/limits.ts';
+import { furthestRollBack, isWithinLimits, longestCarry } from '../../trade/limits.ts';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { fromCanonical, type UnitId } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
@@ -27,7 +27,7 @@ const placeAt = (table: Table, row: number, { index, heading, headingLine }: Met
 const rounded = (value: number): string => String(Number(value.toPrecision(3)));
 
 function rangeText(metric: MetricId, unit: UnitId): string {
-  const [low, high] = limits[metric];
+  const [low, high] = metrics[metric].limits;
   const { name } = metrics[metric];
   const written = unit === '1' ? '' : ` ${unit}`;
   return `${name} between ${rounded(fromCanonical(low, unit))} and ${rounded(fromCanonical(high, unit))}${written}`;
@@ -94,8 +94,8 @@ const relations: readonly Relation[] = [
   {
     a: 'ball_speed',
     b: 'club_speed',
-    fits: (ball, club) => ball / club >= smashLimits[0] && ball / club <= smashLimits[1],
-    says: `ball speed ${smashLimits[0]} to ${smashLimits[1]} times club speed`,
+    fits: (ball, club) => isWithinLimits(ball / club, 'smash'),
+    says: `ball speed ${metrics.smash.limits.join(' to ')} times club speed`,
   },
   {
     a: 'carry',

@@ -1,9 +1,9 @@
 import { readAllRecords } from './allRecords.ts';
 import { collectProblems } from './collector.ts';
 import { reportUnmatchedOverrides } from './columns.ts';
+import { reportCutCell } from './cutCell.ts';
 import { decodeFile } from './decodeFile.ts';
 import { findDelimiter } from './delimiter.ts';
-import { reportCutCell } from './lastCell.ts';
 import { layOut } from './layout.ts';
 import { spacesJoined } from './texts.ts';
 import { withTitlesAsClubs } from './titles.ts';
@@ -14,7 +14,7 @@ import { gatherTables } from './table.ts';
 import { reportUnusedColumns } from './unusedColumns.ts';
 
 /** Most rows that are read. */
-export const mostRows = 200_000;
+const mostRows = 200_000;
 
 /**
  * Reads one CSV of shots. Never throws: whatever cannot be read for certain is a problem with its place, and no shot

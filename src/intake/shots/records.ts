@@ -8,7 +8,7 @@ export interface CsvRecord {
 }
 
 /** A quote that opens a cell and is not closed before a delimiter or a line end. */
-export interface UnclosedQuote {
+interface UnclosedQuote {
   readonly line: number;
   readonly column: number;
 }

@@ -5,7 +5,7 @@ import type { Table, TableRow } from './table.ts';
 import { orderTold, readTime, type DateOrder } from './times.ts';
 
 /** Date and time cells of a row, joined by a space. */
-export function timeText(table: Table, row: TableRow): string {
+function timeText(table: Table, row: TableRow): string {
   const [date] = table.columns.roles.get('date') ?? [];
   const [time] = table.columns.roles.get('time') ?? [];
   return [date, time]

@@ -9,7 +9,7 @@ import { leaveOutMisread } from './leaveOutMisread.ts';
 import type { PositiveSide } from './shotFile.ts';
 
 /** What one cell comes to, sign settled, before units. */
-export type Settled =
+type Settled =
   | { readonly kind: 'missing' | 'zero' | 'sentinel' }
   | { readonly kind: 'wrong'; readonly problem: ProblemKind; readonly words: ProblemWords }
   | { readonly kind: 'value'; readonly value: number; readonly step: number; readonly cell: NumberCell };

@@ -4,7 +4,7 @@ import { readCell } from './cell.ts';
 import type { MetricColumn } from './columns.ts';
 import type { Table } from './table.ts';
 
-export interface ShiftedRow {
+interface ShiftedRow {
   /** Position of the row in the table, from 0. */
   readonly row: number;
   /** Position of the cell that was split, from 0. */

@@ -36,7 +36,7 @@ export interface ShotRow {
 }
 
 /** A line that is no shot of its own; a duplicate repeats the shot in line `of`. */
-export type SetAside =
+type SetAside =
   | { readonly line: number; readonly reason: 'summary' }
   | { readonly line: number; readonly reason: 'duplicate'; readonly of: number };
 

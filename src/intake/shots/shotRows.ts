@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import { isMissingMark } from './cell.ts';
 import type { Report } from './collector.ts';
@@ -17,7 +18,7 @@ import { readMetrics } from './tableRows.ts';
 import { reportOddText, spacesJoined, type PlacedText } from './texts.ts';
 
 /** All shots of a file in the order of its lines. */
-export interface Rows {
+interface Rows {
   readonly shots: readonly ShotRow[];
   readonly columns: ShotFile['columns'];
   /** Lines that repeat a shot, and the line of that shot. */
@@ -82,8 +83,8 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
         round: rounds[row] ?? null,
         time: times[row] ?? null,
         note,
-        excluded: excluded[row] ?? false,
-        warmUp: warmUp[row] ?? false,
+        excluded: at(excluded, row),
+        warmUp: at(warmUp, row),
         values,
         line,
       });

@@ -1,6 +1,5 @@
 import { roleHeadings } from '../../trade/columnRoles.ts';
-import { metricHeadings } from '../../trade/headings.ts';
-import type { MetricId } from '../../trade/metrics.ts';
+import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { unitNamed } from '../../trade/unitWords.ts';
 import { units, type Dimension, type UnitId } from '../../trade/units.ts';
 import type { CsvRecord } from './records.ts';
@@ -38,9 +37,9 @@ const dimensionWords: Readonly<Record<string, Dimension>> = {
 };
 
 const metricOfPhrase = new Map<string, MetricId>();
-for (const metric of Object.keys(metricHeadings) as MetricId[]) {
-  for (const phrase of metricHeadings[metric]) {
-    if (!Object.hasOwn(dimensionWords, phrase)) metricOfPhrase.set(phrase, metric);
+for (const { id, headings } of Object.values(metrics)) {
+  for (const phrase of headings) {
+    if (!Object.hasOwn(dimensionWords, phrase)) metricOfPhrase.set(phrase, id);
   }
 }
 

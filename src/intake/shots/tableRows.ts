@@ -1,3 +1,4 @@
+import { at } from '../../stats/at.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import { toCanonical } from '../../trade/units.ts';
 import type { Report } from './collector.ts';
@@ -14,15 +15,15 @@ export function readMetrics(table: Table, mark: MarkDecision, report: Report): r
   const typed = table.columns.metrics.map((column) => readTypedColumn(table, column, mark, report));
   const units = settleUnits(table, typed, report);
   const skip = new Set<number>();
-  for (const { row, at, meant } of findShiftedRows(table, units)) {
+  for (const { row, at: index, meant } of findShiftedRows(table, units)) {
     skip.add(row);
-    const { line = table.headingLine, cells = [], block } = table.rows[row] ?? {};
+    const { line, cells, block } = at(table.rows, row);
     report(
       'misaligned-row',
-      { line, column: at + 1, columnName: block?.headings[at]?.text ?? null },
+      { line, column: index + 1, columnName: block.headings[index]?.text ?? null },
       {
         expected: `one number, perhaps ${meant}`,
-        found: `${(cells[at] ?? '').trim()} and ${(cells[at + 1] ?? '').trim()} in two cells`,
+        found: `${(cells[index] ?? '').trim()} and ${(cells[index + 1] ?? '').trim()} in two cells`,
         cure: 'export with quotes around numbers that hold a comma, or without thousands marks',
       },
     );

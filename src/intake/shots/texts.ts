@@ -6,7 +6,7 @@ export function spacesJoined(text: string): string {
 }
 
 /** Text that a spreadsheet would run when the file is opened in one. */
-export function looksLikeFormula(text: string): boolean {
+function looksLikeFormula(text: string): boolean {
   return (
     /^[=@]\S/.test(text) ||
     (/^[+\-]\S/.test(text) && /^[+\-][\p{L}(]|^[+\-][\d.,]+\s*[-+*/^]\s*\S/u.test(text))
@@ -14,7 +14,7 @@ export function looksLikeFormula(text: string): boolean {
 }
 
 /** Text that a browser would take for markup. */
-export function looksLikeMarkup(text: string): boolean {
+function looksLikeMarkup(text: string): boolean {
   return /<\/?[a-z!?][^<]*/i.test(text) || /&(?:#\d+|#x[\da-f]+|[a-z]{2,31});/i.test(text);
 }
 

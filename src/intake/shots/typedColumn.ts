@@ -1,4 +1,3 @@
-import { limits } from '../../trade/limits.ts';
 import { metrics } from '../../trade/metrics.ts';
 import type { UnitId } from '../../trade/units.ts';
 import { readCell, sides } from './cell.ts';
@@ -78,7 +77,7 @@ export function readTypedColumn(
   }
 
   reportSorts(column, sorts, report);
-  if (lettered > 0 && signed === 0 && limits[metric][0] < 0) {
+  if (lettered > 0 && signed === 0 && metrics[metric].limits[0] < 0) {
     for (const { line, text } of sideless) {
       report(
         'direction-missing',

@@ -1,5 +1,5 @@
+import { at } from '../../stats/at.ts';
 import { distance } from 'fastest-levenshtein';
-import { metricHeadings } from '../../trade/headings.ts';
 import { writtenOut } from '../../trade/headingWords.ts';
 import { metricIds, metrics, type MetricId } from '../../trade/metrics.ts';
 import { units } from '../../trade/units.ts';
@@ -47,7 +47,7 @@ export function reportUnusedColumns(
         'column-not-used',
         { line: block.line, column: index + 1, columnName: text },
         {
-          expected: `a heading that names one metric of the trade, such as ${metricHeadings[metric][0] ?? name}`,
+          expected: `a heading that names one metric of the trade, such as ${at(metrics[metric].headings, 0)}`,
           found: text,
           cure: `if it is ${name}, write in report.md: columns: {${metric}: ${JSON.stringify(text)}}; if it is something else, nothing need be done`,
         },
@@ -80,7 +80,7 @@ function metricLike({ text, unit }: Heading, there: ReadonlySet<MetricId>): Metr
   if (own.every((word) => common.test(word))) return null;
   const ranked = metricIds
     .filter((id) => unit === null || units[unit].dimensions.includes(metrics[id].dimension))
-    .map((id) => ({ id, shared: Math.max(...metricHeadings[id].map((phrase) => sharedPart(own, phrase))) }))
+    .map((id) => ({ id, shared: Math.max(...metrics[id].headings.map((phrase) => sharedPart(own, phrase))) }))
     .filter(({ shared }) => shared >= leastShared)
     .toSorted((a, b) => b.shared - a.shared);
   const [best] = ranked;

@@ -76,15 +76,33 @@ const sideways: Words = {
 };
 const plain = { ...much, most: 'most', least: 'least' };
 
+/** Every metric, in the order in which the trade reads them out. */
 const comparisons: Readonly<Record<MetricId, Comparison>> = {
   club_speed: adverbs('was swung', 'be swung', fast, 'were swung'),
   ball_speed: had('ball speed', { ...high }, 'a '),
   smash: had('smash factor', high, 'a '),
   launch_angle: adverbs('launched', 'launch', high),
-  launch_direction: adverbs('started', 'start', sideways),
   spin_rate: adverbs('spun', 'spin', much),
-  spin_axis: adverbs('tilted', 'tilt', sideways),
   back_spin: had('back spin', plain, ''),
+  carry: adverbs('carried', 'carry', far),
+  total: adverbs('finished', 'finish', far),
+  apex: adverbs('flew', 'fly', high),
+  descent_angle: adverbs('came down', 'come down', {
+    more: 'steeper',
+    less: 'shallower',
+    most: 'steepest',
+    least: 'shallowest',
+  }),
+  hang_time: adverbs('stayed in the air', 'stay in the air', {
+    more: 'longer',
+    less: 'less long',
+    most: 'longest',
+    least: 'least long',
+  }),
+  side: adverbs('landed', 'land', sideways),
+  curve: adverbs('curved', 'curve', sideways),
+  launch_direction: adverbs('started', 'start', sideways),
+  spin_axis: adverbs('tilted', 'tilt', sideways),
   side_spin: had('spin to the right', plain, ''),
   attack_angle: adverbs(
     'was hit',
@@ -124,26 +142,12 @@ const comparisons: Readonly<Record<MetricId, Comparison>> = {
     },
     'were struck',
   ),
-  carry: adverbs('carried', 'carry', far),
-  total: adverbs('finished', 'finish', far),
-  side: adverbs('landed', 'land', sideways),
-  curve: adverbs('curved', 'curve', sideways),
-  apex: adverbs('flew', 'fly', high),
-  descent_angle: adverbs('came down', 'come down', {
-    more: 'steeper',
-    less: 'shallower',
-    most: 'steepest',
-    least: 'shallowest',
-  }),
-  hang_time: adverbs('stayed in the air', 'stay in the air', {
-    more: 'longer',
-    less: 'less long',
-    most: 'longest',
-    least: 'least long',
-  }),
 };
 
 /** The comparing words of a metric. */
 export function comparisonOf(metric: MetricId): Comparison {
   return comparisons[metric];
 }
+
+/** Metrics in the order in which the trade reads them out. */
+export const tradeOrder = Object.keys(comparisons);

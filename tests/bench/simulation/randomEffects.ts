@@ -1,5 +1,5 @@
+import gammainc from '@stdlib/math-base-special-gammainc';
 import { compensatedSum } from '../../../src/stats/compensatedSum.ts';
-import { gammaUpper } from '../../../src/stats/distributions/gamma.ts';
 import { normalQuantile, normalUpper } from '../../../src/stats/distributions/normal.ts';
 import { tQuantile } from '../../../src/stats/distributions/t.ts';
 import { familyInterval } from '../../../src/stats/familyInterval.ts';
@@ -55,7 +55,7 @@ export function randomEffects(studies: readonly Study[], level: number): RandomE
   const reach = df >= 2 ? tQuantile((1 + level) / 2, df - 1) * Math.sqrt(between + 1 / total) : null;
   return {
     between,
-    heterogeneity: { q, df, p: gammaUpper(q / 2, df / 2) },
+    heterogeneity: { q, df, p: gammainc(q / 2, df / 2, true, true) },
     wald: {
       estimate,
       standardError,

@@ -1,4 +1,4 @@
-import { readReport, type ReportReading } from '../../../src/intake/authored/readReport.ts';
+import { readReport } from '../../../src/intake/authored/readReport.ts';
 import type { Shared } from '../../../src/intake/authored/shared.ts';
 import type { Problem } from '../../../src/problems/problem.ts';
 
@@ -27,7 +27,10 @@ export function reportWith(changes: Readonly<Record<string, string | null>>): st
   );
 }
 
-export function readWith(changes: Readonly<Record<string, string | null>>, shared?: Shared): ReportReading {
+export function readWith(
+  changes: Readonly<Record<string, string | null>>,
+  shared?: Shared,
+): ReturnType<typeof readReport> {
   return readReport(file, reportWith(changes), shared);
 }
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { completeInterests } from '../../../src/intake/authored/interests.ts';
-import { gifts, readGifts } from '../../../src/intake/authored/gifts.ts';
-import { payment, readPayment } from '../../../src/intake/authored/payment.ts';
-import { readSeenBefore, seenBefore } from '../../../src/intake/authored/seenBefore.ts';
-import { readSupply, supply } from '../../../src/intake/authored/supply.ts';
+import { gifts } from '../../../src/intake/authored/gifts.ts';
+import { payment } from '../../../src/intake/authored/payment.ts';
+import { seenBefore } from '../../../src/intake/authored/seenBefore.ts';
+import { supply } from '../../../src/intake/authored/supply.ts';
 import { readWith } from '../../../src/intake/authored/readWith.ts';
 
 describe('a line on who supplied a contender', () => {
@@ -32,7 +32,7 @@ describe('a line on who supplied a contender', () => {
     ["the customer's own", { kind: 'customer', by: 'the customer' }],
     ['the golfer’s own club', { kind: 'customer', by: 'the golfer' }],
   ] as const)('"%s" is placed', (line, read) => {
-    expect(readSupply(line)).toEqual({ ...read, words: line.replace(/\.$/, '') });
+    expect(supply.parse(line)).toEqual({ ...read, words: line.replace(/\.$/, '') });
   });
 
   test.each([
@@ -44,7 +44,7 @@ describe('a line on who supplied a contender', () => {
     ['the used stock of another shop', false],
     ['new', false],
   ])('"%s" leaves a doubt and is kept in its words', (line, participle) => {
-    expect(readSupply(line)).toEqual({ kind: 'in-words', participle, words: line });
+    expect(supply.parse(line)).toEqual({ kind: 'in-words', participle, words: line });
   });
 
   test('a block says exactly what a line would leave open', () => {
@@ -89,14 +89,14 @@ describe('a line on who paid', () => {
     ['not stated by the textbook', { kind: 'in-words' }],
     ['nobody', { kind: 'in-words' }],
   ])('"%s"', (line, read) => {
-    expect(readPayment(line)).toEqual({ ...read, words: line.replace(/\.$/, '') });
+    expect(payment.parse(line)).toEqual({ ...read, words: line.replace(/\.$/, '') });
   });
 
   test('a shop that goes by its name is the shop', () => {
-    const answers = { commissionOrGifts: readGifts('none'), seenBefore: readSeenBefore('nobody') };
+    const answers = { commissionOrGifts: gifts.parse('none'), seenBefore: seenBefore.parse('nobody') };
     const shop = { name: 'Example Golf Workshop', interests: {} };
     const paidBy = (line: string): string | undefined =>
-      completeInterests({ ...answers, paidBy: readPayment(line) }, shop)?.paidBy.kind;
+      completeInterests({ ...answers, paidBy: payment.parse(line) }, shop)?.paidBy.kind;
     expect(paidBy('Example Golf Workshop')).toBe('shop');
     expect(paidBy('Another Golf Workshop')).toBe('others');
   });
@@ -128,10 +128,13 @@ describe('a line on commission and gifts', () => {
     ['none, but a box of balls', 'in-words'],
     ['no commission; a box of balls', 'in-words'],
     ['none known', 'in-words'],
-    ['yes', 'in-words'],
     ['we get 5% of sales', 'in-words'],
   ])('"%s" is %s', (line, kind) => {
-    expect(readGifts(line)).toEqual({ kind, words: line.replace(/\.$/, '') });
+    expect(gifts.parse(line)).toEqual({ kind, words: line.replace(/\.$/, '') });
+  });
+
+  test('"yes" does not say what it was, and is refused', () => {
+    expect(readWith(gifts, 'yes')).toMatchObject({ troubles: [{ found: 'yes' }] });
   });
 
   test('a block', () => {
@@ -152,7 +155,7 @@ describe('a line on who saw it first', () => {
     ['nobody but the maker of Clover', 'in-words'],
     ['not the makers', 'in-words'],
   ])('"%s" is %s', (line, kind) => {
-    expect(readSeenBefore(line)).toEqual({ kind, words: line });
+    expect(seenBefore.parse(line)).toEqual({ kind, words: line });
   });
 
   test('a block', () => {

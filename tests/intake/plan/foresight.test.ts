@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { foresee, mostSwings, pairedFrom, proposedShots } from '../../../src/intake/plan/foresight.ts';
-import { fewestRoundsJudged } from '../../../src/findings/thresholds.ts';
+import { foresee, mostSwings, proposedShots } from '../../../src/intake/plan/foresight.ts';
 import reference from '../../reference/plan/plan.json' with { type: 'json' };
 
 const turns = { kind: 'rotation' } as const;
@@ -74,10 +73,6 @@ test('proposed are the shots needed, 12 at least, in whole visits, and no more t
   for (const contenders of [2, 3, 4, 5, 6])
     for (const visit of [1, 2, 3])
       expect(contenders * proposedShots(contenders, null, visit)).toBeLessThanOrEqual(mostSwings);
-});
-
-test('two are judged by paired rounds from as many rounds as a report judges them by', () => {
-  expect(pairedFrom).toBe(fewestRoundsJudged);
 });
 
 describe('mini-blocks: a gap must show from visit to visit too', () => {

@@ -68,7 +68,7 @@ export function written(value: number, id: MetricId, column: ShotColumn | undefi
   return units[unit].id === '1' ? `${metrics[id].name} ${number}` : `${metrics[id].name} ${number} ${unit}`;
 }
 
-export interface CheckWords {
+interface CheckWords {
   readonly expected: string;
   /** What the first of the shots says. */
   readonly found: string;
@@ -80,7 +80,7 @@ export interface CheckWords {
 const named = 20;
 
 /** The lines of some shots, for a message. */
-export function linesOf(shots: readonly Shot[]): string {
+function linesOf(shots: readonly Shot[]): string {
   const lines = shots.slice(0, named).map(({ place }) => place.line);
   const more = shots.length > named ? ` and ${shots.length - named} more` : '';
   return `${lines.length === 1 ? 'line' : 'lines'} ${lines.join(', ')}${more}`;

@@ -1,25 +1,9 @@
-import { ruleBall } from '../../../flight/ball.ts';
+import { impactSpin } from '../../../flight/impactSpin.ts';
 import { problemOf, readingsOf, shots, written, type Check, type Reading } from './check.ts';
 
-/** kg; a driver head. An iron's heavier head changes the formula by 2 %. Common practice, no source. */
-const headMass = 0.2;
 /** Degrees of spin loft beyond which the ball slides on the face and the formula no longer holds. Our judgement. */
 const mostSpinLoft = 40;
 const share = [0.6, 1.4] as const;
-
-/**
- * Spin in rpm of a ball that leaves the face rolling: tangential speed V sin L / (1 + m/M + 5/2), spin 5/(2r) times it
- * (Penner 2001, Am. J. Phys. 69, for the speed; a uniform sphere for the rest).
- *
- * @param clubSpeed m/s
- * @param spinLoft degrees
- */
-export function impactSpin(clubSpeed: number, spinLoft: number): number {
-  const tangential =
-    (clubSpeed * Math.sin((spinLoft * Math.PI) / 180)) / (1 + ruleBall.mass / headMass + 5 / 2);
-  const radiansPerSecond = (5 * tangential) / (2 * (ruleBall.diameter / 2));
-  return (radiansPerSecond * 60) / (2 * Math.PI);
-}
 
 type SpinIds = 'spin_rate' | 'club_speed' | 'dynamic_loft' | 'attack_angle';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkImpactSpin, impactSpin } from '../../../../src/intake/shots/checks/impactSpin.ts';
+import { impactSpin } from '../../../../src/flight/impactSpin.ts';
+import { checkImpactSpin } from '../../../../src/intake/shots/checks/impactSpin.ts';
 import { toCanonical } from '../../../../src/trade/units.ts';
 import { said, sessionOf } from './sessionOf.ts';
 

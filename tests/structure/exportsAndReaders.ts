@@ -1,0 +1,89 @@
+import { readFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import ts from 'typescript';
+
+/** What a source file gives to others and takes from them. */
+export interface ExportsAndReads {
+  readonly exported: readonly string[];
+  readonly reads: readonly Read[];
+}
+
+export interface Read {
+  /** The file that is read, with its whole path. */
+  readonly file: string;
+  /** Which of its exports; `*` where a whole module is handed over. */
+  readonly name: string;
+}
+
+/** The exports of a TypeScript or Astro file, and every export of other files that it imports. */
+export function exportsAndReads(file: string): ExportsAndReads {
+  const exported: string[] = [];
+  const reads: Read[] = [];
+  for (const code of codeOf(file)) {
+    const source = ts.createSourceFile(file, code, ts.ScriptTarget.ESNext);
+    for (const statement of source.statements) {
+      exported.push(...exportedBy(statement));
+      reads.push(...readBy(statement, dirname(file)));
+    }
+    // A module that is loaded late, named as a type, or started by its address hands over all that it has.
+    for (const [, path = ''] of code.matchAll(
+      /\bimport\(\s*['"](\.[^'"]+)['"]|new URL\(\s*['"](\.[^'"]+)['"]/g,
+    ))
+      reads.push({ file: resolve(dirname(file), path), name: '*' });
+  }
+  return { exported, reads };
+}
+
+/** The TypeScript of a file: all of it, or the head and the scripts of an Astro component. */
+function codeOf(file: string): readonly string[] {
+  const text = readFileSync(file, 'utf8');
+  if (!file.endsWith('.astro')) return [text];
+  const head = /^---\n(.*?)\n---/s.exec(text)?.[1] ?? '';
+  const scripts = [...text.matchAll(/<script[^>]*>(.*?)<\/script>/gs)].map(([, script = '']) => script);
+  return [head, ...scripts];
+}
+
+function exportedBy(statement: ts.Statement): readonly string[] {
+  if (ts.isExportDeclaration(statement)) return namesIn(statement.exportClause, 'name');
+  if (ts.isExportAssignment(statement)) return ['default'];
+  const isExported =
+    ts.canHaveModifiers(statement) &&
+    ts.getModifiers(statement)?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) === true;
+  if (!isExported) return [];
+  if (ts.isVariableStatement(statement))
+    return statement.declarationList.declarations.flatMap(({ name }) => boundNames(name));
+  const { name } = statement as ts.Statement & { readonly name?: ts.Identifier };
+  return name === undefined ? [] : [name.text];
+}
+
+function boundNames(name: ts.BindingName): readonly string[] {
+  if (ts.isIdentifier(name)) return [name.text];
+  return name.elements.flatMap((element) =>
+    ts.isOmittedExpression(element) ? [] : boundNames(element.name),
+  );
+}
+
+function readBy(statement: ts.Statement, folder: string): readonly Read[] {
+  if (!ts.isImportDeclaration(statement) && !ts.isExportDeclaration(statement)) return [];
+  const from = statement.moduleSpecifier;
+  if (from === undefined || !ts.isStringLiteral(from) || !from.text.startsWith('.')) return [];
+  const file = resolve(folder, from.text);
+  const names = ts.isExportDeclaration(statement)
+    ? namesIn(statement.exportClause, 'propertyName')
+    : [
+        ...(statement.importClause?.name === undefined ? [] : ['default']),
+        ...namesIn(statement.importClause?.namedBindings, 'propertyName'),
+      ];
+  return names.map((name) => ({ file, name }));
+}
+
+function namesIn(
+  bindings: ts.NamedImportBindings | ts.NamedExportBindings | undefined,
+  which: 'name' | 'propertyName',
+): readonly string[] {
+  if (bindings === undefined) return [];
+  if (!ts.isNamedImports(bindings) && !ts.isNamedExports(bindings)) return ['*'];
+  return bindings.elements.map(
+    (element) => (which === 'name' ? element.name : (element.propertyName ?? element.name)).text,
+  );
+}
