@@ -55,7 +55,7 @@ export interface DrawnFigure extends FigureWords, Counts {
   readonly svg: { readonly wide: string; readonly narrow: string };
 }
 
-export interface AbsentFigure extends FigureHead {
+interface AbsentFigure extends FigureHead {
   readonly kind: 'absent';
   readonly why: string;
 }

@@ -11,7 +11,7 @@ export interface PlanField extends AnswerField {
 }
 
 /** Questions of a plan that belong together. */
-export interface PlanGroup {
+interface PlanGroup {
   readonly id: string;
   readonly heading: string;
   readonly fields: readonly PlanField[];

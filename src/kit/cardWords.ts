@@ -50,7 +50,7 @@ export interface CardWords {
 }
 
 /** What to keep in mind about the answer. */
-export interface CardCaution {
+interface CardCaution {
   readonly whole: string;
   readonly brief: string;
   /** Whether the answer would be another one without it. */

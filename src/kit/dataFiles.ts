@@ -5,7 +5,7 @@ import type { Report } from './report.ts';
 import { shotsCsv } from './shotsCsv.ts';
 
 /** A file that stands beside a report, as `datapackage.json` describes it. */
-export interface DataFile {
+interface DataFile {
   readonly name: string;
   readonly path: string;
   readonly title: string;

@@ -16,7 +16,7 @@ import { capitalised, sentence } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
 
 /** Longest answer of a mail, words: it is read at a glance. */
-export const mostAnswerWords = 40;
+const mostAnswerWords = 40;
 
 /** The answer of a main measure under a heading that says what was measured, what was varied and who hit. */
 export interface EmailAnswer {

@@ -13,7 +13,7 @@ import type { Telling } from './telling.ts';
 import { counted, listed } from './words.ts';
 
 /** One line of the list of conditions; null prints "not recorded". */
-export interface DisclosureItem {
+interface DisclosureItem {
   readonly label: string;
   readonly value: string | null;
 }

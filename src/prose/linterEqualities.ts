@@ -6,7 +6,7 @@ import { pairAnswer } from './pairAnswer.ts';
 import type { Telling } from './telling.ts';
 
 /** Two contenders called alike where the shots have not shown it: "cannot tell" is not "equal". */
-export interface UnshownEquality {
+interface UnshownEquality {
   readonly word: string;
   readonly at: number;
   /** What the shots say of the two. */

@@ -16,11 +16,6 @@ const mostNamed = 3;
 /** Whether sizes stand in a short form, "likely by 8 to 15 yd"; without them why not or how surely; or who is ahead alone. */
 export type BriefForm = 'sized' | 'unsized' | 'bare';
 
-/** One pair in as few words as are true alone: "Heron clearly past Wren in carry, likely by 8 to 15 yd". */
-export function sayBrief(answer: PairAnswer, telling: Telling, form: BriefForm = 'sized'): string {
-  return pairInBrief(answer, telling, form, ` in ${metrics[answer.about.metric].name}`);
-}
-
 /** The whole answer of a measure in one sentence: "Carry of balls, one golfer: Heron clearly past Wren, ...". */
 export function sayAnswerInBrief(
   block: AnswerBlock,
@@ -212,7 +207,7 @@ function statusInText(status: PairAnswer['status']): string {
 }
 
 /** Whether a head says what was varied, or leaves that to the names where every character counts. */
-export type HeadForm = 'whole' | 'short';
+type HeadForm = 'whole' | 'short';
 
 /** "Carry of balls, one golfer"; who calculated it, where that has to be said in the same breath. */
 export function headOf(
@@ -235,7 +230,7 @@ export function testedInBrief({ findings, nouns }: Telling): string {
 function statementInBrief(statement: AnswerStatement, telling: Telling, form: BriefForm): string {
   switch (statement.kind) {
     case 'one':
-      return pairInBrief(statement.answer, telling, form, '');
+      return pairInBrief(statement.answer, telling, form);
     case 'ahead-of':
       return aheadInBrief(statement, telling, form);
     case 'together': {
@@ -258,11 +253,12 @@ function statementInBrief(statement: AnswerStatement, telling: Telling, form: Br
   }
 }
 
-function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMeasure: string): string {
+/** One pair in as few words as are true: "Heron clearly past Wren, likely by 8 to 15 yd". */
+function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm): string {
   const { status, ahead, behind, firstLook, difference } = answer;
   const { metric } = answer.about;
   const both = `${telling.the(ahead)} and ${telling.the(behind)}`;
-  const past = `${pastWord(metric, answer.by)} ${telling.the(behind)}${inMeasure}`;
+  const past = `${pastWord(metric, answer.by)} ${telling.the(behind)}`;
   const printing = printingFor(metric, telling);
   switch (status) {
     case 'clear':
@@ -278,18 +274,14 @@ function pairInBrief(answer: PairAnswer, telling: Telling, form: BriefForm, inMe
       return `${telling.the(ahead)} ${past} ${size}`;
     }
     case 'level':
-      return `${both} alike${inMeasure}`;
+      return `${both} alike`;
     case 'cannot-tell':
     case 'cause-unclear':
-      return answer.because === null
-        ? `cannot tell ${both} apart${inMeasure}`
-        : openInBrief([answer], telling, form, inMeasure);
+      return answer.because === null ? `cannot tell ${both} apart` : openInBrief([answer], telling, form);
     case 'not-confirmed':
-      return answer.alike
-        ? `${both} alike${inMeasure}, not confirmed`
-        : `${telling.the(ahead)} ${past}, not confirmed`;
+      return answer.alike ? `${both} alike, not confirmed` : `${telling.the(ahead)} ${past}, not confirmed`;
     case 'not-judged':
-      return notJudgedInBrief(answer, telling, inMeasure);
+      return notJudgedInBrief(answer, telling);
   }
 }
 
@@ -372,22 +364,17 @@ function aheadInBrief(
 }
 
 /** Differences whose cause the order leaves open, with the reason; where none was seen, that one could be hidden. */
-function openInBrief(
-  answers: readonly PairAnswer[],
-  telling: Telling,
-  form: BriefForm,
-  inMeasure = '',
-): string {
+function openInBrief(answers: readonly PairAnswer[], telling: Telling, form: BriefForm): string {
   const seen = answers.filter(({ status }) => status === 'cause-unclear');
   const [first] = seen.length > 0 ? seen : answers;
   if (first === undefined) return '';
   if (seen.length === 0) {
     if (answers.length > mostNamed)
-      return `cannot tell ${counted(answers.length, 'pair')} apart${inMeasure}, though the order could hide a difference`;
+      return `cannot tell ${counted(answers.length, 'pair')} apart, though the order could hide a difference`;
     const pairs = answers.map(({ ahead, behind }) => `${telling.the(ahead)} and ${telling.the(behind)}`);
     return form !== 'sized'
-      ? `cannot tell ${listed(pairs, 'or')} apart${inMeasure}`
-      : `no difference seen between ${listed(pairs, 'or')}${inMeasure}, though the order could hide one`;
+      ? `cannot tell ${listed(pairs, 'or')} apart`
+      : `no difference seen between ${listed(pairs, 'or')}, though the order could hide one`;
   }
   const past = pastWord(first.about.metric, first.by);
   const oneBehind = seen.every(({ behind }) => behind === first.behind);
@@ -404,7 +391,7 @@ function openInBrief(
       });
   const same = seen.every(({ because }) => because === first.because);
   const why = same ? reasonOf(first, seen.length === 1, telling) : 'the order could explain it';
-  return `${told.join(', and ')}${inMeasure}, cause unclear${form === 'bare' ? '' : ` (${why})`}`;
+  return `${told.join(', and ')}, cause unclear${form === 'bare' ? '' : ` (${why})`}`;
 }
 
 function reasonOf({ because, hitLater }: PairAnswer, alone: boolean, telling: Telling): string {
@@ -429,16 +416,12 @@ function reasonWords(because: OpenCause | null): string {
   }
 }
 
-function notJudgedInBrief(
-  { ahead, behind, notJudged }: PairAnswer,
-  telling: Telling,
-  inMeasure: string,
-): string {
+function notJudgedInBrief({ ahead, behind, notJudged }: PairAnswer, telling: Telling): string {
   const shots = notJudged?.because === 'too-few-shots' ? notJudged : null;
   const names = namesOf(shots?.contenders ?? [ahead, behind], telling);
   const why =
     shots === null ? '' : ` (${shots.fewest === null ? 'too few shots' : counted(shots.fewest, 'shot')})`;
-  return `${names} not judged${inMeasure}${why}`;
+  return `${names} not judged${why}`;
 }
 
 function leadersInBrief(

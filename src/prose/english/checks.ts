@@ -36,7 +36,7 @@ export interface CheckTable {
 }
 
 /** "Carry: Heron and Wren". */
-export function checksTitle({ answer }: PairChecks, telling: Telling): string {
+function checksTitle({ answer }: PairChecks, telling: Telling): string {
   return `${capitalised(metrics[answer.about.metric].name)}: ${pairNames(answer, telling)}`;
 }
 

@@ -23,17 +23,17 @@ const standingWords: Readonly<Record<StandingId, string>> = {
 };
 
 /** "Overstated."; what is supported without having been planned says so, and among how many others it was seen. */
-export function sayStanding({ claim: { standing, planned }, explored }: ClaimStatement): string {
+function sayStanding({ claim: { standing, planned }, explored }: ClaimStatement): string {
   return standing === 'borne-out' && !planned ? sayExplored(explored) : `${standingWords[standing]}.`;
 }
 
 /** The claimed size in the reader's units: "Judged as at least 10 yards."; empty where none is claimed. */
-export function sayClaimedSize({ claim }: ClaimStatement, telling: Telling): string {
+function sayClaimedSize({ claim }: ClaimStatement, telling: Telling): string {
   return claim.byAtLeast === 0 ? '' : `Judged as at least ${claimedSize(claim, telling)}.`;
 }
 
 /** What is claimed of which two, SI; a size of 0 is none. */
-export type ClaimedGap = Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than' | 'byAtLeast'>;
+type ClaimedGap = Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than' | 'byAtLeast'>;
 
 /** A claimed size with its unit. */
 export function claimedSize(

@@ -15,7 +15,7 @@ import { moneyWords } from './price.ts';
 import { byRange } from './ranges.ts';
 
 /** What one contender has in one row. */
-export interface ToldCell {
+interface ToldCell {
   readonly value: string;
   /** Smaller, after the value: "sd 5.6". */
   readonly beside: string | null;
@@ -24,7 +24,7 @@ export interface ToldCell {
 }
 
 /** One row of the table in words. */
-export interface ToldRow {
+interface ToldRow {
   readonly name: string;
   /** Smaller, after the name: the unit, a date. */
   readonly aside: string | null;

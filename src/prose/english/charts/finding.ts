@@ -186,7 +186,7 @@ export function launchFinding(inside: number, shots: number): string {
 }
 
 /** How many rows of a pair's own differences have the first-named ahead. */
-export interface RowsAhead {
+interface RowsAhead {
   readonly ahead: number;
   readonly of: number;
 }

@@ -12,7 +12,7 @@ import { comparedNames, inBrackets } from './ranges.ts';
 import { rowAnswer } from './rowAnswer.ts';
 
 /** Sizes as printed, without unit. */
-export interface PrintedLuck {
+interface PrintedLuck {
   readonly average: string;
   readonly upTo: string;
   readonly seen: string;

@@ -23,7 +23,7 @@ export function sayPooled(pooled: Pooled, answer: PairAnswer, telling: Telling):
 }
 
 /** For whom what is combined holds, as the name of a row and at the head of a sentence. */
-export function whomOf(pooled: Pooled): string {
+function whomOf(pooled: Pooled): string {
   if (pooled.kind === 'one-party') {
     const days = counted(pooled.days, 'day');
     const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'test')} on ${days}`;

@@ -9,7 +9,7 @@ import { headingFound } from './pairCharts.ts';
 import type { ChartFinding } from './chartFinding.ts';
 
 /** A difference in carry as a model splits it, m, counted towards the one ahead in it. */
-export interface SplitDifference {
+interface SplitDifference {
   readonly gap: number;
   readonly parts: readonly YardsPart[];
   readonly ahead: string;
