@@ -1,7 +1,7 @@
 import { buildKey } from '../findings/buildKey.ts';
 import { sheetItems, type Sheet } from '../intake/authored/sheet.ts';
 import { primaryMetrics } from '../prose/answers.ts';
-import { sayPair } from '../prose/english/answers.ts';
+import { sayPair } from '../prose/english/pairInWords.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
 import { capitalised } from '../prose/words.ts';
 import { heldParts } from './buildItems.ts';

@@ -1,4 +1,4 @@
-import { sayPair } from '../prose/english/answers.ts';
+import { sayPair } from '../prose/english/pairInWords.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { findingsJson, type SentenceOf } from './publishedFindings.ts';
 import type { Report } from './report.ts';

@@ -1,5 +1,5 @@
 import { primaryMetrics } from './answers.ts';
-import { sayPair } from './english/answers.ts';
+import { sayPair } from './english/pairInWords.ts';
 import { named } from './linterNames.ts';
 import { isDenied, isSupposed } from './linterWords.ts';
 import { pairAnswer } from './pairAnswer.ts';

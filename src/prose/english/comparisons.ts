@@ -1,7 +1,7 @@
 import type { MetricId } from '../../trade/metrics.ts';
 
 /** How one thing is said to differ from another in a metric. */
-interface Comparison {
+export interface Comparison {
   /** The verb of a finding, for one thing and for several: *carried*, *was swung* and *were swung*. */
   readonly verb: string;
   readonly verbs: string;

@@ -8,6 +8,7 @@ import { shortUnit, toReader, unitFor, withUnit } from '../readerUnits.ts';
 import type { AverageCell, SideBySide, SideBySideRow } from '../sideBySide.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, counted, countWord, listed } from '../words.ts';
+import { answerWords, tooLittle } from './answerWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { sayExplored } from './explored.ts';
 import { namesOf } from './names.ts';
@@ -228,9 +229,9 @@ function mainClause(
         ? did
         : `${did}, likely by ${byRange({ estimate: range[0], ci: range }, printing)}`;
     case 'small':
-      return `${did}, by too little to matter`;
+      return `${did}, by ${tooLittle}`;
     case 'cause-unclear':
-      return `${did}, cause unclear`;
+      return `${did}, ${answerWords['cause-unclear'].after}`;
     case 'not-confirmed':
       return `${who} may ${base} ${more} than ${whom}; our checks do not confirm it`;
     case 'level':
@@ -255,7 +256,7 @@ function untold(seen: readonly DifferenceSeen[], as: Untold, telling: Telling): 
   if (shared === undefined) {
     return [
       as === 'level'
-        ? `No difference that matters in ${count}`
+        ? `${answerWords.level.title} in ${count}`
         : as === 'cannot-tell'
           ? `We cannot tell in ${count}`
           : `We did not judge ${count}`,
@@ -265,7 +266,7 @@ function untold(seen: readonly DifferenceSeen[], as: Untold, telling: Telling): 
   const others = pairs.map(([ahead, behind]) => (ahead === shared ? behind : ahead));
   switch (as) {
     case 'level':
-      return [`No difference that matters between ${one} and ${namesOf(others, telling, 'or')}`];
+      return [`${answerWords.level.title} between ${one} and ${namesOf(others, telling, 'or')}`];
     case 'cannot-tell':
       return [`We cannot tell ${one} from ${namesOf(others, telling, 'or')}`];
     case 'not-judged':
@@ -279,7 +280,11 @@ function seenWords(seen: readonly DifferenceSeen[], metric: MetricId, telling: T
   return asSeen(
     seen.filter(isDifference).map(({ as, by, ahead, behind }) => {
       const weak =
-        as === 'small' ? ', by too little to matter' : as === 'cause-unclear' ? ', cause unclear' : '';
+        as === 'small'
+          ? `, by ${tooLittle}`
+          : as === 'cause-unclear'
+            ? `, ${answerWords['cause-unclear'].after}`
+            : '';
       return `${namesOf(ahead, telling)} ${axis[by]} than ${namesOf(behind, telling)}${weak}`;
     }),
   );

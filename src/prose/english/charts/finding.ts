@@ -1,3 +1,4 @@
+import { tooLittle } from '../answerWords.ts';
 import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import type { PairFindings, StatusId } from '../../../findings/findings.ts';
 import { formatNumber } from '../../numbers.ts';
@@ -11,7 +12,9 @@ import type { SwingSummary } from '../../swing.ts';
 import { printingFor, type Telling } from '../../telling.ts';
 import { capitalised, counted, countWord, listed } from '../../words.ts';
 import type { YardsPart } from '../../yardsSplit.ts';
-import { sayOpening, sayShort, sayStatement } from '../answers.ts';
+import { sayShort } from '../answerWords.ts';
+import { sayOpening } from '../answers.ts';
+import { sayStatement } from '../statementInWords.ts';
 import { comparisonOf } from '../comparisons.ts';
 import { causeOf, namesOf } from '../names.ts';
 import { byRange } from '../ranges.ts';
@@ -213,7 +216,7 @@ function overAll(status: StatusId, telling: Telling): string {
     case 'size-uncertain':
       return '';
     case 'small':
-      return ', over all of them by too little to matter';
+      return `, over all of them by ${tooLittle}`;
     case 'level':
       return '; over all of them there is no difference that matters';
     case 'cannot-tell':

@@ -5,7 +5,7 @@ import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Printing } from '../../printSteps.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised } from '../../words.ts';
-import { sayShort } from '../answers.ts';
+import { sayShort } from '../answerWords.ts';
 import { pairAnswer } from '../../pairAnswer.ts';
 import { sayChance } from '../reach.ts';
 import { comparedNames, inBrackets } from './ranges.ts';

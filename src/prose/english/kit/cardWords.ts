@@ -1,7 +1,7 @@
 import type { Caution, PairAnswer } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, countWord, sentence } from '../../words.ts';
-import { sayNumbers } from '../answers.ts';
+import { sayNumbers } from '../pairInWords.ts';
 import { namesItsPair, sayCautionInBrief } from './cautionsInBrief.ts';
 
 /** "Heron over Wren: about 12 yards, likely 8 to 15.": what is drawn of a pair, counted towards the one named first. */

@@ -4,7 +4,7 @@ import type { Pooled } from '../../pooledAnswer.ts';
 import type { Difference, PairAnswer } from '../../statement.ts';
 import { printingFor, type Telling } from '../../telling.ts';
 import { capitalised, counted, countWord } from '../../words.ts';
-import { sayClause } from '../answers.ts';
+import { sayClause } from '../pairInWords.ts';
 import { oneSidedRange, twoSidedRange } from '../ranges.ts';
 
 /** The title of a page about two things: "Heron and Wren: one test so far". */
