@@ -1,3 +1,4 @@
+import { uncapitalised } from '../prose/words.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { EntryAnswers } from './exclusionEdits.ts';
@@ -50,5 +51,5 @@ const unanswered = ({ label }: AnswerField): Problem =>
   makeProblem(
     'key-missing',
     { file: '' },
-    { expected: label.charAt(0).toLowerCase() + label.slice(1), found: null, cure: 'Write it here.' },
+    { expected: uncapitalised(label), found: null, cure: 'Write it here.' },
   );

@@ -1,5 +1,5 @@
 import type { PairAnswer } from '../statement.ts';
-import { counted, countWord } from '../words.ts';
+import { counted, countWord, uncapitalised } from '../words.ts';
 import { answerWords } from './answerWords.ts';
 
 /** More kinds of answers than these are counted together. */
@@ -15,7 +15,7 @@ export function toldCounted(answers: readonly PairAnswer[]): string {
   const [first] = answers;
   if (first === undefined) return `of ${counted(0, 'pair')} ${statusesOf(answers)}`;
   const { title, ofAll } = answerWords[first.status];
-  if (answers.length === 1) return title.charAt(0).toLowerCase() + title.slice(1);
+  if (answers.length === 1) return uncapitalised(title);
   return answers.every(({ status }) => status === first.status)
     ? ofAll(countWord(answers.length))
     : `of ${counted(answers.length, 'pair')} ${statusesOf(answers)}`;

@@ -10,7 +10,7 @@ import type { AnswerBlock, AnswerStatement, PairAnswer } from '../../statement.t
 import type { StraighterStatement } from '../../straighter.ts';
 import type { SwingSummary } from '../../swing.ts';
 import { printingFor, type Telling } from '../../telling.ts';
-import { capitalised, counted, countWord, listed } from '../../words.ts';
+import { capitalised, counted, countWord, listed, uncapitalised } from '../../words.ts';
 import type { YardsPart } from '../../yardsSplit.ts';
 import { sayShort } from '../answerWords.ts';
 import { sayOpening } from '../answers.ts';
@@ -253,7 +253,7 @@ export function luckFinding(
   const short = sayShort(answer);
   const apart = Number(seen) === 0 ? 'out level' : `${withUnit(seen, unit)} apart`;
   return capitalised(
-    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
+    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${uncapitalised(short)}); chance alone passes ${upTo} in one test of 20`,
   );
 }
 
