@@ -96,3 +96,90 @@ describe('the folders of src', () => {
     expect(wrong).toEqual([]);
   });
 });
+
+describe('the files of src', () => {
+  const files = readdirSync(src, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  const lines = files
+    .map(({ parentPath, name }) => join(parentPath, name))
+    .map((path) => ({
+      path: relative(src, path),
+      lines: readFileSync(path, 'utf8').split('\n').length - 1,
+    }));
+
+  test('none has more than 300 lines', () => {
+    expect(lines.filter((file) => file.lines > 300)).toEqual([]);
+    expect(lines.length).toBeGreaterThan(500);
+  });
+
+  test('half have 30 to 90 lines or fewer', () => {
+    const sorted = lines.map((file) => file.lines).toSorted((a, b) => a - b);
+    const median = sorted[Math.floor(sorted.length / 2)];
+    expect(median).toBeGreaterThanOrEqual(30);
+    expect(median).toBeLessThanOrEqual(90);
+  });
+});
+
+/** Rooms in which every export has a reader. */
+const heldRooms = ['prose', 'charts', 'kit', 'site', 'desk', 'pages'];
+
+/** What Astro and the module of the pages read by name, and no import statement. */
+const readByName = new Set(['getStaticPaths', 'GET', 'givenSite']);
+
+/** "FILE NAME" of each name that a file takes out of another; "FILE *" where it may take any. */
+function namesRead(file: string): readonly string[] {
+  const text = readFileSync(file, 'utf8');
+  const lists = text.matchAll(/^\s*(?:import|export) (?:type )?\{([^}]*)\} from '(\.[^']+)'/gm);
+  const whole = text.matchAll(/import\(\s*'(\.[^']+)'|import \* as \w+ from '(\.[^']+)'/g);
+  const target = (from = ''): string => resolve(dirname(file), from);
+  return [
+    ...[...lists].flatMap(([, names = '', from]) =>
+      names
+        .split(',')
+        .map((one) =>
+          one
+            .trim()
+            .replace(/^type /, '')
+            .replace(/ as .*/, ''),
+        )
+        .map((name) => `${target(from)} ${name}`),
+    ),
+    ...[...whole].map(([, one, other]) => `${target(one ?? other)} *`),
+  ];
+}
+
+/** Each name that a module exports, and how often its own text has it. */
+function exportsOf(file: string): readonly { readonly name: string; readonly own: number }[] {
+  const text = readFileSync(file, 'utf8');
+  const declared = [
+    ...text.matchAll(/^export (?:const|function|async function|interface|type|class) (\w+)/gm),
+  ];
+  return declared.flatMap(([, name]) =>
+    name === undefined ? [] : [{ name, own: text.match(new RegExp(`\\b${name}\\b`, 'g'))?.length ?? 0 }],
+  );
+}
+
+describe('what is exported', () => {
+  const modules = heldRooms
+    .flatMap((room) => sourceFiles(join(src, room)))
+    .filter((file) => file.endsWith('.ts'));
+  const inSrc = new Set([...sourceFiles(src), resolve('astro.config.mjs')].flatMap(namesRead));
+  const inTests = new Set(sourceFiles(resolve('tests')).flatMap(namesRead));
+  const unread = modules.flatMap((file) =>
+    exportsOf(file)
+      .filter(({ name }) => !readByName.has(name) && !inSrc.has(`${file} ${name}`) && !inSrc.has(`${file} *`))
+      .map(({ name, own }) => ({
+        name: `${relative(src, file)} ${name}`,
+        own,
+        tried: inTests.has(`${file} ${name}`),
+      })),
+  );
+
+  test('is read by another file, or tried by a test', () => {
+    expect(unread.filter(({ tried }) => !tried).map(({ name }) => name)).toEqual([]);
+    expect(inSrc.size).toBeGreaterThan(1000);
+  });
+
+  test('is never reached by tests only', () => {
+    expect(unread.filter(({ own }) => own < 2).map(({ name }) => name)).toEqual([]);
+  });
+});

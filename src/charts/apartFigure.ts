@@ -1,6 +1,7 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
-import { sayBesideBar, sayPairInFull } from '../prose/english/answers.ts';
+import { sayBesideBar } from '../prose/english/answerWords.ts';
+import { sayPairInFull } from '../prose/english/pairInWords.ts';
 import { apartWords, printedP } from '../prose/english/charts/apart.ts';
 import { sayAnswerFinding } from '../prose/english/charts/finding.ts';
 import { gapEnds, gapFoot, keyWords, pairName } from '../prose/english/charts/gaps.ts';

@@ -60,7 +60,7 @@ const stretch = ({ place }: GapScale, low: number, high: number): Stretch => ({
 });
 
 /** What the rows of a chart have in common. */
-export interface ApartStyle {
+interface ApartStyle {
   readonly matters: number;
   readonly scale: GapScale;
   /** Whether answers stand beside the names. */

@@ -8,7 +8,7 @@ import { renderParts } from './renderParts.ts';
 import { hatch } from './signs.ts';
 
 /** What one variant shows: the pairs drawn and the image's name. */
-export interface ApartDrawing extends GapWords {
+interface ApartDrawing extends GapWords {
   readonly id: string;
   readonly name: string;
   readonly pairs: readonly ApartPair[];

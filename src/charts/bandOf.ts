@@ -6,7 +6,7 @@ import { toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
 
 /** What charts of a metric's differences share: what matters, in the reader's unit, with the words of band and scale. */
-export interface Band {
+interface Band {
   readonly matters: number;
   /** What the one ahead is in a table: farther, faster, less. */
   readonly more: string;

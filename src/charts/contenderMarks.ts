@@ -1,7 +1,7 @@
 import type { ContenderColour } from './palette.ts';
 
 export type Shape = 'disc' | 'square' | 'triangle' | 'lozenge' | 'cross' | 'hourglass';
-export type Point = readonly [x: number, y: number];
+type Point = readonly [x: number, y: number];
 
 /** How one contender looks in every chart of a report. */
 export interface ContenderMark {

@@ -101,7 +101,7 @@ export const contourLines = (grid: Grid, level: number): readonly (readonly Spot
 };
 
 /** The outline of all that is no more than a level, in columns and rows from the first point. */
-export interface Outline {
+interface Outline {
   /** Where the level is crossed. */
   readonly crossed: readonly (readonly Spot[])[];
   /** Along the edge of the grid, beyond which nothing was worked out. */

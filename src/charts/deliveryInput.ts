@@ -14,7 +14,7 @@ export interface PricedDelivery extends JudgedPair {
 }
 
 /** A measure that has no price, or was not recorded often enough: words alone. */
-export interface UnpricedDelivery extends UnjudgedPair {
+interface UnpricedDelivery extends UnjudgedPair {
   readonly measure: string;
 }
 

@@ -1,3 +1,4 @@
+import { capitalised } from '../prose/words.ts';
 import type { Findings } from '../findings/findings.ts';
 import { metrics } from '../trade/metrics.ts';
 import type { About } from './about.ts';
@@ -55,7 +56,7 @@ export interface DrawnFigure extends FigureWords, Counts {
   readonly svg: { readonly wide: string; readonly narrow: string };
 }
 
-export interface AbsentFigure extends FigureHead {
+interface AbsentFigure extends FigureHead {
   readonly kind: 'absent';
   readonly why: string;
 }
@@ -70,9 +71,7 @@ export function figureHead(chart: ReportChart, about: About, findings: Findings)
   if (about.of === 'report' || each === 'report' || others.length === 0)
     return { id: chart, chart, about, question };
   const { name } = metrics[about.metric];
-  const named = question.endsWith('?')
-    ? `${question} ${name.charAt(0).toUpperCase()}${name.slice(1)}`
-    : `${question}: ${name}`;
+  const named = question.endsWith('?') ? `${question} ${capitalised(name)}` : `${question}: ${name}`;
   return {
     id: figureId(chart, about.metric === first?.id ? null : about.metric),
     chart,

@@ -1,7 +1,7 @@
 import type { MetricId } from '../trade/metrics.ts';
 
 /** Where a figure stands: `answer` and `shots` on the report, `swing`, `golfers` and `spread` on its details, `pairs` on the page of a pair. */
-export type FigureSection = 'answer' | 'shots' | 'swing' | 'golfers' | 'spread' | 'pairs';
+type FigureSection = 'answer' | 'shots' | 'swing' | 'golfers' | 'spread' | 'pairs';
 
 /** The pages that show figures. */
 type FigurePage = 'report' | 'details' | 'pair';
@@ -18,7 +18,7 @@ const pages: Readonly<Record<FigureSection, FigurePage>> = {
 /** What the findings must hold before a chart may stand without its page. */
 export type OfferNeed = 'spread-told-apart' | 'part-named' | 'luck-agrees-with-answer';
 
-export interface FigureTraits {
+interface FigureTraits {
   /** Heading above the chart, unless it holds a number or a unit; a narrative refers to it by this. */
   readonly question: string;
   readonly section: FigureSection;

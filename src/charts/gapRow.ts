@@ -8,7 +8,7 @@ import type { GapRow } from './pooledRowsInput.ts';
 import type { TurnedPair } from './turnedPair.ts';
 
 /** A difference as a row of bars, with its cells in a table and its words in a description. */
-export interface ToldRow extends GapRow {
+interface ToldRow extends GapRow {
   readonly cells: readonly [estimate: string, lower: string, upper: string];
   readonly told: string;
 }

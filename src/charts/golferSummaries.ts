@@ -5,7 +5,7 @@ import type { Session } from '../intake/session.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
 /** One golfer's counted shots with one contender. */
-export interface GolferSummary {
+interface GolferSummary {
   readonly golfer: string;
   readonly summary: ContenderSummary;
   /** Shots of these that were left out. */

@@ -48,7 +48,7 @@ export interface IntervalRow {
 }
 
 /** Where names, figures, bars and words stand, px. */
-export interface RowColumns {
+interface RowColumns {
   readonly nameWidth: number;
   /** Right edge of the figures. */
   readonly figureEnd: number;
@@ -57,7 +57,7 @@ export interface RowColumns {
 }
 
 /** What rows have in common. */
-export interface RowStyle {
+interface RowStyle {
   readonly columns: RowColumns;
   readonly place: (value: number) => number;
   /** Numbered steps, ruled through the rows. */

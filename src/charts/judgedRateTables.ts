@@ -1,3 +1,4 @@
+import { quoted } from '../prose/english/answerWords.ts';
 import rates from '../../tests/bench/errorRates.json' with { type: 'json' };
 import { printStated } from '../prose/numbers.ts';
 import { unitWord, type UnitSystem } from '../prose/readerUnits.ts';
@@ -100,10 +101,10 @@ function forEachGolfer(system: UnitSystem): RateTable {
   const [first] = judged.eachGolfer;
   return {
     words:
-      'Three golfers whom different clubs may suit. "No difference that matters" is said only where it holds for each of ' +
+      `Three golfers whom different clubs may suit. ${quoted('level')} is said only where it holds for each of ` +
       `them. (${first?.shots ?? 0} shots each with both.)`,
     table: {
-      caption: 'Three golfers: tests in 100 that say "no difference that matters"',
+      caption: `Three golfers: tests in 100 that say ${quoted('level').toLowerCase()}`,
       head: [
         `How golfers differ in what suits them (sd, ${unitWord(carryUnit(system))})`,
         'Say so',

@@ -8,7 +8,7 @@ export interface Landing {
   readonly carry: number;
 }
 
-export interface LandedShot extends Landing {
+interface LandedShot extends Landing {
   readonly leftOut: boolean;
 }
 

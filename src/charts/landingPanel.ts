@@ -10,7 +10,7 @@ import { fitText, textWidth, wrapText } from './textWidth.ts';
 import type { PlacedMark, SizedMark } from './truePlaces.ts';
 
 /** Lines of text over and under the plot, of one panel or the most of a row of panels. */
-export interface PanelText {
+interface PanelText {
   readonly name: number;
   readonly numbers: number;
   /** Whether left, share and right stand on one line. */

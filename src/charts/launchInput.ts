@@ -3,7 +3,7 @@ import type { Grid } from './contourLines.ts';
 import type { FigureWords } from './figure.ts';
 
 /** How one ball left, in the units the reader sees. */
-export interface LaunchedShot {
+interface LaunchedShot {
   readonly launch: number;
   readonly spin: number;
   /** Place of its contender in the report's list, from 0. */
@@ -12,7 +12,7 @@ export interface LaunchedShot {
 }
 
 /** What the model says all over the window, at evenly spaced angles and spins. */
-export interface LaunchGrid {
+interface LaunchGrid {
   /** First and last launch angle, of the first and last column. */
   readonly launch: readonly [number, number];
   /** First and last spin, of the first and last row. */

@@ -8,7 +8,7 @@ import { label, lines, ring, ringReach, texts, type Label, type Line } from './s
 import { textWidth, wrapText } from './textWidth.ts';
 
 /** What one variant shows, with the image's name. */
-export type LuckDrawing = Pick<LuckInput, 'id' | 'luck' | 'seen' | 'roundIn' | 'axis'> & {
+type LuckDrawing = Pick<LuckInput, 'id' | 'luck' | 'seen' | 'roundIn' | 'axis'> & {
   readonly name: string;
 };
 

@@ -2,7 +2,7 @@ import type { ContenderName } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 
 /** One shot of a session. */
-export interface OrderedShot {
+interface OrderedShot {
   /** Place in the session, from 1. */
   readonly number: number;
   /** In the unit the reader sees. */

@@ -9,7 +9,7 @@ import { rowHeading } from './rowHeadings.ts';
 import { hatch } from './signs.ts';
 
 /** Gaps in rows below one another; what the first-named has more lies right. */
-export interface RowSection {
+interface RowSection {
   /** A sentence over the rows; null for none. */
   readonly heading: string | null;
   readonly rows: readonly IntervalRow[];

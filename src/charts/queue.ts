@@ -1,10 +1,10 @@
 /** What waits: the least distance is taken first, of equal ones the least place. */
-export interface Queued {
+interface Queued {
   readonly distance: number;
   readonly place: number;
 }
 
-export interface Queue {
+interface Queue {
   readonly put: (one: Queued) => void;
   readonly take: () => Queued | null;
 }

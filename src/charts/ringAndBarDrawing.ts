@@ -4,7 +4,7 @@ import type { RingAndBar, RingAndBarRow } from './ringAndBar.ts';
 import { textWidth } from './textWidth.ts';
 
 /** Lengths of the picture in px; all but `width` grow together on a picture to be seen from farther away. */
-export interface RingAndBarSize {
+interface RingAndBarSize {
   readonly width: number;
   readonly row: number;
   readonly thin: number;
@@ -34,7 +34,7 @@ export function ringAndBarSize(width: number, scale: number): RingAndBarSize {
 }
 
 /** Marks and words without the `svg` around them, from the top left corner on. */
-export interface RingAndBarDrawing {
+interface RingAndBarDrawing {
   readonly width: number;
   readonly height: number;
   readonly marks: string;
@@ -148,7 +148,7 @@ function px(value: number): string {
 }
 
 /** What names the picture: words of its own, or the id of the finding that stands beside it on the page. */
-export type RingAndBarName = { readonly title: string } | { readonly labelledBy: string };
+type RingAndBarName = { readonly title: string } | { readonly labelledBy: string };
 
 /** The picture as one named image. */
 export function ringAndBarSvg(

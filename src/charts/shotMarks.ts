@@ -3,7 +3,7 @@ import { leftOutMarks, marks } from './signs.ts';
 import type { SizedMark } from './truePlaces.ts';
 
 /** A shot's mark as it is to be drawn. */
-export type ShotMark = SizedMark & { readonly leftOut: boolean };
+type ShotMark = SizedMark & { readonly leftOut: boolean };
 
 const alike = (one: ShotMark, other: ShotMark): boolean =>
   one.mark === other.mark && one.radius === other.radius && one.leftOut === other.leftOut;

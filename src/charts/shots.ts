@@ -35,7 +35,7 @@ const refuse = ({ strips, recorded }: ShotsInput): number => {
 const inset = 14;
 
 /** The scale from a round number below every shot and average to one above, one for all strips. */
-export const shotsScale = (strips: readonly ShotsStrip[], layout: Layout, roundIn: number): RoundScale =>
+const shotsScale = (strips: readonly ShotsStrip[], layout: Layout, roundIn: number): RoundScale =>
   roundScale(strips.flatMap(numbersOf), { from: inset, to: layout.width - inset }, layout, roundIn);
 
 const keyItems = ({ strips, key, leftOut }: ShotsInput): readonly KeyItem[] => {

@@ -1,13 +1,13 @@
 import type { ContenderName } from './apartInput.ts';
 import type { FigureWords } from './figure.ts';
 
-export interface Shot {
+interface Shot {
   /** In the unit the reader sees. */
   readonly value: number;
   readonly leftOut: boolean;
 }
 
-export interface Average {
+interface Average {
   readonly value: number;
   /** Rounded, without unit. */
   readonly text: string;

@@ -128,7 +128,7 @@ const averagePart = (
 };
 
 /** What all strips of a chart share. */
-export interface StripStyle {
+interface StripStyle {
   /** Of a shot's mark, px. */
   readonly radius: number;
   /** Whether numbers stand beside the names. */

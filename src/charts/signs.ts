@@ -41,7 +41,7 @@ interface Channel {
 }
 
 /** Numbers for a mark of Plot that are px already. Without a scale it neither converts nor copies them. */
-export const inPx = (value: readonly number[]): Channel => ({ value, scale: null });
+const inPx = (value: readonly number[]): Channel => ({ value, scale: null });
 
 /** Where a mark of Plot shows each of these. */
 export const at = (spots: readonly Spot[]): { readonly x: Channel; readonly y: Channel } => ({

@@ -16,7 +16,7 @@ export interface SpreadRow {
 }
 
 /** One direction: carry, or side. */
-export interface SpreadGroup {
+interface SpreadGroup {
   /** "Carry: alike or tighter, cannot tell." */
   readonly heading: string;
   /** In the order contenders are listed. */

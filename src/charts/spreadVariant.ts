@@ -9,7 +9,7 @@ import { roundScale } from './roundScale.ts';
 import type { SpreadInput, SpreadRow } from './spreadInput.ts';
 
 /** What one variant shows, with the image's name. */
-export type SpreadDrawing = Pick<SpreadInput, 'id' | 'groups' | 'key' | 'axis'> & { readonly name: string };
+type SpreadDrawing = Pick<SpreadInput, 'id' | 'groups' | 'key' | 'axis'> & { readonly name: string };
 
 export const asIntervalRow = ({ contender, spread, interval, figure, words }: SpreadRow): IntervalRow => ({
   name: contender.label,

@@ -14,7 +14,7 @@ export const textWidth = (text: string, size: number, weight: Weight): number =>
   (sourceSansAdvance[weight](text) * size) / 1000;
 
 /** Width in px of a line in one type. */
-export type Measure = (line: string) => number;
+type Measure = (line: string) => number;
 
 const sourceSans =
   (size: number, weight: Weight): Measure =>
@@ -41,7 +41,7 @@ export const wrapText = (text: string, size: number, weight: Weight, room: numbe
   wrapMeasured(text, sourceSans(size, weight), room);
 
 /** The same in any type. */
-export const wrapMeasured = (text: string, widthOf: Measure, room: number): readonly string[] => {
+const wrapMeasured = (text: string, widthOf: Measure, room: number): readonly string[] => {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/\s+/).filter((part) => part !== '')) {

@@ -6,7 +6,7 @@ import type { PartChange, ShownPart } from './reportPart.ts';
 import type { Submitted } from './submittedAnswers.ts';
 
 /** A button of a section as it was pressed. */
-export interface Asked {
+interface Asked {
   readonly report: ReportAtDesk;
   readonly submitted: Submitted;
   /** The day where the shop is, ISO 8601. */

@@ -1,3 +1,4 @@
+import { notRecorded } from '../prose/disclosureGroup.ts';
 import { visible } from '../problems/visible.ts';
 import type { Problem } from '../problems/problem.ts';
 import { asChoice, type AnswerField, type Choice } from './answerFields.ts';
@@ -19,8 +20,6 @@ export interface ControlState {
   /** What the shop answers for all its reports; null where it does not. */
   readonly standing: string | null;
 }
-
-const notRecorded = 'not recorded';
 
 /** The id of a field's control; letters, digits and hyphens. */
 export const controlId = ({ path }: AnswerField): string => `answer-${path.join('-')}`;

@@ -3,7 +3,7 @@ import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 
 /** An entry of a list of answers, as typed. */
-export interface Entry {
+interface Entry {
   /** Its place in the list, from 0. */
   readonly at: number;
   /** What stands under one of its keys; empty where nothing does. */

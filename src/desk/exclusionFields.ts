@@ -7,7 +7,7 @@ import { answerFields, asChoice, type AnswerField, type Choice } from './answerF
 import type { ShotsAtDesk } from './shotsAtDesk.ts';
 
 /** What is left out by one entry: a single shot, or all beyond a limit. */
-export type ExclusionKind = 'shot' | 'limit';
+type ExclusionKind = 'shot' | 'limit';
 
 /** A key that only the one of the two has. */
 const ownKey: Readonly<Record<ExclusionKind, string>> = { shot: 'shot', limit: 'metric' };

@@ -1,3 +1,3 @@
+import { capitalised } from '../prose/words.ts';
 /** A clause of the reference as it stands alone on a form: with a capital, and no stop at its end. */
-export const fieldLabel = (meaning: string): string =>
-  `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}`.replace(/[.;:]$/, '');
+export const fieldLabel = (meaning: string): string => capitalised(meaning).replace(/[.;:]$/, '');

@@ -1,3 +1,5 @@
+import { counted } from '../problems/countProblems.ts';
+import { capitalised } from '../prose/words.ts';
 import { buildForm } from './buildForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
@@ -141,10 +143,8 @@ function reportRow(
   return html`<li>
     <a href="${places.report(slug)}">${title}</a>
     <p>
-      <strong>${status === '' ? 'No status' : `${status.charAt(0).toUpperCase()}${status.slice(1)}`}</strong
+      <strong>${status === '' ? 'No status' : capitalised(status)}</strong
       >${date === '' ? '' : ` · hit ${date}`} · ${needs.length === 0 ? 'nothing open' : needs.join(' · ')}
     </p>
   </li>`;
 }
-
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

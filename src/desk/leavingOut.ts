@@ -1,3 +1,4 @@
+import { uncapitalised } from '../prose/words.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { EntryAnswers } from './exclusionEdits.ts';
@@ -7,7 +8,7 @@ import { controlName, type Submitted } from './submittedAnswers.ts';
 import { rowsOf, type ShotsAtDesk } from './shotsAtDesk.ts';
 
 /** What a form that leaves out shots comes to: entries to write, or what of it is still open. */
-export type LeavingOut =
+type LeavingOut =
   | { readonly kind: 'entries'; readonly entries: readonly EntryAnswers[] }
   | {
       readonly kind: 'open';
@@ -50,5 +51,5 @@ const unanswered = ({ label }: AnswerField): Problem =>
   makeProblem(
     'key-missing',
     { file: '' },
-    { expected: label.charAt(0).toLowerCase() + label.slice(1), found: null, cure: 'Write it here.' },
+    { expected: uncapitalised(label), found: null, cure: 'Write it here.' },
   );

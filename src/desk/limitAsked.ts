@@ -11,7 +11,7 @@ import type { ShotsAtDesk } from './shotsAtDesk.ts';
 import { controlName, type Submitted } from './submittedAnswers.ts';
 
 /** What a form for a limit comes to: the entry to write, or what of it is still open. */
-export type LimitAsked =
+type LimitAsked =
   | { readonly kind: 'entry'; readonly entry: EntryAnswers }
   | {
       readonly kind: 'open';

@@ -5,13 +5,13 @@ import type { Telling } from '../prose/telling.ts';
 import { metrics } from '../trade/metrics.ts';
 
 /** Something that a narrative can name, and what it then says. */
-export interface MenuEntry {
+interface MenuEntry {
   /** As it is typed: `{{ mean carry alder }}`. */
   readonly typed: string;
   readonly prints: string;
 }
 
-export interface MenuPart {
+interface MenuPart {
   readonly heading: string;
   readonly entries: readonly MenuEntry[];
 }

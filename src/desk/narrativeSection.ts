@@ -1,3 +1,4 @@
+import { capitalised } from '../prose/words.ts';
 import type { Offered, Problem } from '../problems/problem.ts';
 import { html, type Markup } from './markup.ts';
 import { narrativeMenu } from './narrativeMenu.ts';
@@ -64,7 +65,7 @@ export function narrativeSection({ report, typed, problems }: NarrativeSection):
             <summary>Figures and charts you can name</summary>
             ${narrativeMenu(telling, charts).map(
               ({ heading, entries }) =>
-                html`<h3>${heading.charAt(0).toUpperCase()}${heading.slice(1)}</h3>
+                html`<h3>${capitalised(heading)}</h3>
                   <ul>
                     ${entries.map(
                       ({ typed: words, prints }) =>

@@ -1,3 +1,4 @@
+import { tooLittle } from '../prose/english/answerWords.ts';
 import { metricIds, metrics } from '../trade/metrics.ts';
 import { clubKinds } from '../trade/clubKind.ts';
 import type { PlanKey } from '../planning/planAnswers.ts';
@@ -11,7 +12,7 @@ export interface PlanField extends AnswerField {
 }
 
 /** Questions of a plan that belong together. */
-export interface PlanGroup {
+interface PlanGroup {
   readonly id: string;
   readonly heading: string;
   readonly fields: readonly PlanField[];
@@ -74,7 +75,7 @@ export const planGroups = (metric: string): readonly PlanGroup[] => [
       }),
       asked('matters', planQuestions.matters(metric), {
         required: true,
-        help: 'A number with its unit, such as 5 yd; a smaller gap is reported as too little to matter',
+        help: `A number with its unit, such as 5 yd; a smaller gap is reported as ${tooLittle}`,
       }),
     ],
   },

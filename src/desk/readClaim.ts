@@ -5,7 +5,7 @@ import { sentence } from '../prose/words.ts';
 import { html, type Markup } from './markup.ts';
 import type { WeighedClaim } from './weighedClaim.ts';
 
-export type JudgedClaim = Extract<WeighedClaim, { readonly kind: 'judged' }>;
+type JudgedClaim = Extract<WeighedClaim, { readonly kind: 'judged' }>;
 
 /** A claim as the page of its report prints it, with what was compared where its own words are others. */
 export function readClaim({ statement, claim }: JudgedClaim, telling: Telling, id: string): Markup {

@@ -5,7 +5,7 @@ import type { MetricId } from '../trade/metrics.ts';
 import { fromCanonical } from '../trade/units.ts';
 
 /** A reading in the units of the shop; null where there is none. */
-export type PrintReading = (file: string, metric: MetricId, si: number | null) => string | null;
+type PrintReading = (file: string, metric: MetricId, si: number | null) => string | null;
 
 /** Decimals beyond these came with a conversion of units. */
 const mostDecimals = 3;

@@ -1,3 +1,4 @@
+import { capitalised } from '../prose/words.ts';
 import { dateInWords } from '../prose/date.ts';
 import { actForm, entryButton, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
@@ -63,7 +64,7 @@ function standing(report: ReportAtDesk, action: string, hidden: Markup): Markup 
         const whose = `the reply from ${says('from')}, ${dateInWords(says('date'))}`;
         return html`<li>
           <details>
-            <summary>${whose.charAt(0).toUpperCase()}${whose.slice(1)}</summary>
+            <summary>${capitalised(whose)}</summary>
             <pre class="said">${says('text')}</pre>
           </details>
           ${entryButton('unreply', at, `Take out ${whose}`)}

@@ -1,3 +1,4 @@
+import { capitalised } from '../prose/words.ts';
 import type { Problem } from '../problems/problem.ts';
 import { isMisread } from '../intake/leftOutReadings.ts';
 import { understoodLines } from '../intake/draft/understoodLines.ts';
@@ -143,7 +144,7 @@ function understoodSection({ understood, body }: ReportAtDesk): Markup {
     <dl>
       ${understoodLines(understood).map(
         ({ label, text }) =>
-          html`<dt>${label.charAt(0).toUpperCase()}${label.slice(1)}</dt>
+          html`<dt>${capitalised(label)}</dt>
             <dd>${text}</dd>`,
       )}
     </dl>

@@ -1,5 +1,5 @@
 /** Texts as they were when forms were made of them, by their hashes. */
-export interface SeenTexts {
+interface SeenTexts {
   readonly remember: (hash: string, text: string) => void;
   /** Null for one that is too long ago, or of an earlier run. */
   readonly recall: (hash: string) => string | null;

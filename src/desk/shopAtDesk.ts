@@ -11,7 +11,7 @@ import type { PlacedProblems } from './placedProblems.ts';
 import { shopGroups } from './shopGroups.ts';
 
 /** The shop's own answers as they lie on the desk. */
-export interface ShopAtDesk {
+interface ShopAtDesk {
   /** Empty where there is no file. */
   readonly text: string;
   /** SHA-256 of the file's bytes; null where there is none. */

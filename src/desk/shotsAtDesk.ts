@@ -11,7 +11,7 @@ import { readingsAtDesk } from './readingsAtDesk.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 
 /** How an entry names a shot: every answer as it is written. */
-export interface ShotAddress {
+interface ShotAddress {
   readonly contender: string;
   readonly shot: string;
   /** Only where several hit. */

@@ -27,7 +27,7 @@ const partsVaried: readonly (readonly [Part, RegExp])[] = [
 ];
 
 /** What was held the same, parted into what belongs to the kind of thing that a test varied, and what it was hit with. */
-export interface HeldParts {
+interface HeldParts {
   readonly own: Sheet;
   readonly hitWith: Sheet;
 }

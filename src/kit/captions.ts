@@ -31,7 +31,7 @@ export type CaptionLength = keyof typeof captionLimits;
 export type Captions = Readonly<Record<CaptionLength, string>>;
 
 /** The sentences of the captions, with what each renders. */
-export type CaptionSentences = Readonly<Record<CaptionLength, readonly Said[]>>;
+type CaptionSentences = Readonly<Record<CaptionLength, readonly Said[]>>;
 
 /** Captions of one chart of a report. */
 export function captions(report: Report, figure: DrawnFigure): Captions {

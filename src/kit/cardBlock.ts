@@ -17,7 +17,7 @@ export interface CardLines extends Placed, TextStyle {
   readonly lines: readonly string[];
 }
 
-export interface TextStyle {
+interface TextStyle {
   readonly size: number;
   readonly weight: Weight;
   readonly serif: boolean;
@@ -27,7 +27,7 @@ export interface TextStyle {
 }
 
 /** Marks from the top left corner on; colours are names of tokens, see `literalColours`. */
-export interface CardDrawing extends Placed {
+interface CardDrawing extends Placed {
   readonly kind: 'drawing';
   readonly height: number;
   readonly marks: string;
@@ -41,7 +41,7 @@ const markWidth = 6;
 const markRoom = 0.95;
 
 /** From one line to the next, px; large letters need less. */
-export const leadingOf = (size: number): number => Math.round(size * (size < 40 ? 1.25 : 1.2));
+const leadingOf = (size: number): number => Math.round(size * (size < 40 ? 1.25 : 1.2));
 
 export const heightOf = (block: CardBlock): number =>
   block.kind === 'drawing' ? block.height : block.lines.length * leadingOf(block.size);

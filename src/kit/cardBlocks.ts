@@ -10,7 +10,7 @@ import type { CardPlan } from './cardPlan.ts';
 import { findingWithin, type CardWords } from './cardWords.ts';
 
 /** What a card holds from the top down, and of it the finding, which has a number of lines at most. */
-export interface CardBlocks {
+interface CardBlocks {
   readonly all: readonly CardBlock[];
   readonly finding: readonly CardLines[];
 }

@@ -4,7 +4,7 @@ import { textWidth } from '../charts/textWidth.ts';
 import { escapeXml } from '../prose/escapeXml.ts';
 import { textBlock, type CardBlock } from './cardBlock.ts';
 
-export interface PairsStyle {
+interface PairsStyle {
   /** How wide words and pictures may be together, px. */
   readonly room: number;
   /** Size of the words, px; numbers of the scale are as large. */

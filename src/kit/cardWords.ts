@@ -1,7 +1,10 @@
 import { answerOf, primaryMetrics } from '../prose/answers.ts';
 import { cautionsFor, gravestBeside } from '../prose/cautions.ts';
 import { dateInWords } from '../prose/date.ts';
-import { headOf, toldCounted, toldInBrief, type BriefForm } from '../prose/english/answersInBrief.ts';
+import { headOf } from '../prose/english/answerHead.ts';
+import { toldInBrief } from '../prose/english/answersInBrief.ts';
+import { toldCounted } from '../prose/english/countedAnswers.ts';
+import type { BriefForm } from '../prose/english/statementInBrief.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { findingInRow } from '../prose/english/findingInRow.ts';
 import {
@@ -50,7 +53,7 @@ export interface CardWords {
 }
 
 /** What to keep in mind about the answer. */
-export interface CardCaution {
+interface CardCaution {
   readonly whole: string;
   readonly brief: string;
   /** Whether the answer would be another one without it. */

@@ -14,7 +14,7 @@ import type { TableField } from './tableField.ts';
 import { unitFor } from '../prose/readerUnits.ts';
 
 /** What a chart draws, as files. */
-export interface ChartData {
+interface ChartData {
   /** RFC 4180, UTF-8, the unit of each column in its heading. */
   readonly csv: string;
   readonly json: string;

@@ -1,7 +1,7 @@
 import { turnedPair } from '../charts/turnedPair.ts';
 import { widestPair } from '../charts/widestPair.ts';
 import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
-import { sayBesideBar } from '../prose/english/answers.ts';
+import { sayBesideBar } from '../prose/english/answerWords.ts';
 import { allGolfers, anotherGolfer } from '../prose/english/charts/hitters.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { drawnSize, sixDigits, sizeColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';

@@ -4,7 +4,7 @@ import { metrics, type MetricId } from '../trade/metrics.ts';
 import type { UnitId } from '../trade/units.ts';
 
 /** A column of what a chart draws. */
-export interface NumberColumn {
+interface NumberColumn {
   /** Without its unit: "Best estimate". */
   readonly name: string;
   readonly type: 'string' | 'number' | 'integer';

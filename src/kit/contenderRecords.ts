@@ -1,7 +1,7 @@
 import { buildKey } from '../findings/buildKey.ts';
 import { sheetItems, type Sheet } from '../intake/authored/sheet.ts';
 import { primaryMetrics } from '../prose/answers.ts';
-import { sayPair } from '../prose/english/answers.ts';
+import { sayPair } from '../prose/english/pairInWords.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
 import { capitalised } from '../prose/words.ts';
 import { heldParts } from './buildItems.ts';
@@ -11,7 +11,7 @@ import type { Report } from './report.ts';
 type Front = Report['source']['front'];
 
 /** What one report says of a contender. */
-export interface ContenderEntry {
+interface ContenderEntry {
   readonly report: Report;
   readonly answers: readonly string[];
 }
@@ -19,7 +19,7 @@ export interface ContenderEntry {
 type Lines = readonly (readonly [item: string, value: string])[];
 
 /** One build of a contender with the reports that hit it, newest first. */
-export interface BuildRecord {
+interface BuildRecord {
   /** Its own build sheet, with what all in those reports shared of its kind. */
   readonly sheet: Lines;
   /** What else was the same for all, such as the shaft in tests of heads. */

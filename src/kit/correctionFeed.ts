@@ -56,7 +56,7 @@ export function correctionItems(reports: readonly Report[], absolute: Absolute):
 }
 
 /** By its day, what was put right and what stood there, so that it stays the same wherever it stands in the list. */
-export function correctionId({ date, what, was }: Correction): string {
+function correctionId({ date, what, was }: Correction): string {
   const told = [what, was].map((words) => words.trim()).join('\n');
   return `corrected-${date}-${createHash('sha256').update(told).digest('hex').slice(0, 12)}`;
 }

@@ -1,11 +1,11 @@
-import { sayPair } from '../prose/english/answers.ts';
+import { sayPair } from '../prose/english/pairInWords.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { findingsJson, type SentenceOf } from './publishedFindings.ts';
 import type { Report } from './report.ts';
 import { shotsCsv } from './shotsCsv.ts';
 
 /** A file that stands beside a report, as `datapackage.json` describes it. */
-export interface DataFile {
+interface DataFile {
   readonly name: string;
   readonly path: string;
   readonly title: string;

@@ -1,13 +1,11 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
-import { sayAnswer, sayShort } from '../prose/english/answers.ts';
-import {
-  headOf,
-  testedInBrief,
-  toldCounted,
-  toldInBrief,
-  type BriefForm,
-} from '../prose/english/answersInBrief.ts';
+import { sayShort } from '../prose/english/answerWords.ts';
+import { sayAnswer } from '../prose/english/answers.ts';
+import { headOf, testedInBrief } from '../prose/english/answerHead.ts';
+import { toldInBrief } from '../prose/english/answersInBrief.ts';
+import { toldCounted } from '../prose/english/countedAnswers.ts';
+import type { BriefForm } from '../prose/english/statementInBrief.ts';
 import { findingOf } from '../prose/english/findingInRow.ts';
 import { mailWords } from '../prose/english/kit/mailWords.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
@@ -16,7 +14,7 @@ import { capitalised, sentence } from '../prose/words.ts';
 import { metrics } from '../trade/metrics.ts';
 
 /** Longest answer of a mail, words: it is read at a glance. */
-export const mostAnswerWords = 40;
+const mostAnswerWords = 40;
 
 /** The answer of a main measure under a heading that says what was measured, what was varied and who hit. */
 export interface EmailAnswer {

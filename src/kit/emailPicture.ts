@@ -53,7 +53,7 @@ function panel(inside: string, width: number): string {
  * instead where they know media queries; webmails and apps that do are many more than those that know `picture` (caniemail,
  * html-picture). No height is set for them: while images are blocked the place is as high as its words.
  */
-export function pictureRow({ wide, phone, alt, tall }: EmailPicture, link: string): string {
+function pictureRow({ wide, phone, alt, tall }: EmailPicture, link: string): string {
   const image = { alt, link, width: widest };
   const hidden = 'display:none;max-height:0;overflow:hidden;mso-hide:all;';
   const { wide: wideClass, phone: phoneClass } = pictureClasses;
@@ -66,7 +66,7 @@ export function pictureRow({ wide, phone, alt, tall }: EmailPicture, link: strin
 }
 
 /** The picture where no style element goes with it: the phone form, which can be read on both a narrow and a wide screen. */
-export function pictureAlone({ phone, alt }: EmailPicture, link: string): string {
+function pictureAlone({ phone, alt }: EmailPicture, link: string): string {
   return panel(linked({ address: phone, alt, link, width: phoneWidth - 2 * border }, responsive), phoneWidth);
 }
 

@@ -4,7 +4,7 @@ import { palette, type Ground, type Token } from '../charts/palette.ts';
 export type Edition = 'mail' | 'block';
 
 /** A colour that a mail turns for a dark theme; the panel under the picture is none, as the picture stays light. */
-export type Paint = 'paper' | 'ink' | 'soft' | 'link' | 'edge' | 'action' | 'on-action';
+type Paint = 'paper' | 'ink' | 'soft' | 'link' | 'edge' | 'action' | 'on-action';
 
 const paints: Readonly<
   Record<

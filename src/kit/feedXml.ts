@@ -13,7 +13,7 @@ import type { Report } from './report.ts';
 export const feeds = ['feed', 'corrections'] as const;
 export type Feed = (typeof feeds)[number];
 
-export interface FeedSite {
+interface FeedSite {
   readonly publisher: string;
   /** Of the shop; "en-GB" where it says none. */
   readonly locale: string | undefined;

@@ -5,7 +5,7 @@ import type { Pixels } from './encodePng.ts';
 export type Colour = readonly [red: number, green: number, blue: number, cover: number];
 
 /** A picture in at most 256 colours. */
-export interface FewColours {
+interface FewColours {
   /** The most frequent first. */
   readonly palette: readonly Colour[];
   /**

@@ -3,14 +3,14 @@ import { figureTraits } from '../charts/figureTraits.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
+import { headOf } from '../prose/english/answerHead.ts';
 import {
-  headOf,
-  toldApartOf,
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
   sayLeadersAlone,
 } from '../prose/english/answersInBrief.ts';
+import { toldApartOf } from '../prose/english/countedAnswers.ts';
 import { sayCaution } from '../prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../prose/english/kit/cautionsInBrief.ts';
 import { modelWords, readingWords } from '../prose/english/kit/whoAndHow.ts';

@@ -4,7 +4,7 @@ import { escapeXml } from '../prose/escapeXml.ts';
  * The few lines by which a page gives every frame of ours the height that it asks for. It believes a message only as far
  * as one of the page's own frames has sent it.
  */
-export const frameListener = `<script>
+const frameListener = `<script>
   addEventListener('message', ({ source, data }) => {
     if (data?.name !== 'straightface:height' || !(data.px > 0)) return;
     for (const frame of document.querySelectorAll('iframe'))
@@ -12,7 +12,7 @@ export const frameListener = `<script>
   });
 </script>`;
 
-export interface Framed {
+interface Framed {
   /** Absolute address of the page in the frame. */
   readonly address: string;
   /** What the frame shows, for those who hear it. */

@@ -7,7 +7,7 @@ import { graphOf, publisherNode, type Node } from './linkedData.ts';
 import type { Report } from './report.ts';
 
 /** What the front page is, for machines: a site, who publishes it, and the reports it lists. */
-export interface FrontPage {
+interface FrontPage {
   readonly publisher: string;
   readonly shop: Shop | null;
   readonly heading: string;

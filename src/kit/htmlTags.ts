@@ -14,7 +14,7 @@ export interface Attribute extends Place {
   readonly written: string;
 }
 
-export interface Tag extends Place {
+interface Tag extends Place {
   readonly name: string;
 }
 
@@ -24,7 +24,7 @@ export interface StartTag extends Tag {
   readonly alone: boolean;
 }
 
-export interface PageListener {
+interface PageListener {
   /** Whether the tags of elements with this name are told; all are where nothing is said. */
   readonly concerns?: (name: string) => boolean;
   readonly opened: (tag: StartTag) => void;

@@ -43,7 +43,7 @@ export function interestInBrief({ source: { front } }: Report, longest = Infinit
 }
 
 /** What comes from outside or is the shop's gain; that nobody paid need not be told in short. */
-export function weighing(front: Front): readonly InterestStatement[] {
+function weighing(front: Front): readonly InterestStatement[] {
   return interestsOf(front).filter(weighs);
 }
 

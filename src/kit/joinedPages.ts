@@ -3,12 +3,12 @@ import { concernedInOneFile } from './oneFile.ts';
 import { withPart } from './withPart.ts';
 
 /** A built page and the address that other pages of the site link to it by. */
-export interface BuiltPage {
+interface BuiltPage {
   readonly html: string;
   readonly address: string;
 }
 
-export interface JoinedPages {
+interface JoinedPages {
   readonly page: ReadPage;
   /** Where a link of either leads within the page that holds both; null where it leads elsewhere. */
   readonly within: (path: string) => string | null;

@@ -26,7 +26,7 @@ export interface NotOffered {
 }
 
 /** What an editor may take from a report: the chart to take first at the top. */
-export interface Kit {
+interface Kit {
   readonly offered: readonly KitItem[];
   readonly notOffered: readonly NotOffered[];
 }

@@ -3,7 +3,7 @@ import { pairRecords } from './pairRecords.ts';
 import type { Report } from './report.ts';
 
 /** A page that lists reports. */
-export interface Listing {
+interface Listing {
   readonly path: string;
   readonly reports: readonly Report[];
 }

@@ -12,7 +12,7 @@ import { square, upright } from './socialForms.ts';
 import { safeEdge, safeSide, video, videoHeight, videoWidth } from './videoForms.ts';
 
 /** A form of a report's first chart as it is made elsewhere, whose colours are values. */
-export type LeadPicture = OnPaper | OnNothing | Outlined;
+type LeadPicture = OnPaper | OnNothing | Outlined;
 
 interface Named {
   readonly svg: string;
@@ -25,18 +25,18 @@ interface Named {
 }
 
 /** A PNG with ground. */
-export interface OnPaper extends Named {
+interface OnPaper extends Named {
   readonly kind: 'png';
 }
 
 /** A PNG of `on.width` x `on.height` px that is clear but for the drawing, whose top left corner stands at a place. */
-export interface OnNothing extends Named {
+interface OnNothing extends Named {
   readonly kind: 'clear-png';
   readonly on: ClearGround;
 }
 
 /** An SVG whose letters are to be made outlines, so that it needs no font. */
-export interface Outlined extends Named {
+interface Outlined extends Named {
   readonly kind: 'outlined-svg';
   /** Width on paper, mm. */
   readonly widthMm: number;

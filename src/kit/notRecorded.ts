@@ -1,4 +1,5 @@
 import { disclosure } from '../prose/disclosure.ts';
+import { uncapitalised } from '../prose/words.ts';
 import type { Report } from './report.ts';
 
 /** What was not recorded, in about `longest` characters, group by group; the rest is counted, never dropped. */
@@ -10,7 +11,7 @@ export function notRecordedInShort(
   const groups = disclosure({ source, session, telling, version });
   const all = groups.flatMap(({ items }) => items).length;
   const missing = groups.flatMap(({ title, items }) =>
-    items.flatMap(({ label, value }) => (value === null ? [{ title, label: lowerFirst(label) }] : [])),
+    items.flatMap(({ label, value }) => (value === null ? [{ title, label: uncapitalised(label) }] : [])),
   );
   if (missing.length === 0) return `All ${all} conditions of the list are recorded.`;
   let told = '';
@@ -25,8 +26,4 @@ export function notRecordedInShort(
   }
   const rest = missing.length - count;
   return `Not recorded, ${missing.length} of ${all}. ${told}${rest > 0 ? `; and ${rest} more` : ''}.`;
-}
-
-function lowerFirst(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
 }

@@ -4,7 +4,7 @@ import { escapeXml } from '../prose/escapeXml.ts';
 import { slack } from './pictureForm.ts';
 
 /** A type of a picture, by the names that a renderer looks for. */
-export interface Type {
+interface Type {
   readonly family: string;
   readonly size: number;
   readonly weight: Weight;

@@ -19,7 +19,7 @@ export interface Picture {
 }
 
 /** Pixels, and the drawing with its fonts inside. */
-export interface Raster {
+interface Raster {
   readonly kind: 'raster';
   /** px */
   readonly width: number;
@@ -30,7 +30,7 @@ export interface Raster {
 }
 
 /** A drawing whose letters are shapes. */
-export interface Print {
+interface Print {
   readonly kind: 'print';
   /** On paper, mm. */
   readonly width: number;

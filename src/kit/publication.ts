@@ -158,7 +158,7 @@ export const publicationSchema = z.strictObject({
   ),
 });
 
-export type Publication = z.infer<typeof publicationSchema>;
+type Publication = z.infer<typeof publicationSchema>;
 
 /** What is published with the findings of a report. @param version of Straightface */
 export function publicationOf(

@@ -1,5 +1,6 @@
 import { answerOf, primaryMetrics } from '../prose/answers.ts';
-import { sayAnswerCounted, sayAnswerInBrief, type BriefForm } from '../prose/english/answersInBrief.ts';
+import { sayAnswerCounted, sayAnswerInBrief } from '../prose/english/answersInBrief.ts';
+import type { BriefForm } from '../prose/english/statementInBrief.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
 import { capitalised, sentence } from '../prose/words.ts';
 import { cardWords, findingWithin } from './cardWords.ts';

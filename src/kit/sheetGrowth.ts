@@ -1,5 +1,5 @@
 /** What stands on a counter sheet, as far as it takes room. */
-export interface SheetContents {
+interface SheetContents {
   /** Of all words but those of the chart. */
   readonly characters: number;
   /** One a main measure. */
@@ -10,7 +10,7 @@ export interface SheetContents {
 
 /** By how much the type of a counter sheet may be larger than its least, hundredths; a class of the style sheet each. */
 export const sheetGrowths = [100, 105, 110, 115, 120, 125, 130, 135, 140, 145] as const;
-export type SheetGrowth = (typeof sheetGrowths)[number];
+type SheetGrowth = (typeof sheetGrowths)[number];
 
 /** Printed room of Letter, the shorter of the two sheets, and its width beside A4's, px; a tenth of it is kept free. */
 const room = 980 * 0.92;

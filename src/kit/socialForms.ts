@@ -6,7 +6,7 @@ import { lastSteps, plansOf, type CardPlan } from './cardPlan.ts';
  * where 44 px are 14.7 px on a screen of 360 and 16 px on one of 393. A square with so few words at 48 px, the size of the
  * phone form of a chart, is tried first.
  */
-export const leastRead = 44;
+const leastRead = 44;
 
 /** Of what is looked up and not read, who hit and when, address and version: 11.3 px on a screen of 360. */
 export const leastLookedUp = 34;

@@ -30,7 +30,7 @@ import { countsIn } from './whoAndHow.ts';
  * analysis of speech rate and perception in radio bulletins", Text & Talk 32(3), 2012, 391-411); figures take longer to
  * hear, so somewhat fewer.
  */
-export const wordsPerMinute = 150;
+const wordsPerMinute = 150;
 
 /** Seconds that a script lasts. */
 export const scriptSeconds = { short: 20, long: 60 } as const;

@@ -1,7 +1,7 @@
 import { escapeXml } from '../prose/escapeXml.ts';
 
 /** What an editor's archive reads of a picture, by the names of XMP and of the IPTC photo metadata standard. */
-export interface PictureRecord {
+interface PictureRecord {
   readonly title: string;
   readonly alternativeText: string;
   readonly creator: string;

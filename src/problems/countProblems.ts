@@ -10,7 +10,8 @@ export function countProblems(problems: readonly Problem[]): ProblemCount {
   return { errors, warnings: problems.length - errors };
 }
 
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
+/** `1 error`, `12 errors`: in digits, for tables and lists. */
+export const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
 
 /** "3 errors and 1 warning"; "nothing" where there is none. */
 export function countInWords({ errors, warnings }: ProblemCount): string {

@@ -33,11 +33,6 @@ export function answerOf(metric: MetricFindings, { design }: Pick<Findings, 'des
   return block;
 }
 
-/** The answers of a report, one block a main measure. */
-export function answersOf(findings: Findings): readonly AnswerBlock[] {
-  return primaryMetrics(findings).map((metric) => answerOf(metric, findings));
-}
-
 /** From this difference on a calculated distance may head a page without saying so in the same breath. */
 const surelyMoreM = toCanonical(5, 'yd');
 
@@ -45,7 +40,7 @@ const surelyMoreM = toCanonical(5, 'yd');
  * Who calculated the readings, where the answer has to say so: our flight model always, a monitor's own calculation of a
  * distance where a difference is under 5 yards.
  */
-export function calculatedBy(metric: MetricFindings): CalculatedBy {
+function calculatedBy(metric: MetricFindings): CalculatedBy {
   if (metric.readBy === 'flight-model') return 'flight-model';
   const small = metric.pairs.some(
     ({ verdict, estimate }) => isGap(verdict) && estimate !== null && Math.abs(estimate) < surelyMoreM,

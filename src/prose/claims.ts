@@ -20,7 +20,7 @@ export interface Spread {
 }
 
 /** What the shots support of a claim; ids and SI. */
-export type Support =
+type Support =
   | {
       /** A difference the claimed way, credited to what is claimed, unless something beside it holds it back. */
       readonly kind: 'claimed-way';

@@ -1,5 +1,5 @@
 /** How a shop is reached, as a link where it can be one. */
-export interface ContactLink {
+interface ContactLink {
   readonly words: string;
   readonly href: string | null;
 }

@@ -25,7 +25,7 @@ export function dateInWords(iso: string, locale = 'en-GB'): string {
 const american = new Map<string, boolean>();
 
 /** Whether a language tag asks for the spelling and the dates of the United States. */
-export function isAmerican(locale: string): boolean {
+function isAmerican(locale: string): boolean {
   const known = american.get(locale) ?? new Intl.Locale(locale).region === 'US';
   american.set(locale, known);
   return known;

@@ -3,7 +3,7 @@ import { pairAnswers } from './pairAnswer.ts';
 import type { PairAnswer } from './statement.ts';
 
 /** How a pair stands; `difference`: of a measure that was not tested for, it is told only that there is one. */
-export type SeenAs = PairAnswer['status'] | 'difference';
+type SeenAs = PairAnswer['status'] | 'difference';
 
 /** Pairs of one metric that stand alike, told in one breath: each of `ahead` beside each of `behind`. */
 export interface DifferenceSeen {

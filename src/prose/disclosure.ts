@@ -1,30 +1,16 @@
 import { isReadingStated } from '../findings/fairness.ts';
-import type { Contender } from '../intake/authored/contender.ts';
 import type { Hitter } from '../intake/authored/hitter.ts';
 import type { Source } from '../intake/authored/source.ts';
-import { sheetItems, type SheetItem } from '../intake/authored/sheet.ts';
 import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
 import { metrics } from '../trade/metrics.ts';
 import { dateInWords } from './date.ts';
 import { orderInWords } from './english/order.ts';
+import { notRecorded, type DisclosureGroup, type DisclosureLine } from './disclosureGroup.ts';
+import { contenderLines, heldLines } from './sheetLines.ts';
 import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
 import { counted, listed } from './words.ts';
-
-/** One line of the list of conditions; null prints "not recorded". */
-export interface DisclosureItem {
-  readonly label: string;
-  readonly value: string | null;
-}
-
-export interface DisclosureGroup {
-  readonly title: string;
-  readonly items: readonly DisclosureItem[];
-}
-
-/** What is printed where nothing was answered, in the same size as any answer. */
-export const notRecorded = 'not recorded';
 
 interface Disclosed {
   readonly source: Source;
@@ -36,54 +22,30 @@ interface Disclosed {
 /** The full list of the conditions of a test, group by group, answered or not. */
 export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
   const { front } = facts.source;
-  return [
-    { title: 'Who hit', items: people(facts) },
-    { title: 'Shots', items: shots(facts) },
-    { title: 'Place', items: place(facts.source) },
-    { title: 'Ball', items: ball(facts.source) },
-    { title: 'Monitor', items: monitor(facts) },
-    { title: `What was the same for every ${front.varied}`, items: heldLines(front) },
+  const groups: readonly { readonly title: string; readonly lines: readonly DisclosureLine[] }[] = [
+    { title: 'Who hit', lines: people(facts) },
+    { title: 'Shots', lines: shots(facts) },
+    { title: 'Place', lines: place(facts.source) },
+    { title: 'Ball', lines: ball(facts.source) },
+    { title: 'Monitor', lines: monitor(facts) },
+    { title: `What was the same for every ${front.varied}`, lines: heldLines(front) },
     ...front.contenders.map((contender) => ({
       title: contender.label,
-      items: contenderLines(contender, facts.source.locale),
+      lines: contenderLines(contender, facts.source.locale),
     })),
-    { title: 'Money', items: money(facts.source) },
-    { title: 'Record', items: record(facts) },
+    { title: 'Money', lines: money(facts.source) },
+    { title: 'Record', lines: record(facts) },
   ];
+  return groups.map(({ title, lines }) => ({
+    title,
+    items: lines.map(([label, value]) => ({ label, value: value ?? null })),
+  }));
 }
 
-/** How many items are answered, and which are not, group by group. */
-export function recorded(groups: readonly DisclosureGroup[]): {
-  readonly answered: number;
-  readonly all: number;
-  readonly missing: readonly string[];
-} {
-  const items = groups.flatMap((group) => group.items);
-  const missing = groups.flatMap(({ title, items: own }) => {
-    const labels = own.filter(({ value }) => value === null).map(({ label }) => lowerFirst(label));
-    return labels.length === 0 ? [] : [{ title, labels: labels.join(', ') }];
-  });
-  // Several of which the same is missing are named together.
-  const together = Map.groupBy(missing, ({ labels }) => labels);
-  return {
-    answered: items.filter(({ value }) => value !== null).length,
-    all: items.length,
-    missing: [...together].map(([labels, own]) => `${listed(own.map(({ title }) => title))}: ${labels}`),
-  };
-}
-
-function lowerFirst(label: string): string {
-  return label.charAt(0).toLowerCase() + label.slice(1);
-}
-
-const item = (label: string, value: string | null | undefined): DisclosureItem => ({
-  label,
-  value: value ?? null,
-});
 const yesNo = (value: boolean | undefined): string | null =>
   value === undefined ? null : value ? 'yes' : 'no';
 
-function people({ source }: Disclosed): DisclosureItem[] {
+function people({ source }: Disclosed): readonly DisclosureLine[] {
   const { hitters } = source.front;
   const each = (answer: (hitter: Hitter) => string | undefined | null): string | null => {
     const answers = hitters.map((hitter) => answer(hitter) ?? null);
@@ -92,49 +54,25 @@ function people({ source }: Disclosed): DisclosureItem[] {
     return hitters.map(({ id }, index) => `${id}: ${answers[index] ?? notRecorded}`).join('; ');
   };
   return [
-    item('Golfers', counted(hitters.length, 'golfer')),
-    item(
-      'Who',
-      each(({ role }) => role),
-    ),
-    item(
-      'Hand',
-      each(({ hand }) => hand),
-    ),
-    item(
-      'Handicap band',
-      each(({ handicapBand }) => handicapBand),
-    ),
-    item(
-      'Links to the shop or to makers',
-      each(({ linkToShop }) => linkToShop),
-    ),
-    item(
-      'Could see which one was hit',
-      each(({ sawClub }) => yesNo(sawClub)),
-    ),
-    item(
-      'Could see the numbers',
-      each(({ sawNumbers }) => yesNo(sawNumbers)),
-    ),
-    item(
-      'Usual club',
-      each(({ usualClub }) => usualClub),
-    ),
-    item(
-      'Expected by who hit',
-      each(({ expectation }) => expectation),
-    ),
-    item(
+    ['Golfers', counted(hitters.length, 'golfer')],
+    ['Who', each(({ role }) => role)],
+    ['Hand', each(({ hand }) => hand)],
+    ['Handicap band', each(({ handicapBand }) => handicapBand)],
+    ['Links to the shop or to makers', each(({ linkToShop }) => linkToShop)],
+    ['Could see which one was hit', each(({ sawClub }) => yesNo(sawClub))],
+    ['Could see the numbers', each(({ sawNumbers }) => yesNo(sawNumbers))],
+    ['Usual club', each(({ usualClub }) => usualClub)],
+    ['Expected by who hit', each(({ expectation }) => expectation)],
+    [
       'Agreed to be shown',
       each(({ consent: { date } }) =>
         date === null ? 'yes' : `yes, on ${dateInWords(date, source.locale)}`,
       ),
-    ),
+    ],
   ];
 }
 
-function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
+function shots({ source, session, telling }: Disclosed): readonly DisclosureLine[] {
   const { front } = source;
   const { findings } = telling;
   const counts = findings.contenders.map(({ id, shots: all, excluded }) => {
@@ -147,43 +85,43 @@ function shots({ source, session, telling }: Disclosed): DisclosureItem[] {
   ];
   const planned = plannedInWords(findings.design.plan, front.plan?.date);
   return [
-    item('Shots recorded', counts.join(', ')),
-    item('Order', orderInWords(findings.design.order)),
-    item('Order planned', front.plan?.order),
-    item('Random seed', front.plan?.seed),
-    item(
+    ['Shots recorded', counts.join(', ')],
+    ['Order', orderInWords(findings.design.order)],
+    ['Order planned', front.plan?.order],
+    ['Random seed', front.plan?.seed],
+    [
       'Warm-up',
       session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp,
-    ),
-    item('Left out', left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`),
-    item('Rule for leaving out', front.plan?.exclusionRule),
-    item('Rule for stopping', front.plan?.stoppingRule),
-    item('Planned in advance', planned),
-    item('What we expected', front.plan?.expectation),
+    ],
+    ['Left out', left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`],
+    ['Rule for leaving out', front.plan?.exclusionRule],
+    ['Rule for stopping', front.plan?.stoppingRule],
+    ['Planned in advance', planned],
+    ['What we expected', front.plan?.expectation],
   ];
 }
 
-function place({ front: { conditions } }: Source): DisclosureItem[] {
+function place({ front: { conditions } }: Source): readonly DisclosureLine[] {
   return [
-    item('Place', conditions.place),
-    item('Surface', conditions.surface),
-    item('Tee', conditions.tee),
-    item('Temperature', conditions.temperature),
-    item('Altitude', conditions.altitude),
-    item('Wind', conditions.wind),
-    item('Humidity', conditions.humidity),
-    item('Target', conditions.target),
+    ['Place', conditions.place],
+    ['Surface', conditions.surface],
+    ['Tee', conditions.tee],
+    ['Temperature', conditions.temperature],
+    ['Altitude', conditions.altitude],
+    ['Wind', conditions.wind],
+    ['Humidity', conditions.humidity],
+    ['Target', conditions.target],
   ];
 }
 
-function ball({ front }: Source): DisclosureItem[] {
-  if (/\bballs?\b/i.test(front.varied)) return [item('Ball', 'what was compared: see below')];
+function ball({ front }: Source): readonly DisclosureLine[] {
+  if (/\bballs?\b/i.test(front.varied)) return [['Ball', 'what was compared: see below']];
   const { ball: hit } = front.conditions;
   const whole = hit?.description ?? front.held.ball;
   return [
-    item('Ball', hit?.model ?? whole ?? front.held.ball_model),
-    item('New, used or range', hit?.state ?? front.held.ball_state ?? stateIn(whole)),
-    item('Same ball for all', yesNo(hit?.sameForAll) ?? (front.held.ball === undefined ? null : 'yes')),
+    ['Ball', hit?.model ?? whole ?? front.held.ball_model],
+    ['New, used or range', hit?.state ?? front.held.ball_state ?? stateIn(whole)],
+    ['Same ball for all', yesNo(hit?.sameForAll) ?? (front.held.ball === undefined ? null : 'yes')],
   ];
 }
 
@@ -191,7 +129,7 @@ function stateIn(words: string | undefined): string | null {
   return /\b(new|used|range)\b/i.exec(words ?? '')?.[0]?.toLowerCase() ?? null;
 }
 
-function monitor({ source, session }: Disclosed): DisclosureItem[] {
+function monitor({ source, session }: Disclosed): readonly DisclosureLine[] {
   const { monitor: device } = source.front.conditions;
   const accuracy = device?.statedAccuracy;
   const stated =
@@ -211,98 +149,37 @@ function monitor({ source, session }: Disclosed): DisclosureItem[] {
     ([kind, own]) => `${kind}: ${listed(own.map(({ metric }) => metrics[metric].name))}`,
   );
   return [
-    item('Kind', device?.kind),
-    item('Accuracy as stated', stated),
-    item('Who states it', device?.accuracyStatedBy),
-    item('Measured or calculated', columns.length === 0 ? null : columns.join('; ')),
-    item('Flight seen', device?.flight),
-    item('Distances corrected to', device?.normalisedTo),
-    item('Last checked', device?.lastCheck),
-    item('Software', device?.software),
+    ['Kind', device?.kind],
+    ['Accuracy as stated', stated],
+    ['Who states it', device?.accuracyStatedBy],
+    ['Measured or calculated', columns.length === 0 ? null : columns.join('; ')],
+    ['Flight seen', device?.flight],
+    ['Distances corrected to', device?.normalisedTo],
+    ['Last checked', device?.lastCheck],
+    ['Software', device?.software],
   ];
 }
 
-/** What every build sheet is asked for (common practice, no source). */
-const askedOfEach: readonly SheetItem[] = [
-  'loft',
-  'loft_measured',
-  'shaft',
-  'length',
-  'lie',
-  'swing_weight',
-  'total_weight',
-  'settings',
-  'grip',
-];
-
-const isSheetItem = (key: string): key is SheetItem => Object.hasOwn(sheetItems, key);
-
-function sheetLines(sheet: Source['front']['held']): DisclosureItem[] {
-  const known = Object.entries(sheet).flatMap(([key, value]) =>
-    isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
-  );
-  const further = Object.entries(sheet.also ?? {}).map(([key, value]) => item(sentenceCase(key), value));
-  return [...known, ...further];
-}
-
-/**
- * What was held for all, and what nobody wrote down. Nobody asks a ball for its lie: that is asked once, of what was
- * held, and not where every contender's own sheet answers it.
- */
-function heldLines({ held, contenders }: Source['front']): DisclosureItem[] {
-  const missing = askedOfEach.filter(
-    (key) => held[key] === undefined && !contenders.every(({ build }) => build?.[key] !== undefined),
-  );
-  return [...sheetLines(held), ...missing.map((key) => item(sentenceCase(sheetItems[key]), null))];
-}
-
-function contenderLines(contender: Contender, locale: string): DisclosureItem[] {
-  const build = contender.build ?? {};
-  const own = Object.entries(build).flatMap(([key, value]) =>
-    isSheetItem(key) && typeof value === 'string' ? [item(sentenceCase(sheetItems[key]), value)] : [],
-  );
-  const further = Object.entries(build.also ?? {}).map(([key, value]) => item(sentenceCase(key), value));
-  const price = contender.price;
+function money({ front: { interests } }: Source): readonly DisclosureLine[] {
   return [
-    ...(own.length + further.length === 0 ? [item('Build sheet', null)] : [...own, ...further]),
-    ...(build.condition === undefined ? [item('Condition', null)] : []),
-    ...(build.specimen === undefined ? [item('Specimen', null)] : []),
-    item('Supplied by', contender.suppliedBy.words),
-    item('Sold here', contender.soldHere),
-    item(
-      'Price',
-      price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on, locale)}`,
-    ),
+    ['Who paid for the test', interests.paidBy.words],
+    ['Commission, sponsorship or gifts', interests.commissionOrGifts.words],
+    ['Who saw it before publication', interests.seenBefore.words],
   ];
 }
 
-function money({ front: { interests } }: Source): DisclosureItem[] {
-  return [
-    item('Who paid for the test', interests.paidBy.words),
-    item('Commission, sponsorship or gifts', interests.commissionOrGifts.words),
-    item('Who saw it before publication', interests.seenBefore.words),
-  ];
-}
-
-function record({ source, version }: Disclosed): DisclosureItem[] {
+function record({ source, version }: Disclosed): readonly DisclosureLine[] {
   const { front, files, shop } = source;
   return [
-    ...(front.summary === null ? [] : [item('In the shop’s words', front.summary)]),
-    item('Date of the session', dateInWords(front.date, source.locale)),
-    item(
-      'Date of publication',
-      front.published === null ? null : dateInWords(front.published, source.locale),
-    ),
-    item('Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')),
-    item('Calculated by', `Straightface ${version}`),
-    item(
+    ...(front.summary === null ? [] : [['In the shop’s words', front.summary] as const]),
+    ['Date of the session', dateInWords(front.date, source.locale)],
+    ['Date of publication', front.published === null ? null : dateInWords(front.published, source.locale)],
+    ['Data', files.map(({ name, sha256 }) => `${name}, SHA-256 ${sha256.slice(0, 16)}…`).join('; ')],
+    ['Calculated by', `Straightface ${version}`],
+    [
       'Corrections',
       front.corrections.length === 0 ? 'none so far' : counted(front.corrections.length, 'correction'),
-    ),
-    item('Where to report an error', shop?.contact),
+    ],
+    ['Where to report an error', shop?.contact],
   ];
-}
-
-function sentenceCase(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

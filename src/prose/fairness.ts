@@ -69,7 +69,7 @@ export interface Reach {
 }
 
 /** One check of how fair a test was. */
-export interface FairnessStatement {
+interface FairnessStatement {
   readonly kind: 'fairness';
   readonly about: { readonly of: 'report' };
   readonly state: FairnessState;

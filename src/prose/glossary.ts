@@ -1,3 +1,4 @@
+import { answerWords } from './english/answerWords.ts';
 /** A word of the trade or of statistics in plain language. */
 export interface GlossaryEntry {
   /** Address on the glossary page. */
@@ -45,7 +46,7 @@ export const glossary: readonly GlossaryEntry[] = [
   },
   {
     id: 'too-close',
-    term: 'Cannot tell',
+    term: answerWords['cannot-tell'].title,
     meaning:
       'The likely range holds both no difference and one that matters. It does not mean that two clubs are the same.',
   },

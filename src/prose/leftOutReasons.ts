@@ -1,7 +1,7 @@
 import type { Session } from '../intake/session.ts';
 
 /** Why shots were left out, and how many for each reason. */
-export interface LeftOutReason {
+interface LeftOutReason {
   readonly shots: number;
   readonly rule: string;
   readonly reason: string;

@@ -31,7 +31,7 @@ import type { Telling } from './telling.ts';
 
 type Place = Partial<WholePlace> & { readonly file: string };
 
-export interface LinterContext {
+interface LinterContext {
   readonly telling: Telling;
   readonly front: Front;
   /** Whether what is found stops the build. */

@@ -1,12 +1,12 @@
 import { primaryMetrics } from './answers.ts';
-import { sayPair } from './english/answers.ts';
+import { sayPair } from './english/pairInWords.ts';
 import { named } from './linterNames.ts';
 import { isDenied, isSupposed } from './linterWords.ts';
 import { pairAnswer } from './pairAnswer.ts';
 import type { Telling } from './telling.ts';
 
 /** Two contenders called alike where the shots have not shown it: "cannot tell" is not "equal". */
-export interface UnshownEquality {
+interface UnshownEquality {
   readonly word: string;
   readonly at: number;
   /** What the shots say of the two. */

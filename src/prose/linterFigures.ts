@@ -10,7 +10,7 @@ import type { Telling } from './telling.ts';
 import { listed } from './words.ts';
 
 /** A number of a sentence beside what the shots give for what it is said to be. */
-export interface WeighedFigure {
+interface WeighedFigure {
   readonly text: string;
   readonly at: number;
   readonly agrees: boolean;

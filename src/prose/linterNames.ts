@@ -1,7 +1,7 @@
 import type { Telling } from './telling.ts';
 
 /** A contender as a sentence names it. */
-export interface NamedContender {
+interface NamedContender {
   readonly id: string;
   readonly at: number;
 }

@@ -2,7 +2,7 @@ import { unitNamed } from '../trade/unitWords.ts';
 import { writtenNumbers, type WrittenNumber } from './linterNumbers.ts';
 
 /** A number in a cell of a table, whose unit stands in the head of its column. */
-export interface NumberInTable {
+interface NumberInTable {
   readonly number: WrittenNumber;
   /** Offset of the cell's number in the text. */
   readonly at: number;

@@ -87,7 +87,7 @@ function blanked(text: string, patterns: readonly RegExp[]): string {
 }
 
 /** A place in a file. */
-export interface LineAndColumn {
+interface LineAndColumn {
   readonly line: number;
   readonly column: number;
 }

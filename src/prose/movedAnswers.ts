@@ -1,7 +1,7 @@
 import { isGap } from '../findings/verdict.ts';
 import type { RecordedAnswer, ReportRecord } from '../intake/ledger.ts';
 import { primaryMetrics } from './answers.ts';
-import { sayPair } from './english/answers.ts';
+import { sayPair } from './english/pairInWords.ts';
 import { pairAnswer } from './pairAnswer.ts';
 import type { Telling } from './telling.ts';
 

@@ -11,7 +11,7 @@ import { addValues, printValues, repeatedUnit, resolvedOf, type NarrativeCharts 
 import type { Telling } from './telling.ts';
 
 /** The fitter's own paragraphs as safe HTML, with everything that is wrong with them. */
-export interface Narrative {
+interface Narrative {
   readonly html: string;
   readonly problems: readonly Problem[];
 }

@@ -1,5 +1,5 @@
 /** A value or chart that a narrative can name: `{{ mean carry alder }}`. */
-export interface NarrativeForm {
+interface NarrativeForm {
   /** The words behind the name of the form, in their order. */
   readonly takes: readonly ('METRIC' | 'NAME' | 'CHART')[];
   readonly means: string;

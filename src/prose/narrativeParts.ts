@@ -1,5 +1,5 @@
 /** A piece of a rendered narrative: HTML, or the place of a chart. */
-export type NarrativePart =
+type NarrativePart =
   | { readonly kind: 'html'; readonly html: string }
   /** The id of a figure of the report. */
   | { readonly kind: 'chart'; readonly chart: string };

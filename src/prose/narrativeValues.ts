@@ -10,7 +10,7 @@ import { typedUnit } from './typedUnit.ts';
 import { capitalised } from './words.ts';
 
 /** Where a sentence about a chart sends its reader. */
-export interface ChartLink {
+interface ChartLink {
   readonly title: string;
   /** From the report's own page. */
   readonly address: string;

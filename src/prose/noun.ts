@@ -1,5 +1,5 @@
 /** The noun of what a test varied, for one of them and for several. */
-export interface Noun {
+interface Noun {
   readonly one: string;
   readonly many: string;
 }

@@ -2,7 +2,7 @@ import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
 import { isGap } from '../findings/verdict.ts';
 import { metricNamed } from '../intake/authored/metricName.ts';
 import type { UnitId } from '../trade/units.ts';
-import { sayClause, sayNumbers } from './english/answers.ts';
+import { sayClause, sayNumbers } from './english/pairInWords.ts';
 import { exploredAside } from './english/explored.ts';
 import { formNames, formText, isFormName, type FormName } from './narrativeForms.ts';
 import { pairAnswer } from './pairAnswer.ts';

@@ -16,7 +16,7 @@ export interface SupportedClaim {
 }
 
 /** What is compared with what: without a size, and in no words. */
-export type Compared = Pick<Claim, 'metric' | 'direction' | 'of' | 'than'>;
+type Compared = Pick<Claim, 'metric' | 'direction' | 'of' | 'than'>;
 
 /** What claims are held against. */
 export interface Holding {

@@ -2,7 +2,7 @@ import { units, type UnitId } from '../trade/units.ts';
 import { unitWords } from '../trade/unitWords.ts';
 
 /** A unit that is typed behind a value that brings its own. */
-export interface TypedUnit {
+interface TypedUnit {
   /** As typed, with what parts it from the value. */
   readonly text: string;
   /** Whether it is joined by a hyphen and stands before a noun: "a 230-yard shot". */

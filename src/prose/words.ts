@@ -27,6 +27,11 @@ export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** The same text with its first letter a small one. */
+export function uncapitalised(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** The text as a sentence: first letter a capital, one full stop at the end. */
 export function sentence(text: string): string {
   const trimmed = text.trim();

@@ -8,7 +8,7 @@ import { replacementProblems } from './replacementProblems.ts';
 import { sameSessions } from './sameSessions.ts';
 
 /** What a folder of reports is looked at with besides the reports themselves. */
-export interface Around {
+interface Around {
   /** Names of all folders of reports, whether they are looked at or not. */
   readonly folders: readonly string[];
   readonly ledger: Ledger | null;

@@ -4,7 +4,7 @@ import { sha256, type ContentFolder } from './contentFiles.ts';
 import { sizeLimit } from './sizeLimits.ts';
 
 /** What all reports of a content folder hang on, besides their own files. */
-export interface SharedKey {
+interface SharedKey {
   /** Hash of the code, see `codeHash`. */
   readonly code: string;
   /** Of the shop's answers and of its logos. */

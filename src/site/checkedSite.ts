@@ -8,7 +8,7 @@ import { readContent } from './contentList.ts';
 import { withoutSeen } from './seenWarnings.ts';
 
 /** What is wrong with a content folder. */
-export interface CheckedSite {
+interface CheckedSite {
   /** How many reports were looked at. */
   readonly reports: number;
   readonly problems: readonly Problem[];

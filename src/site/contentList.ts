@@ -10,7 +10,7 @@ import { readShared } from './sharedFiles.ts';
 import { readWritten, type WrittenReport } from './writtenReport.ts';
 
 /** All that lies in a content folder. */
-export interface Content {
+interface Content {
   readonly shop: Shop | null;
   readonly reports: readonly WrittenReport[];
   /** Names of all folders of reports, also where only some are looked at. */

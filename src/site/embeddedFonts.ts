@@ -19,7 +19,7 @@ const letters = {
 } as const;
 
 /** Which letters a font is cut down to. */
-export type Letters = keyof typeof letters;
+type Letters = keyof typeof letters;
 
 /** Without kerning, which the lengths of lines make up for, a font is a quarter smaller. */
 const options = { targetFormat: 'woff2', noHinting: true, keepFeatures: [] } as const;

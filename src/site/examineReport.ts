@@ -33,7 +33,7 @@ import type { WrittenReport } from './writtenReport.ts';
 /** A report but for its figures. */
 export type Examined = Omit<Report, 'key' | 'figures' | 'figuresInOtherUnits' | 'problems'>;
 
-export interface Examination {
+interface Examination {
   /** Null where errors stand in the way. */
   readonly examined: Examined | null;
   readonly problems: readonly Problem[];

@@ -6,7 +6,7 @@ import { withFileSizes } from './fileSizes.ts';
 import { writeKitArchive } from './kitArchives.ts';
 
 /** A site whose pages are written. */
-export interface WrittenSite {
+interface WrittenSite {
   readonly folder: string;
   /** Path on its host, with a slash at both ends. */
   readonly base: string;

@@ -85,7 +85,7 @@ export function decideCache(places: Places, view: FolderView = diskView): Folder
 export const cacheMarkName = '.straightface-cache';
 
 /** What of a folder is ours: the files that the last build wrote, and what an earlier version did not write. */
-export interface OwnFiles {
+interface OwnFiles {
   readonly paths: readonly string[];
   /** In a site without mark, files that are none of it. */
   readonly unmarked: readonly string[];

@@ -40,7 +40,7 @@ function quiet<Result>(look: () => Result | undefined): Result | undefined {
 }
 
 /** Where a path leads once links are followed; what does not exist yet keeps its name below the folder that does. */
-export type Followed =
+type Followed =
   | { readonly kind: 'path'; readonly path: string }
   /** A link that leads nowhere, or in a circle. */
   | { readonly kind: 'dangling'; readonly link: string }

@@ -2,7 +2,7 @@
  * What a frame tells the page around it: how high it is, px. `name` is ours, so that a page that hears several can tell
  * them apart.
  */
-export interface FrameHeight {
+interface FrameHeight {
   readonly name: 'straightface:height';
   readonly px: number;
 }

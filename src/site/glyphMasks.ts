@@ -10,7 +10,7 @@ export const inkSteps = 15;
 export const phases = 4;
 
 /** How much of each pixel a letter covers. */
-export interface GlyphMask {
+interface GlyphMask {
   /** From the place of the letter, whole px. */
   readonly left: number;
   readonly top: number;
@@ -27,7 +27,7 @@ export const columnOf = (ink: number): number => (ink >>> 8) & 0xfff;
 export const stepOf = (ink: number): number => ink & 0xff;
 
 /** The masks of a font's letters by their numbers and how many quarters of a pixel they are moved to the right. */
-export type GlyphMasks = (glyph: number, phase: number) => GlyphMask | null;
+type GlyphMasks = (glyph: number, phase: number) => GlyphMask | null;
 
 const sheets = new Map<string, Map<number, GlyphMask | null>>();
 const most = 20_000;

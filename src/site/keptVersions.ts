@@ -69,7 +69,7 @@ export function readVersions(
 }
 
 /** A version that should be kept: of the day of a correction, and the stamp of what was on record before it. */
-export interface WantedVersion {
+interface WantedVersion {
   readonly day: string;
   readonly stamp: string;
 }

@@ -9,7 +9,7 @@ import { sha256, type ContentFolder } from './contentFiles.ts';
 export const ledgerFile = 'ledger.json';
 
 /** A ledger as read; null where there is none, or none that can be read, which is an error. */
-export interface LedgerRead {
+interface LedgerRead {
   readonly ledger: Ledger | null;
   readonly problems: readonly Problem[];
 }

@@ -14,7 +14,7 @@ export type ListProps = {
   readonly publisher: string;
 };
 
-export interface ListRoute extends PageKey {
+interface ListRoute extends PageKey {
   readonly props: ListProps;
 }
 

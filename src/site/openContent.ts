@@ -19,7 +19,7 @@ export interface Cached {
   readonly code: string;
 }
 
-export interface LoadedReport extends MadeReport {
+interface LoadedReport extends MadeReport {
   readonly slug: string;
   /** A draft with answers still to be given. */
   readonly unfinished: boolean;

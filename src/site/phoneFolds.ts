@@ -1,5 +1,5 @@
 /** From this width on nothing needs to be folded away, px: `report.css` shows it there without script too. */
-export const unfoldedFrom = 768;
+const unfoldedFrom = 768;
 
 /** For a browser: opens what is folded for phones alone where there is room, so that nobody is told it were closed. */
 export function openPhoneFolds(page: Document, width: number): void {

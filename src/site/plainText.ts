@@ -5,7 +5,7 @@ import { startsAt } from './outlinedSvg.ts';
 import { shapedLine, unitsPerEm } from './shapedLine.ts';
 
 /** A letter by its number in its font, the pixel of its place, and how many quarters it stands to the right of that. */
-export interface PlacedGlyph {
+interface PlacedGlyph {
   readonly glyph: number;
   readonly phase: number;
   readonly x: number;

@@ -11,7 +11,7 @@ interface Recordable extends MadeReport {
 }
 
 /** When something is put on record, where the shop is: a day (ISO 8601), and hour and minute where a clock was asked. */
-export interface Moment {
+interface Moment {
   readonly today: string;
   readonly time?: string;
 }

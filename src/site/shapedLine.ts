@@ -3,20 +3,20 @@ import { Blob, Buffer as Shaped, Face, Font, shape, versionString } from 'harfbu
 import { fontFile, type FontName } from './fontFiles.ts';
 
 /** A letter, or several in one shape, by its number in the font, and where it stands on its line, in units of the font. */
-export interface Glyph {
+interface Glyph {
   readonly number: number;
   readonly x: number;
   readonly y: number;
 }
 
 /** A line as a font sets it, kerned and with its ligatures; in units of the font, upwards from its foot. */
-export interface ShapedLine {
+interface ShapedLine {
   readonly glyphs: readonly Glyph[];
   readonly width: number;
 }
 
 /** Left, right, foot and head of a glyph's ink, in units of the font. */
-export interface InkBox {
+interface InkBox {
   readonly left: number;
   readonly right: number;
   readonly foot: number;

@@ -12,7 +12,7 @@ const sentence =
   'A site written by Straightface. Its next build replaces the files listed here and leaves all others as they are.';
 
 /** What the mark of a folder says. */
-export type SiteMark =
+type SiteMark =
   | { readonly kind: 'none' }
   /** There is one that was cut short or changed: what is ours can no longer be told. */
   | { readonly kind: 'damaged' }

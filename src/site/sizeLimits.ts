@@ -1,7 +1,7 @@
 import { largestFile } from '../intake/shots/decodeFile.ts';
 
 /** The largest file that is read, and what to do with a larger one. */
-export interface SizeLimit {
+interface SizeLimit {
   /** Bytes. */
   readonly most: number;
   readonly cure: string;

@@ -45,18 +45,22 @@ const faults: readonly Fault[] = [
   fault('prose/cautions.ts', 'if (own.metric !== about.metric) return false;', '', 'prose/cautions'),
   fault('prose/cautions.ts', 'ids.includes(id) ? excluded : 0', 'excluded', 'prose/cautions'),
   fault('prose/cautions.ts', 'Math.min(...drifts)', 'Math.max(...drifts)', 'prose/cautions'),
-  fault('prose/english/answers.ts', 'hitLater === ahead ?', 'hitLater !== ahead ?'),
+  fault('prose/english/openCause.ts', 'hitLater === ahead ?', 'hitLater !== ahead ?'),
   fault(
-    'prose/english/answers.ts',
+    'prose/english/openCause.ts',
     'placeInRow(places.ahead, places.of)',
     'placeInRow(places.behind, places.of)',
   ),
   fault(
-    'prose/english/answers.ts',
-    'likely ${oneSidedRange(difference, printing, false)}`',
-    'likely ${estimateWords(difference, printing)}`',
+    'prose/english/pairInWords.ts',
+    'likely: oneSidedRange(difference, printing, false)',
+    'likely: estimateWords(difference, printing)',
   ),
-  fault('prose/english/answers.ts', "level: 'No difference that matters'", "level: 'Too little to matter'"),
+  fault(
+    'prose/english/answerWords.ts',
+    "title: 'No difference that matters'",
+    "title: 'Too little to matter'",
+  ),
   fault(
     'prose/english/ranges.ts',
     '${limitWithUnit(upper, printing)} for ${telling.the(ahead)}',

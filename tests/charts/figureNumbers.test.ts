@@ -3,7 +3,7 @@ import type { DrawnFigure } from '../../src/charts/figure.ts';
 import type { FigureId } from '../../src/charts/figureTraits.ts';
 import type { MetricFindings, PairFindings } from '../../src/findings/findings.ts';
 import type { Report } from '../../src/kit/report.ts';
-import { sayShort } from '../../src/prose/english/answers.ts';
+import { sayShort } from '../../src/prose/english/answerWords.ts';
 import { pairAnswer, surestFirst } from '../../src/prose/pairAnswer.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 import { drawnMarks } from './drawnMarks.ts';

@@ -6,15 +6,15 @@ import type { DrawnFigure } from '../../src/charts/figure.ts';
 import { answerOf, primaryMetrics } from '../../src/prose/answers.ts';
 import { bearsOn, cautionsFor } from '../../src/prose/cautions.ts';
 import { sayAnswerAlone } from '../../src/prose/english/answers.ts';
+import { headOf } from '../../src/prose/english/answerHead.ts';
 import {
-  headOf,
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
   sayLeadersAlone,
-  toldApartOf,
   toldInBrief,
 } from '../../src/prose/english/answersInBrief.ts';
+import { toldApartOf } from '../../src/prose/english/countedAnswers.ts';
 import { comparisonOf } from '../../src/prose/english/comparisons.ts';
 import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { sayCautionInBrief, sayWhatDecides } from '../../src/prose/english/kit/cautionsInBrief.ts';

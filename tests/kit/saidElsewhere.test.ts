@@ -14,7 +14,8 @@ import {
 import { answerOf, primaryMetrics } from '../../src/prose/answers.ts';
 import { cautionsFor } from '../../src/prose/cautions.ts';
 import { sayAnswer, sayAnswerAlone } from '../../src/prose/english/answers.ts';
-import { toldCounted, toldInBrief } from '../../src/prose/english/answersInBrief.ts';
+import { toldInBrief } from '../../src/prose/english/answersInBrief.ts';
+import { toldCounted } from '../../src/prose/english/countedAnswers.ts';
 import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { findingInRow, findingOf } from '../../src/prose/english/findingInRow.ts';
 import { interestOpening } from '../../src/prose/english/kit/interestInCaption.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { disclosure, recorded } from '../../src/prose/disclosure.ts';
+import { disclosure } from '../../src/prose/disclosure.ts';
+import { recorded } from '../../src/prose/disclosureGroup.ts';
 import { dateInWords } from '../../src/prose/date.ts';
 import { usualInterest } from '../../src/prose/english/usualInterest.ts';
 import { readShop } from '../../src/intake/authored/readShop.ts';

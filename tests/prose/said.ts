@@ -1,7 +1,8 @@
 import type { MetricFindings } from '../../src/findings/findings.ts';
 import { answerOf } from '../../src/prose/answers.ts';
 import { cautionsOf } from '../../src/prose/cautions.ts';
-import { sayAnswer, sayNumbers, sayPair, sayPairInFull } from '../../src/prose/english/answers.ts';
+import { sayAnswer } from '../../src/prose/english/answers.ts';
+import { sayNumbers, sayPair, sayPairInFull } from '../../src/prose/english/pairInWords.ts';
 import { sayCaution } from '../../src/prose/english/cautions.ts';
 import { sayChance, sayReach } from '../../src/prose/english/reach.ts';
 import { pairAnswer } from '../../src/prose/pairAnswer.ts';

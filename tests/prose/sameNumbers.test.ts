@@ -6,7 +6,7 @@ import { dataFiles } from '../../src/kit/dataFiles.ts';
 import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { primaryMetrics } from '../../src/prose/answers.ts';
-import { sayNumbers } from '../../src/prose/english/answers.ts';
+import { sayNumbers } from '../../src/prose/english/pairInWords.ts';
 import { pairAnswer } from '../../src/prose/pairAnswer.ts';
 import { printingOf } from '../../src/prose/printSteps.ts';
 import { resolveReference, valueText } from '../../src/prose/references.ts';

@@ -9,7 +9,7 @@ import { printingFor, type Telling } from '../telling.ts';
 import { unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { variesBall } from '../variesBall.ts';
 import { capitalised, countWord, listed } from '../words.ts';
-import { sayClause, sayNumbers } from './answers.ts';
+import { sayClause, sayNumbers } from './pairInWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { betweenWords, differenceBetween, rangeOf, type Sides } from './differences.ts';
 import { causeOf } from './names.ts';
@@ -36,7 +36,7 @@ export interface CheckTable {
 }
 
 /** "Carry: Heron and Wren". */
-export function checksTitle({ answer }: PairChecks, telling: Telling): string {
+function checksTitle({ answer }: PairChecks, telling: Telling): string {
   return `${capitalised(metrics[answer.about.metric].name)}: ${pairNames(answer, telling)}`;
 }
 

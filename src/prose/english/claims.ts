@@ -1,3 +1,4 @@
+import { tooLittle } from './answerWords.ts';
 import type { ClaimStanding, StandingId } from '../../findings/findings.ts';
 import { fewestForSpread } from '../../findings/thresholds.ts';
 import { metrics } from '../../trade/metrics.ts';
@@ -8,7 +9,7 @@ import { toReader, unitFor, withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { unjudgedPrinting } from '../unjudgedPrinting.ts';
 import { capitalised, countWord, sentence } from '../words.ts';
-import { sayClause } from './answers.ts';
+import { sayClause } from './pairInWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { sayExplored } from './explored.ts';
 import { causeOf } from './names.ts';
@@ -23,17 +24,17 @@ const standingWords: Readonly<Record<StandingId, string>> = {
 };
 
 /** "Overstated."; what is supported without having been planned says so, and among how many others it was seen. */
-export function sayStanding({ claim: { standing, planned }, explored }: ClaimStatement): string {
+function sayStanding({ claim: { standing, planned }, explored }: ClaimStatement): string {
   return standing === 'borne-out' && !planned ? sayExplored(explored) : `${standingWords[standing]}.`;
 }
 
 /** The claimed size in the reader's units: "Judged as at least 10 yards."; empty where none is claimed. */
-export function sayClaimedSize({ claim }: ClaimStatement, telling: Telling): string {
+function sayClaimedSize({ claim }: ClaimStatement, telling: Telling): string {
   return claim.byAtLeast === 0 ? '' : `Judged as at least ${claimedSize(claim, telling)}.`;
 }
 
 /** What is claimed of which two, SI; a size of 0 is none. */
-export type ClaimedGap = Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than' | 'byAtLeast'>;
+type ClaimedGap = Pick<ClaimStanding, 'metric' | 'direction' | 'of' | 'than' | 'byAtLeast'>;
 
 /** A claimed size with its unit. */
 export function claimedSize(
@@ -65,7 +66,7 @@ export function supportClause({ claim, support }: ClaimStatement, telling: Telli
       const { verb, sized } = comparisonOf(claim.metric);
       const way = claim.direction === 'less' ? 'less' : 'more';
       const range = oneSidedRange(support.difference, printingFor(claim.metric, telling), true);
-      const small = support.small ? ', too little to matter' : '';
+      const small = support.small ? `, ${tooLittle}` : '';
       const [held] = support.heldBack;
       const but = held === undefined ? '' : `, but ${heldBackWords(held, telling)}`;
       return `${of} ${verb} ${sized[way].replace('about {n}', range)} than ${than}${small}${but}`;

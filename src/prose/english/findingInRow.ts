@@ -1,15 +1,17 @@
 import type { MetricFindings, OpenCause } from '../../findings/findings.ts';
-import { metrics } from '../../trade/metrics.ts';
 import { answerOf, primaryMetrics } from '../answers.ts';
 import { pairAnswers } from '../pairAnswer.ts';
-import { printLimits, type Printing } from '../printSteps.ts';
+import type { Printing } from '../printSteps.ts';
 import type { AnswerStatement, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, countWord } from '../words.ts';
-import { byWhom, sayClause } from './answers.ts';
+import { byWhom } from './answers.ts';
+import { sayClause } from './pairInWords.ts';
+import { tooLittle } from './answerWords.ts';
+import { sayStatement } from './statementInWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { averagedOver, causeOf, namesOf } from './names.ts';
-import { byRange, limitWithUnit, mattersWords } from './ranges.ts';
+import { byRange, mattersWords } from './ranges.ts';
 
 type Of<K extends AnswerStatement['kind']> = Extract<AnswerStatement, { readonly kind: K }>;
 
@@ -44,7 +46,7 @@ function clauseOf(statement: AnswerStatement, metric: MetricFindings, telling: T
     case 'ahead-of':
       return aheadOf(statement, telling);
     case 'together':
-      return together(statement, telling);
+      return statement.of === 'level' ? alike(statement, telling) : sayStatement(statement, telling);
     case 'cannot-place':
       return statement.all
         ? `we cannot tell ${telling.the(statement.id)} from ${statement.others.length === 2 ? 'either' : 'any other'}`
@@ -52,7 +54,7 @@ function clauseOf(statement: AnswerStatement, metric: MetricFindings, telling: T
     case 'open':
       return open(statement.answers, telling);
     case 'leaders':
-      return leaders(statement, telling);
+      return sayStatement({ ...statement, firstLook: false }, telling);
     case 'behind':
       return behind(statement, metric, telling);
     case 'more':
@@ -63,7 +65,7 @@ function clauseOf(statement: AnswerStatement, metric: MetricFindings, telling: T
 /** "Heron carried farther than Wren, likely by 8 to 15 yards". */
 function ofPair(answer: PairAnswer, telling: Telling): string {
   const printing = printingFor(answer.about.metric, telling);
-  const { verb, base, [answer.by]: more, alike } = comparisonOf(answer.about.metric);
+  const { verb, base, [answer.by]: more } = comparisonOf(answer.about.metric);
   const [ahead, other] = [telling.the(answer.ahead), telling.the(answer.behind)];
   const look = answer.firstLook ? 'on a first look ' : '';
   switch (answer.status) {
@@ -81,10 +83,9 @@ function ofPair(answer: PairAnswer, telling: Telling): string {
       return answer.because === null && !answer.spellsAlike
         ? sayClause(answer, telling)
         : `we cannot tell ${ahead} and ${other} apart`;
-    case 'level':
-      return `${ahead} and ${other} ${alike}: any difference is likely under ${mattersWords(printing)}`;
     case 'clear':
     case 'small':
+    case 'level':
     case 'not-judged':
       return sayClause(answer, telling);
   }
@@ -131,21 +132,14 @@ function aheadOf({ shared, answers, all }: Of<'ahead-of'>, telling: Telling): st
 
 function sizeOf(answers: readonly PairAnswer[], printing: Printing): string {
   return answers.every(({ status }) => status === 'small')
-    ? ', by too little to matter'
+    ? `, by ${tooLittle}`
     : likelyBy(answers, printing);
 }
 
-function together({ of, ids, most, about }: Of<'together'>, telling: Telling): string {
+function alike({ ids, about }: Of<'together'>, telling: Telling): string {
   if (about.of === 'report') return '';
-  const printing = printingFor(about.metric, telling);
   const names = ids.length > 3 ? `the ${countWord(ids.length)} ${telling.nouns}` : namesOf(ids, telling);
-  if (of === 'level')
-    return `${names} ${comparisonOf(about.metric).alike}: any difference is likely under ${mattersWords(printing)}`;
-  const apart =
-    most === null
-      ? ''
-      : `: any two could be up to ${limitWithUnit(printLimits([0, most], printing).upper, printing)} apart`;
-  return `we cannot tell ${names} apart in ${metrics[about.metric].name}${apart}`;
+  return `${names} ${comparisonOf(about.metric).alike}: any difference is likely under ${mattersWords(printingFor(about.metric, telling))}`;
 }
 
 /** Differences whose cause the order leaves open: who was ahead, by how much, and why nothing is credited. */
@@ -205,26 +199,13 @@ function openUnseen(answers: readonly PairAnswer[], telling: Telling): string {
     : `we cannot tell ${countWord(answers.length)} pairs apart`;
 }
 
-function leaders({ about, by, leaders: ids, unplaced, close }: Of<'leaders'>, telling: Telling): string {
-  if (about.of === 'report') return '';
-  const { verb, verbs, most, least } = comparisonOf(about.metric);
-  const superlative = by === 'less' ? least : most;
-  const untold = [
-    ...(ids.length > 1 ? ['them apart'] : []),
-    ...(close === null ? [] : [`${namesOf(close.ids, telling, 'or')} from ${telling.the(close.best)}`]),
-    ...(unplaced.length === 0 ? [] : [`${namesOf(unplaced, telling, 'or')} from any other`]),
-  ];
-  const told = `${namesOf(ids, telling)} ${ids.length > 1 ? verbs : verb} ${superlative}`;
-  return untold.length === 0 ? told : `${told}; we cannot tell ${untold.join(', nor ')}`;
-}
-
 function behind({ about, by, ids, how }: Of<'behind'>, metric: MetricFindings, telling: Telling): string {
   if (about.of === 'report') return '';
   const { verb, verbs, more, less } = comparisonOf(about.metric);
   const who = ids.length > 2 ? `the other ${countWord(ids.length)}` : namesOf(ids, telling);
   const did = `${who} ${ids.length > 1 ? verbs : verb}`;
   const word = by === 'less' ? more : less;
-  if (how === 'small') return `${did} ${word}, by too little to matter`;
+  if (how === 'small') return `${did} ${word}, by ${tooLittle}`;
   const against = pairAnswers(metric, telling.findings.design).filter(
     (one) => ids.includes(one.behind) && metric.leading?.includes(one.ahead) === true,
   );

@@ -80,13 +80,13 @@ export function onlyThese(golfers: number): string {
 }
 
 /** One pair, golfer by golfer. */
-export interface PairByGolfer {
+interface PairByGolfer {
   readonly pair: string;
   readonly sentences: readonly string[];
 }
 
 /** Beside the answer of a report, and a pair after another with its details. */
-export interface GolferWords {
+interface GolferWords {
   readonly atOnce: readonly string[];
   readonly pairs: readonly PairByGolfer[];
 }

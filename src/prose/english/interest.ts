@@ -24,7 +24,7 @@ export function interestInEnglish(
 }
 
 /** A sentence of an interest with the statements that it tells. */
-export interface InterestSentence {
+interface InterestSentence {
   readonly text: string;
   readonly of: readonly InterestStatement[];
 }

@@ -2,7 +2,7 @@ import type { InterestStatement } from '../interestStatements.ts';
 import { listed } from '../words.ts';
 
 /** What came to a test from outside the shop, for a row of a list: money and gifts apart from all else. */
-export interface InterestFlags {
+interface InterestFlags {
   readonly money: readonly string[];
   readonly further: readonly string[];
 }

@@ -51,7 +51,7 @@ const kinds = [
  * Whether a label is a plain word of the trade, "Fairway wood", and not a name, "Heron": all of it lower case, or every
  * word of the trade's and the last of them a thing. Common practice, no source.
  */
-export function isPlainWord(label: string): boolean {
+function isPlainWord(label: string): boolean {
   const words = label.trim().split(/\s+/);
   if (words.every((word) => word === word.toLowerCase() && /\p{L}/u.test(word))) return true;
   const known = words.map((word) => word.toLowerCase());

@@ -4,7 +4,7 @@ import type { Notice } from '../notices.ts';
 import { counted, sentence } from '../words.ts';
 
 /** A notice in the line under the title: what it is, then what there is to say of it. */
-export interface NoticeWords {
+interface NoticeWords {
   readonly label: string;
   /** Empty where the label says it. */
   readonly words: string;

@@ -1,21 +1,19 @@
+import { notRecorded } from '../disclosureGroup.ts';
 import type { Price } from '../../intake/authored/contender.ts';
 import { metrics, type MetricClass, type MetricId } from '../../trade/metrics.ts';
 import { dateInWords } from '../date.ts';
-import type { DifferenceSeen } from '../differencesSeen.ts';
 import { averageLimits, printAverage, printSize, type Printing } from '../printSteps.ts';
 import { formatNumber } from '../numbers.ts';
 import { shortUnit, toReader, unitFor, withUnit } from '../readerUnits.ts';
 import type { AverageCell, SideBySide, SideBySideRow } from '../sideBySide.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, counted, countWord, listed } from '../words.ts';
-import { comparisonOf } from './comparisons.ts';
+import { asSeen, isDifference, mainWords, seenWords } from './rowJudged.ts';
 import { sayExplored } from './explored.ts';
-import { namesOf } from './names.ts';
 import { moneyWords } from './price.ts';
-import { byRange } from './ranges.ts';
 
 /** What one contender has in one row. */
-export interface ToldCell {
+interface ToldCell {
   readonly value: string;
   /** Smaller, after the value: "sd 5.6". */
   readonly beside: string | null;
@@ -24,7 +22,7 @@ export interface ToldCell {
 }
 
 /** One row of the table in words. */
-export interface ToldRow {
+interface ToldRow {
   readonly name: string;
   /** Smaller, after the name: the unit, a date. */
   readonly aside: string | null;
@@ -42,9 +40,6 @@ export interface ToldSideBySide {
   /** Sentences under the table. */
   readonly notes: readonly string[];
 }
-
-/** Where nothing was written down, in the same size as any value. */
-const notRecorded = 'not recorded';
 
 /** The table of all contenders in words and printed numbers. */
 export function tellSideBySide(table: SideBySide, telling: Telling, locale: string): ToldSideBySide {
@@ -89,13 +84,6 @@ function isSeen(row: SideBySideRow): boolean {
   if (row.kind === 'off-line') return row.nearer.length > 0;
   return row.kind === 'measure' && row.role === 'exploratory' && row.seen.some(isDifference);
 }
-
-const isDifference = ({ as }: DifferenceSeen): boolean =>
-  as === 'clear' ||
-  as === 'size-uncertain' ||
-  as === 'difference' ||
-  as === 'small' ||
-  as === 'cause-unclear';
 
 const plain = (value: string): ToldCell => ({ value, beside: null, under: [] });
 
@@ -199,94 +187,6 @@ function averageCell(cell: AverageCell | null, printing: Printing): ToldCell {
 function limits(ci: NonNullable<AverageCell['ci']>, printing: Printing): string {
   const [lower, upper] = averageLimits(ci, printing);
   return ci[0] < 0 ? `${lower} to ${upper}` : `${lower}–${upper}`;
-}
-
-/** What a main measure's differences were judged to be, pairs that cannot be told at the end. */
-function mainWords(seen: readonly DifferenceSeen[], printing: Printing, telling: Telling): readonly string[] {
-  return [
-    ...seen.flatMap((one) => mainClause(one, printing, telling) ?? []).map(capitalised),
-    ...untold(seen, 'level', telling),
-    ...untold(seen, 'cannot-tell', telling),
-    ...untold(seen, 'not-judged', telling),
-  ];
-}
-
-/** "Heron and Plover carried farther than Wren, likely by 4 to 15 yards"; null where there is no difference to tell. */
-function mainClause(
-  { as, by, ahead, behind, firstLook, range }: DifferenceSeen,
-  printing: Printing,
-  telling: Telling,
-): string | null {
-  const { verb, verbs, base, [by]: more } = comparisonOf(printing.metric);
-  const [who, whom] = [namesOf(ahead, telling), namesOf(behind, telling)];
-  const did = `${firstLook ? 'on a first look ' : ''}${who} ${ahead.length > 1 ? verbs : verb} ${more} than ${whom}`;
-  switch (as) {
-    case 'clear':
-    case 'size-uncertain':
-    case 'difference':
-      return range === null
-        ? did
-        : `${did}, likely by ${byRange({ estimate: range[0], ci: range }, printing)}`;
-    case 'small':
-      return `${did}, by too little to matter`;
-    case 'cause-unclear':
-      return `${did}, cause unclear`;
-    case 'not-confirmed':
-      return `${who} may ${base} ${more} than ${whom}; our checks do not confirm it`;
-    case 'level':
-    case 'cannot-tell':
-    case 'not-judged':
-      return null;
-  }
-}
-
-type Untold = 'level' | 'cannot-tell' | 'not-judged';
-
-/** Pairs without a difference to tell: by name where one of them is in all of these, else how many. */
-function untold(seen: readonly DifferenceSeen[], as: Untold, telling: Telling): readonly string[] {
-  const pairs = seen
-    .filter((one) => one.as === as)
-    .flatMap(({ ahead, behind }) => ahead.flatMap((one) => behind.map((other) => [one, other] as const)));
-  const [first] = pairs;
-  if (first === undefined) return [];
-  const shared = first.find((id) => pairs.every((pair) => pair.includes(id)));
-  const compared = telling.findings.contenders.length;
-  const count = pairs.length === (compared * (compared - 1)) / 2 ? 'any pair' : counted(pairs.length, 'pair');
-  if (shared === undefined) {
-    return [
-      as === 'level'
-        ? `No difference that matters in ${count}`
-        : as === 'cannot-tell'
-          ? `We cannot tell in ${count}`
-          : `We did not judge ${count}`,
-    ];
-  }
-  const one = telling.the(shared);
-  const others = pairs.map(([ahead, behind]) => (ahead === shared ? behind : ahead));
-  switch (as) {
-    case 'level':
-      return [`No difference that matters between ${one} and ${namesOf(others, telling, 'or')}`];
-    case 'cannot-tell':
-      return [`We cannot tell ${one} from ${namesOf(others, telling, 'or')}`];
-    case 'not-judged':
-      return [`We did not judge ${one} against ${namesOf(others, telling, 'or')}`];
-  }
-}
-
-/** What other measures show, in one form: "Seen, not tested for: Heron higher than Wren". */
-function seenWords(seen: readonly DifferenceSeen[], metric: MetricId, telling: Telling): readonly string[] {
-  const { axis } = comparisonOf(metric);
-  return asSeen(
-    seen.filter(isDifference).map(({ as, by, ahead, behind }) => {
-      const weak =
-        as === 'small' ? ', by too little to matter' : as === 'cause-unclear' ? ', cause unclear' : '';
-      return `${namesOf(ahead, telling)} ${axis[by]} than ${namesOf(behind, telling)}${weak}`;
-    }),
-  );
-}
-
-function asSeen(words: readonly string[]): readonly string[] {
-  return words.length === 0 ? [] : [`Seen, not tested for: ${words.join('; ')}`];
 }
 
 /** Prices with their day, once where it is the same for all. */

@@ -33,12 +33,6 @@ export function swingAnswerClause({ measure, a, b, answer }: SwingRow, telling: 
   }
 }
 
-const answerWords: Readonly<Record<Exclude<SwingRow['answer'], 'cannot-tell'>, string>> = {
-  same: 'the same swing, as far as it matters',
-  different: 'not the same swing',
-  'not-known': 'not known',
-};
-
 /** "club speed was not the same with Long and Short: 1.8 to 3.4 mph faster with Long, worth 4 to 12 yards for Long" */
 export function swingClause(row: SwingRow, telling: Telling): string {
   return `${swingAnswerClause(row, telling)}: ${numbers(row, telling)}`;
@@ -47,16 +41,6 @@ export function swingClause(row: SwingRow, telling: Telling): string {
 /** "Within 0.8 mph of each other, worth up to 2 yards either way." */
 export function saySwingNumbers(row: SwingRow, telling: Telling): string {
   return `${capitalised(numbers(row, telling))}.`;
-}
-
-/** "Club speed, Heron and Plover: within 0.8 mph of each other, worth up to 2 yards either way." */
-export function saySwing(row: SwingRow, telling: Telling): string {
-  const answer = row.answer === 'cannot-tell' ? '' : `${answerWords[row.answer]}, `;
-  return `${subject(row, telling)}: ${answer}${numbers(row, telling)}.`;
-}
-
-function subject({ measure, a, b }: SwingRow, telling: Telling): string {
-  return `${capitalised(metrics[measure].name)}, ${telling.the(a)} and ${telling.the(b)}`;
 }
 
 function numbers(row: SwingRow, telling: Telling): string {

@@ -9,7 +9,7 @@ import type { YardsPart } from '../yardsSplit.ts';
 import { limitWithUnit, limitWords, oneSidedRange } from './ranges.ts';
 
 /** Two names, as they stand in running text. */
-export type Names = readonly [first: string, second: string];
+type Names = readonly [first: string, second: string];
 
 const partNames: Readonly<Record<PartId, string>> = {
   'ball-speed': 'ball speed',

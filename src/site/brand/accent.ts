@@ -7,7 +7,7 @@ import { contrast } from './contrast.ts';
 import { nearestAccent } from './nearestAccent.ts';
 
 /** Least contrast of text with its ground (WCAG 2.2, 1.4.3); the outline of what has the focus, in the same colour, needs 3 (1.4.11). */
-export const leastContrast = 4.5;
+const leastContrast = 4.5;
 
 export type Accent = NonNullable<BrandAnswers['accent']>;
 

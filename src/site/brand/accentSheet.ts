@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { accentCss } from './accent.ts';
 import type { Brand } from './brand.ts';
 
-export interface AccentSheet {
+interface AccentSheet {
   readonly css: string;
   /** By which a content policy lets it in. */
   readonly hash: `sha256-${string}`;

@@ -5,7 +5,7 @@ type Node = DefaultTreeAdapterTypes.ChildNode;
 type Element = DefaultTreeAdapterTypes.Element;
 
 /** A drawing without anything that acts or asks for other files. */
-export interface CleanedLogo {
+interface CleanedLogo {
   readonly svg: string;
   /** Its own proportions, in any unit. */
   readonly width: number;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { sayBesideBar, sayNumbers, sayPair, sayShort } from '../../../src/prose/english/answers.ts';
+import { sayBesideBar, sayShort } from '../../../src/prose/english/answerWords.ts';
+import { sayNumbers, sayPair } from '../../../src/prose/english/pairInWords.ts';
 import { answerOfPair, tellingOf, type TypedAnswer } from './told.ts';
 
 const names = { a: 'Heron', b: 'Wren', c: 'Plover' };

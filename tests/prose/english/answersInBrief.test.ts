@@ -4,7 +4,7 @@ import {
   sayAnswerCounted,
   sayAnswerFirst,
   sayAnswerInBrief,
-  sayBrief,
+  toldInBrief,
 } from '../../../src/prose/english/answersInBrief.ts';
 import { answerOfPair, tellingOf, type TypedAnswer } from './told.ts';
 
@@ -19,38 +19,38 @@ const block = (...statements: readonly AnswerStatement[]): AnswerBlock => ({
   statements,
 });
 
-describe('one pair, with its measure', () => {
+describe('one pair', () => {
   const cases: readonly (readonly [said: string, answer: TypedAnswer])[] = [
-    ['Heron clearly past Wren in carry, likely by 8 to 15 yd', { d: [12, 8.4, 14.9] }],
+    ['Heron clearly past Wren, likely by 8 to 15 yd', { d: [12, 8.4, 14.9] }],
     [
-      'on a first look Heron clearly past Wren in carry, likely by 8 to 15 yd',
+      'on a first look Heron clearly past Wren, likely by 8 to 15 yd',
       { d: [12, 8.4, 14.9], firstLook: true },
     ],
-    ['Heron past Wren in carry, likely by up to 11 yd', { status: 'size-uncertain', d: [6, 0.1, 10.9] }],
-    ['Heron past Wren in carry by about 2 yd, too little to matter', { status: 'small', d: [2, 0.6, 3.4] }],
-    ['Heron and Wren alike in carry', { status: 'level', d: [0.4, -3, 3.4] }],
-    ['cannot tell Heron and Wren apart in carry', { status: 'cannot-tell', d: [1, -6, 8] }],
+    ['Heron past Wren, likely by up to 11 yd', { status: 'size-uncertain', d: [6, 0.1, 10.9] }],
+    ['Heron past Wren by about 2 yd, too little to matter', { status: 'small', d: [2, 0.6, 3.4] }],
+    ['Heron and Wren alike', { status: 'level', d: [0.4, -3, 3.4] }],
+    ['cannot tell Heron and Wren apart', { status: 'cannot-tell', d: [1, -6, 8] }],
     [
-      'no difference seen between Heron and Wren in carry, though the order could hide one',
+      'no difference seen between Heron and Wren, though the order could hide one',
       { status: 'cannot-tell', because: 'few-visits', d: [1, -6, 8] },
     ],
     [
-      'Heron past Wren in carry, cause unclear (few spells)',
+      'Heron past Wren, cause unclear (few spells)',
       { status: 'cause-unclear', because: 'few-visits', d: [6, 1, 11] },
     ],
     [
-      'Heron past Wren in carry, cause unclear (Heron mostly hit later)',
+      'Heron past Wren, cause unclear (Heron mostly hit later)',
       { status: 'cause-unclear', because: 'lever', hitLater: 'a', d: [6, 1, 11] },
     ],
-    ['Heron past Wren in carry, not confirmed', { status: 'not-confirmed', d: [6, 1, 11] }],
-    ['Heron and Wren alike in carry, not confirmed', { status: 'not-confirmed', alike: true, d: [0, -3, 3] }],
+    ['Heron past Wren, not confirmed', { status: 'not-confirmed', d: [6, 1, 11] }],
+    ['Heron and Wren alike, not confirmed', { status: 'not-confirmed', alike: true, d: [0, -3, 3] }],
     [
-      'Wren not judged in carry (four shots)',
+      'Wren not judged (four shots)',
       { status: 'not-judged', notJudged: { because: 'too-few-shots', contenders: ['b'], fewest: 4 } },
     ],
   ];
   test.each(cases)('%s', (said, answer) => {
-    expect(sayBrief(answerOfPair(answer), balls)).toBe(said);
+    expect(toldInBrief(block(one(answerOfPair(answer))), balls, 'sized')).toBe(said);
   });
 
   test('of a measure that is no distance', () => {
@@ -60,8 +60,8 @@ describe('one pair, with its measure', () => {
       the: (id) => (id === 'a' ? 'the hybrid' : 'the fairway wood'),
     });
     const answer = answerOfPair({ metric: 'descent_angle', d: [10, 5.7, 14.2], unit: 'deg' });
-    expect(sayBrief(answer, clubs)).toBe(
-      'the hybrid clearly steeper than the fairway wood in descent angle, likely by 5 to 15°',
+    expect(toldInBrief(block(one(answer)), clubs, 'sized')).toBe(
+      'the hybrid clearly steeper than the fairway wood, likely by 5 to 15°',
     );
   });
 });

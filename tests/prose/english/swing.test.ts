@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { SwingFindings, SwingPair } from '../../../src/findings/findings.ts';
 import {
-  saySwing,
   saySwingAnswer,
   saySwingNumbers,
   saySwingSummary,
   saySwingUnmeasured,
+  swingClause,
 } from '../../../src/prose/english/swing.ts';
 import { swingRow, swingSummary, swingUnmeasured } from '../../../src/prose/swing.ts';
+import { capitalised } from '../../../src/prose/words.ts';
 import { toCanonical } from '../../../src/trade/units.ts';
 import { metricOf, tellingFor } from '../tellings.ts';
 
@@ -64,17 +65,17 @@ describe('a measure of the swing', () => {
     [[-0.97, 0.95], [-1.9, 1.8], 'within 1.0 mph of each other, worth up to 2 yards either way'],
     [[-0.01, 0.01], [-0.02, 0.02], 'within 0.2 mph of each other, worth up to 1 yard either way'],
   ])('%j worth %j', (ci, worth, words) => {
-    expect(saySwing(speed(pairOf(ci, worth)), telling())).toBe(`Club speed, Heron and Plover: ${words}.`);
+    expect(saySwingNumbers(speed(pairOf(ci, worth)), telling())).toBe(`${capitalised(words)}.`);
   });
 
-  test('with its answer, where there is one', () => {
+  test('with its answer in one clause', () => {
     const told = (answer: SwingPair['answer']): string =>
-      saySwing(speed(pairOf([1.2, 2.4], [2.6, 7.8], answer)), telling());
+      swingClause(speed(pairOf([1.2, 2.4], [2.6, 7.8], answer)), telling());
     expect(told('different')).toMatch(
-      /^Club speed, Heron and Plover: not the same swing, 1\.2 to 2\.4 mph faster /,
+      /^club speed was not the same with Heron and Plover: 1\.2 to 2\.4 mph faster /,
     );
     expect(told('same')).toMatch(
-      /^Club speed, Heron and Plover: the same swing, as far as it matters, 1\.2 to /,
+      /^club speed was the same with Heron and Plover, as far as it matters: 1\.2 to /,
     );
   });
 
@@ -96,7 +97,7 @@ describe('a measure of the swing', () => {
       ],
       { names: { a: 'Heron', b: 'Plover' } },
     );
-    expect(saySwing(speed(pairOf([0.4, 0.8], [0.7, 2.3])), fine)).toMatch(
+    expect(saySwingNumbers(speed(pairOf([0.4, 0.8], [0.7, 2.3])), fine)).toMatch(
       /worth between almost nothing and 3 yards for Heron\.$/,
     );
   });
@@ -104,8 +105,8 @@ describe('a measure of the swing', () => {
   test('an angle', () => {
     const own = pairOf([0, 0], [0.4, 3.4]);
     const row = swingRow('attack_angle', { ...own, ci: [0.4, 1.8], estimate: 1.1 }, { metric: 'carry' });
-    expect(saySwing(row, telling())).toBe(
-      'Attack angle, Heron and Plover: 0.4 to 1.8 degrees more upward with Heron, worth between almost nothing and 4 yards for Heron.',
+    expect(saySwingNumbers(row, telling())).toBe(
+      '0.4 to 1.8 degrees more upward with Heron, worth between almost nothing and 4 yards for Heron.',
     );
   });
 });
@@ -123,7 +124,9 @@ describe('path and face', () => {
     [[-19.7, -12.2], /, worth up to 1 yard either way, and 12 to 20 yards to the side\.$/],
     [[-2.2, 7.7], /, worth up to 1 yard either way, and up to 8 yards to the side\.$/],
   ])('%j yards to the side are told beside the carry', (across, words) => {
-    expect(saySwing(swingRow('face_to_path', path(across), { metric: 'carry' }), telling())).toMatch(words);
+    expect(saySwingNumbers(swingRow('face_to_path', path(across), { metric: 'carry' }), telling())).toMatch(
+      words,
+    );
   });
 
   test('without a price nothing is said of their worth but that it is not known', () => {

@@ -1,3 +1,4 @@
+import { answerWords } from '../answerWords.ts';
 import type { SwingFindings, SwingPair } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { mattersWords } from '../ranges.ts';
@@ -52,5 +53,5 @@ export const swingRowName = (measure: string, a: string, b: string): string => `
 export const swingRowAnswers: Readonly<Record<Exclude<SwingPair['answer'], 'not-known'>, string>> = {
   same: 'The same, as far as it matters',
   different: 'Not the same',
-  'cannot-tell': 'Cannot tell',
+  'cannot-tell': answerWords['cannot-tell'].title,
 };

@@ -1,3 +1,4 @@
+import { tooLittle } from '../answerWords.ts';
 import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import type { PairFindings, StatusId } from '../../../findings/findings.ts';
 import { formatNumber } from '../../numbers.ts';
@@ -9,9 +10,11 @@ import type { AnswerBlock, AnswerStatement, PairAnswer } from '../../statement.t
 import type { StraighterStatement } from '../../straighter.ts';
 import type { SwingSummary } from '../../swing.ts';
 import { printingFor, type Telling } from '../../telling.ts';
-import { capitalised, counted, countWord, listed } from '../../words.ts';
+import { capitalised, counted, countWord, listed, uncapitalised } from '../../words.ts';
 import type { YardsPart } from '../../yardsSplit.ts';
-import { sayOpening, sayShort, sayStatement } from '../answers.ts';
+import { sayShort } from '../answerWords.ts';
+import { sayOpening } from '../answers.ts';
+import { sayStatement } from '../statementInWords.ts';
 import { comparisonOf } from '../comparisons.ts';
 import { causeOf, namesOf } from '../names.ts';
 import { byRange } from '../ranges.ts';
@@ -186,7 +189,7 @@ export function launchFinding(inside: number, shots: number): string {
 }
 
 /** How many rows of a pair's own differences have the first-named ahead. */
-export interface RowsAhead {
+interface RowsAhead {
   readonly ahead: number;
   readonly of: number;
 }
@@ -213,7 +216,7 @@ function overAll(status: StatusId, telling: Telling): string {
     case 'size-uncertain':
       return '';
     case 'small':
-      return ', over all of them by too little to matter';
+      return `, over all of them by ${tooLittle}`;
     case 'level':
       return '; over all of them there is no difference that matters';
     case 'cannot-tell':
@@ -250,7 +253,7 @@ export function luckFinding(
   const short = sayShort(answer);
   const apart = Number(seen) === 0 ? 'out level' : `${withUnit(seen, unit)} apart`;
   return capitalised(
-    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${short.charAt(0).toLowerCase()}${short.slice(1)}); chance alone passes ${upTo} in one test of 20`,
+    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${uncapitalised(short)}); chance alone passes ${upTo} in one test of 20`,
   );
 }
 

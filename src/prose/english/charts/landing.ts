@@ -7,7 +7,7 @@ import { sayStraighter } from '../straighter.ts';
 import { comparedNames } from './ranges.ts';
 
 /** Places as printed, reader's unit, without sign. */
-export interface PrintedPlace {
+interface PrintedPlace {
   readonly carry: string;
   readonly side: string;
   /** Of the average: which side of the target line. */

@@ -5,14 +5,14 @@ import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Printing } from '../../printSteps.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised } from '../../words.ts';
-import { sayShort } from '../answers.ts';
+import { sayShort } from '../answerWords.ts';
 import { pairAnswer } from '../../pairAnswer.ts';
 import { sayChance } from '../reach.ts';
 import { comparedNames, inBrackets } from './ranges.ts';
 import { rowAnswer } from './rowAnswer.ts';
 
 /** Sizes as printed, without unit. */
-export interface PrintedLuck {
+interface PrintedLuck {
   readonly average: string;
   readonly upTo: string;
   readonly seen: string;

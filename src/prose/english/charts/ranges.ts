@@ -12,7 +12,7 @@ import { limitWords } from '../ranges.ts';
 const almostZero = 'almost 0';
 
 /** A difference counted towards the first-named of two, SI. */
-export interface CountedDifference {
+interface CountedDifference {
   readonly first: string;
   readonly second: string;
   readonly estimate: number;

@@ -1,7 +1,7 @@
 import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
 import { pairAnswer } from '../../pairAnswer.ts';
 import type { Telling } from '../../telling.ts';
-import { sayPair } from '../answers.ts';
+import { sayPair } from '../pairInWords.ts';
 
 /** The answer about one pair in a sentence, as charts of it say it. */
 export function rowAnswer(pair: PairFindings, metric: MetricFindings, telling: Telling): string {

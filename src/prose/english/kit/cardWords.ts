@@ -1,7 +1,7 @@
 import type { Caution, PairAnswer } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, countWord, sentence } from '../../words.ts';
-import { sayNumbers } from '../answers.ts';
+import { capitalised, countWord, sentence, uncapitalised } from '../../words.ts';
+import { sayNumbers } from '../pairInWords.ts';
 import { namesItsPair, sayCautionInBrief } from './cautionsInBrief.ts';
 
 /** "Heron over Wren: about 12 yards, likely 8 to 15.": what is drawn of a pair, counted towards the one named first. */
@@ -29,7 +29,7 @@ export function sayCautionOfPairs(caution: Caution, judged: number, telling: Tel
     named.length > mostPairsNamed
       ? `in ${countWord(named.length)} of the ${countWord(judged)} pairs`
       : named.join(' and ');
-  return `${capitalised(whom)}, ${brief.charAt(0).toLowerCase()}${brief.slice(1)}`;
+  return `${capitalised(whom)}, ${uncapitalised(brief)}`;
 }
 
 /** What ring, bar and hatched band are. */

@@ -5,7 +5,7 @@ import { formatNumber } from '../../numbers.ts';
 import type { PairAnswer } from '../../statement.ts';
 import type { Chance } from '../../reach.ts';
 import { printingFor, type Telling } from '../../telling.ts';
-import { capitalised, countWord } from '../../words.ts';
+import { capitalised, countWord, uncapitalised } from '../../words.ts';
 import { comparisonOf } from '../comparisons.ts';
 import { orderInWords } from '../order.ts';
 import { atLeastWords, mattersWords } from '../ranges.ts';
@@ -31,8 +31,7 @@ export const mailWords = {
   /** What whoever sends the mail puts in: the law of most places asks for both. */
   toFill: ['[Postal address of the sender]', '[Link to unsubscribe]'],
   /** "Carry of balls, one golfer: clear difference". */
-  answerHeading: (of: string, status: string): string =>
-    `${of}: ${status.charAt(0).toLowerCase()}${status.slice(1)}`,
+  answerHeading: (of: string, status: string): string => `${of}: ${uncapitalised(status)}`,
   day: ({ front, locale }: Pick<Source, 'front' | 'locale'>): string =>
     `Hit ${dateInWords(front.date, locale)}.`,
 } as const;

@@ -4,7 +4,7 @@ import type { Pooled } from '../../pooledAnswer.ts';
 import type { Difference, PairAnswer } from '../../statement.ts';
 import { printingFor, type Telling } from '../../telling.ts';
 import { capitalised, counted, countWord } from '../../words.ts';
-import { sayClause } from '../answers.ts';
+import { sayClause } from '../pairInWords.ts';
 import { oneSidedRange, twoSidedRange } from '../ranges.ts';
 
 /** The title of a page about two things: "Heron and Wren: one test so far". */
@@ -23,7 +23,7 @@ export function sayPooled(pooled: Pooled, answer: PairAnswer, telling: Telling):
 }
 
 /** For whom what is combined holds, as the name of a row and at the head of a sentence. */
-export function whomOf(pooled: Pooled): string {
+function whomOf(pooled: Pooled): string {
   if (pooled.kind === 'one-party') {
     const days = counted(pooled.days, 'day');
     const when = pooled.days === pooled.reports ? days : `${counted(pooled.reports, 'test')} on ${days}`;

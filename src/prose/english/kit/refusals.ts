@@ -1,7 +1,7 @@
 import type { Telling } from '../../telling.ts';
 
 /** Why a chart is drawn on its page and not given away. */
-export type RefusalReason = 'spread-told-apart' | 'part-named' | 'luck-agrees-with-answer';
+type RefusalReason = 'spread-told-apart' | 'part-named' | 'luck-agrees-with-answer';
 
 /** The reason in a sentence; it names what the chart would need. */
 export function sayRefusal(reason: RefusalReason, { noun }: Telling): string {

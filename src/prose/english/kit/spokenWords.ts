@@ -3,7 +3,9 @@ import type { Front } from '../../../intake/authored/front.ts';
 import type { AnswerBlock, PairAnswer } from '../../statement.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, countRange, sentence } from '../../words.ts';
-import { toldApartOf, toldInBrief, type BriefForm } from '../answersInBrief.ts';
+import { toldInBrief } from '../answersInBrief.ts';
+import { toldApartOf } from '../countedAnswers.ts';
+import type { BriefForm } from '../statementInBrief.ts';
 
 /** "One golfer hit 12 shots with each of three balls.": how a script opens. */
 export function openingAloud({ findings, nouns }: Telling, counts: readonly number[]): string {

@@ -5,7 +5,7 @@ import { capitalised, counted, listed } from '../../words.ts';
 import { orderInWords, shotsEach } from '../order.ts';
 
 /** "One golfer", "Three golfers". */
-export function golfers({ design }: Findings): string {
+function golfers({ design }: Findings): string {
   return capitalised(counted(design.hitters, 'golfer'));
 }
 

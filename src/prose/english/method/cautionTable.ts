@@ -1,8 +1,8 @@
 import type { OverlayId } from '../../../findings/findings.ts';
+import { quoted } from '../answerWords.ts';
 import type { MethodTelling, WordTable } from './section.ts';
 
-const causeUnclear =
-  'The answer becomes "Difference seen, cause unclear", or "Cannot tell" if none was seen.';
+const causeUnclear = `The answer becomes ${quoted('cause-unclear')}, or ${quoted('cannot-tell')} if none was seen.`;
 const besideAnswer = 'The answer stays, and the caution stands beside it.';
 const noClaim = `${besideAnswer} No claim about it can be more than "not shown".`;
 
@@ -17,11 +17,11 @@ const cautionsIn = ({
   'order-few-visits': ['Each was hit in fewer than three spells.', causeUnclear],
   'visits-alike': [
     'Shots of one spell are alike, and with each spell counted as one the difference is not sure.',
-    'The answer becomes "Cannot tell".',
+    `The answer becomes ${quoted('cannot-tell')}.`,
   ],
   leans: [
     'Two of our checks, or the only one, do not confirm the answer.',
-    'The answer becomes "Not confirmed".',
+    `The answer becomes ${quoted('not-confirmed')}.`,
   ],
   'few-shots': [
     'There are few shots of either.',
@@ -50,7 +50,7 @@ const cautionsIn = ({
   ],
   'golfers-apart': [
     'Two to five golfers hit, and their differences do not all lie within M, or differ from one another.',
-    'The answer cannot be "No difference that matters"; each golfer is told.',
+    `The answer cannot be ${quoted('level')}; each golfer is told.`,
   ],
   'one-hitter': ['One golfer hit.', 'Every sentence that can stand alone says so.'],
   'few-hitters': ['Two to five golfers hit.', 'The answer is for these golfers only, and says so.'],

@@ -1,3 +1,4 @@
+import { quoted } from '../answerWords.ts';
 import type { MethodSection } from './section.ts';
 
 /** Other ways to work out the same difference, and what a test can see at all. */
@@ -16,7 +17,8 @@ export const checks: MethodSection = {
     },
     'A check confirms a difference if its own likely range is on the same side of 0. It is narrow if only a ' +
       'range at 90% is. The page gives the difference and the range of every check. If two fail, or the only one ' +
-      'does, the answer is "Not confirmed".',
+      'does, the answer is ' +
+      `${quoted('not-confirmed')}.`,
     'The checks use the same shots, so they are not a second test, and they comfort little. With two clubs, 88 of ' +
       '100 differences made by chance pass them; with more, about 6 in 10 do.',
     'Beside them stands how far the difference moves when any one shot is left out, and the answer with every shot ' +

@@ -1,6 +1,6 @@
 import type { Telling } from '../../../telling.ts';
 import { capitalised, counted, countWord } from '../../../words.ts';
-import { testedInBrief } from '../../answersInBrief.ts';
+import { testedInBrief } from '../../answerHead.ts';
 import { namesOf } from '../../names.ts';
 
 /** What a chart itself shows, where it stands without its page. */

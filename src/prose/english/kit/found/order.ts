@@ -4,7 +4,7 @@ import type { AnswerBlock } from '../../../statement.ts';
 import type { Telling } from '../../../telling.ts';
 import { countWord } from '../../../words.ts';
 import { printingFor } from '../../../telling.ts';
-import { headOf } from '../../answersInBrief.ts';
+import { headOf } from '../../answerHead.ts';
 import { trendWords } from '../../charts/order.ts';
 import { namesOf } from '../../names.ts';
 import { anyOf, clauses, theseMany, type ChartFinding } from './chartFinding.ts';

@@ -4,14 +4,11 @@ import { printDifference, printSize } from '../../../printSteps.ts';
 import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { countWord } from '../../../words.ts';
-import {
-  headOf,
-  inShortUnit,
-  pastWord,
-  statusAfter,
-  toldApartOf,
-  toldInBrief,
-} from '../../answersInBrief.ts';
+import { headOf } from '../../answerHead.ts';
+import { answerWords } from '../../answerWords.ts';
+import { toldInBrief } from '../../answersInBrief.ts';
+import { toldApartOf } from '../../countedAnswers.ts';
+import { inShortUnit, pastWord } from '../../statementInBrief.ts';
 import { sayChance } from '../../reach.ts';
 import { afterTested, type ChartFinding } from './chartFinding.ts';
 
@@ -37,7 +34,7 @@ export function luckFound(
   const printed = printDifference(answer.difference.estimate, printing);
   const isLevel = Number(printed) === 0;
   const seen = inShortUnit(printed, printing);
-  const status = `${statusAfter(answer.status)}${answer.firstLook && answer.status === 'clear' ? ' on a first look' : ''}`;
+  const status = `${answerWords[answer.status].after}${answer.firstLook && answer.status === 'clear' ? ' on a first look' : ''}`;
   const [one, other] = [telling.the(answer.ahead), telling.the(answer.behind)];
   const past = pastWord(metric.id, answer.by);
   // A name that ends in a figure never stands before one.
@@ -79,10 +76,10 @@ export function golfersFound(
   const past = `${telling.the(answer.ahead)} ${pastWord(answer.about.metric, answer.by)} ${telling.the(answer.behind)}`;
   const status = ['clear', 'size-uncertain'].includes(answer.status)
     ? ''
-    : `; over all ${statusAfter(answer.status)}`;
+    : `; over all ${answerWords[answer.status].after}`;
   return {
     forms: [
-      `${headOf(block, telling, { form: 'short' })}: on average ${past} for ${whom}${['clear', 'size-uncertain'].includes(answer.status) ? '' : `, ${statusAfter(answer.status)}`}.`,
+      `${headOf(block, telling, { form: 'short' })}: on average ${past} for ${whom}${['clear', 'size-uncertain'].includes(answer.status) ? '' : `, ${answerWords[answer.status].after}`}.`,
       `${headOf(block, telling)}: on average ${past} for ${whom}${status}.`,
       afterTested(telling, heading),
     ],

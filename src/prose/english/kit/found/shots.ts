@@ -4,7 +4,10 @@ import { withUnit } from '../../../readerUnits.ts';
 import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { capitalised, counted } from '../../../words.ts';
-import { headOf, inShortUnit, leadersToldAlone, toldApartOf, toldInBrief } from '../../answersInBrief.ts';
+import { headOf } from '../../answerHead.ts';
+import { leadersToldAlone, toldInBrief } from '../../answersInBrief.ts';
+import { toldApartOf } from '../../countedAnswers.ts';
+import { inShortUnit } from '../../statementInBrief.ts';
 import type { ChartFinding } from './chartFinding.ts';
 
 /**

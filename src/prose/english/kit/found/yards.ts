@@ -3,13 +3,15 @@ import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { modelPrinting } from '../../../unjudgedPrinting.ts';
 import type { YardsPart } from '../../../yardsSplit.ts';
-import { headOf, inShortUnit, toldInBrief } from '../../answersInBrief.ts';
+import { headOf } from '../../answerHead.ts';
+import { toldInBrief } from '../../answersInBrief.ts';
+import { inShortUnit } from '../../statementInBrief.ts';
 import { partNameInBrief } from '../../yards.ts';
 import { headingFound } from './pairCharts.ts';
 import type { ChartFinding } from './chartFinding.ts';
 
 /** A difference in carry as a model splits it, m, counted towards the one ahead in it. */
-export interface SplitDifference {
+interface SplitDifference {
   readonly gap: number;
   readonly parts: readonly YardsPart[];
   readonly ahead: string;
