@@ -21,7 +21,8 @@ export async function compilePackage(root: string): Promise<void> {
     cwd: root,
     input: Object.fromEntries(entries.map((entry) => [entry, join(root, 'src', `${entry}.ts`)])),
     platform: 'node',
-    external: (id) => !/^\.{0,2}\//.test(id),
+    // Whatever the compiler itself adds is no dependency, and is compiled in.
+    external: (id) => !/^\.{0,2}\//.test(id) && !id.startsWith('@oxc-project/runtime/'),
   });
   await bundle.write({
     dir: compiledIn(root),

@@ -12,7 +12,8 @@ import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { notWritten } from '../writing/notWritten.ts';
 import { prepareReplacement } from '../writing/wholeFile.ts';
-import { migrateTexts, type AuthoredText, type Unmigrated } from './migrateTexts.ts';
+import { authoredTexts } from './authoredTexts.ts';
+import { migrateTexts } from './migrateTexts.ts';
 import { migrations, type Migration } from './migrations.ts';
 
 interface MigrateRequest {
@@ -92,37 +93,11 @@ function migrate(
   } finally {
     for (const { discard } of prepared) discard();
   }
-  for (const { path } of changed)
-    terminal.write(visible(`${path}${dryRun ? ' would be changed' : ' was changed'}.`) + '\n');
+  for (const { path, encoding } of changed) {
+    const recoded = encoding === 'UTF-8' ? '' : ` It was saved as ${encoding} and is UTF-8 now.`;
+    const done = dryRun ? ' would be changed.' : ` was changed.${recoded}`;
+    terminal.write(`${visible(path)}${done}\n`);
+  }
   if (!dryRun) terminal.write('Look it over (git diff shows what changed), then run npm run check.\n');
   return 0;
-}
-
-/** All that a shop writes answers into, the shop's own file last. */
-function authoredTexts(folder: ContentFolder): {
-  readonly texts: readonly AuthoredText[];
-  readonly unread: readonly Unmigrated[];
-} {
-  const files = [
-    ...folder
-      .files('contenders')
-      .filter((name) => /\.ya?ml$/i.test(name))
-      .map((name) => ({ path: `contenders/${name}`, kind: 'contender' as const })),
-    ...folder
-      .folders('reports')
-      .map((name) => ({ path: `reports/${name}/report.md`, kind: 'report' as const })),
-    { path: shopFile, kind: 'shop' as const },
-  ];
-  const read = files.map((file) => ({ ...file, ...folder.text(file.path) }));
-  return {
-    texts: read.flatMap(({ path, kind, content: text }) => (text === null ? [] : [{ path, kind, text }])),
-    unread: read.flatMap(({ path, kind, content, problems }) => {
-      if (content === null && problems.length > 0)
-        return [{ path, why: 'It cannot be read. Mend what npm run check reports first.' }];
-      // What is brought along could not be told from what is not.
-      return content === null && kind === 'shop'
-        ? [{ path, why: 'It is not there, and it states the version. Write it with a line schema: 1.' }]
-        : [];
-    }),
-  };
 }

@@ -1,3 +1,4 @@
+import type { DecodedFile } from '../../intake/authored/decodeText.ts';
 import { readYaml } from '../../intake/authored/yamlText.ts';
 import { editAnswers, editReport, type EditedText } from '../../intake/edits/editAnswers.ts';
 import { reportParts } from '../../intake/edits/reportParts.ts';
@@ -9,6 +10,8 @@ export interface AuthoredText {
   readonly path: string;
   readonly kind: AuthoredKind;
   readonly text: string;
+  /** What it is saved as; whatever is written is UTF-8. */
+  readonly encoding: DecodedFile['encoding'];
 }
 
 /** A file that cannot be brought along, and why: a sentence. */
