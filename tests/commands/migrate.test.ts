@@ -3,11 +3,13 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { migrateCommand } from '../../src/commands/migrate/migrateCommand.ts';
 import { migrations, type Migration } from '../../src/commands/migrate/migrations.ts';
+import { lockName } from '../../src/commands/writing/ownNames.ts';
 import { contentVersion } from '../../src/intake/authored/shop.ts';
 import { version } from '../../src/site/version.ts';
 import { contentFolder, twoHeads, twoHeadsCsv } from './contentFolder.ts';
+import { failingDisk, Killed, type Failure } from './failingDisk.ts';
 import { listen } from './listen.ts';
-import { filesIn } from './writingScenarios.ts';
+import { filesIn, leftovers } from './writingScenarios.ts';
 
 function migrate(contentDir: string, more: Partial<Parameters<typeof migrateCommand>[0]> = {}) {
   const { terminal, said } = listen();
@@ -140,6 +142,33 @@ describe('content of an earlier version', () => {
     expect(readFileSync(join(second, 'reports/one/report.md'), 'utf8')).toContain('\nquestion: ');
   });
 });
+
+test.each<Failure>(['killed', 'full'])(
+  '%s at any step, content is brought along by the next run',
+  (failure) => {
+    const whole = contentFolder(files);
+    const counted = failingDisk(Infinity, failure);
+    migrate(whole, { ...toThree, disk: counted.disk });
+    for (let step = 1; step <= counted.steps(); step += 1) {
+      const content = contentFolder(files);
+      const before = filesIn(content);
+      try {
+        migrate(content, { ...toThree, disk: failingDisk(step, failure).disk });
+      } catch (error) {
+        if (!(error instanceof Killed)) throw error;
+      }
+      const now = filesIn(content);
+      // Whoever looks meanwhile sees each file as it was or as it is to be.
+      for (const [path, text] of Object.entries(filesIn(whole)))
+        expect([before[path], text], `${path} at step ${step}`).toContain(now[path]);
+      expect(migrate(content, toThree).status).toBe(0);
+      expect(filesIn(content)).toEqual(filesIn(whole));
+      // Killed with nothing left to write, it leaves its lock to the next command that writes.
+      expect(leftovers(content).filter((path) => path !== lockName)).toEqual([]);
+    }
+    expect(counted.steps()).toBeGreaterThan(15);
+  },
+);
 
 describe('nothing is written, and it is said why,', () => {
   const refused = (text: Readonly<Record<string, string>>, more = {}) => {

@@ -10,6 +10,7 @@ import { withContentLock } from '../writing/contentLock.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { writeEditorSchemas } from '../writing/editorSchemas.ts';
 import { notWritten } from '../writing/notWritten.ts';
+import { tidyLeftovers } from '../writing/ownNames.ts';
 import { prepareNewFile } from '../writing/wholeFile.ts';
 import { packageName, shopPackage, shopScripts } from './shopPackage.ts';
 import { shopIgnores, shopReadme } from './shopReadme.ts';
@@ -35,6 +36,8 @@ export function initCommand({ folder, named, from, terminal, disk = realDisk }: 
   const files = Object.entries(shopFiles(basename(folder), wanted));
   try {
     const stood = withContentLock(contentDir, disk, () => {
+      for (const place of new Set(files.map(([path]) => dirname(join(folder, path)))))
+        tidyLeftovers(place, disk, Date.now());
       const left = files.filter(([path, text]) => !written(disk, join(folder, path), text));
       writeEditorSchemas(contentDir, disk);
       return left.map(([path]) => path);
