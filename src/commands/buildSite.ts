@@ -10,6 +10,7 @@ import { buildAside } from './buildAside.ts';
 import { prepareEnvironment } from './buildEnvironment.ts';
 import { collectSooner } from './collectSooner.ts';
 import { openFolders } from './openFolders.ts';
+import { programFolder as projectFolder } from './ownCode.ts';
 import { pagesFailure } from './pagesFailure.ts';
 import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
@@ -31,8 +32,6 @@ export interface BuildOutcome {
   readonly problems: readonly Problem[];
   readonly stages: readonly StageTime[];
 }
-
-const projectFolder = resolve(import.meta.dirname, '../..');
 
 /** From so many on, memory counts for more than a quarter of the time of the pages. */
 const enoughToFillMemory = 200;

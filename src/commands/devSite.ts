@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, statSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { dev } from 'astro';
 import { devCacheFolder } from '../site/folders.ts';
 import { pruneCache } from '../site/reportCache.ts';
@@ -9,6 +9,7 @@ import { desk } from './desk/deskIntegration.ts';
 import { deskWork } from './desk/deskWork.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import { openCache } from './openFolders.ts';
+import { installedIn, programFolder } from './ownCode.ts';
 import { siteConfig } from './siteConfig.ts';
 import type { Terminal } from './terminal.ts';
 import { notWritten } from './writing/notWritten.ts';
@@ -23,8 +24,6 @@ export interface DevRequest {
   /** Opens the desk for the person; null where its address is only printed. */
   readonly open?: ((address: string) => Promise<void>) | null;
 }
-
-const projectFolder = resolve(import.meta.dirname, '../..');
 
 /** Reports that `dev` worked out are deleted once they are so old, milliseconds. */
 const keptFor = 7 * 24 * 60 * 60 * 1000;
@@ -42,7 +41,7 @@ export async function devSite({
   terminal,
   open = null,
 }: DevRequest): Promise<DevServer | null> {
-  if (openCache({ contentDir, projectFolder, terminal }) === null) return null;
+  if (openCache({ contentDir, projectFolder: programFolder, terminal }) === null) return null;
   // Astro and the pages are told in no other way.
   Object.assign(process.env, asksNobody, { CONTENT_DIR: contentDir });
   const inbox = join(contentDir, 'inbox');
@@ -58,7 +57,7 @@ export async function devSite({
   let origin = 'http://localhost';
   const atDesk = desk({
     contentDir,
-    projectFolder,
+    projectFolder: programFolder,
     work: deskWork(contentDir),
     uninvited: () => tell(),
   });
@@ -74,8 +73,10 @@ export async function devSite({
   const server = await start({
     ...config,
     integrations: [...(config.integrations ?? []), atDesk.integration],
+    // The framework serves files of its own root only, and fonts lie beside a program that is a package.
+    ...(installedIn === null ? {} : { vite: { ...config.vite, server: { fs: { allow: [installedIn] } } } }),
     configFile: false,
-    root: projectFolder,
+    root: programFolder,
     ...(port === null ? {} : { server: { port } }),
   });
   origin = `http://localhost:${server.address.port}`;

@@ -1,7 +1,9 @@
 import { availableParallelism } from 'node:os';
+import { pathToFileURL } from 'node:url';
 import Tinypool from 'tinypool';
 import type { ReportPlaces, ReportTask } from './reportWorker.ts';
 import type { WrittenPage } from './rendering/writePages.ts';
+import { moduleFile } from './ownCode.ts';
 import { readCode } from './readCode.ts';
 import { ReportsFailed, type FailedReport } from './reportsFailed.ts';
 
@@ -11,7 +13,7 @@ export const fewReports = 4;
 /** Tasks for one worker: it is then replaced, since the renderer of pictures gives memory back at its end only. */
 const mostTasks = 250;
 
-const workerFile = new URL('./reportWorker.ts', import.meta.url);
+const workerFile = pathToFileURL(moduleFile('commands/reportWorker.ts'));
 
 /** What each report's task has written. */
 export type Done = ReadonlyMap<string, readonly WrittenPage[]>;

@@ -1,14 +1,15 @@
-import { fileURLToPath } from 'node:url';
+import { pathToFileURL } from 'node:url';
 import type { AstroUserConfig } from 'astro';
 import type { LivePlaces } from '../site/liveSite.ts';
+import { moduleFile, sourceFile } from './ownCode.ts';
 
 type Plugin = NonNullable<NonNullable<AstroUserConfig['vite']>['plugins']>[number];
 
 const name = 'virtual:straightface/site';
 const resolved = `\0${name}`;
 const sharedName = 'virtual:straightface/given';
-const givenFile = new URL('../site/givenSite.ts', import.meta.url);
-const liveFile = new URL('../site/liveSite.ts', import.meta.url);
+const givenFile = pathToFileURL(moduleFile('site/givenSite.ts'));
+const liveFile = sourceFile('site/liveSite.ts');
 
 /** Code for the pages of a build: all is read already, and whoever renders them gives it. */
 export const givenToPages = `import { givenSite } from ${JSON.stringify(sharedName)};
@@ -17,7 +18,7 @@ export const contentDir = () => givenSite().contentDir;`;
 
 /** Code for pages that read the content folder themselves, so that each shows it as it is. */
 export const readByPages = (places: LivePlaces): string =>
-  `import { liveSite } from ${JSON.stringify(fileURLToPath(liveFile))};
+  `import { liveSite } from ${JSON.stringify(liveFile)};
 export const siteContent = (of) => liveSite(${JSON.stringify(places)}, of);
 export const contentDir = () => ${JSON.stringify(places.contentDir)};`;
 

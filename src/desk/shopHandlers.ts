@@ -1,6 +1,7 @@
 import type { Context } from 'hono';
 import { changedMeanwhile } from './changedMeanwhile.ts';
 import { schemaLine } from '../intake/authored/schemaLine.ts';
+import { contentVersion } from '../intake/authored/shop.ts';
 import { editAnswers } from '../intake/edits/editAnswers.ts';
 import { shopFile } from '../site/sharedFiles.ts';
 import { fieldsOf } from './answerGroups.ts';
@@ -13,7 +14,7 @@ import type { Told } from './told.ts';
 type Handler = (context: Context) => Answered;
 
 /** What `shop.yaml` begins with where there was none. */
-const opening = `${schemaLine('shop', '')}\nschema: 1\n`;
+const opening = `${schemaLine('shop', '')}\nschema: ${contentVersion}\n`;
 
 /** The page on which a shop says who it is, and what its form does. */
 export function shopHandlers(answer: Answering): { readonly read: Handler; readonly write: Handler } {

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { installedVersions } from './installedVersions.ts';
 
 /** Folders of `src` whose code decides over what a report says. */
 const deciding = [
@@ -15,7 +16,6 @@ const deciding = [
   'kit',
   'site',
 ];
-const beside = ['package.json', 'package-lock.json'];
 
 /** Hashes of folders that were read already. */
 type Known = Map<string, string>;
@@ -52,8 +52,7 @@ function hashOfFolders(projectFolder: string, names: readonly string[], known: K
   if (!names.every((name) => existsSync(join(projectFolder, name)))) return null;
   const hash = createHash('sha256').update(process.version);
   for (const name of names) hash.update(`\n${name}\n`).update(folderHash(join(projectFolder, name), known));
-  for (const file of beside.map((name) => join(projectFolder, name)).filter((path) => existsSync(path)))
-    hash.update(readFileSync(file));
+  hash.update(installedVersions(projectFolder));
   return hash.digest('hex');
 }
 

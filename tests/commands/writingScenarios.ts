@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFil
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { draftCommand } from '../../src/commands/draft/draftCommand.ts';
+import { initCommand } from '../../src/commands/init/initCommand.ts';
 import { localDate } from '../../src/commands/localDate.ts';
 import { planCommand } from '../../src/commands/plan/planCommand.ts';
 import { recordLedger } from '../../src/commands/recordLedger.ts';
@@ -60,6 +61,11 @@ function record(contentDir: string, disk: Disk = realDisk, outDir?: string): Run
   const { terminal, said } = listen();
   const built = outDir === undefined ? {} : { outDir };
   return { ok: recordLedger({ contentDir, today, terminal, disk, ...built }), said: said() };
+}
+
+function init(folder: string, disk: Disk = realDisk): Run {
+  const { terminal, said } = listen();
+  return { ok: initCommand({ folder, named: folder, from: null, terminal, disk }) === 0, said: said() };
 }
 
 let site: string | null = null;
@@ -220,5 +226,13 @@ export const scenarios: readonly Scenario[] = [
     typed: () => ['record.ts'],
     next: (content) => void record(content, realDisk, builtSite()),
     steps: 20,
+  },
+  {
+    name: 'init, in the folder of a shop',
+    make: async () => contentFolder({ 'shop/README.md': 'Ours.' }),
+    run: (folder, disk) => init(join(folder, 'shop'), disk),
+    typed: (folder) => ['straightface.ts', 'init', join(folder, 'shop')],
+    next: (folder) => void init(join(folder, 'shop')),
+    steps: 40,
   },
 ];

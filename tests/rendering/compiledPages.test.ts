@@ -4,6 +4,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   utimesSync,
   writeFileSync,
@@ -14,8 +15,7 @@ import { describe, expect, test } from 'vitest';
 import { compiledPages, pagesKey } from '../../src/commands/rendering/compiledPages.ts';
 
 /** A project whose pages compile to two files, and how often they were compiled. */
-function project() {
-  const projectFolder = mkdtempSync(join(tmpdir(), 'project-'));
+function project(projectFolder = mkdtempSync(join(tmpdir(), 'project-'))) {
   let compiled = 0;
   const of = (code: string, address: { readonly site?: string } = {}) => {
     const wanted = { projectFolder, address, code };
@@ -33,7 +33,7 @@ function project() {
       });
     return { pages, folder: join(projectFolder, '.cache/pages', pagesKey(wanted)) };
   };
-  return { of, compiled: () => compiled, all: join(projectFolder, '.cache/pages') };
+  return { projectFolder, of, compiled: () => compiled, all: join(projectFolder, '.cache/pages') };
 }
 
 describe('pages are compiled', () => {
@@ -53,6 +53,16 @@ describe('pages are compiled', () => {
     const entries = [of('a'), of('b'), of('a', { site: 'https://golf.example' })].map(({ pages }) => pages());
     expect(new Set((await Promise.all(entries)).map(({ entry }) => entry)).size).toBe(3);
     expect(compiled()).toBe(3);
+  });
+
+  test('anew where the project was moved: they name modules by their place on the disk', async () => {
+    const before = project();
+    await before.of('a').pages();
+    const folder = `${before.projectFolder}-moved`;
+    renameSync(before.projectFolder, folder);
+    const after = project(folder);
+    const { entry } = await after.of('a').pages();
+    expect([after.compiled(), entry.startsWith(folder)]).toEqual([1, true]);
   });
 
   test.each(['code/prerender-entry.1.mjs', 'static/icon.svg', 'files.sealed'])(

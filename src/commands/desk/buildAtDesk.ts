@@ -1,9 +1,9 @@
 import { spawn } from 'node:child_process';
-import { resolve } from 'node:path';
 import type { Built } from '../../desk/deskWork.ts';
+import { moduleFile } from '../ownCode.ts';
 
 /** A process of its own, as the framework cannot serve and build in one. */
-const command = resolve(import.meta.dirname, '../build.ts');
+const command = moduleFile('commands/build.ts');
 
 /** Builds the site as `npm run build` does; who asks while a build is at work gets the same one. */
 export function buildAtDesk(contentDir: string, outDir: string): () => Promise<Built> {

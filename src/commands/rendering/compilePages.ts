@@ -1,7 +1,7 @@
 import { renameSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { sourceFile } from '../ownCode.ts';
 import type { SiteAddress } from '../siteAddress.ts';
 import { pagesConfig } from '../siteConfig.ts';
 import { givenToPages, siteModule } from '../siteModule.ts';
@@ -13,7 +13,7 @@ export interface Compilation {
   readonly folder: string;
 }
 
-const entry = fileURLToPath(new URL('./pagesEntry.ts', import.meta.url));
+const entry = sourceFile('commands/rendering/pagesEntry.ts');
 
 /**
  * Has the framework compile the pages and bundle their styles and scripts: into `code` what renders, its entry of the

@@ -39,9 +39,9 @@ const byTheFramework: Compile = async (compilation) => {
   await compilePages(compilation);
 };
 
-/** The same for the same pages: the same code, libraries and address. */
-export function pagesKey({ code, address }: PagesToCompile): string {
-  return hashOf([code, address, process.env['SPECIMENS'] ?? null]);
+/** The same for the same pages: the same code, libraries and address, in the same place, which they name. */
+export function pagesKey({ projectFolder, code, address }: PagesToCompile): string {
+  return hashOf([code, address, projectFolder, process.env['SPECIMENS'] ?? null]);
 }
 
 /**

@@ -29,14 +29,21 @@ const languageTag = answer(
 ).describe('how dates are written and words are spelled; `en-GB` if left out');
 
 /** The version of what a shop writes; it goes up when a file that was right once no longer means the same. */
+export const contentVersion = 1;
+
 const schemaVersion = answer(
-  typed.regex(/^1$/).transform(() => 1 as const),
+  typed.regex(new RegExp(`^${contentVersion}$`)).transform(() => contentVersion),
   {
-    expected: 'schema: 1, the only version that this Straightface reads',
-    cure: 'Use the version of Straightface that the content was written for; its CHANGELOG says how to bring content along.',
+    expected: `schema: ${contentVersion}, the only version that this Straightface reads`,
+    cure: 'Run npm run migrate: it brings content of an earlier version along, and says what a later one needs.',
   },
-  '`1`',
-  { type: undefined, minLength: undefined, pattern: undefined, enum: [1, '1'] },
+  `\`${contentVersion}\``,
+  {
+    type: undefined,
+    minLength: undefined,
+    pattern: undefined,
+    enum: [contentVersion, String(contentVersion)],
+  },
 ).describe('the version of the keys of all files in `content/`');
 
 const reuse = strict({

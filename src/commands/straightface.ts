@@ -1,0 +1,3 @@
+import { runCommand } from './runCommand.ts';
+
+await runCommand(() => import('./cli/straightface.ts'));
