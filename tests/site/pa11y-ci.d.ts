@@ -1,5 +1,6 @@
 declare module 'pa11y-ci' {
   interface Issue {
+    readonly runner: 'axe' | 'htmlcs';
     readonly code: string;
     readonly message: string;
     readonly selector: string;

@@ -25,3 +25,10 @@ function everyHtmlFile(folder: string): string[] {
 export function pathOf(file: string): string {
   return `/${file.replace(/index\.html$/, '')}`;
 }
+
+/** What a file of a built site is made by: all reports have one template, and so have all specimens. */
+export function templateOf(file: string): string {
+  return file
+    .replace(/^specimens\/.+\//, 'specimens/*/')
+    .replace(/(?<=^|\/)(reports|embed|kinds|pairs|contenders)\/[^/]+\//g, '$1/*/');
+}
