@@ -3,7 +3,7 @@ import type { Problem } from '../../problems/problem.ts';
 import { binaryKind, decodeBytes } from '../shots/bytes.ts';
 
 /** The text of a file that a shop wrote; null with an error where its bytes cannot be read as one. */
-interface DecodedFile {
+export interface DecodedFile {
   readonly text: string | null;
   /** What it was saved as. */
   readonly encoding: 'UTF-8' | 'UTF-16' | 'Windows-1252';

@@ -10,7 +10,7 @@ import { editedIn, spliceFor, type Place, type Splice } from './splice.ts';
 import { behindColon, onOneLine } from './writtenAnswer.ts';
 
 /** A text with its edits, or why it could not be edited: a sentence. */
-type EditedText = { readonly text: string } | { readonly refused: string };
+export type EditedText = { readonly text: string } | { readonly refused: string };
 
 /** Edits answers in the text of a `report.md`; its narrative stays as it is. */
 export function editReport(text: string, edits: readonly AnswerEdit[]): EditedText {
