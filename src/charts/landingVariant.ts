@@ -21,10 +21,7 @@ import { wrapText } from './textWidth.ts';
 import { truePlaces, type SizedMark } from './truePlaces.ts';
 
 /** What one variant shows, with the image's name. */
-type LandingDrawing = Omit<
-  LandingInput,
-  'question' | 'subject' | 'finding' | 'description' | 'table'
-> & {
+type LandingDrawing = Omit<LandingInput, 'question' | 'subject' | 'finding' | 'description' | 'table'> & {
   readonly name: string;
 };
 
