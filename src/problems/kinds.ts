@@ -132,7 +132,6 @@ export const problemKinds = {
   'hitter-not-in-csv': { severity: 'error', title: 'A hitter of the report has no shot in the CSV' },
   'exclusion-matches-nothing': { severity: 'error', title: 'An exclusion matches no shot' },
   'primary-column-missing': { severity: 'error', title: 'The primary metric has no column' },
-  'column-missing': { severity: 'error', title: 'A needed column is missing' },
   'unit-missing': { severity: 'error', title: 'A distance has no unit' },
   'not-a-number': { severity: 'error', title: 'Not a number' },
   'shots-differ-from-plan': { severity: 'warning', title: 'The number of shots is not the planned one' },

@@ -1,4 +1,5 @@
-import { assembleSession, nameInFile } from '../intake/assembleSession.ts';
+import { assembleSession } from '../intake/assembleSession.ts';
+import { nameInFile } from '../intake/placedRows.ts';
 import type { Shared } from '../intake/authored/shared.ts';
 import { canBeAddress } from '../intake/authored/reportName.ts';
 import { defineSource, type Source } from '../intake/authored/source.ts';

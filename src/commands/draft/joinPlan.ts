@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
-import { clubName } from '../../intake/assembleSession.ts';
+import { clubName } from '../../intake/placedRows.ts';
 import { contenderMatcher } from '../../intake/contenderNames.ts';
 import { fromFileName } from '../../intake/draft/fileName.ts';
 import { openColumns } from '../../intake/draft/openColumns.ts';

@@ -1,4 +1,5 @@
-import { shotsOf, type NamedHitter } from '../assembleSession.ts';
+import type { NamedHitter } from '../rowHitters.ts';
+import { shotsOf } from '../shotsOf.ts';
 import { exclusions, type ExclusionEntry } from '../authored/exclusions.ts';
 import { splitReport } from '../authored/frontMatter.ts';
 import { firstLine } from '../authored/places.ts';

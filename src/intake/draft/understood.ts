@@ -1,6 +1,6 @@
 import { orderClass, type OrderClass } from '../../stats/orderClass.ts';
 import type { MetricId } from '../../trade/metrics.ts';
-import { clubName, inHitOrder, type PlacedRow } from '../assembleSession.ts';
+import { clubName, inHitOrder, type PlacedRow } from '../placedRows.ts';
 import { foldedName } from '../contenderNames.ts';
 import type { ShotColumn, ShotFile } from '../shots/shotFile.ts';
 

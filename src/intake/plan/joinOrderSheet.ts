@@ -1,6 +1,6 @@
 import { makeProblem } from '../../problems/makeProblem.ts';
 import type { Problem } from '../../problems/problem.ts';
-import { clubName, inHitOrder, type PlacedRow } from '../assembleSession.ts';
+import { clubName, inHitOrder, type PlacedRow } from '../placedRows.ts';
 import { foldedName } from '../contenderNames.ts';
 import { isMisread } from '../leftOutReadings.ts';
 import type { ShotFile, ShotRow } from '../shots/shotFile.ts';

@@ -1,4 +1,4 @@
-import { clubName, inHitOrder } from '../assembleSession.ts';
+import { clubName, inHitOrder } from '../placedRows.ts';
 import { understand } from '../draft/understood.ts';
 import { contenderMatcher, foldedName } from '../contenderNames.ts';
 import type { ShotFile } from '../shots/shotFile.ts';

@@ -106,7 +106,7 @@ export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report
   const [first] = others;
   if (first !== undefined) {
     report(
-      `${who}-names-merged`,
+      who === 'club' ? 'club-names-merged' : 'hitter-names-merged',
       { line: first.line },
       {
         expected: `one spelling: "${spellings.first.get(nameText(first.spelling).toLowerCase())?.name ?? ''}"`,

@@ -20,7 +20,7 @@ interface Told {
   readonly narrative?: string;
 }
 
-function found({
+function problemsOf({
   slug = 'two-heads',
   file = 'shots.csv',
   player = 'John Smith',
@@ -36,8 +36,10 @@ function found({
     [`reports/${slug}/report.md`]: `${twoHeads((text) => (front ?? ((same) => same))(matched(text)))}\n${narrative}\n`,
     [`reports/${slug}/${file}`]: withPlayer(player),
   });
-  return checkedSite(root).problems.filter(({ kind }) => kind === 'hitter-named');
+  return checkedSite(root).problems;
 }
+
+const found = (told: Told) => problemsOf(told).filter(({ kind }) => kind === 'hitter-named');
 
 const lines = (told: Told): readonly string[] =>
   found(told).map(({ severity, line, found: what, cure }) => `${severity} ${line} ${what} ${cure}`);
@@ -208,4 +210,15 @@ test('names of people are told from names of roles', () => {
   expect(people).toEqual([{ whole: ['john', 'smith'], telling: ['john', 'smith'] }]);
   expect(namesPerson('smith-2026.csv', people)).toBe(true);
   expect(namesPerson('smithers.csv', people)).toBe(false);
+});
+
+test('a file named like a person whom nobody has told us of is an error of its own', () => {
+  const like = (file: string): readonly string[] =>
+    problemsOf({ file, player: 'one' })
+      .filter(({ kind }) => kind === 'file-named-like-person')
+      .map(({ severity, line, found: what, cure }) => `${severity} ${line} ${what}: ${cure}`);
+  expect(like('Jane Miller 2026-04-11.csv')).toEqual([
+    'error 11 two words like a first and a last name: Rename the file, for example to session.csv, here and beside report.md.',
+  ]);
+  expect(like('Two Heads.csv')).toEqual([]);
 });
