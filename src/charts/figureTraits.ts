@@ -30,28 +30,41 @@ interface FigureTraits {
   readonly modelled: boolean;
   /** Null where it may always leave the page. */
   readonly offeredWith: OfferNeed | null;
+  /** Of a chart of the report: the measures that it shows. */
+  readonly measures: readonly MetricId[];
+  /** Whether its marks are shots, each with these measures or the one that it is about. */
+  readonly ofShots: boolean;
+  /** Whether a phone folds it. */
+  readonly folded: boolean;
 }
 
 /** Every chart there is, in the order of the page. */
 export const figureTraits = {
   apart: chart('How far apart?', 'answer', { each: 'metric', answering: true }),
-  shots: chart('All the shots', 'answer', { each: 'metric' }),
-  landing: chart('Where they landed', 'shots'),
+  shots: chart('All the shots', 'answer', { each: 'metric', ofShots: true }),
+  landing: chart('Where they landed', 'shots', { measures: ['carry', 'side'], ofShots: true, folded: true }),
   delivery: chart('Was it the same swing?', 'swing'),
-  order: chart('Shots in order', 'swing', { each: 'metric' }),
+  order: chart('Shots in order', 'swing', { each: 'metric', ofShots: true }),
   yards: chart('Where do the yards come from?', 'swing', {
     answering: true,
     modelled: true,
     offeredWith: 'part-named',
   }),
-  'launch-and-spin': chart('Launch and spin at this ball speed', 'swing', { modelled: true }),
+  'launch-and-spin': chart('Launch and spin at this ball speed', 'swing', {
+    modelled: true,
+    measures: ['launch_angle', 'spin_rate'],
+    ofShots: true,
+  }),
   hitters: chart('Who gained?', 'golfers', { each: 'metric', answering: true }),
   luck: chart('How large a difference does chance make?', 'spread', {
     each: 'metric',
     answering: true,
     offeredWith: 'luck-agrees-with-answer',
   }),
-  spread: chart('Which is more consistent?', 'spread', { offeredWith: 'spread-told-apart' }),
+  spread: chart('Which is more consistent?', 'spread', {
+    offeredWith: 'spread-told-apart',
+    measures: ['carry', 'side'],
+  }),
   'with-and-without': chart('Did leaving shots out change it?', 'spread', { each: 'metric' }),
   meetings: chart('How far apart, report by report?', 'pairs', { answering: true }),
 } as const satisfies Readonly<Record<string, FigureTraits>>;
@@ -68,6 +81,9 @@ function chart(
     answering: false,
     modelled: false,
     offeredWith: null,
+    measures: [],
+    ofShots: false,
+    folded: false,
     ...traits,
   };
 }

@@ -13,6 +13,20 @@ interface ToldRow extends GapRow {
   readonly told: string;
 }
 
+/** How many of these rows have the one named first ahead, of those that have a difference. */
+export function rowsAhead(rows: readonly GapRow[]): { readonly ahead: number; readonly of: number } {
+  const found = rows.flatMap(({ estimate }) => (estimate === null ? [] : [estimate]));
+  return { ahead: found.filter((estimate) => estimate > 0).length, of: found.length };
+}
+
+/** Rows as cells; the last has the range of one golfer more, which has no estimate of its own. */
+export function rowCells(rows: readonly ToldRow[], another: ToldRow | null): readonly (readonly string[])[] {
+  return [
+    ...rows.map(({ name, cells }) => [name, ...cells]),
+    ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
+  ];
+}
+
 /** A difference of a pair, found as `a` minus `b`, as a row of bars counted towards the first-named of `turned`. */
 export function gapRow(
   name: string,

@@ -12,7 +12,7 @@ import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';
-import { gapRow } from './gapRow.ts';
+import { gapRow, rowCells, rowsAhead } from './gapRow.ts';
 import { pooledRowsChart } from './pooledRows.ts';
 import { turnedPair } from './turnedPair.ts';
 
@@ -57,14 +57,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     ...figureHead('hitters', { of: 'pair', metric: metric.id, a: pair.a, b: pair.b }, findings),
     ...words,
     ...band,
-    finding: golfersFinding(
-      {
-        ahead: each.filter(({ estimate }) => estimate !== null && estimate > 0).length,
-        of: each.filter(({ estimate }) => estimate !== null).length,
-      },
-      answer,
-      telling,
-    ),
+    finding: golfersFinding(rowsAhead(each), answer, telling),
     foot: golferFoot(metric.id, pair.level),
     key: keyWords([pair], metric.matters, telling),
     open: pair.openBecause !== null,
@@ -76,10 +69,7 @@ export function hittersFigure(metric: MetricFindings, telling: Telling): Figure 
     table: {
       caption: tableCaption,
       head: tableHead,
-      rows: [
-        ...rows.map(({ name, cells }) => [name, ...cells]),
-        ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
-      ],
+      rows: rowCells(rows, another),
     },
     a: turned.a,
     b: turned.b,

@@ -3,6 +3,7 @@ import { visible } from '../problems/visible.ts';
 import type { Problem } from '../problems/problem.ts';
 import { asChoice, type AnswerField, type Choice } from './answerFields.ts';
 import { fieldLabel } from './fieldLabel.ts';
+import { choice } from './choice.ts';
 import { html, type Markup } from './markup.ts';
 import { problemText } from './problemText.ts';
 import { controlName } from './submittedAnswers.ts';
@@ -132,16 +133,7 @@ function choices(field: AnswerField, { typed }: ControlState, id: string): Marku
   return html`${type === 'checkbox' ? html`<input type="hidden" name="${name}" value="" />` : ''}${[
     ...known,
     ...others.map(asChoice),
-  ].map(
-    (choice, index) =>
-      html`<label class="choice" for="${id}-${index}"
-        ><input
-          type="${type}"
-          id="${id}-${index}"
-          name="${name}"
-          value="${choice.value}"
-          ${isOn(choice) ? 'checked' : ''}
-        />${choice.words}</label
-      >`,
+  ].map(({ value, words }, index) =>
+    choice({ type, id: `${id}-${index}`, name, value, checked: isOn({ value, words }), words }),
   )}`;
 }

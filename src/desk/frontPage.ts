@@ -3,6 +3,7 @@ import { capitalised } from '../prose/words.ts';
 import { buildForm } from './buildForm.ts';
 import { hiddenFields } from './hiddenFields.ts';
 import type { DeskPlaces } from './deskPlaces.ts';
+import { choice } from './choice.ts';
 import { html, type Markup } from './markup.ts';
 import { placingFields } from './planPlacing.ts';
 import type { WaitingPlan } from './plansAtDesk.ts';
@@ -113,17 +114,15 @@ function waitingForm({
     <fieldset class="field">
       <legend>Waiting in the inbox</legend>
       <p class="help">Tick the files of one session.</p>
-      ${waiting.map(
-        (name, index) =>
-          html`<label class="choice" for="waiting-${index}"
-            ><input
-              type="checkbox"
-              id="waiting-${index}"
-              name="names"
-              value="${name}"
-              checked
-            />${name}</label
-          >`,
+      ${waiting.map((name, index) =>
+        choice({
+          type: 'checkbox',
+          id: `waiting-${index}`,
+          name: 'names',
+          value: name,
+          checked: true,
+          words: name,
+        }),
       )}
     </fieldset>
     ${placingFields(plans, 'waiting')}

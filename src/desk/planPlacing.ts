@@ -1,5 +1,6 @@
 import { dateInWords } from '../prose/date.ts';
 import type { Placing } from './deskWork.ts';
+import { choice } from './choice.ts';
 import { html, type Markup } from './markup.ts';
 import type { WaitingPlan } from './plansAtDesk.ts';
 import type { Submitted } from './submittedAnswers.ts';
@@ -17,24 +18,23 @@ const ofNone = 'no plan';
  */
 export function placingFields(plans: readonly WaitingPlan[], form: string): Markup {
   if (plans.length === 0) return html``;
-  const choice = (value: string, words: string, index: number): Markup =>
-    html`<label class="choice" for="${form}-plan-${index}"
-      ><input
-        type="radio"
-        id="${form}-plan-${index}"
-        name="${planName}"
-        value="${value}"
-        ${value === asTheyFit ? 'checked' : ''}
-      />${words}</label
-    >`;
+  const plan = (value: string, words: string, index: number): Markup =>
+    choice({
+      type: 'radio',
+      id: `${form}-plan-${index}`,
+      name: planName,
+      value,
+      checked: value === asTheyFit,
+      words,
+    });
   return html`<fieldset class="field">
       <legend>Does the session belong to a test that you planned?</legend>
       <div class="choices">
-        ${choice(asTheyFit, 'To the one that it fits, if it fits one', 0)}
+        ${plan(asTheyFit, 'To the one that it fits, if it fits one', 0)}
         ${plans.map(({ slug, title, date }, index) =>
-          choice(slug, `To ${title}, planned on ${dateInWords(date)}`, index + 1),
+          plan(slug, `To ${title}, planned on ${dateInWords(date)}`, index + 1),
         )}
-        ${choice(ofNone, 'To none: it is a test of its own', plans.length + 1)}
+        ${plan(ofNone, 'To none: it is a test of its own', plans.length + 1)}
       </div>
     </fieldset>
     ${warmUpsField(form)}`;

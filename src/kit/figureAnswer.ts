@@ -1,10 +1,10 @@
 import type { DrawnFigure } from '../charts/figure.ts';
+import { figureTraits } from '../charts/figureTraits.ts';
 import type { Findings, MetricFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
 import { bearsOn, cautionsFor, gravestBeside } from '../prose/cautions.ts';
 import { pairAnswers } from '../prose/pairAnswer.ts';
 import type { AnswerBlock, Caution, PairAnswer } from '../prose/statement.ts';
-import type { MetricId } from '../trade/metrics.ts';
 import type { Report } from './report.ts';
 
 /** The answer that a chart is about, with the cautions that bear on it. */
@@ -56,18 +56,11 @@ export function comparedIn(
     : [...new Set(answer.answers.flatMap(({ ahead, behind }) => [ahead, behind]))];
 }
 
-/** Measures of which a chart that is about none alone shows averages or scatters. */
-const shownIn: Readonly<Partial<Record<DrawnFigure['chart'], readonly MetricId[]>>> = {
-  landing: ['carry', 'side'],
-  spread: ['carry', 'side'],
-  'launch-and-spin': ['launch_angle', 'spin_rate'],
-};
-
 /** The measures that a chart shows. */
 export function metricsIn(
   { metrics }: Pick<Findings, 'metrics'>,
   { about, chart }: Pick<DrawnFigure, 'about' | 'chart'>,
 ): readonly MetricFindings[] {
-  const shown = about.of === 'report' ? (shownIn[chart] ?? []) : [about.metric];
+  const shown: readonly string[] = about.of === 'report' ? figureTraits[chart].measures : [about.metric];
   return metrics.filter(({ id }) => shown.includes(id));
 }

@@ -1,5 +1,6 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import type { MetricFindings, PairFindings } from '../findings/findings.ts';
+import type { ChartKind } from '../charts/figureTraits.ts';
+import type { PairFindings } from '../findings/findings.ts';
 import { spreadOf } from '../prose/spread.ts';
 import { yardsPart } from '../prose/yardsSplit.ts';
 import { afterTested, type ChartFinding } from '../prose/english/kit/found/chartFinding.ts';
@@ -15,7 +16,7 @@ import {
 import { shotsFound } from '../prose/english/kit/found/shots.ts';
 import { spreadFound } from '../prose/english/kit/found/spread.ts';
 import { yardsFound } from '../prose/english/kit/found/yards.ts';
-import { answerOfFigure, type FigureAnswer } from './figureAnswer.ts';
+import { answerOfFigure, metricsIn, type FigureAnswer } from './figureAnswer.ts';
 import type { Form } from './fitParts.ts';
 import { onceEachFigure } from './onceEachFigure.ts';
 import type { Report } from './report.ts';
@@ -30,48 +31,64 @@ export interface FigureFound extends ChartFinding {
 /** What a chart found; null where that is nothing but the answer that it is about. */
 export const figureFound = onceEachFigure(makeFigureFound);
 
-function makeFigureFound(report: Report, figure: DrawnFigure): FigureFound | null {
-  const { telling, findings } = report;
-  const answer = answerOfFigure(report, figure);
-  const heading = afterTested(telling, figure.finding);
-  const without = (found: ChartFinding): FigureFound => ({ ...found, tellsAnswer: false });
-  const withIt = (found: ChartFinding): FigureFound => ({ ...found, tellsAnswer: true });
-  const plain = without({ forms: [heading], further: figure.found });
-  switch (figure.chart) {
-    case 'apart':
-      return answer === null ? plain : null;
-    case 'shots':
-      return answer === null
-        ? plain
-        : withIt(shotsFound(answer.block, answer.answers, answer.metric, telling));
-    case 'order':
-      return answer === null ? plain : without(orderFound(answer.block, answer.metric, telling));
-    case 'landing':
-      return findings.landing === null ? plain : without(landingFound(findings.landing, telling));
-    case 'delivery':
-      return findings.swing === null ? plain : without(deliveryFound(findings.swing, telling));
-    case 'luck':
-    case 'hitters':
-      return answer === null ? plain : withIt(ofPair(answer, figure, report));
-    case 'yards':
-      return answer === null ? plain : withIt(ofYards(answer, figure, report));
-    case 'with-and-without':
-      return answer === null ? plain : withIt(ofLeftOut(answer, report));
-    case 'spread':
-      return without(
-        spreadFound(
-          findings.metrics.filter(isOfPlace).map((metric) => spreadOf(metric, findings)),
-          telling,
-        ),
-      );
-    case 'launch-and-spin':
-    case 'meetings':
-      return plain;
-  }
-}
+/** What a chart found by itself; null where that is no more than its heading and its caption say. */
+type Finder = (report: Report, figure: DrawnFigure) => ChartFinding | null;
 
-/** The measures whose scatter a chart shows. */
-const isOfPlace = ({ id }: MetricFindings): boolean => id === 'carry' || id === 'side';
+/** What a chart found of the answer that it is about. */
+type AnswerFinder = (answer: FigureAnswer, report: Report, figure: DrawnFigure) => ChartFinding;
+
+/** Charts whose finding holds the answer that they are about. */
+const withAnswer: Readonly<Partial<Record<ChartKind, AnswerFinder>>> = {
+  shots: ({ block, answers, metric }, { telling }) => shotsFound(block, answers, metric, telling),
+  luck: (answer, { telling }, figure) => {
+    const [first] = answer.answers;
+    return first === undefined || pairOf(answer, figure) === undefined
+      ? headingFound(answer.block, figure.finding, telling)
+      : luckFound(answer.block, first, answer.metric, figure.finding, telling);
+  },
+  hitters: (answer, { telling }, figure) => {
+    const [first] = answer.answers;
+    const pair = pairOf(answer, figure);
+    return first === undefined || pair === undefined
+      ? headingFound(answer.block, figure.finding, telling)
+      : golfersFound(answer.block, first, pair, figure.finding, telling);
+  },
+  yards: ofYards,
+  'with-and-without': ofLeftOut,
+};
+
+/** Charts that found something beside the answer. */
+const besideAnswer: Readonly<Partial<Record<ChartKind, Finder>>> = {
+  order: (report, figure) => {
+    const answer = answerOfFigure(report, figure);
+    return answer === null ? null : orderFound(answer.block, answer.metric, report.telling);
+  },
+  landing: ({ findings, telling }) =>
+    findings.landing === null ? null : landingFound(findings.landing, telling),
+  delivery: ({ findings, telling }) =>
+    findings.swing === null ? null : deliveryFound(findings.swing, telling),
+  spread: (report, figure) => {
+    const shown = metricsIn(report.findings, figure);
+    return spreadFound(
+      shown.map((metric) => spreadOf(metric, report.findings)),
+      report.telling,
+    );
+  },
+};
+
+function makeFigureFound(report: Report, figure: DrawnFigure): FigureFound | null {
+  const { chart } = figure;
+  const answer = answerOfFigure(report, figure);
+  // The lead chart is the answer in a picture.
+  if (chart === 'apart' && answer !== null) return null;
+  const told = answer === null ? undefined : withAnswer[chart]?.(answer, report, figure);
+  if (told !== undefined) return { ...told, tellsAnswer: true };
+  const found = besideAnswer[chart]?.(report, figure) ?? {
+    forms: [afterTested(report.telling, figure.finding)],
+    further: figure.found,
+  };
+  return { ...found, tellsAnswer: false };
+}
 
 /** Forms of what was found, the shortest always there, the others from this weight on. */
 export function foundForms({ forms }: ChartFinding, { about }: DrawnFigure, weight: number): readonly Form[] {
@@ -91,28 +108,15 @@ export function furtherParts(
   return further.map((text, at) => [{ weight: weight + at / 10, said: said('chart', text, about) }]);
 }
 
-function ofPair(
-  { block, answers, metric }: FigureAnswer,
-  figure: DrawnFigure,
-  { telling }: Report,
-): ChartFinding {
-  const [answer] = answers;
-  const pair = pairOf(metric, figure);
-  if (answer === undefined || pair === undefined) return headingFound(block, figure.finding, telling);
-  return figure.chart === 'luck'
-    ? luckFound(block, answer, metric, figure.finding, telling)
-    : golfersFound(block, answer, pair, figure.finding, telling);
-}
-
-function pairOf(metric: MetricFindings, { about }: DrawnFigure): PairFindings | undefined {
+function pairOf({ metric }: FigureAnswer, { about }: DrawnFigure): PairFindings | undefined {
   return about.of === 'pair' ? metric.pairs.find(({ a, b }) => a === about.a && b === about.b) : undefined;
 }
 
 /** What a flight model makes of the difference that the chart is about. */
 function ofYards(
   { block, answers: [answer] }: FigureAnswer,
-  figure: DrawnFigure,
   { telling, findings: { yards } }: Report,
+  figure: DrawnFigure,
 ): ChartFinding {
   const account = yards.find(({ a, b }) => a === answer?.about.a && b === answer.about.b)?.attribution;
   if (account?.state !== 'attributed' || answer === undefined)

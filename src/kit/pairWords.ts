@@ -2,7 +2,7 @@ import type { ContenderName } from '../charts/apartInput.ts';
 import { bandOf } from '../charts/bandOf.ts';
 import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
 import { figureTraits, type FigureId } from '../charts/figureTraits.ts';
-import { gapRow } from '../charts/gapRow.ts';
+import { gapRow, rowCells, rowsAhead } from '../charts/gapRow.ts';
 import { pooledRowsChart } from '../charts/pooledRows.ts';
 import { turnedPair } from '../charts/turnedPair.ts';
 import { isReadingStated } from '../findings/fairness.ts';
@@ -101,10 +101,7 @@ export function meetingsFigure(
     ...words,
     ...band,
     finding: meetingsFinding(
-      {
-        ahead: each.filter(({ estimate }) => estimate !== null && estimate > 0).length,
-        of: each.filter(({ estimate }) => estimate !== null).length,
-      },
+      rowsAhead(each),
       [turned.a.label, turned.b.label],
       id,
       metric.better === 'less' ? 'less' : 'more',
@@ -117,10 +114,7 @@ export function meetingsFigure(
     table: {
       caption: tableCaption,
       head: tableHead,
-      rows: [
-        ...rows.map(({ name, cells }) => [name, ...cells]),
-        ...(another === null ? [] : [[another.name, '–', ...another.cells.slice(1)]]),
-      ],
+      rows: rowCells(rows, another),
     },
     a: place(turned.a, a),
     b: place(turned.b, b),

@@ -10,27 +10,29 @@ import type { Problem } from '../problems/problem.ts';
  */
 export function dayProblems({ front, placeOf }: Source, today: string | null): readonly Problem[] {
   const { date, published, status, inventedData } = front;
-  const isAhead = (day: string | null): boolean =>
-    today !== null && status !== 'draft' && !inventedData && day !== null && day > today;
+  const ahead = (
+    key: 'date' | 'published',
+    day: string | null,
+    done: string,
+    more: string,
+  ): readonly Problem[] =>
+    today === null || status === 'draft' || inventedData || day === null || day <= today
+      ? []
+      : [
+          makeProblem('day-ahead', placeOf([key]), {
+            expected: `the day on which it was ${done}, ${today} at the latest`,
+            found: day,
+            cure: `Look at year and month. ${more}`,
+          }),
+        ];
   return [
-    ...(isAhead(date)
-      ? [
-          makeProblem('day-ahead', placeOf(['date']), {
-            expected: `the day on which it was hit, ${today} at the latest`,
-            found: date,
-            cure: 'Look at year and month. A test that is still to be hit is a draft.',
-          }),
-        ]
-      : []),
-    ...(isAhead(published)
-      ? [
-          makeProblem('day-ahead', placeOf(['published']), {
-            expected: `the day on which it was published, ${today} at the latest`,
-            found: published,
-            cure: 'Look at year and month. The day of publication is not announced: it is the day of the build that shows it.',
-          }),
-        ]
-      : []),
+    ...ahead('date', date, 'hit', 'A test that is still to be hit is a draft.'),
+    ...ahead(
+      'published',
+      published,
+      'published',
+      'The day of publication is not announced: it is the day of the build that shows it.',
+    ),
     ...(published !== null && published < date
       ? [
           makeProblem('published-before-hit', placeOf(['published']), {
