@@ -9,7 +9,8 @@ import { desk } from './desk/deskIntegration.ts';
 import { deskWork } from './desk/deskWork.ts';
 import { draftInbox } from './draft/draftInbox.ts';
 import { openCache } from './openFolders.ts';
-import { installedIn, programFolder } from './ownCode.ts';
+import { programFolder } from './ownCode.ts';
+import { servedFolders } from './servedFolders.ts';
 import { siteConfig } from './siteConfig.ts';
 import type { Terminal } from './terminal.ts';
 import { notWritten } from './writing/notWritten.ts';
@@ -73,8 +74,7 @@ export async function devSite({
   const server = await start({
     ...config,
     integrations: [...(config.integrations ?? []), atDesk.integration],
-    // The framework serves files of its own root only, and fonts lie beside a program that is a package.
-    ...(installedIn === null ? {} : { vite: { ...config.vite, server: { fs: { allow: [installedIn] } } } }),
+    vite: { ...config.vite, server: { fs: { allow: [...servedFolders()] } } },
     configFile: false,
     root: programFolder,
     ...(port === null ? {} : { server: { port } }),

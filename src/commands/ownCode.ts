@@ -14,9 +14,6 @@ export const sourceFile = (path: string): string => join(programFolder, 'src', p
 export const moduleFile = (path: string): string =>
   isCompiled ? join(programFolder, 'lib', path.replace(/\.ts$/, '.js')) : sourceFile(path);
 
-/** The outermost `node_modules` that the program is installed into, where its packages lie too; null in a checkout. */
-export const installedIn: string | null = /^.*?[/\\]node_modules(?=[/\\])/.exec(programFolder)?.[0] ?? null;
-
 function folderAbove(folder: string): string {
   if (existsSync(join(folder, 'package.json')) || dirname(folder) === folder) return folder;
   return folderAbove(dirname(folder));

@@ -11,7 +11,8 @@ export interface DevServer {
   readonly stop: () => Promise<void>;
 }
 
-function freePort(): Promise<number> {
+/** A port that nobody listens to. */
+export function freePort(): Promise<number> {
   return new Promise((done) => {
     const probe = createServer().listen(0, () => {
       const address = probe.address();
