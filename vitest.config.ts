@@ -1,10 +1,12 @@
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './tests/longFirst.ts';
 
 export default defineConfig({
   test: {
     // As many files at a time as there are processors; the default leaves one idle.
     maxWorkers: '100%',
     setupFiles: ['tests/properties.ts'],
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         extends: true,

@@ -4,6 +4,7 @@ import type { Ledger } from '../intake/ledger.ts';
 import type { Report } from '../kit/report.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Telling } from '../prose/telling.ts';
+import { once } from '../stats/onceEach.ts';
 import { examineReport } from './examineReport.ts';
 import type { WrittenReport } from './writtenReport.ts';
 import { inOtherUnits } from './toldTwice.ts';
@@ -29,7 +30,16 @@ export function makeReport(
   if (examined === null) return { report: null, problems };
   const { source, session, telling } = examined;
   const drawn = (told: Telling): readonly Figure[] => makeFigures(told, session, source.front);
-  let other: readonly Figure[] | null = null;
-  const figuresInOtherUnits = (): readonly Figure[] => (other ??= drawn(inOtherUnits(telling)));
-  return { report: { ...examined, key, figures: drawn(telling), figuresInOtherUnits, problems }, problems };
+  // Most of the time goes into drawing, and who only asks for problems or numbers looks at no figure.
+  const figures = once(() => drawn(telling));
+  const report: Report = {
+    ...examined,
+    key,
+    get figures() {
+      return figures();
+    },
+    figuresInOtherUnits: once(() => drawn(inOtherUnits(telling))),
+    problems,
+  };
+  return { report, problems };
 }

@@ -2,15 +2,15 @@ import { mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import pa11yCi from 'pa11y-ci';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { plannedOrder } from '../../src/intake/plan/plannedOrder.ts';
 import { hittingSheet } from '../../src/kit/hittingSheet.ts';
 import { usualExclusionRule, usualStoppingRule, usualWarmUp } from '../../src/planning/usualRules.ts';
-import { chromiumLaunch, launch } from '../site/browser.ts';
+import { launch } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { shop } from './contentFolder.ts';
+import { deskAudit } from './deskAudit.ts';
 import { startDev, type DevServer } from './devServer.ts';
 
 const folders = foldersFor(mkdtempSync(join(tmpdir(), 'straightface-plan-')));
@@ -176,37 +176,13 @@ test('the sheet of two dozen shots prints on one page of A4 and of Letter, and t
   await sheet.close();
 });
 
-describe.each([
-  ['light', false],
-  ['dark', true],
-] as const)('the pages of a plan in the %s theme', (_name, dark) => {
-  test('have no error by both pa11y runners', async () => {
-    const cookie = (await browser.cookies()).map(({ name, value: word }) => `${name}=${word}`).join('; ');
-    const audit = async (address: string, actions: string[]): Promise<unknown[]> => {
-      const { results, total } = await pa11yCi([address], {
-        runners: ['axe', 'htmlcs'],
-        standard: 'WCAG2AA',
-        levelCapWhenNeedsReview: 'warning',
-        useIncognitoBrowserContext: false,
-        headers: { cookie },
-        actions,
-        timeout: 120_000,
-        log: { info: () => undefined, error: () => undefined, debug: () => undefined },
-        chromeLaunchConfig: chromiumLaunch(dark),
-      });
-      expect(total).toBe(1);
-      return Object.entries(results).flatMap(([url, issues]) => issues.map((issue) => ({ url, ...issue })));
-    };
-    const isThere = (selector: string): string => `wait for element ${selector} to be visible`;
-    expect(
-      await audit(`${server.origin}/desk/plan/`, [isThere('form.plan'), 'click element form.plan summary']),
-    ).toEqual([]);
-    expect(await audit(`${server.origin}/desk/`, [isThere('section[aria-labelledby="plans"] li')])).toEqual(
-      [],
-    );
-    expect(await audit(`${server.origin}/desk/reports/alder-and-birch/`, [isThere('#planned')])).toEqual([]);
-    // On the desk nothing can run in the sheet, the runners neither.
-    const sheet = join(folders.content, 'reports/alder-and-birch/hitting-sheet.html');
-    expect(await audit(pathToFileURL(sheet).href, [isThere('.order')])).toEqual([]);
-  });
+test('no page of a plan has an error by both runners, in either theme', async () => {
+  const audit = (path: string, look: Parameters<typeof deskAudit>[2]): ReturnType<typeof deskAudit> =>
+    deskAudit(browser, new URL(path, server.origin).href, look);
+  expect(await audit('/desk/plan/', { pressed: ['form.plan summary'], there: 'form.plan' })).toEqual([]);
+  expect(await audit('/desk/', { there: 'section[aria-labelledby="plans"] li' })).toEqual([]);
+  expect(await audit('/desk/reports/alder-and-birch/', { there: '#planned' })).toEqual([]);
+  // On the desk nothing can run in the sheet, the runners neither.
+  const sheet = join(folders.content, 'reports/alder-and-birch/hitting-sheet.html');
+  expect(await audit(pathToFileURL(sheet).href, { there: '.order' })).toEqual([]);
 });

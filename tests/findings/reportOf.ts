@@ -96,8 +96,23 @@ export function writtenReport(invented: Invented): WrittenReport {
   };
 }
 
+/** Made last: a report never changes, and many tests ask for the same one. */
+const made = new Map<string, MadeReport>();
+const mostKept = 50;
+
 export function madeReport(invented: Invented, ledger: Ledger | null = null): MadeReport {
-  return makeReport(writtenReport(invented), ledger);
+  const key = JSON.stringify([invented, ledger], (_, value: unknown) =>
+    typeof value === 'number' && !Number.isFinite(value) ? String(value) : value,
+  );
+  const before = made.get(key);
+  const report = before ?? makeReport(writtenReport(invented), ledger);
+  made.delete(key);
+  made.set(key, report);
+  for (const [oldest] of made) {
+    if (made.size <= mostKept) break;
+    made.delete(oldest);
+  }
+  return report;
 }
 
 /** The report itself; fails with its problems where there is none. */
