@@ -52,7 +52,8 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
     step: column.step,
   });
   const judgedBy = whatJudges(order, gaps[0]?.method === 'paired-rounds', samples);
-  const reach = byHitter.length === 1 ? reachOf(samples, level, column.step, matters, judgedBy) : null;
+  const reach =
+    byHitter.length === 1 ? reachOf(samples, { level, step: column.step, matters, by: judgedBy }) : null;
   const own = { session, metric: id, samples, order };
   const free = withoutDrift(own);
   const facts: PairFacts = {
@@ -71,7 +72,11 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
       hitterGaps: hitterGaps(byHitter, level, column.step),
       byTurns: once(() => turnGaps(own)),
     },
-    withLeftOut: leftOutCounted(input.session, column, order, level, gaps[0]?.method === 'paired-rounds'),
+    withLeftOut: leftOutCounted(input.session, column, {
+      order,
+      level,
+      mayPair: gaps[0]?.method === 'paired-rounds',
+    }),
     drifts: order.rowsInHitOrder ? driftsOf(session, id, golfers.judged) : [],
     sequences: sequencesOf(session, golfers.judged),
     golfersAreUnit: unitOf(session) === 'hitter',
@@ -128,22 +133,20 @@ function driftOf(drifts: PairFacts['drifts']): MetricFindings['drift'] {
 function leftOutCounted(
   { shots, ...rest }: Session,
   { metric, step }: ShotColumn,
-  order: HitOrder,
-  level: number,
-  mayPair: boolean,
+  judging: { readonly order: HitOrder; readonly level: number; readonly mayPair: boolean },
 ): ShotsCounted | null {
   if (shots.every(({ excluded }) => excluded === null)) return null;
   const session: Session = { ...rest, shots: shots.map((shot) => ({ ...shot, excluded: null })) };
   const samples = samplesOf(session, metric);
   const byHitter = samplesByHitter(session, metric);
-  const { gaps } = gapsOf({ session, metric, order, samples, byHitter, level, step, mayPair });
+  const { gaps } = gapsOf({ session, metric, samples, byHitter, step, ...judging });
   return {
     session,
     samples,
     byHitter,
     gaps,
-    hitterGaps: hitterGaps(byHitter, level, step),
-    byTurns: once(() => turnGaps({ session, metric, samples, order })),
+    hitterGaps: hitterGaps(byHitter, judging.level, step),
+    byTurns: once(() => turnGaps({ session, metric, samples, order: judging.order })),
   };
 }
 

@@ -23,13 +23,18 @@ interface Reach {
   readonly shotsToShowLevel: number | null;
 }
 
+/** How gaps are judged; `step` of the readings and `matters` in the unit of the samples. */
+interface Judging {
+  readonly level: number;
+  readonly step: number;
+  readonly matters: number;
+  readonly by?: JudgedBy;
+}
+
 /** Null where fewer than two contenders can be judged, or none varies. One hitter, or hitters side by side. */
 export function reachOf(
   samples: readonly Sample[],
-  level: number,
-  step: number,
-  matters: number,
-  by: JudgedBy = { kind: 'shots' },
+  { level, step, matters, by = { kind: 'shots' } }: Judging,
 ): Reach | null {
   const judged = samples.filter(({ values }) => values.length >= fewestShotsJudged);
   const raw = judged.map(({ values }) => moments(values));

@@ -14,7 +14,7 @@ function samples(k: number, n: number, sd: number): Sample[] {
   }));
 }
 const reach = (k: number, n: number, sd: number, matters = 5, level = 0.95) => {
-  const found = reachOf(samples(k, n, sd), level, 0.1, matters);
+  const found = reachOf(samples(k, n, sd), { level, step: 0.1, matters });
   if (found === null) throw new Error('no reach');
   return found;
 };
@@ -130,10 +130,14 @@ describe('chance to find what matters', () => {
 });
 
 test('nothing can be said of one contender, or of readings that are all the same', () => {
-  expect(reachOf(samples(1, 12, 8), 0.95, 0.1, 5)).toBeNull();
+  expect(reachOf(samples(1, 12, 8), { level: 0.95, step: 0.1, matters: 5 })).toBeNull();
   expect(
-    reachOf([...samples(1, 12, 8), { contender: 'few', values: [1, 2, 3, 4] }], 0.95, 0.1, 5),
+    reachOf([...samples(1, 12, 8), { contender: 'few', values: [1, 2, 3, 4] }], {
+      level: 0.95,
+      step: 0.1,
+      matters: 5,
+    }),
   ).toBeNull();
   const flat = ['a', 'b'].map((contender) => ({ contender, values: Array<number>(9).fill(7) }));
-  expect(reachOf(flat, 0.95, 0.1, 5)).toBeNull();
+  expect(reachOf(flat, { level: 0.95, step: 0.1, matters: 5 })).toBeNull();
 });

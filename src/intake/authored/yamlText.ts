@@ -24,6 +24,14 @@ interface YamlReading {
  * and repeated keys are refused. `typed` must begin at the first line of `file`.
  */
 export function readYaml(file: string, typed: string): YamlReading {
+  if (last?.file !== file || last.typed !== typed) last = { file, typed, reading: parsed(file, typed) };
+  return last.reading;
+}
+
+/** What was read last: who looks at an unfinished draft asks for its answers six times in a row. */
+let last: { readonly file: string; readonly typed: string; readonly reading: YamlReading } | null = null;
+
+function parsed(file: string, typed: string): YamlReading {
   const text = typed.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   const unreadable = (problems: readonly Problem[]): YamlReading => ({
     tree: null,

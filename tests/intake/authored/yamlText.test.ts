@@ -266,3 +266,10 @@ test.each([
   expect(problems.length).toBeGreaterThan(0);
   expect(problems.every(({ kind }) => kind === 'yaml-syntax' || kind === 'too-long')).toBe(true);
 });
+
+test('a text that is asked for several times in a row is parsed once', () => {
+  const first = readYaml('reports/a/report.md', 'title: One');
+  expect(readYaml('reports/a/report.md', 'title: One')).toBe(first);
+  expect(readYaml('reports/b/report.md', 'title: One').placeOf(['title']).file).toBe('reports/b/report.md');
+  expect(readYaml('reports/b/report.md', 'title: Two').tree).toEqual({ title: 'Two' });
+});

@@ -1,0 +1,37 @@
+import type { ProblemKind } from '../../../problems/kinds.ts';
+import type { MetricId } from '../../../trade/metrics.ts';
+import type { Session } from '../../session.ts';
+import { problemOf, readingsOf, written, type Check, type Reading } from './check.ts';
+
+/** A reading that follows from two others of the same shot. */
+interface Relation<Id extends MetricId> {
+  readonly kind: ProblemKind;
+  readonly whole: Id;
+  readonly parts: readonly [Id, Id];
+  /** Whether a shot's readings cannot be, in canonical units, with room for how they are rounded. */
+  readonly fails: (value: Reading<Id>['value'], session: Session) => boolean;
+  /** What the two make of it. */
+  readonly expected: (value: Reading<Id>['value']) => string;
+  readonly cure: string;
+}
+
+/** A check of such a reading, which shows all three of the first shot in which it does not follow. */
+export function followsFrom<Id extends MetricId>({
+  kind,
+  whole,
+  parts,
+  fails,
+  expected,
+  cure,
+}: Relation<Id>): Check {
+  return (session) => {
+    const failing = readingsOf(session, [whole, ...parts]).filter(({ value }) => fails(value, session));
+    const [first] = failing;
+    if (first === undefined) return [];
+    const { value } = first;
+    const [own, one, other] = [whole, ...parts].map((id) => written(value[id], id, session.columns[id]));
+    const shots = failing.map(({ shot }) => shot);
+    const found = `${own} beside ${one} and ${other}`;
+    return problemOf(kind, session, whole, shots, { expected: expected(value), found, cure });
+  };
+}
