@@ -18,7 +18,7 @@ export interface JudgedPair {
   readonly estimate: number;
   readonly low: number;
   readonly high: number;
-  /** Whether it is open what made the difference: then the bar is not filled. */
+  /** Whether the cause of the difference is open: then the bar is not filled. */
   readonly open: boolean;
   /** What stands under the ring and the ends of the bar: rounded, without sign or unit. */
   readonly printed: { readonly estimate: string; readonly low: string; readonly high: string };

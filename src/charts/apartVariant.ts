@@ -34,7 +34,7 @@ export const apartVariant = (drawing: ApartDrawing, variant: Variant): string =>
         (pair, index) => (top: number) =>
           apartRow(pair, matters > 0 && index === first ? bandWords : null, style, layout, top),
       ),
-      (top) => gapAxis(ends, foot, scale, layout, top),
+      (top) => gapAxis({ ends, foot, scale, layout }, top),
     ],
     matters > 0 ? [hatch] : [],
   );

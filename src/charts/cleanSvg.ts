@@ -86,7 +86,7 @@ const cleanElement = (element: DrawingElement, ids: FreshIds): string => {
 // eslint-disable-next-line no-control-regex
 const unprintable = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g;
 
-/** What the root has besides what Plot gives it, or in its stead; Plot's type is ours nowhere. */
+/** Attributes of the root that Plot does not set, or sets to something else; none of Plot's own typography is kept. */
 const rootAttributes = {
   xmlns: svgNamespace,
   role: 'img',

@@ -101,7 +101,7 @@ export const contenderMarks: readonly ContenderMark[] = [
   },
 ];
 
-/** The mark of the contender listed at `index`, counted from 0. Throws past the sixth. */
+/** The mark of the contender listed at `index`, counted from 0. Throws for a seventh contender. */
 export const contenderMark = (index: number): ContenderMark => {
   const mark = contenderMarks[index];
   if (mark === undefined)

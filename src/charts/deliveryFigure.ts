@@ -52,7 +52,7 @@ export function deliveryFigure(telling: Telling): Figure {
 /** A difference of the swing as it is drawn and as it is told. */
 interface ToldRow {
   readonly drawn: DeliveryRow;
-  /** The one first whom it would favour; null where that is not known. */
+  /** Both names, first the one that it would favour; null where that is not known. */
   readonly names: readonly [string, string] | null;
   readonly heading: string;
   readonly sentence: string;

@@ -86,7 +86,7 @@ export class DrawingDocument {
   }
 }
 
-/** Stands where properties are looked for last, so that nothing is missed in silence. */
+/** Ends the chain of prototypes, so that a property which is not supported fails aloud. */
 const refusing = (what: string): object => {
   const refuse = (done: string, property: string): never => {
     throw new Error(

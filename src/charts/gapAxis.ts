@@ -45,14 +45,20 @@ const endWords = (
   };
 };
 
+interface GapAxis {
+  readonly ends: GapEnds;
+  /** What the ranges are, in a line below. */
+  readonly foot: string;
+  readonly scale: GapScale;
+  readonly layout: Layout;
+  /** From edge to edge where nothing else is given. */
+  readonly line?: Stretch;
+}
+
 /** The axis of a chart of gaps: numbers outward from 0, what lies towards either end, and what the ranges are. */
 export const gapAxis = (
-  ends: GapEnds,
-  foot: string,
-  { ticks }: GapScale,
-  layout: Layout,
+  { ends, foot, scale: { ticks }, layout, line = { from: 0, to: layout.width } }: GapAxis,
   top: number,
-  line: Stretch = { from: 0, to: layout.width },
 ): Part => {
   const { small, width, textRoom } = layout;
   const clamped = (x: number, words: string): number => {

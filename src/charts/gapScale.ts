@@ -20,7 +20,7 @@ export interface GapScale {
 
 /** Least room between two numbers of the axis, px. */
 const tickGap = 18;
-/** What the scale runs on beyond the least and the greatest that it holds, as a part of them. */
+/** How far the scale runs beyond the least and the greatest value on it, as a part of their range. */
 const beyond = 0.04;
 
 /**

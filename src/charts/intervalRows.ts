@@ -43,7 +43,7 @@ export interface IntervalRow {
   readonly interval: Interval | null;
   /** Whether a darker rule sets it off from the rows above: a sum, a remainder. */
   readonly setOff: boolean;
-  /** Whether it is open what made the difference: then the bar is not filled. */
+  /** Whether the cause of the difference is open: then the bar is not filled. */
   readonly open: boolean;
 }
 

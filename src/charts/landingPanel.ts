@@ -113,11 +113,16 @@ const panelWords = (
   ];
 };
 
+interface PanelShown {
+  readonly panel: LandingPanel;
+  readonly shots: readonly SizedMark<LandingMark>[];
+  /** Places of the other contenders. */
+  readonly others: readonly number[];
+}
+
 /** One contender's shots from above, the others' as grey dots, with everything said about them. */
 export const landingPanel = (
-  panel: LandingPanel,
-  shots: readonly SizedMark<LandingMark>[],
-  others: readonly number[],
+  { panel, shots, others }: PanelShown,
   at: PanelPlace,
   scale: LandingScale,
   layout: Layout,

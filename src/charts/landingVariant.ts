@@ -27,16 +27,21 @@ type LandingDrawing = Omit<LandingInput, 'question' | 'subject' | 'finding' | 'd
 
 type PanelShots = readonly SizedMark<LandingMark>[];
 
+interface PanelRow {
+  /** Places of its contenders. */
+  readonly row: readonly number[];
+  /** Of every contender. */
+  readonly shots: readonly PanelShots[];
+  readonly scale: LandingScale;
+  readonly layout: Layout;
+}
+
 /** Panels side by side under a rule. */
 const panelRow = (
-  drawing: LandingDrawing,
-  shots: readonly PanelShots[],
-  row: readonly number[],
-  scale: LandingScale,
-  layout: Layout,
+  { panels, within }: LandingDrawing,
+  { row, shots, scale, layout }: PanelRow,
   top: number,
 ): Part => {
-  const { panels, within } = drawing;
   const shown = row.flatMap((index) => {
     const panel = panels[index];
     return panel === undefined ? [] : [{ panel, index }];
@@ -48,9 +53,11 @@ const panelRow = (
       lines([{ x1: 0, y1: top, x2: layout.width, y2: top }], 'rule', 1),
       ...shown.flatMap(({ panel, index }, column) =>
         landingPanel(
-          panel,
-          shots[index] ?? [],
-          panels.flatMap((_, other) => (other === index ? [] : [other])),
+          {
+            panel,
+            shots: shots[index] ?? [],
+            others: panels.flatMap((_, other) => (other === index ? [] : [other])),
+          },
           { left: scale.lefts[column] ?? 0, top, text, within, numbered: column === 0 },
           scale,
           layout,
@@ -126,7 +133,7 @@ export const landingVariant = (drawing: LandingDrawing, variant: Variant): strin
     layout,
     [
       (top) => flowKey(keyItems(drawing), layout, top),
-      ...rows.map((row) => (top: number) => panelRow(drawing, shots, row, scale, layout, top)),
+      ...rows.map((row) => (top: number) => panelRow(drawing, { row, shots, scale, layout }, top)),
       (top) => axisPart(drawing.axis, layout, top),
     ],
     shots.length > 1 ? [dotsToCopy(counted)] : [],

@@ -10,7 +10,7 @@ interface TextStyle {
 export interface Layout {
   readonly variant: Variant;
   readonly width: number;
-  /** Longest line of words, px: one set in the wider type of whoever has not ours still ends before the edge of a picture. */
+  /** Longest line of words, px, with room to spare: in a wider fallback font it still ends before the edge of the picture. */
   readonly textRoom: number;
   readonly sentence: TextStyle;
   readonly numbers: TextStyle;

@@ -56,7 +56,7 @@ export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string =
             intervalRow(row, style, layout, top, matters > 0 && row === first ? bandWords : null),
         ),
       ]),
-      (top) => gapAxis(ends, foot, scale, layout, top, line),
+      (top) => gapAxis({ ends, foot, scale, layout, line }, top),
     ],
     matters > 0 ? [hatch] : [],
   );

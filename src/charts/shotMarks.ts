@@ -2,7 +2,7 @@ import type { Markish } from '@observablehq/plot';
 import { leftOutMarks, marks } from './signs.ts';
 import type { SizedMark } from './truePlaces.ts';
 
-/** A shot's mark as it is to be drawn. */
+/** The mark of one shot, ready to draw. */
 type ShotMark = SizedMark & { readonly leftOut: boolean };
 
 const alike = (one: ShotMark, other: ShotMark): boolean =>

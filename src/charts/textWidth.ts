@@ -61,7 +61,7 @@ export const wrapEvenly = (text: string, size: number, weight: Weight, room: num
   const lines = wrapText(text, size, weight, room);
   if (lines.length < 2) return lines;
   const widthOf = sourceSans(size, weight);
-  // A narrower room only helps while no word is cut for it.
+  // A narrower column helps only as long as no word has to be split.
   let [least, most] = [Math.max(room / 2, ...text.split(/\s+/).map(widthOf)), room];
   if (least >= room) return lines;
   while (most - least > 1) {

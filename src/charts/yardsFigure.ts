@@ -67,11 +67,13 @@ export function yardsFigure(primaries: readonly MetricFindings[], telling: Telli
     ...figureHead('yards', { of: 'pair', metric: 'carry', a: pair.a, b: pair.b }, telling.findings),
     ...words,
     finding: yardsFinding(
-      [...attribution.parts, null].map((part) =>
-        yardsPart(part?.id ?? null, part ?? attribution.unexplained, flip),
-      ),
-      turned.estimate(estimate),
-      [a, b],
+      {
+        parts: [...attribution.parts, null].map((part) =>
+          yardsPart(part?.id ?? null, part ?? attribution.unexplained, flip),
+        ),
+        gap: turned.estimate(estimate),
+        ...{ ahead: a, behind: b },
+      },
       metric.class !== 'measured',
       printing,
       telling,

@@ -108,7 +108,7 @@ function outcomeSection(report: ReportAtDesk, shots: ShotsAtDesk): Markup {
   </section>`;
 }
 
-/** Asked where a rule was made before: whoever made one is to say that it met no shot. */
+/** Asked where a rule was set beforehand: whoever set one has to say that it applied to no shot. */
 function noneForm({ report: { tree }, action, hidden }: ShownPart, shots: ShotsAtDesk): Markup {
   const rule = valueAt(tree ?? {}, ['plan', 'exclusion_rule']);
   const answer = tree?.['exclusions'];

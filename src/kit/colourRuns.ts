@@ -104,7 +104,7 @@ function countAgain(counts: Int32Array, runs: Int32Array, from: number, to: numb
   }
 }
 
-/** Where a colour stands in the table, or is to stand. */
+/** The place of a colour in the table, or the place it will get. */
 function slotOf(word: number, keys: Int32Array, numbers: Int32Array): number {
   const last = keys.length - 1;
   let slot = Math.imul(word ^ (word >>> 15), 0x2c1b3c6d);

@@ -32,7 +32,7 @@ export interface ContenderRecord {
   readonly id: string;
   readonly label: string;
   readonly builds: readonly BuildRecord[];
-  /** Whom it met in two reports or more, with the slug of the pair's page. */
+  /** The contenders it was compared with in two reports or more, each with the slug of the pair's page. */
   readonly met: readonly { readonly label: string; readonly pair: string }[];
 }
 

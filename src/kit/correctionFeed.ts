@@ -55,7 +55,7 @@ export function correctionItems(reports: readonly Report[], absolute: Absolute):
   );
 }
 
-/** By its day, what was put right and what stood there, so that it stays the same wherever it stands in the list. */
+/** Made of its day, what was put right and what stood there, so that it does not change with its place in the list. */
 function correctionId({ date, what, was }: Correction): string {
   const told = [what, was].map((words) => words.trim()).join('\n');
   return `corrected-${date}-${createHash('sha256').update(told).digest('hex').slice(0, 12)}`;

@@ -15,7 +15,7 @@ const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 const level = 2;
 
 /**
- * PNG (ISO/IEC 15948) in 256 colours, of which all that fill an area are exact: three fifths of what true colours take.
+ * PNG (ISO/IEC 15948) with a palette of 256 colours, exact for every colour that fills an area; about three fifths of the size of a true-colour file.
  * Flat drawings compress best unfiltered.
  */
 export function encodePng(pixels: Pixels, notes: PngNotes = withoutNotes): Uint8Array {

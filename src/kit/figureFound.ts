@@ -28,7 +28,7 @@ export interface FigureFound extends ChartFinding {
   readonly tellsAnswer: boolean;
 }
 
-/** What a chart found; null where that is nothing but the answer that it is about. */
+/** What a chart found; null where that is no more than the answer it is about. */
 export const figureFound = onceEachFigure(makeFigureFound);
 
 /** What a chart found by itself; null where that is no more than its heading and its caption say. */

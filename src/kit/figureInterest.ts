@@ -27,7 +27,7 @@ const gravity: readonly InterestStatement['kind'][] = [
 
 /** The interest that bears on what a picture or caption compares; nothing of it is told less exactly than on the page. */
 export interface FigureInterest {
-  /** The one that weighs most on whoever is ahead, the shortest form first. */
+  /** The interest that weighs most on whoever is ahead, shortest form first. */
   readonly one: readonly (readonly Said[])[];
   /** Whether that is money, a gift or a thing from outside the shop, without which no caption leaves. */
   readonly isFromOutside: boolean;

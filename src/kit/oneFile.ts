@@ -99,7 +99,7 @@ function isStyle(element: Element): boolean {
   return around === null;
 }
 
-/** What stands between the marks of the other units: without script nobody could ask for them. */
+/** What stands between the marks of the other units, which cannot be asked for without script. */
 function otherUnits({ html, comments }: ReadPage): readonly Edit[] {
   const edits: Edit[] = [];
   let open: number | null = null;

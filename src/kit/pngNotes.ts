@@ -7,7 +7,7 @@ export interface PngText {
 
 /** What the file of a picture says of it besides its pixels. */
 export interface PngNotes {
-  /** By which it has a size on paper; null leaves that to whoever prints it. */
+  /** Resolution, which gives the picture its size on paper; null leaves that to whoever prints it. */
   readonly pixelsPerInch: number | null;
   readonly texts: readonly PngText[];
 }

@@ -10,7 +10,7 @@ interface PictureRecord {
   /** Where the text of the licence stands; null without one. */
   readonly licence: string | null;
   readonly source: string;
-  /** What whoever uses it must not miss; empty where there is nothing. */
+  /** What anyone who uses the picture must know; empty where there is nothing. */
   readonly instructions: string;
 }
 

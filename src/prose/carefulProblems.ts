@@ -8,18 +8,20 @@ import type { CarefulWord } from './carefulWord.ts';
 import { offerReady, readyAbout, sayReady } from './readySentence.ts';
 import type { Telling } from './telling.ts';
 
-/**
- * A problem for each sort of careful word in a sentence, where it counts.
- *
- * @param where what holds the sentence; in place of a name nothing can be offered
- */
+/** What a sentence is read with. */
+export interface Reading {
+  readonly telling: Telling;
+  readonly severity: Severity;
+  /** What holds the sentence; in place of a name nothing can be offered. */
+  readonly where: 'narrative' | 'front matter' | 'name';
+}
+
+/** A problem for each sort of careful word in a sentence, where it counts. */
 export function carefulProblems(
   { text, written }: Pick<ProseSentence, 'text' | 'written'>,
   words: readonly CarefulWord[],
-  telling: Telling,
   placeOf: (offset: number) => Partial<Place> & { readonly file: string },
-  severity: Severity,
-  where: 'narrative' | 'front matter' | 'name' = 'name',
+  { telling, severity, where }: Reading,
 ): Problem[] {
   const countsHere = (counts: CarefulWord['counts']): boolean => {
     switch (counts) {

@@ -30,7 +30,7 @@ export function lintNames(
   ): readonly Problem[] =>
     written.flatMap(({ path, text }) =>
       sentencesOf(text ?? '').flatMap((sentence) =>
-        carefulProblems(sentence, own, telling, () => placeOf(path), severity),
+        carefulProblems(sentence, own, () => placeOf(path), { telling, severity, where: 'name' }),
       ),
     );
   return [

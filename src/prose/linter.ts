@@ -6,7 +6,7 @@ import type { Quantity } from '../intake/authored/quantity.ts';
 import type { ProblemKind } from '../problems/kinds.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import type { Offered, Place as WholePlace, Problem, Severity } from '../problems/problem.ts';
-import { carefulProblems, quoted } from './carefulProblems.ts';
+import { carefulProblems, quoted, type Reading } from './carefulProblems.ts';
 import { whatTheShotsBear } from './claimSentence.ts';
 import { valueInstead, weighedFigures } from './linterFigures.ts';
 import { offerReady, sayReady } from './readySentence.ts';
@@ -136,12 +136,15 @@ type Lint = (
 /** Narratives can hold references, and the answers of the front matter cannot. */
 type Where = 'narrative' | 'front matter';
 
+type SentenceReading = Reading & { readonly where: Where };
+
 /** A lone letter or a rule of dashes says nothing. */
 const holdsWords = /\p{L}{2}|\d/u;
 
 function linterFor(context: LinterContext, where: Where): Lint {
   const { telling, front } = context;
   const severity = severityOf(context);
+  const reading: SentenceReading = { telling, severity, where };
   const words = carefulWords({ interest: hasInterest(front) });
   const known = knownValues(context);
   return (sentence, placeOf, ownSize) => {
@@ -149,11 +152,11 @@ function linterFor(context: LinterContext, where: Where): Lint {
     const weighed = ownSize === undefined ? weighedFigures(sentence.text, telling) : [];
     const own = ownSize == null ? [] : writtenNumbers(ownSize.typed).map(valueOfNumber);
     return [
-      ...carefulProblems(sentence, words, telling, placeOf, severity, where),
+      ...carefulProblems(sentence, words, placeOf, reading),
       ...(sentence.answered ? [] : unclaimedComparisons(sentence.text, telling)).map((comparison) =>
-        unclaimed(comparison, sentence, placeOf(comparison.at), where, telling, severity),
+        unclaimed(comparison, sentence, placeOf(comparison.at), reading),
       ),
-      ...(sentence.answered ? [] : alikeProblems(sentence, telling, placeOf, severity, where)),
+      ...(sentence.answered ? [] : alikeProblems(sentence, placeOf, reading)),
       ...weighed
         .filter(({ agrees }) => !agrees)
         .map(({ text, at, expected, cure }) =>
@@ -181,10 +184,8 @@ function linterFor(context: LinterContext, where: Where): Lint {
 
 function alikeProblems(
   { text, written }: ProseSentence,
-  telling: Telling,
   placeOf: (offset: number) => Place,
-  severity: Severity,
-  where: Where,
+  { telling, severity, where }: SentenceReading,
 ): Problem[] {
   const equality = unshownEquality(text, telling);
   if (equality === null) return [];
@@ -208,9 +209,7 @@ function unclaimed(
   { word, claim, contradicted, ready }: UnclaimedComparison,
   { text, written }: ProseSentence,
   place: Place,
-  where: Where,
-  telling: Telling,
-  severity: Severity,
+  { telling, severity, where }: SentenceReading,
 ): Problem {
   const found = quoted(text, word);
   const offer = ready === null ? '' : ` ${sayReady(ready, where)}`;

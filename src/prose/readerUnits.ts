@@ -37,7 +37,7 @@ export function toReader(value: number, metric: MetricId, system: UnitSystem): n
   return fromCanonical(value, unitFor(metric, system));
 }
 
-/** How many of one system's units of a metric one unit of another system is; exactly 1 for the same. */
+/** One unit of a metric in system `of`, expressed in units of `system`; exactly 1 where the two are the same. */
 export function unitsIn(system: UnitSystem, metric: MetricId, of: UnitSystem): number {
   return system === of ? 1 : toReader(toCanonical(1, unitFor(metric, of)), metric, system);
 }

@@ -7,7 +7,7 @@ import type { UnitSystem } from './readerUnits.ts';
 export interface Telling {
   readonly findings: Findings;
   readonly system: UnitSystem;
-  /** In whose units scales of charts end on round numbers: those of the shop, so that both draw every mark alike. */
+  /** The units in which chart scales end on round numbers: always the shop's, so that both systems place every mark alike. */
   readonly scalesIn: UnitSystem;
   /** What the test varied, one of it: head, shaft, set of grooves. */
   readonly noun: string;

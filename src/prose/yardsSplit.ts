@@ -12,6 +12,14 @@ export interface YardsPart {
   readonly range: Interval;
 }
 
+/** A difference in carry with its parts, m, counted towards the one ahead; both named as they are printed, or by id. */
+export interface YardsSplit {
+  readonly parts: readonly YardsPart[];
+  readonly gap: number;
+  readonly ahead: string;
+  readonly behind: string;
+}
+
 /** A part as it is told; only what is a finding has a size of its own, wherever it stands. */
 export function yardsPart(id: PartId | null, { value, range, finding }: Part, flip: 1 | -1 = 1): YardsPart {
   return {

@@ -3,7 +3,7 @@ import type { FontName } from './fontFiles.ts';
 import { uncropped } from './rendering.ts';
 import { glyphOutline, inkBox, unitsPerEm } from './shapedLine.ts';
 
-/** How many steps a letter's edge takes from paper to ink: more nobody sees, and each costs a colour. */
+/** Number of shades along a letter's edge from paper to ink: more cannot be seen, and each costs a colour of the palette. */
 export const inkSteps = 15;
 
 /** Letters stand at quarters of a pixel along their line, and on whole ones up and down. */

@@ -2,6 +2,7 @@ import { isRealDate } from '../intake/authored/answers.ts';
 import type { Front } from '../intake/authored/front.ts';
 import type { PlaceOf } from '../intake/authored/places.ts';
 import type { Source } from '../intake/authored/source.ts';
+import { metaIn } from '../kit/metaIn.ts';
 import type { Ledger } from '../intake/ledger.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
 import { onRecordAtDesk } from '../problems/onRecordAtDesk.ts';
@@ -13,11 +14,10 @@ import { recordsOf } from './ownLedger.ts';
 /** The path of a version beside its report, named by the day of the correction that it was before. */
 export const versionFile = (day: string): string => `versions/${day}.html`;
 
-const stampIn = /<meta name="straightface-edition" content="([0-9a-f]{64})"/;
-
 /** The stamp that a one-file edition of a report bears; null of any other text. */
 export function stampOfEdition(html: string): string | null {
-  return stampIn.exec(html)?.[1] ?? null;
+  const stamp = metaIn(html, 'straightface-edition');
+  return stamp !== null && /^[0-9a-f]{64}$/.test(stamp) ? stamp : null;
 }
 
 /** The stamp of a report as it stands. */

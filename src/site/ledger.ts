@@ -22,7 +22,7 @@ export function ledgerOf(folder: ContentFolder): LedgerRead {
     return { ledger: read.ledger, problems: [...problems, ...read.problems] };
   }
   if (problems.length > 0 || !folder.files('').includes(ledgerFile)) return { ledger: null, problems };
-  // Taken for no ledger, it would be replaced by an empty one.
+  // Read as no ledger at all, it would be replaced by an empty one.
   const problem = makeProblem(
     'folder-is-link',
     { file: ledgerFile },

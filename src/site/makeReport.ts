@@ -16,7 +16,7 @@ export interface MadeReport {
 }
 
 /**
- * From what was written and recorded to all that can be shown. Pure: no disk, no clock.
+ * Makes everything that can be shown out of what was written and recorded. Pure: no disk, no clock.
  *
  * @param ledger what the shop has on record, where it keeps a ledger
  * @param key the report's key, where it is known

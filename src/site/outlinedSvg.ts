@@ -29,7 +29,7 @@ export function outlinedText(text: SvgText): string {
   return `<path transform="${transform}"${line} d="${path}"/>`;
 }
 
-/** Which part of a line lies before the place that it is tied to. */
+/** The part of a line that lies before its anchor. */
 export const startsAt = { start: 0, middle: 0.5, end: 1 } as const;
 
 const round = (value: number): number => Math.round(value * 1e5) / 1e5;

@@ -1,7 +1,7 @@
 import { narrativeCharts } from '../charts/narrativeCharts.ts';
 import type { DrawnFigure, Figure } from '../charts/figure.ts';
 import type { Variant } from '../charts/layout.ts';
-import { sharedDrawing } from '../charts/sharedDrawing.ts';
+import { sharedDrawing } from '../kit/sharedDrawing.ts';
 import type { MeetingsOfBuilds } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { renderNarrative } from '../prose/narrative.ts';

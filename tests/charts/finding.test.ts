@@ -287,8 +287,8 @@ test('where the yards come from: the largest part that is sure, or none', () => 
   const printing = printingOf(carry, telling);
   const part = (told: boolean, value: number) =>
     ({ id: 'ball-speed', told, value: yards(value), range: [0, yards(20)] }) as const;
-  const said = (parts: Parameters<typeof yardsFinding>[0], calculated = false) =>
-    yardsFinding(parts, yards(12), ['Alder', 'Cedar'], calculated, printing, telling);
+  const said = (parts: Parameters<typeof yardsFinding>[0]['parts'], calculated = false) =>
+    yardsFinding({ parts, gap: yards(12), ahead: 'Alder', behind: 'Cedar' }, calculated, printing, telling);
   expect(said([part(true, 8), part(false, 3)])).toBe('By the model about 8 of 12 yards come from ball speed');
   expect(said([part(false, 8)], true)).toBe(
     'By a model, of a carry that was calculated too, no part of the difference can be named',

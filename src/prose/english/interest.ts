@@ -102,7 +102,7 @@ export function sellingSentence(sold: readonly Of<'sells'>[], telling: InterestT
 const apartFrom = (names: string, word: string): string =>
   names.toLowerCase() === word ? `“${names}”` : names;
 
-/** So many alike are "the others", told last: six long names twice over would hide what is special. */
+/** From this many with the same supply on, they are called "the others" and told last: six long names twice over would hide what is special. */
 const fewestOthers = 3;
 
 interface Group<T> {

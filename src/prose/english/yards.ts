@@ -5,7 +5,7 @@ import { withUnit } from '../readerUnits.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { variesBall } from '../variesBall.ts';
 import { capitalised, listed } from '../words.ts';
-import type { YardsPart } from '../yardsSplit.ts';
+import type { YardsPart, YardsSplit } from '../yardsSplit.ts';
 import { limitWithUnit, limitWords, oneSidedRange } from './ranges.ts';
 
 /** Two names, as they stand in running text. */
@@ -77,9 +77,7 @@ export function sayPart({ told, value, range }: YardsPart, [first, second]: Name
  * split." Counted towards the one ahead, who is named first.
  */
 export function sayYards(
-  parts: readonly YardsPart[],
-  gap: number,
-  [ahead, behind]: Names,
+  { parts, gap, ahead, behind }: YardsSplit,
   calculatedBy: 'monitor' | 'flight-model' | null,
   telling: Telling,
 ): string {

@@ -21,7 +21,7 @@ const drawn = new Set(
   ).split(' '),
 );
 
-/** What drawing programs leave for themselves: nobody misses it. */
+/** What drawing programs leave in a file for their own use. */
 const unseen = (name: string): boolean => name.includes(':') || name === 'metadata';
 
 /** Whether a style or a value asks for nothing but parts of the drawing itself. */

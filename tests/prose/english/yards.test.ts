@@ -31,12 +31,14 @@ const said = (
   gap: number,
   parts: readonly Told[],
   varied = 'ball',
-  by: Parameters<typeof sayYards>[3] = null,
+  by: Parameters<typeof sayYards>[1] = null,
 ): string =>
   sayYards(
-    parts.map(([id, value, range, finding]) => yardsPart(id, part(value, range, finding))),
-    yd(gap),
-    ['Heron', 'Wren'],
+    {
+      parts: parts.map(([id, value, range, finding]) => yardsPart(id, part(value, range, finding))),
+      gap: yd(gap),
+      ...{ ahead: 'Heron', behind: 'Wren' },
+    },
     by,
     telling(varied),
   );
@@ -110,9 +112,13 @@ describe('where the yards come from', () => {
 
   test('in metres by its own step', () => {
     const own = [yardsPart('smash', part(11.2, [9.2, 13.1], true))];
-    expect(sayYards(own, yd(11.7), ['Heron', 'Wren'], null, telling('ball', 'metres'))).toBe(
-      "By the model, about 10 of Heron's 11 metres come from more ball speed for the same swing.",
-    );
+    expect(
+      sayYards(
+        { parts: own, gap: yd(11.7), ahead: 'Heron', behind: 'Wren' },
+        null,
+        telling('ball', 'metres'),
+      ),
+    ).toBe("By the model, about 10 of Heron's 11 metres come from more ball speed for the same swing.");
   });
 
   test('the caption names the one ahead, also where it was the second of the pair', () => {

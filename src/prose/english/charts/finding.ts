@@ -11,7 +11,7 @@ import type { StraighterStatement } from '../../straighter.ts';
 import type { SwingSummary } from '../../swing.ts';
 import { printingFor, type Telling } from '../../telling.ts';
 import { capitalised, counted, countWord, listed, uncapitalised } from '../../words.ts';
-import type { YardsPart } from '../../yardsSplit.ts';
+import type { YardsPart, YardsSplit } from '../../yardsSplit.ts';
 import { sayShort } from '../answerWords.ts';
 import { sayOpening } from '../answers.ts';
 import { sayStatement } from '../statementInWords.ts';
@@ -158,9 +158,7 @@ export function orderFinding(metric: MetricId, trends: readonly TrendTold[], tel
 
 /** "By the model about 11 of 12 yards come from ball speed"; of a part that is more than all, what it alone would make. */
 export function yardsFinding(
-  parts: readonly YardsPart[],
-  gap: number,
-  [ahead, behind]: readonly [string, string],
+  { parts, gap, ahead, behind }: YardsSplit,
   calculated: boolean,
   printing: Printing,
   telling: Telling,

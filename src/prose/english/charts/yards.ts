@@ -27,7 +27,7 @@ export function yardsWords(
   return {
     question: yardsQuestion(telling),
     subject: `The difference in carry between ${a} and ${b}, part by part`,
-    found: [sayYards(parts, flip * gap.value, [a, b], calculatedBy, telling)],
+    found: [sayYards({ parts, gap: flip * gap.value, ahead: a, behind: b }, calculatedBy, telling)],
     signs: [
       `Estimated by a flight model with ${countWord(sets)} published ${sets === 1 ? 'set' : 'sets'} of coefficients, not measured.`,
     ],

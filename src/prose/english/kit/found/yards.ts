@@ -2,21 +2,13 @@ import { printDifference } from '../../../printSteps.ts';
 import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { modelPrinting } from '../../../unjudgedPrinting.ts';
-import type { YardsPart } from '../../../yardsSplit.ts';
+import type { YardsPart, YardsSplit } from '../../../yardsSplit.ts';
 import { headOf } from '../../answerHead.ts';
 import { toldInBrief } from '../../answersInBrief.ts';
 import { inShortUnit } from '../../statementInBrief.ts';
 import { partNameInBrief } from '../../yards.ts';
 import { headingFound } from './pairCharts.ts';
 import type { ChartFinding } from './chartFinding.ts';
-
-/** A difference in carry as a model splits it, m, counted towards the one ahead in it. */
-interface SplitDifference {
-  readonly gap: number;
-  readonly parts: readonly YardsPart[];
-  readonly ahead: string;
-  readonly behind: string;
-}
 
 /**
  * What a flight model puts a difference down to, beside the answer: "Carry of balls, one golfer: Heron past Wren, by a model
@@ -25,7 +17,7 @@ interface SplitDifference {
 export function yardsFound(
   block: AnswerBlock,
   { about }: PairAnswer,
-  { gap, parts, ahead, behind }: SplitDifference,
+  { gap, parts, ahead, behind }: YardsSplit,
   heading: string,
   telling: Telling,
 ): ChartFinding {

@@ -1,3 +1,5 @@
+import { readTags } from './htmlTags.ts';
+
 /** A chart's drawing as `renderChart` writes it, with what its copy is marked with. */
 interface Drawing {
   readonly mark: string;
@@ -45,22 +47,33 @@ const textOf = (pieces: readonly Piece[]): string => pieces.map(({ text }) => te
 /** Writes what two runs of pieces do not share; null where that cannot be. */
 type WriteRuns = (as: readonly Piece[], bs: readonly Piece[]) => string | null;
 
-/** The one element of such a text, in which no attribute holds a plain `>`. */
+/** An element whose end has not come. */
+interface OpenPiece {
+  readonly from: number;
+  readonly start: string;
+  readonly inside: Piece[];
+}
+
+/** The one element of such a text. */
 function readPiece(svg: string): Piece {
-  const tokens = svg.match(/<[^>]*>|[^<]+/g) ?? [];
-  let at = 0;
-  const next = (): Piece => {
-    const start = tokens[at] ?? '';
-    at += 1;
-    if (!start.startsWith('<')) return { text: start, start: '', end: '', inside: [] };
-    if (start.endsWith('/>')) return { text: start, start, end: '', inside: [] };
-    const inside: Piece[] = [];
-    while (at < tokens.length && tokens[at]?.startsWith('</') !== true) inside.push(next());
-    const end = tokens[at] ?? '';
-    at += 1;
-    return { text: start + textOf(inside) + end, start, end, inside };
-  };
-  return next();
+  const whole: OpenPiece = { from: 0, start: '', inside: [] };
+  const open = [whole];
+  const last = (): OpenPiece => open.at(-1) ?? whole;
+  readTags(svg, {
+    opened: ({ start: from, end, alone }) => {
+      const start = svg.slice(from, end);
+      if (alone) last().inside.push({ text: start, start, end: '', inside: [] });
+      else open.push({ from, start, inside: [] });
+    },
+    closed: ({ start: from, end: to }) => {
+      const { from: begun, start, inside } = open.pop() ?? whole;
+      last().inside.push({ text: svg.slice(begun, to), start, end: svg.slice(from, to), inside });
+    },
+    text: (from, to) => last().inside.push({ text: svg.slice(from, to), start: '', end: '', inside: [] }),
+  });
+  const [element] = whole.inside;
+  if (element === undefined) throw new Error('A drawing is an element.');
+  return element;
 }
 
 function mergePiece(a: Piece, b: Piece, write: WriteRuns): string | null {

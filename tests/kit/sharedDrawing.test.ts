@@ -1,8 +1,8 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, test } from 'vitest';
-import { sharedDrawing } from '../../src/charts/sharedDrawing.ts';
+import { sharedDrawing } from '../../src/kit/sharedDrawing.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
-import { brokenRules } from './inspectSvg.ts';
+import { brokenRules } from '../charts/inspectSvg.ts';
 
 /** A drawing as it is seen in one system: the other's groups gone, its own no longer groups. */
 function seenIn(svg: string, system: string): string {
