@@ -1,11 +1,11 @@
-import { existsSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'puppeteer-core';
+import type { Browser, BrowserContext, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
 import { launch } from '../site/browser.ts';
-import { foldersFor, type Folders } from './builds.ts';
+import { foldersFor } from './builds.ts';
 import { startDev, type DevServer } from './devServer.ts';
 import { fiveHeadsCsv } from './fiveHeads.ts';
 import { keyboard, mouse, mouseWithoutScript, type Hand } from './hands.ts';
@@ -15,21 +15,36 @@ const sessionFile = join(mkdtempSync(join(tmpdir(), 'straightface-desk-test-')),
 const slug = 'five-heads-2026-04-11';
 writeFileSync(sessionFile, fiveHeadsCsv);
 
+/** One server for all: it takes ten seconds of a processor to make its first page. Each finds an empty folder. */
+const folders = foldersFor(mkdtempSync(join(tmpdir(), 'straightface-empty-')));
+let server: DevServer;
 let browser: Browser;
 beforeAll(async () => {
+  server = await startDev(folders);
   browser = await launch();
 });
 afterAll(async () => {
   await browser.close();
+  await server.stop();
 });
+
+/** Addresses of the desk by which somebody came in. */
+const used = new Set<string>();
+
+/** Takes away all that somebody wrote and built before, and waits until the server knows nothing of it. */
+async function emptied(): Promise<void> {
+  for (const entry of readdirSync(folders.content)) rmSync(join(folders.content, entry), { recursive: true });
+  rmSync(folders.out, { recursive: true, force: true });
+  const found = async (): Promise<number> => (await fetch(`${server.origin}/reports/${slug}/`)).status;
+  await expect.poll(found, { timeout: 60_000 }).toBe(404);
+}
 
 describe.each([
   { by: 'by keyboard alone', handOf: keyboard, script: true },
   { by: 'by mouse', handOf: mouse, script: true },
   { by: 'by mouse, in a browser that runs no script', handOf: mouseWithoutScript, script: false },
 ])('from an empty folder to a published page, $by', ({ handOf, script }) => {
-  let folders: Folders;
-  let server: DevServer;
+  let visit: BrowserContext;
   let page: Page;
   let hand: Hand;
   /** What was typed or chosen, one for each answer. */
@@ -37,16 +52,15 @@ describe.each([
   const reportFile = (): string => join(folders.content, 'reports', slug, 'report.md');
 
   beforeAll(async () => {
-    folders = foldersFor(mkdtempSync(join(tmpdir(), 'straightface-empty-')));
-    server = await startDev(folders);
-    page = await browser.newPage();
+    // Without the cookie of whoever came before.
+    visit = await browser.createBrowserContext();
+    page = await visit.newPage();
     await page.setViewport({ width: 1280, height: 900 });
     await page.setJavaScriptEnabled(script);
     hand = handOf(page);
   });
   afterAll(async () => {
-    await page.close();
-    await server.stop();
+    await visit.close();
   });
 
   const answer = async (name: string, text: string): Promise<void> => {
@@ -61,7 +75,16 @@ describe.each([
     page.$eval(selector, (element) => element.textContent?.replace(/\s+/g, ' ').trim() ?? '');
 
   test('the printed address opens the desk', async () => {
-    const address = /http:\S+\/desk\/\?token=\S+/.exec(server.said())?.[0] ?? '';
+    await emptied();
+    // An address lets one visitor in; a stranger at the door has the next one printed.
+    await page.goto(`${server.origin}/desk/`);
+    const unused = (): string =>
+      [...server.said().matchAll(/http:\S+\/desk\/\?token=\S+/g)]
+        .map(([printed]) => printed)
+        .findLast((printed) => !used.has(printed)) ?? '';
+    await expect.poll(unused, { timeout: 60_000 }).not.toBe('');
+    const address = unused();
+    used.add(address);
     await page.goto(address);
     expect(page.url()).toBe(`${server.origin}/desk/`);
     expect(await text('h1')).toBe('Desk');
