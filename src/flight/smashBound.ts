@@ -1,4 +1,4 @@
-import { ruleBall, type Ball } from './ball.ts';
+import { ruleBall } from './ball.ts';
 
 /** A driver head at impact. */
 interface Head {
@@ -15,9 +15,9 @@ interface Head {
  * the face's normal, a solid sphere that ends rolling along the face (Penner 2001, Am. J. Phys. 69; equations by
  * way of two transcriptions that agree).
  */
-export function smashBound({ restitution, mass, loft }: Head, ball: Ball = ruleBall): number {
+export function smashBound({ restitution, mass, loft }: Head): number {
   const radians = (loft * Math.PI) / 180;
-  const ratio = ball.mass / mass;
+  const ratio = ruleBall.mass / mass;
   const normal = (Math.cos(radians) * (1 + restitution)) / (1 + ratio);
   const tangential = Math.sin(radians) / (1 + ratio + 5 / 2);
   return Math.hypot(normal, tangential);

@@ -62,8 +62,8 @@ export function oneOf<const Word extends string>(words: readonly [Word, ...Word[
 }
 
 /** "a, b or c". */
-export function inWords(words: readonly string[], last = 'or'): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
+export function inWords(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
 }
 
 /** Yes or no; "not recorded" is the same as no answer at all and is left out by whoever asks. */

@@ -6,13 +6,13 @@ import { freeSlug, shortSlug, slugOf } from './slugOf.ts';
  * An id for each name, plain enough for addresses. No id is spelled like the name of another: in a session file it
  * would stand for both.
  */
-export function contenderIds(names: readonly string[], fallback = 'contender'): readonly string[] {
+export function contenderIds(names: readonly string[]): readonly string[] {
   const folded = names.map(foldedName);
   const taken = new Set<string>();
   return names.map((name, index) => {
     const ofAnother = (slug: string): boolean =>
       folded.some((other, position) => position !== index && other === slug);
-    const id = freeSlug(shortSlug(name) || fallback, (slug) => taken.has(slug) || ofAnother(slug));
+    const id = freeSlug(shortSlug(name) || 'contender', (slug) => taken.has(slug) || ofAnother(slug));
     taken.add(id);
     return id;
   });

@@ -13,7 +13,7 @@ import type { MetricValues } from './plausibility.ts';
 import { decideDateOrder, readRowTimes, statedDays } from './rowTimes.ts';
 import type { ShotColumn, ShotFile, ShotRow } from './shotFile.ts';
 import { readWholeNumbers } from './shotNumbers.ts';
-import type { Table } from './table.ts';
+import type { Table, TableRow } from './table.ts';
 import { readMetrics } from './tableRows.ts';
 import { reportOddText, spacesJoined, type PlacedText } from './texts.ts';
 
@@ -26,7 +26,7 @@ interface Rows {
   readonly statedDays: ShotFile['statedDays'];
 }
 
-/** Reads the rows of all tables into shots. */
+/** Reads the rows of all tables into shots: each table column by column, and of its columns a shot a row. */
 export function readRows(tables: readonly Table[], blocks: readonly Block[], report: Report): Rows {
   const mark = decideDecimalMark(tables, report);
   const order = decideDateOrder(tables, blocks, report);
@@ -39,55 +39,27 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
 
   for (const table of tables) {
     const repeated = findRepeatedRows(table, report);
-    const all = readMetrics(table, mark, report);
-    columns = withColumns(columns, all);
-    const clubNames = readClubs(table, clubs, report);
-    const hitters = readHitters(table, people);
-    const numbers = readWholeNumbers(table, 'shot', report);
-    const rounds = readWholeNumbers(table, 'round', report);
-    const times = readRowTimes(table, order, report);
-    const { excluded, warmUp } = readMarks(table, report);
-    const [noteIndex] = table.columns.roles.get('note') ?? [];
-    for (const [row, { cells, line, block }] of table.rows.entries()) {
-      const of = repeated.get(row);
+    const metrics = readMetrics(table, mark, report);
+    columns = withColumns(columns, metrics);
+    const read: TableColumns = {
+      metrics,
+      clubs: readClubs(table, clubs, report),
+      hitters: readHitters(table, people),
+      numbers: readWholeNumbers(table, 'shot', report),
+      rounds: readWholeNumbers(table, 'round', report),
+      times: readRowTimes(table, order, report),
+      notes: readNotes(table),
+      ...readMarks(table, report),
+    };
+    for (const [place, row] of table.rows.entries()) {
+      const of = repeated.get(place);
       if (of !== undefined) {
-        repeatedLines.push({ line, of });
+        repeatedLines.push({ line: row.line, of });
         continue;
       }
-      const noted = noteIndex === undefined ? '' : spacesJoined(cells[noteIndex] ?? '');
-      const note = isMissingMark(noted) ? null : noted;
-      const values: Partial<Record<MetricId, number | null>> = {};
-      for (const { column, values: column_ } of all) values[column.metric] = column_[row] ?? null;
-      const club = clubNames[row] ?? null;
-      const hitter = hitters[row] ?? null;
-      const heading = (index: number | undefined): string | null =>
-        index === undefined ? null : (block.headings[index]?.text ?? null);
-      for (const [text, index] of [
-        [club, table.columns.roles.get('club')?.[0]],
-        [hitter, table.columns.roles.get('hitter')?.[0]],
-        [note, noteIndex],
-      ] as const) {
-        if (text !== null && /[<&=@+-]/.test(text)) {
-          texts.push({
-            text,
-            line,
-            column: index === undefined ? null : index + 1,
-            columnName: heading(index),
-          });
-        }
-      }
-      shots.push({
-        club,
-        hitter,
-        shotNo: numbers[row] ?? null,
-        round: rounds[row] ?? null,
-        time: times[row] ?? null,
-        note,
-        excluded: at(excluded, row),
-        warmUp: at(warmUp, row),
-        values,
-        line,
-      });
+      const shot = shotAt(place, row.line, read);
+      shots.push(shot);
+      texts.push(...oddTextsOf(shot, row, table));
     }
   }
   shots.sort((a, b) => a.line - b.line);
@@ -101,6 +73,63 @@ export function readRows(tables: readonly Table[], blocks: readonly Block[], rep
   reportOddText(texts, report);
   reportSetAside(shots, report);
   return { shots, columns, repeatedLines, statedDays: statedDays(blocks, order) };
+}
+
+/** What stands in a table, a list a column; a column that is not there has an empty list. */
+interface TableColumns {
+  readonly metrics: readonly MetricValues[];
+  readonly clubs: readonly (string | null)[];
+  readonly hitters: readonly (string | null)[];
+  readonly numbers: readonly (number | null)[];
+  readonly rounds: readonly (number | null)[];
+  readonly times: readonly (string | null)[];
+  readonly notes: readonly (string | null)[];
+  readonly excluded: readonly boolean[];
+  readonly warmUp: readonly boolean[];
+}
+
+function readNotes({ rows, columns }: Table): TableColumns['notes'] {
+  const [index] = columns.roles.get('note') ?? [];
+  if (index === undefined) return [];
+  return rows.map(({ cells }) => {
+    const note = spacesJoined(cells[index] ?? '');
+    return isMissingMark(note) ? null : note;
+  });
+}
+
+function shotAt(place: number, line: number, read: TableColumns): ShotRow {
+  const values: Partial<Record<MetricId, number | null>> = {};
+  for (const { column, values: own } of read.metrics) values[column.metric] = own[place] ?? null;
+  return {
+    club: read.clubs[place] ?? null,
+    hitter: read.hitters[place] ?? null,
+    shotNo: read.numbers[place] ?? null,
+    round: read.rounds[place] ?? null,
+    time: read.times[place] ?? null,
+    note: read.notes[place] ?? null,
+    excluded: at(read.excluded, place),
+    warmUp: at(read.warmUp, place),
+    values,
+    line,
+  };
+}
+
+/** The texts of a shot that may be markup or a formula, each with its place. */
+function oddTextsOf(
+  { club, hitter, note, line }: ShotRow,
+  { block }: TableRow,
+  { columns: { roles } }: Table,
+): readonly PlacedText[] {
+  const texts = [
+    [club, roles.get('club')?.[0]],
+    [hitter, roles.get('hitter')?.[0]],
+    [note, roles.get('note')?.[0]],
+  ] as const;
+  return texts.flatMap(([text, index]): PlacedText[] => {
+    if (text === null || !/[<&=@+-]/.test(text)) return [];
+    if (index === undefined) return [{ text, line, column: null, columnName: null }];
+    return [{ text, line, column: index + 1, columnName: block.headings[index]?.text ?? null }];
+  });
 }
 
 /** The columns of a file as its first table has them; the step is the coarsest of all. */

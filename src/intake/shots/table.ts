@@ -26,11 +26,11 @@ const keyOf = (block: Block): string =>
   ]);
 
 /** Checks that a row has a cell for each heading and nothing beyond; says what is wrong where it has not. */
-function fits(record: CsvRecord, block: Block, isLast: boolean, cut: boolean, report: Report): boolean {
+function fits(record: CsvRecord, block: Block, mayBeCut: boolean, report: Report): boolean {
   const width = block.headings.length;
   const { cells, line } = record;
   if (cells.length < width) {
-    if (isLast && cut) {
+    if (mayBeCut) {
       report(
         'truncated-row',
         { line, column: cells.length },
@@ -123,8 +123,8 @@ export function gatherTables(
     tables.set(key, table);
     if (allTooLong(block, report)) continue;
     for (const [index, record] of block.rows.entries()) {
-      const isLast = block === lastBlock && index === block.rows.length - 1;
-      if (fits(record, block, isLast, cut, report)) table.rows.push({ ...record, block });
+      const mayBeCut = cut && block === lastBlock && index === block.rows.length - 1;
+      if (fits(record, block, mayBeCut, report)) table.rows.push({ ...record, block });
     }
   }
   return [...tables.values()];
