@@ -1,4 +1,5 @@
 import type { Browser, BrowserContext, Page } from 'puppeteer-core';
+import { useOwnFonts } from './ownFonts.ts';
 
 /** How a page is looked at. */
 export interface Screen {
@@ -7,7 +8,7 @@ export interface Screen {
   readonly script?: boolean;
 }
 
-/** A page of the site in a tab of its own, loaded; the caller closes it. */
+/** A page of the site in a tab of its own, loaded and set in the site's fonts; the caller closes it. */
 export async function openPage(
   browser: Browser | BrowserContext,
   address: string,
@@ -17,5 +18,6 @@ export async function openPage(
   await page.setJavaScriptEnabled(script);
   await page.setViewport({ width, height });
   await page.goto(address, { waitUntil: 'load' });
+  await useOwnFonts(page);
   return page;
 }
