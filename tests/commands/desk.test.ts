@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
-import { launch } from '../site/browser.ts';
+import { launch, patience } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { startDev, type DevServer } from './devServer.ts';
 import { fiveHeadsCsv } from './fiveHeads.ts';
@@ -55,6 +55,7 @@ describe.each([
     // Without the cookie of whoever came before.
     visit = await browser.createBrowserContext();
     page = await visit.newPage();
+    page.setDefaultTimeout(patience);
     await page.setViewport({ width: 1280, height: 900 });
     await page.setJavaScriptEnabled(script);
     hand = handOf(page);

@@ -1,4 +1,5 @@
 import type { Browser, BrowserContext, Page } from 'puppeteer-core';
+import { patience } from './browser.ts';
 import { useOwnFonts } from './ownFonts.ts';
 
 /** How a page is looked at. */
@@ -15,6 +16,7 @@ export async function openPage(
   { width, height = 900, script = true }: Screen,
 ): Promise<Page> {
   const page = await browser.newPage();
+  page.setDefaultTimeout(patience);
   await page.setJavaScriptEnabled(script);
   await page.setViewport({ width, height });
   await page.goto(address, { waitUntil: 'load' });
