@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkContent } from '../../src/commands/checkContent.ts';
-import { launch } from '../site/browser.ts';
+import { launch, patience } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { startDev, type DevServer } from './devServer.ts';
 import { fiveHeadsCsv } from './fiveHeads.ts';
@@ -36,7 +36,7 @@ async function emptied(): Promise<void> {
   for (const entry of readdirSync(folders.content)) rmSync(join(folders.content, entry), { recursive: true });
   rmSync(folders.out, { recursive: true, force: true });
   const found = async (): Promise<number> => (await fetch(`${server.origin}/reports/${slug}/`)).status;
-  await expect.poll(found, { timeout: 60_000 }).toBe(404);
+  await expect.poll(found, { timeout: patience }).toBe(404);
 }
 
 describe.each([
@@ -55,6 +55,7 @@ describe.each([
     // Without the cookie of whoever came before.
     visit = await browser.createBrowserContext();
     page = await visit.newPage();
+    page.setDefaultTimeout(patience);
     await page.setViewport({ width: 1280, height: 900 });
     await page.setJavaScriptEnabled(script);
     hand = handOf(page);
@@ -82,7 +83,7 @@ describe.each([
       [...server.said().matchAll(/http:\S+\/desk\/\?token=\S+/g)]
         .map(([printed]) => printed)
         .findLast((printed) => !used.has(printed)) ?? '';
-    await expect.poll(unused, { timeout: 60_000 }).not.toBe('');
+    await expect.poll(unused, { timeout: patience }).not.toBe('');
     const address = unused();
     used.add(address);
     await page.goto(address);
@@ -175,7 +176,7 @@ describe.each([
       const frame = page.frames().find((each) => each.url() === `${server.origin}/reports/${slug}/`);
       return (await frame?.$eval('main', (main) => main.textContent).catch(() => null)) ?? '';
     };
-    await expect.poll(shown, { timeout: 60_000 }).toContain('hit them again on grass');
+    await expect.poll(shown, { timeout: patience }).toContain('hit them again on grass');
   });
 
   test('an answer that is given later changes its own line alone', async () => {

@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launch } from '../site/browser.ts';
+import { launch, patience } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { contentFolder, shop, twoHeads, twoHeadsCsv } from './contentFolder.ts';
 import { deskAudit } from './deskAudit.ts';
@@ -25,6 +25,7 @@ beforeAll(async () => {
   server = await startDev(folders);
   browser = await launch();
   const page = await browser.newPage();
+  page.setDefaultTimeout(patience);
   await page.goto(/http:\S+\/desk\/\?token=\S+/.exec(server.said())?.[0] ?? '');
 });
 

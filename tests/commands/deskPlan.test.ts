@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { plannedOrder } from '../../src/intake/plan/plannedOrder.ts';
 import { hittingSheet } from '../../src/kit/hittingSheet.ts';
 import { usualExclusionRule, usualStoppingRule, usualWarmUp } from '../../src/planning/usualRules.ts';
-import { launch } from '../site/browser.ts';
+import { launch, patience } from '../site/browser.ts';
 import { foldersFor } from './builds.ts';
 import { shop } from './contentFolder.ts';
 import { deskAudit } from './deskAudit.ts';
@@ -24,6 +24,7 @@ beforeAll(async () => {
   server = await startDev(folders);
   browser = await launch();
   page = await browser.newPage();
+  page.setDefaultTimeout(patience);
   await page.setViewport({ width: 1280, height: 900 });
   await page.goto(/http:\S+\/desk\/\?token=\S+/.exec(server.said())?.[0] ?? '');
 });

@@ -1,4 +1,5 @@
 import type { ElementHandle, Page } from 'puppeteer-core';
+import { patience } from '../site/browser.ts';
 
 /** A way in which a person uses a page. */
 export interface Hand {
@@ -28,7 +29,7 @@ export function keyboard(page: Page): Hand {
     await page.keyboard.press(name);
   };
   return {
-    press: async (selector, timeout = 60_000) => {
+    press: async (selector, timeout = patience) => {
       await tabTo(selector);
       await Promise.all([
         page.waitForNavigation({ waitUntil: 'load', timeout }),
@@ -43,7 +44,7 @@ export function keyboard(page: Page): Hand {
     choose: (selector) => key(selector, 'Space'),
     giveFile: async (path) => {
       await tabTo('#files');
-      const chooser = page.waitForFileChooser({ timeout: 60_000 });
+      const chooser = page.waitForFileChooser({ timeout: patience });
       // Its dialog is only caught once the browser knows that somebody waits for it.
       await page.evaluate(() => document.activeElement?.id);
       await page.keyboard.press('Enter');
@@ -91,7 +92,7 @@ function pointing(page: Page): Omit<Hand, 'giveFile'> {
     await element.click();
   };
   return {
-    press: async (selector, timeout = 60_000) => {
+    press: async (selector, timeout = patience) => {
       await Promise.all([page.waitForNavigation({ waitUntil: 'load', timeout }), click(selector)]);
     },
     open: click,

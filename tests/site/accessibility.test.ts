@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { faultsOf } from './audit.ts';
-import { launch } from './browser.ts';
+import { launch, patience } from './browser.ts';
 import { byPa11y } from './byPa11y.ts';
 import { templateOf } from './pages.ts';
 import { allPages, oddPages } from './sites.ts';
@@ -24,6 +24,7 @@ test('no page has an error by one of both runners, in either theme', async () =>
   const found: object[] = [];
   const inTab = async (): Promise<void> => {
     const tab = await browser.newPage();
+    tab.setDefaultTimeout(patience);
     await tab.setViewport({ width: 1280, height: 1024 });
     for (let next = open.shift(); next !== undefined; next = open.shift()) {
       const { address, name } = next;

@@ -4,7 +4,7 @@ import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { serveFolder, type StaticServer } from '../../src/commands/staticServer.ts';
 import { faultsOf, type Fault } from './audit.ts';
-import { launch } from './browser.ts';
+import { launch, patience } from './browser.ts';
 import { byPa11y, type ByPa11y } from './byPa11y.ts';
 
 /** What a page gets that somebody could have written, by what is wrong with it. */
@@ -72,6 +72,7 @@ const ofColours = ['color-contrast', 'link-in-text-block'];
 test.each(names)('%s is found as by pa11y', async (name) => {
   const address = server.origin + pathOf(name);
   const tab = await browser.newPage();
+  tab.setDefaultTimeout(patience);
   await tab.setViewport({ width: 1280, height: 1024 });
   await tab.goto(address, { waitUntil: 'load' });
   const own = await faultsOf(tab);

@@ -29,7 +29,10 @@ export function chromiumLaunch(dark: boolean): ChromiumLaunch {
   };
 }
 
+/** How long anything in the browser may take, ms: a machine that is busy elsewhere is no fault of the site. */
+export const patience = 180_000;
+
 /** Starts the browser; `dark` asks pages for their dark theme. */
 export async function launch({ dark = false } = {}): Promise<Browser> {
-  return puppeteer.launch(chromiumLaunch(dark));
+  return puppeteer.launch({ ...chromiumLaunch(dark), timeout: patience, protocolTimeout: 2 * patience });
 }
