@@ -18,6 +18,7 @@ function init(folder: string, more: { readonly named?: string; readonly from?: s
 const newFolder = (): string => join(contentFolder({}), 'Zoë’s shop');
 const written = [
   'content/shop.yaml',
+  'content/README.md',
   'package.json',
   '.github/workflows/reports.yml',
   '.gitignore',

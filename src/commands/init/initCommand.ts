@@ -56,8 +56,10 @@ export function initCommand({ folder, named, from, terminal, disk = realDisk }: 
 /** The files by their path. */
 function shopFiles(name: string, wanted: string): Readonly<Record<string, string>> {
   const workflow = '.github/workflows/reports.yml';
+  const guide = 'content/README.md';
   return {
     'content/shop.yaml': draftShop(),
+    [guide]: readFileSync(join(programFolder, guide), 'utf8'),
     'package.json': shopPackage(packageName(name), wanted),
     [workflow]: readFileSync(join(programFolder, workflow), 'utf8'),
     '.gitignore': shopIgnores,
