@@ -16,10 +16,7 @@ import { truePlaces } from './truePlaces.ts';
 import { heightOf, numberRoom, uprightRules, uprightWords, type PlotPlace } from './upright.ts';
 
 /** What one variant shows, with the image's name. */
-type LaunchDrawing = Omit<
-  LaunchInput,
-  'question' | 'subject' | 'finding' | 'description' | 'table'
-> & {
+type LaunchDrawing = Omit<LaunchInput, 'question' | 'subject' | 'finding' | 'description' | 'table'> & {
   readonly name: string;
 };
 
