@@ -119,8 +119,37 @@ describe('the files of src', () => {
   });
 });
 
-/** Rooms in which every export has a reader. */
+/** Rooms in which every export has a reader, and no files import one another in a circle. */
 const heldRooms = ['prose', 'charts', 'kit', 'site', 'desk', 'pages'];
+
+/** Files that import one another in a circle, as far as one leads back to itself; types count. */
+function circles(files: readonly string[]): readonly string[] {
+  const reads = new Map(
+    files.map((file) => [
+      file,
+      [...readFileSync(file, 'utf8').matchAll(/ from '(\.[^']+)'/g)].map(([, to = '']) =>
+        resolve(dirname(file), to),
+      ),
+    ]),
+  );
+  const found: string[] = [];
+  const done = new Set<string>();
+  const follow = (file: string, way: readonly string[]): void => {
+    if (way.includes(file)) {
+      found.push([...way.slice(way.indexOf(file)), file].map((one) => relative(src, one)).join(' > '));
+      return;
+    }
+    if (done.has(file)) return;
+    for (const next of reads.get(file) ?? []) follow(next, [...way, file]);
+    done.add(file);
+  };
+  for (const file of files) follow(file, []);
+  return found;
+}
+
+test('no file of these rooms imports another that imports it', () => {
+  expect(heldRooms.flatMap((room) => circles(sourceFiles(join(src, room))))).toEqual([]);
+});
 
 /** What Astro and the module of the pages read by name, and no import statement. */
 const readByName = new Set(['getStaticPaths', 'GET', 'givenSite']);

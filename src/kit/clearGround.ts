@@ -1,4 +1,4 @@
-import type { Pixels } from './encodePng.ts';
+import type { Pixels } from './pixels.ts';
 
 /** Where a picture stands on a larger one that is clear, px. */
 export interface ClearGround {

@@ -1,4 +1,4 @@
-import type { Pixels } from './encodePng.ts';
+import type { Pixels } from './pixels.ts';
 
 /** The rows of a picture as runs of pixels of one colour; all of it holds until the next picture is read. */
 export interface ColourRuns {

@@ -1,13 +1,7 @@
 import { crc32, deflateSync } from 'node:zlib';
 import { fewColours, type Colour } from './fewColours.ts';
+import type { Pixels } from './pixels.ts';
 import { withoutNotes, type PngNotes, type PngText } from './pngNotes.ts';
-
-/** Pixels from the top left, four bytes each: red, green and blue, multiplied by how much they cover, and that. */
-export interface Pixels {
-  readonly width: number;
-  readonly height: number;
-  readonly rgba: Uint8Array;
-}
 
 const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 

@@ -1,5 +1,5 @@
 import { colourRuns, type ColourRuns } from './colourRuns.ts';
-import type { Pixels } from './encodePng.ts';
+import type { Pixels } from './pixels.ts';
 
 /** Red, green, blue and how much it covers, 0 to 255 each; the first three multiplied by the last. */
 export type Colour = readonly [red: number, green: number, blue: number, cover: number];

@@ -7,7 +7,7 @@ import type { Report } from './report.ts';
 /** Widths of the columns that frames stand in most, px. */
 export const frameWidths = [320, 600, 900] as const;
 
-// Sizes of `frame.css` and `page.css`, px.
+// Sizes of `frame.css`, `elements.css` and `tables.css`, px.
 const sides = 32;
 const above = 16;
 /** Frame and paper of the stamp, and the paper under it. */

@@ -1,4 +1,4 @@
-import type { Pixels } from '../kit/encodePng.ts';
+import type { Pixels } from '../kit/pixels.ts';
 import { columnOf, glyphMasks, inkSteps, rowOf, stepOf } from './glyphMasks.ts';
 import type { PlainText } from './plainText.ts';
 

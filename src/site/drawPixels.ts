@@ -1,5 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
-import type { Pixels } from '../kit/encodePng.ts';
+import type { Pixels } from '../kit/pixels.ts';
 import { replaceTexts } from '../kit/svgTexts.ts';
 import { copyLetters } from './copyLetters.ts';
 import { fontFile, fontNames } from './fontFiles.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fewColours } from '../../src/kit/fewColours.ts';
-import type { Pixels } from '../../src/kit/encodePng.ts';
+import type { Pixels } from '../../src/kit/pixels.ts';
 
 const bytesOf = (words: readonly number[]): Uint8Array => new Uint8Array(Uint32Array.from(words).buffer);
 

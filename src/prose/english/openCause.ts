@@ -7,6 +7,49 @@ import { comparisonOf } from './comparisons.ts';
 import { causeOf, namesOf } from './names.ts';
 import { noneSeen, pairSentences } from './pairSentences.ts';
 
+/** What the order of the shots leaves open, in the words of each place. */
+interface CauseWords {
+  /** In a sentence: "but results drifted during the test". */
+  readonly because: string;
+  /** In brackets where every word counts. */
+  readonly inBrief: string;
+  /** Where no difference was seen. */
+  readonly couldHide: string;
+}
+
+const orderCouldHide = 'the order of the shots could hide one';
+
+const words: Readonly<Record<OpenCause, CauseWords>> = {
+  'one-after-another': {
+    because: 'they were hit one after another',
+    inBrief: 'hit one after another',
+    couldHide: orderCouldHide,
+  },
+  'order-unknown': {
+    because: 'the order of the shots is not known',
+    inBrief: 'order unknown',
+    couldHide: 'an order that is not known could hide one',
+  },
+  drift: {
+    because: 'results drifted during the test',
+    inBrief: 'results drifted',
+    couldHide: 'a drift during the test could hide one',
+  },
+  'few-visits': {
+    because: 'each was hit in only a few spells',
+    inBrief: 'few spells',
+    couldHide: 'so few spells could hide one',
+  },
+  lever: {
+    because: 'one was mostly hit later',
+    inBrief: 'one mostly hit later',
+    couldHide: orderCouldHide,
+  },
+};
+
+/** The words of a cause; of one that nothing is known of, those of shots hit one after another. */
+export const causeWords = (because: OpenCause | null): CauseWords => words[because ?? 'one-after-another'];
+
 /** Where an answer stands: on its page under its measure, or by itself. */
 export type Place = 'page' | 'alone';
 
@@ -20,7 +63,11 @@ export function openClause(
   if (first === undefined) return '';
   const { metric } = first.about;
   if (!seen) {
-    return noneSeen(metrics[metric].name, whereNoneWasSeen(answers, telling), couldHide(first.because));
+    return noneSeen(
+      metrics[metric].name,
+      whereNoneWasSeen(answers, telling),
+      causeWords(first.because).couldHide,
+    );
   }
   const told = answers.filter(({ status }) => status === 'cause-unclear');
   const parts = seenParts(told, telling, place);
@@ -71,7 +118,7 @@ function openReason(answer: PairAnswer, telling: Telling): string {
   if (because === 'lever' && hitLater !== null) {
     return hitLater === ahead ? `was mostly hit later` : `${other} was mostly hit later`;
   }
-  return causeWords(because);
+  return causeWords(because).because;
 }
 
 function openReasonOfAll(answers: readonly PairAnswer[], telling: Telling): string {
@@ -80,36 +127,5 @@ function openReasonOfAll(answers: readonly PairAnswer[], telling: Telling): stri
   if (first === undefined || !same) return `the order of the shots could explain it`;
   return first.because === 'lever'
     ? `some ${telling.nouns} were mostly hit later than others`
-    : causeWords(first.because);
-}
-
-function causeWords(because: OpenCause | null): string {
-  switch (because) {
-    case 'order-unknown':
-      return 'the order of the shots is not known';
-    case 'drift':
-      return 'results drifted during the test';
-    case 'few-visits':
-      return 'each was hit in only a few spells';
-    case 'lever':
-      return 'one was mostly hit later';
-    case 'one-after-another':
-    case null:
-      return 'they were hit one after another';
-  }
-}
-
-function couldHide(because: OpenCause | null): string {
-  switch (because) {
-    case 'order-unknown':
-      return 'an order that is not known could hide one';
-    case 'drift':
-      return 'a drift during the test could hide one';
-    case 'few-visits':
-      return 'so few spells could hide one';
-    case 'lever':
-    case 'one-after-another':
-    case null:
-      return 'the order of the shots could hide one';
-  }
+    : causeWords(first.because).because;
 }

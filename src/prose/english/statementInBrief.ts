@@ -1,4 +1,4 @@
-import type { OpenCause, StatusId } from '../../findings/findings.ts';
+import type { StatusId } from '../../findings/findings.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { shortUnit } from '../readerUnits.ts';
@@ -8,6 +8,7 @@ import { counted, countWord, listed } from '../words.ts';
 import { answerWords, tooLittle } from './answerWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { namesOf } from './names.ts';
+import { causeWords } from './openCause.ts';
 import { limitWords } from './ranges.ts';
 
 const after = (status: StatusId): string => answerWords[status].after;
@@ -195,23 +196,7 @@ function openInBrief(answers: readonly PairAnswer[], telling: Telling, form: Bri
 function reasonOf({ because, hitLater }: PairAnswer, alone: boolean, telling: Telling): string {
   return because === 'lever' && alone && hitLater !== null
     ? `${telling.the(hitLater)} mostly hit later`
-    : reasonWords(because);
-}
-
-function reasonWords(because: OpenCause | null): string {
-  switch (because) {
-    case 'order-unknown':
-      return 'order unknown';
-    case 'lever':
-      return 'one mostly hit later';
-    case 'drift':
-      return 'results drifted';
-    case 'few-visits':
-      return 'few spells';
-    case 'one-after-another':
-    case null:
-      return 'hit one after another';
-  }
+    : causeWords(because).inBrief;
 }
 
 function notJudgedInBrief({ ahead, behind, notJudged }: PairAnswer, telling: Telling): string {
