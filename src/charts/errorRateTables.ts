@@ -1,4 +1,4 @@
-import rates from '../../tests/bench/errorRates.json' with { type: 'json' };
+import rates from './errorRates.json' with { type: 'json' };
 import { printStated } from '../prose/numbers.ts';
 import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, unitWord, type UnitSystem } from '../prose/readerUnits.ts';

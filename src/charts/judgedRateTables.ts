@@ -1,5 +1,5 @@
 import { quoted } from '../prose/english/answerWords.ts';
-import rates from '../../tests/bench/errorRates.json' with { type: 'json' };
+import rates from './errorRates.json' with { type: 'json' };
 import { printStated } from '../prose/numbers.ts';
 import { unitWord, type UnitSystem } from '../prose/readerUnits.ts';
 import { carryUnit, inReaderUnit, percent, statedDistance } from './errorRateTables.ts';

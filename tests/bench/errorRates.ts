@@ -3,7 +3,7 @@
  *
  *   node tests/bench/errorRates.ts [trials] [table ...]
  *
- * Writes errorRates.json beside itself; the method page prints it. Tables that are not named stay as they are there; their
+ * Writes src/charts/errorRates.json; the method page prints it. Tables that are not named stay as they are there; their
  * rows have streams of their own, so that it is all one. 20,000 trials take some fifteen minutes on one core. The standard
  * error of a rate near 5 % is then 0.15 %; 0.35 % for `judged`, of which every fifth as many are judged as in a report.
  */
@@ -146,7 +146,7 @@ const poolRows = () =>
     ),
   );
 
-const file = join(import.meta.dirname, 'errorRates.json');
+const file = join(import.meta.dirname, '../../src/charts/errorRates.json');
 const tables = {
   oneHitter: oneHitterRows,
   power: powerRows,

@@ -59,17 +59,13 @@ const manifest: {
 } = JSON.parse(readFileSync('package.json', 'utf8'));
 
 describe('the package', () => {
-  test('holds no test but one table, no content but its reference, and no TypeScript for Node', () => {
+  test('holds no test, no content but its reference, and no TypeScript for Node', () => {
     expect(readdirSync(shop.program).sort()).toEqual(
       ['.github', 'CHANGELOG.md', 'LICENSE', 'README.md', 'content', 'lib', 'package.json', 'public', 'src']
-        .concat('tests', 'tsconfig.json')
+        .concat('tsconfig.json')
         .sort(),
     );
     expect(readdirSync(join(shop.program, 'content'))).toEqual(['README.md']);
-    expect(readdirSync(join(shop.program, 'tests'), { recursive: true })).toEqual([
-      'bench',
-      'bench/errorRates.json',
-    ]);
     const compiled = readdirSync(join(shop.program, 'lib'), { recursive: true, encoding: 'utf8' });
     expect(compiled.filter((path) => /\.\w+$/.test(path) && !path.endsWith('.js'))).toEqual([]);
   });
