@@ -9,7 +9,7 @@ type Parsed<Shape extends Options> = ReturnType<
 >;
 
 /** What can be typed behind a command. */
-export interface Takes<Shape extends Options> {
+interface Takes<Shape extends Options> {
   /** As in `npm run NAME`. */
   readonly name: string;
   readonly options: Shape;

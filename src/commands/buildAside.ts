@@ -21,7 +21,7 @@ import type { Terminal } from './terminal.ts';
 import { newWorkFolder, removeWorkFolder } from './workFolders.ts';
 
 /** A content folder that was read and may be published. */
-export interface ReadSite {
+interface ReadSite {
   readonly contentDir: string;
   readonly projectFolder: string;
   readonly site: SiteContent;

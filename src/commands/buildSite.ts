@@ -19,7 +19,7 @@ import { tellProblems } from './tellProblems.ts';
 import type { Terminal } from './terminal.ts';
 import { tidyAfter, tidyBefore } from './tidy.ts';
 
-export interface BuildRequest {
+interface BuildRequest {
   readonly contentDir: string;
   readonly outDir: string;
   readonly terminal: Terminal;
@@ -27,7 +27,7 @@ export interface BuildRequest {
   readonly today?: string | null;
 }
 
-export interface BuildOutcome {
+interface BuildOutcome {
   readonly built: boolean;
   readonly problems: readonly Problem[];
   readonly stages: readonly StageTime[];

@@ -5,7 +5,7 @@ import { checkedSite } from '../site/checkedSite.ts';
 import type { Terminal } from './terminal.ts';
 import { waitingText } from './waitingText.ts';
 
-export interface CheckRequest {
+interface CheckRequest {
   readonly contentDir: string;
   /** Slugs of the reports to look at; all of them where none is named. */
   readonly only: readonly string[];

@@ -17,7 +17,7 @@ import { notWritten } from './writing/notWritten.ts';
 
 type DevServer = Awaited<ReturnType<typeof dev>>;
 
-export interface DevRequest {
+interface DevRequest {
   readonly contentDir: string;
   /** Null: the usual one of Astro, or the next that is free. */
   readonly port: number | null;

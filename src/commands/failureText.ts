@@ -2,7 +2,7 @@ import { visible } from '../problems/visible.ts';
 import { ReportsFailed } from './reportsFailed.ts';
 
 /** What failed, in the words of the system, and what to do about it. */
-export interface Failure {
+interface Failure {
   readonly what: string;
   readonly toDo: string;
 }

@@ -5,7 +5,7 @@ import { readShared } from '../site/sharedFiles.ts';
 import { serveFolder } from './staticServer.ts';
 import type { Terminal } from './terminal.ts';
 
-export interface PreviewRequest {
+interface PreviewRequest {
   readonly contentDir: string;
   readonly outDir: string;
   /** Null: the usual one, or the next that is free; 0: any. */

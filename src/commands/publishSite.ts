@@ -1,25 +1,11 @@
-import { cpSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { isRefusedHere } from '../site/diskTrouble.ts';
 import { ownFiles } from '../site/folderDecision.ts';
 import { foreignIn, isEmptySite, siteMarkName } from '../site/siteMark.ts';
+import { realDisk, type Disk } from './publishingDisk.ts';
 import { replaceWithin } from './replaceWithin.ts';
-import { takeAway } from './takeAway.ts';
 import { workName } from './siteLeftovers.ts';
-
-/** What publishing asks of the disk where it may say no; passed in, so that a test can let it fail. */
-export interface Disk {
-  readonly rename: (from: string, to: string) => void;
-  /** A folder with all that lies in it. */
-  readonly copy: (from: string, to: string) => void;
-  readonly takeAway: (folder: string, paths: readonly string[]) => void;
-}
-
-export const realDisk: Disk = {
-  rename: renameSync,
-  copy: (from, to) => cpSync(from, to, { recursive: true, verbatimSymlinks: true }),
-  takeAway,
-};
 
 export interface Publication {
   /** The freshly built site with its mark; it is moved or deleted. */

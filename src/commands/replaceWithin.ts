@@ -2,7 +2,7 @@ import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { diskView } from '../site/folderView.ts';
 import { foldersOf, readSiteMark, siteMark, siteMarkName, unfinishedName } from '../site/siteMark.ts';
-import type { Disk } from './publishSite.ts';
+import type { Disk } from './publishingDisk.ts';
 import { deleteFiles } from './takeAway.ts';
 
 interface Replacement {

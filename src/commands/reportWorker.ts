@@ -21,7 +21,7 @@ export interface ReportTask {
   readonly pages: ReportPages | null;
 }
 
-export interface ReportPages {
+interface ReportPages {
   readonly rendering: Rendering;
   readonly others: Surroundings;
   /** Of the report as the command has read it. */

@@ -11,7 +11,7 @@ export interface StaticServer {
   readonly close: () => Promise<void>;
 }
 
-export interface Served {
+interface Served {
   readonly folder: string;
   /** Where the folder stands on its host, such as `/tests/`, in plain letters; `/` if left out. */
   readonly base?: string;

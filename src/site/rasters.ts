@@ -28,7 +28,7 @@ interface PngMaking {
 }
 
 /** PNG of an SVG whose colours are values. */
-export async function drawPng(
+async function drawPng(
   svg: string,
   width: number,
   { notes = withoutNotes, on = null }: PngMaking = {},

@@ -1,7 +1,8 @@
 import { existsSync, mkdirSync, renameSync, statSync, symlinkSync, writeFileSync, chmodSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { publishSite, realDisk, type Disk } from '../../src/commands/publishSite.ts';
+import { publishSite } from '../../src/commands/publishSite.ts';
+import { realDisk, type Disk } from '../../src/commands/publishingDisk.ts';
 import { tidyBeside, workName } from '../../src/commands/siteLeftovers.ts';
 import { markSite, readSiteMark, siteMark, siteMarkName, unfinishedName } from '../../src/site/siteMark.ts';
 import { everythingIn, folderOf } from './folderOf.ts';

@@ -30,6 +30,8 @@ export function exportsAndReads(file: string): ExportsAndReads {
       /\bimport\(\s*['"](\.[^'"]+)['"]|new URL\(\s*['"](\.[^'"]+)['"]/g,
     ))
       reads.push({ file: resolve(dirname(file), path), name: '*' });
+    for (const [, path = ''] of code.matchAll(/\bmoduleFile\(\s*'([^']+)'/g))
+      reads.push({ file: resolve('src', path), name: '*' });
   }
   return { exported, reads };
 }
@@ -46,10 +48,10 @@ function codeOf(file: string): readonly string[] {
 function exportedBy(statement: ts.Statement): readonly string[] {
   if (ts.isExportDeclaration(statement)) return namesIn(statement.exportClause, 'name');
   if (ts.isExportAssignment(statement)) return ['default'];
-  const isExported =
-    ts.canHaveModifiers(statement) &&
-    ts.getModifiers(statement)?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) === true;
-  if (!isExported) return [];
+  const modifiers = ts.canHaveModifiers(statement) ? (ts.getModifiers(statement) ?? []) : [];
+  const has = (kind: ts.SyntaxKind): boolean => modifiers.some((modifier) => modifier.kind === kind);
+  if (!has(ts.SyntaxKind.ExportKeyword)) return [];
+  if (has(ts.SyntaxKind.DefaultKeyword)) return ['default'];
   if (ts.isVariableStatement(statement))
     return statement.declarationList.declarations.flatMap(({ name }) => boundNames(name));
   const { name } = statement as ts.Statement & { readonly name?: ts.Identifier };

@@ -17,7 +17,7 @@ interface DeskRequest {
 }
 
 /** The desk, and what its address needs. */
-export interface Desk {
+interface Desk {
   readonly integration: AstroIntegration;
   /** Where it opens, with the word that lets a visitor in. @param origin where the site is served */
   readonly address: (origin: string) => string;

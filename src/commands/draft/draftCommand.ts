@@ -11,7 +11,7 @@ import { draftFiles } from './draftFiles.ts';
 import type { DraftRequest } from './draftRequest.ts';
 import { draftInbox } from './draftInbox.ts';
 
-export interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {
+interface DraftTyped extends Omit<DraftRequest, 'warmUps'> {
   /** As typed: how many warm-up swings the monitor counted before the first shot of a planned test. */
   readonly warmUps?: string;
 }

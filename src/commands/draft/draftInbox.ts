@@ -5,7 +5,7 @@ import type { Terminal } from '../terminal.ts';
 import { realDisk, type Disk } from '../writing/disk.ts';
 import { draftFiles } from './draftFiles.ts';
 
-export interface InboxRequest {
+interface InboxRequest {
   readonly contentDir: string;
   /** Only these files of the inbox; all where it is absent. */
   readonly names?: readonly string[];
@@ -13,7 +13,7 @@ export interface InboxRequest {
   readonly disk?: Disk;
 }
 
-export interface InboxOutcome {
+interface InboxOutcome {
   /** Slugs of the drafts that were made. */
   readonly drafts: readonly string[];
   /** Names of the files that stay in the inbox. */

@@ -10,7 +10,7 @@ import type { ShotFile } from '../../intake/shots/shotFile.ts';
 import { fileNames } from './fileNames.ts';
 
 /** Names under which session files may lie beside a report, and the people that proposals must not name. */
-export interface NeutralNames {
+interface NeutralNames {
   readonly names: readonly string[];
   readonly people: readonly PersonName[];
 }

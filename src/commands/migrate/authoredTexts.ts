@@ -4,7 +4,7 @@ import { shopFile } from '../../site/sharedFiles.ts';
 import type { AuthoredText, Unmigrated } from './migrateTexts.ts';
 
 /** The files of a content folder that hold answers, and those that cannot be read. */
-export interface AuthoredTexts {
+interface AuthoredTexts {
   /** The shop's own file last: it states the version, and is written when all others are. */
   readonly texts: readonly AuthoredText[];
   readonly unread: readonly Unmigrated[];

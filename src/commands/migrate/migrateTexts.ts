@@ -21,7 +21,7 @@ export interface Unmigrated {
 }
 
 /** The files that change, or all that stand in the way. */
-export type Migrated =
+type Migrated =
   | { readonly kind: 'migrated'; readonly changed: readonly AuthoredText[] }
   | { readonly kind: 'refused'; readonly refused: readonly Unmigrated[] };
 

@@ -4,7 +4,7 @@ import { questionLine } from '../../planning/planQuestions.ts';
 import type { Terminal } from '../terminal.ts';
 import type { Asker } from './asker.ts';
 
-export interface Answers {
+interface Answers {
   readonly ask: Ask;
   /** What is wrong or missing so far, by its flag. */
   readonly troubles: () => readonly string[];

@@ -43,6 +43,6 @@ export function terminalAsker(): Asker | null {
 }
 
 /** All of them where nothing is typed. */
-export function beginningWith(typed: string, choices: readonly string[]): string[] {
+function beginningWith(typed: string, choices: readonly string[]): string[] {
   return choices.filter((choice) => choice.startsWith(typed.trim().toLowerCase()));
 }

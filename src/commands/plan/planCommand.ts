@@ -21,7 +21,7 @@ import { AnswersEnded, type Asker } from './asker.ts';
 import { planUsage, type PlanOptions } from './planOptions.ts';
 import { recordPlan } from './recordPlan.ts';
 
-export interface PlanRequest extends PlanClock {
+interface PlanRequest extends PlanClock {
   readonly contentDir: string;
   readonly options: PlanOptions;
   /** Null where nobody can be asked. */

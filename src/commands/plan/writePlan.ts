@@ -11,7 +11,7 @@ import { prepareReplacement, type Prepared } from '../writing/wholeFile.ts';
 import { FolderTaken, prepareFolder } from '../writing/wholeFolder.ts';
 
 /** What became of a plan; the ledger may have become unreadable since the command began. */
-export type PlanWritten = 'written' | 'taken' | { readonly ledgerProblems: readonly Problem[] };
+type PlanWritten = 'written' | 'taken' | { readonly ledgerProblems: readonly Problem[] };
 
 /**
  * Puts the plan into the ledger as it is by now, and a new folder `reports/<slug>/` with the files beside the others.

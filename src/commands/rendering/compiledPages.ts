@@ -11,13 +11,13 @@ import type { SiteAddress } from '../siteAddress.ts';
 import type { Compilation } from './compilePages.ts';
 
 /** Pages as code that renders them, and what every site has beside them. */
-export interface CompiledPages {
+interface CompiledPages {
   /** File of the shape of `pagesEntry.ts`. */
   readonly entry: string;
   readonly staticFolder: string;
 }
 
-export interface PagesToCompile {
+interface PagesToCompile {
   readonly projectFolder: string;
   readonly address: SiteAddress;
   /** Hash of all that they are made of, see `codeHashes`. */

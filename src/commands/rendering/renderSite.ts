@@ -10,7 +10,7 @@ import { takeOver } from './takeOver.ts';
 import { writePages, type WrittenPage } from './writePages.ts';
 
 /** A site that is built in a folder aside. */
-export interface SiteRendering {
+interface SiteRendering {
   readonly given: GivenSite;
   readonly plan: SitePlan;
   /** Of the compiled pages. */

@@ -15,7 +15,7 @@ export interface Waiting {
   readonly sleep: (milliseconds: number) => void;
 }
 
-export const realWaiting: Waiting = {
+const realWaiting: Waiting = {
   now: () => Date.now(),
   sleep: (milliseconds) => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds),
 };
