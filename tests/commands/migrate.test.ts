@@ -182,7 +182,7 @@ describe('nothing is written, and it is said why,', () => {
 
   test('where the content is of a later version', () => {
     expect(refused({ 'shop.yaml': 'schema: 2\nname: x\n' })).toBe(
-      `shop.yaml says schema: 2, and Straightface ${version} reads 1. Take a newer one: npm install straightface@latest, or in a checkout of it git pull and npm ci. Its CHANGELOG.md says from which version on.\nNothing was written.\n`,
+      `shop.yaml says schema: 2, and Straightface ${version} reads 1. Take a newer one: npm install with the newer package, or in a checkout of it git pull and npm ci. Its CHANGELOG.md says from which version on.\nNothing was written.\n`,
     );
   });
 

@@ -43,7 +43,7 @@ export function migrateCommand(request: MigrateRequest): 0 | 1 {
   if (from > to) {
     return refuse(
       `${shopFile} says schema: ${from}, and Straightface ${programVersion} reads ${to}. ` +
-        'Take a newer one: npm install straightface@latest, or in a checkout of it git pull and npm ci. Its CHANGELOG.md says from which version on.',
+        'Take a newer one: npm install with the newer package, or in a checkout of it git pull and npm ci. Its CHANGELOG.md says from which version on.',
     );
   }
   const due = steps.filter((step) => step.from >= from && step.from < to);
