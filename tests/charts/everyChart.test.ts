@@ -2,6 +2,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { deliveryChart } from '../../src/charts/delivery.ts';
 import type { Figure } from '../../src/charts/figure.ts';
+import { figureTraits } from '../../src/charts/figureTraits.ts';
 import { pooledRowsChart } from '../../src/charts/pooledRows.ts';
 import { landingChart } from '../../src/charts/landing.ts';
 import { launchChart } from '../../src/charts/launch.ts';
@@ -31,6 +32,12 @@ const charts: readonly (readonly [string, () => Figure])[] = [
   ['yards', () => yardsChart(yardsExample)],
   ['launch-and-spin', () => launchChart(launchExample)],
 ];
+
+test('every chart is tried here, or has tests of its own', () => {
+  const own = ['apart', 'shots', 'meetings'];
+  const tried = charts.map(([name]) => name);
+  expect([...tried, ...own].sort()).toEqual(Object.keys(figureTraits).sort());
+});
 
 const contenderColours = ['umber', 'bluebell', 'pine', 'rose', 'heather', 'lichen'].map(
   (name) => `var(--${name})`,
