@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { fieldBlocks } from '../../src/intake/authored/fields.ts';
 import { frontAnswers } from '../../src/intake/authored/front.ts';
 import { shopAnswers } from '../../src/intake/authored/shop.ts';
@@ -84,7 +85,7 @@ const shop = [
   'address: https://zqaddresszq.example/',
   `contact: ${token('shopcontact')}`,
   `brand: {site: https://zqshopsitezq.example/, booking: https://zqshopbookingzq.example/visit, contact: ${token('shopreached')}}`,
-  `interests: {supplied: ${token('shopsupplied')}, paid_by: {kind: shared, by: ${token('shopby')}, share: ${token('shopshare')}}, commission_or_gifts: {kind: some, words: ${token('shopgifts')}}, seen_before: {kind: others, words: ${token('shopseen')}}, sentence: ${token('shopsentence')}}`,
+  `interests: {supplied: ${token('shopsupplied')}, paid_by: {kind: shared, by: ${token('shopby')}, share: ${token('shopshare')}, words: ${token('shoppaid')}}, commission_or_gifts: {kind: some, words: ${token('shopgifts')}}, seen_before: {kind: others, words: ${token('shopseen')}}, sentence: ${token('shopsentence')}}`,
   `reuse: {terms: ${token('shopterms')}, credit: ${token('shopcredit')}, licence_charts: ${token('shopchartslicence')}, licence_data: ${token('shopdatalicence')}}`,
   'defaults:',
   `  {units: yards, locale: en-GB, place: ${token('shopplace')}, surface: ${token('shopsurface')}, tee: ${token('shoptee')}, altitude: 1234 m, matters: {carry: 5 yd}, ball: {model: ${token('shopmodel')}, state: ${token('shopstate')}, same_for_all: yes}, monitor: {kind: ${token('shopkind')}, stated_accuracy: ${token('shopaccuracy')}, accuracy_stated_by: ${token('shopstatedby')}, flight: ${token('shopflight')}, normalised_to: ${token('shopnormalised')}, last_check: ${token('shopcheck')}, software: ${token('shopsoftware')}, columns: {carry: estimated}}}`,
@@ -127,7 +128,7 @@ const full = plain(token('title'), [
   'exclusions:',
   `  - {contender: alder, shot: 3, rule: ${token('shot.rule')}, reason: ${token('shot.reason')}}`,
   `  - {metric: carry, below: 10 yd, above: 232.5 yd, rule: ${token('limit.rule')}, reason: ${token('limit.reason')}}`,
-  `interests: {${say('supplied', 'sentence')}, paid_by: {kind: shared, by: ${token('paid.by')}, share: ${token('paid.share')}}, commission_or_gifts: {kind: some, words: ${token('gifts.words')}}, seen_before: {kind: others, words: ${token('seen.words')}}}`,
+  `interests: {${say('supplied', 'sentence')}, paid_by: {kind: shared, by: ${token('paid.by')}, share: ${token('paid.share')}, words: ${token('paid.words')}}, commission_or_gifts: {kind: some, words: ${token('gifts.words')}}, seen_before: {kind: others, words: ${token('seen.words')}}}`,
   `claims: [{say: ${token('say')}, metric: carry, more: birch, than: alder, allow_unproven: yes}]`,
   `corrections: [{date: 2026-05-03, ${say('what', 'was', 'now')}}]`,
   `replies: [{from: ${token('from')}, date: 2026-05-04, text: ${token('reply.text')}}]`,
@@ -137,6 +138,24 @@ const allKeys = (name: string, schema: Parameters<typeof fieldBlocks>[0]): reado
   fieldBlocks(schema).flatMap(({ path, fields }) =>
     fields.map(({ key }) => `${name}${path === '' ? '' : `${path}.`}${key}`),
   );
+
+/** The keys that are answered, as the reference writes their paths. */
+function pathsIn(answers: unknown, path = ''): readonly string[] {
+  if (Array.isArray(answers)) {
+    return answers.flatMap((entry: unknown) => {
+      const kind = path !== 'exclusions' ? '' : isLimit(entry) ? ' (a limit)' : ' (a shot)';
+      return pathsIn(entry, `${path}[]${kind}`);
+    });
+  }
+  if (typeof answers !== 'object' || answers === null) return [];
+  return Object.entries(answers).flatMap(([key, value]: [string, unknown]) => {
+    const step = ['contenders', 'hitters'].includes(path) ? '<id>' : key;
+    const below = path === '' ? step : `${path}.${step}`;
+    return [below, ...pathsIn(value, below)];
+  });
+}
+
+const isLimit = (entry: unknown): boolean => typeof entry === 'object' && entry !== null && 'metric' in entry;
 
 /** All text of a built site. */
 function textOf(folder: string): string {
@@ -171,12 +190,11 @@ test('every answer is printed somewhere, or a list says what it does', { timeout
     expect(printed, value).toContain(value.toLowerCase());
 
   // A key that no report here answers, and that no reason is given for, is one that nothing may read.
-  const answered = new Set([...typed.matchAll(/(?:^|[{\s,])([a-z_]+):/gm)].map(([, key = '']) => key));
+  const answered = new Set([
+    ...pathsIn(parse(full.split('---')[1] ?? '')),
+    ...pathsIn(parse(shop)).map((path) => `shop ${path}`),
+  ]);
   const keys = [...allKeys('', frontAnswers), ...allKeys('shop ', shopAnswers)];
-  const unknown = keys.filter((key) => {
-    const last = key.replace(/^.*[. ]/, '');
-    return used[key] === undefined && !answered.has(last);
-  });
-  expect(unknown).toEqual([]);
+  expect(keys.filter((key) => used[key] === undefined && !answered.has(key))).toEqual([]);
   expect(Object.keys(used).filter((key) => !keys.includes(key))).toEqual([]);
 });
