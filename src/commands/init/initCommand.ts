@@ -1,4 +1,4 @@
-import { existsSync, lstatSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { draftShop } from '../../intake/draft/draftShop.ts';
 import { systemCode } from '../../problems/systemWords.ts';
@@ -69,7 +69,6 @@ function shopFiles(name: string, wanted: string): Readonly<Record<string, string
 
 /** Writes a new file; false where something of its name stands there. */
 function written(disk: Disk, file: string, text: string): boolean {
-  if (lstatSync(file, { throwIfNoEntry: false }) !== undefined) return false;
   disk.mkdirSync(dirname(file), { recursive: true });
   const prepared = prepareNewFile(disk, file, text);
   try {
