@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { realDisk, type Disk } from '../../src/commands/writing/disk.ts';
 import { prepareNewFile, prepareReplacement } from '../../src/commands/writing/wholeFile.ts';
 import { FolderTaken, prepareFolder } from '../../src/commands/writing/wholeFolder.ts';
@@ -135,6 +135,36 @@ describe('a new file', () => {
     expect(prepared.put).toThrow('EEXIST');
     prepared.discard();
     expect(readFileSync(file, 'utf8')).toBe('mine');
+  });
+
+  test.each(['ENOSPC', 'EMFILE', 'EIO'])('of another nothing is lost where this fails: %s', (code) => {
+    writeFileSync(file, 'theirs');
+    const fails = (call: string) => (): never => {
+      throw systemError(code, call);
+    };
+    const failing: Disk = { ...realDisk, linkSync: fails('link') };
+    const prepared = prepareNewFile(failing, file, 'mine');
+    vi.spyOn(failing, 'openSync').mockImplementation(fails('open'));
+    expect(prepared.put).toThrow(code);
+    prepared.discard();
+    expect(readFileSync(file, 'utf8')).toBe('theirs');
+    expect(readdirSync(folder)).toEqual(['text']);
+  });
+
+  test('is not there where it could not be written whole', () => {
+    const noRoom: Disk = {
+      ...realDisk,
+      linkSync: () => {
+        throw systemError('EPERM', 'link');
+      },
+    };
+    const prepared = prepareNewFile(noRoom, file, 'mine');
+    vi.spyOn(noRoom, 'fsyncSync').mockImplementation(() => {
+      throw systemError('ENOSPC', 'fsync');
+    });
+    expect(prepared.put).toThrow('ENOSPC');
+    prepared.discard();
+    expect(readdirSync(folder)).toEqual([]);
   });
 });
 

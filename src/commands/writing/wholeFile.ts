@@ -19,7 +19,7 @@ export interface Prepared {
 export function prepareReplacement(disk: Disk, file: string, content: string | Uint8Array): Prepared {
   const target = followed(file);
   const unfinished = unfinishedIn(dirname(target));
-  discardOnFailure(disk, unfinished, () => writeSynced(disk, unfinished, content, statOf(target)));
+  writeSynced(disk, unfinished, content, statOf(target));
   return {
     put: () => {
       disk.renameSync(unfinished, target);
@@ -32,7 +32,7 @@ export function prepareReplacement(disk: Disk, file: string, content: string | U
 /** Prepares a file that is not there yet; `put` fails with `EEXIST` where one has come meanwhile, and leaves that alone. */
 export function prepareNewFile(disk: Disk, file: string, content: string | Uint8Array): Prepared {
   const unfinished = unfinishedIn(dirname(file));
-  discardOnFailure(disk, unfinished, () => writeSynced(disk, unfinished, content, null));
+  writeSynced(disk, unfinished, content, null);
   return {
     put: () => {
       try {
@@ -40,7 +40,7 @@ export function prepareNewFile(disk: Disk, file: string, content: string | Uint8
       } catch (error) {
         // Disks of cameras and some network folders know no second name for a file.
         if (systemCode(error) === null || systemCode(error) === 'EEXIST') throw error;
-        discardOnFailure(disk, file, () => writeSynced(disk, file, content, null));
+        writeSynced(disk, file, content, null);
       }
       removeQuietly(disk, unfinished);
       folderSynced(disk, dirname(file));
@@ -49,7 +49,7 @@ export function prepareNewFile(disk: Disk, file: string, content: string | Uint8
   };
 }
 
-/** Writes a file that is not there yet and waits until the disk has it. */
+/** Writes a file that is not there yet and waits until the disk has it; where it fails, the file is not there. */
 export function writeSynced(
   disk: Disk,
   file: string,
@@ -57,15 +57,18 @@ export function writeSynced(
   like: Stats | null,
 ): void {
   const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+  // What cannot be opened as new may be somebody else's.
   const opened = disk.openSync(file, 'wx', 0o666);
-  try {
-    for (let written = 0; written < bytes.length;)
-      written += disk.writeSync(opened, bytes, written, bytes.length - written);
-    if (like !== null) keepOwner(disk, opened, like);
-    disk.fsyncSync(opened);
-  } finally {
-    disk.closeSync(opened);
-  }
+  discardOnFailure(disk, file, () => {
+    try {
+      for (let written = 0; written < bytes.length;)
+        written += disk.writeSync(opened, bytes, written, bytes.length - written);
+      if (like !== null) keepOwner(disk, opened, like);
+      disk.fsyncSync(opened);
+    } finally {
+      disk.closeSync(opened);
+    }
+  });
 }
 
 /** What systems answer that open or sync no folders. */
@@ -87,12 +90,12 @@ export function folderSynced(disk: Disk, folder: string): boolean {
   }
 }
 
-export function discardOnFailure(disk: Disk, path: string, write: () => void): void {
+/** Takes away what this process has made at a path, where the work on it fails. */
+export function discardOnFailure(disk: Disk, path: string, work: () => void): void {
   try {
-    write();
+    work();
   } catch (error) {
-    // What is there already is not ours.
-    if (systemCode(error) !== 'EEXIST') removeQuietly(disk, path);
+    removeQuietly(disk, path);
     throw error;
   }
 }

@@ -21,8 +21,8 @@ export function prepareFolder(
   const parent = dirname(folder);
   disk.mkdirSync(parent, { recursive: true });
   const unfinished = unfinishedIn(parent);
+  disk.mkdirSync(unfinished);
   discardOnFailure(disk, unfinished, () => {
-    disk.mkdirSync(unfinished);
     for (const [name, content] of Object.entries(files))
       writeSynced(disk, join(unfinished, name), content, null);
     folderSynced(disk, unfinished);
