@@ -9,6 +9,11 @@ const require = createRequire(import.meta.url);
 const script = (name: string, path: string): string =>
   join(dirname(require.resolve(`${name}/package.json`)), path);
 
+const given = process.argv.slice(2);
+/** `all` leaves out no test, and asks that they run through every file of code; all else that is given is vitest's. */
+const isWhole = given.includes('all');
+const forVitest = [...(isWhole ? ['--coverage'] : []), ...given.filter((one) => one !== 'all')];
+
 interface Step {
   readonly name: string;
   readonly command: readonly string[];
@@ -19,7 +24,7 @@ interface Step {
 const steps: readonly Step[] = [
   {
     name: 'tests',
-    command: [script('vitest', 'vitest.mjs'), 'run', ...process.argv.slice(2)],
+    command: [script('vitest', 'vitest.mjs'), 'run', ...forVitest],
     live: true,
   },
   {
@@ -41,7 +46,12 @@ function passes({ name, command, live = false }: Step): Promise<boolean> {
     const said: Buffer[] = [];
     const step = spawn(process.execPath, command, {
       stdio: ['ignore', live ? 'inherit' : 'pipe', live ? 'inherit' : 'pipe'],
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', TZ: 'UTC' },
+      env: {
+        ...process.env,
+        ASTRO_TELEMETRY_DISABLED: '1',
+        TZ: 'UTC',
+        TESTS: isWhole ? 'all' : 'everyday',
+      },
     });
     for (const stream of [step.stdout, step.stderr])
       stream?.on('data', (part: Buffer) => void said.push(part));

@@ -36,7 +36,8 @@ export const shopCommands: Readonly<Record<string, Help>> = {
 
 /** What those who keep the code have besides. */
 export const developerCommands: Readonly<Record<string, Help>> = {
-  test: { does: 'tests everything' },
+  test: { does: 'tests all code, and a page or two of each kind' },
+  testall: { does: 'tests everything, and that tests run through every file of code' },
   format: { does: 'formats the source' },
   reference: { does: 'writes the reference in content/README.md from the schemas' },
   picture: { does: 'takes the picture in README.md of a demo report anew' },

@@ -2,6 +2,7 @@ import { cpSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { isEveryday } from '../everyday.ts';
 import { failingDisk, Killed, type Failure } from './failingDisk.ts';
 import { errorsIn, filesIn, leftovers, planned, scenarios, type Scenario } from './writingScenarios.ts';
 
@@ -37,7 +38,7 @@ describe.each(scenarios)('$name', ({ make, run, next, steps: fewest }) => {
     const before = filesIn(template);
     const errorsBefore = [...errorsIn(template)];
     const errorsAfter = [...errorsIn(await finished(copy(), run))];
-    for (let step = 1; step <= steps; step += stride) {
+    for (let step = 1; step <= steps; step += stride * (isEveryday ? 8 : 1)) {
       const content = copy();
       const { disk } = failingDisk(step, failure);
       const ended = await Promise.resolve()

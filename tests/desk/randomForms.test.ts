@@ -3,6 +3,7 @@ import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { runsOf } from '../everyday.ts';
 import { fieldsOf } from '../../src/desk/answerGroups.ts';
 import type { AnswerField } from '../../src/desk/answerFields.ts';
 import { reportAtDesk } from '../../src/desk/reportAtDesk.ts';
@@ -17,7 +18,7 @@ import { atDesk } from './atDesk.ts';
 const cases = resolve('tests/cases');
 /** Short sessions: the page is made anew after each answer. */
 const reports = ['least', 'five-heads', 'one-after-another', 'metres'] as const;
-const editsEach = 50;
+const editsEach = runsOf(50);
 
 /** A report of the cases with a comment at every third line of its answers, and whatever lies beside it. */
 function filesOf(slug: string): Readonly<Record<string, string>> {
@@ -84,9 +85,9 @@ function openDesk(slug: string) {
 
 const plain = (text: string): string => text.replace(/\r\n?/g, '\n').trim();
 
-describe('200 answers sent by form', () => {
+describe('answers sent by form', () => {
   test.each(reports)(
-    `50 into %s: comments, other answers and the narrative stay to the byte`,
+    `${editsEach} into %s: comments, other answers and the narrative stay to the byte`,
     async (slug) => {
       const { read, asks, send } = openDesk(slug);
       let written = 0;

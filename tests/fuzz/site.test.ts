@@ -1,6 +1,7 @@
 import { rmSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { runsOf } from '../everyday.ts';
 import { dataFiles } from '../../src/kit/dataFiles.ts';
 import { dataTools } from '../../src/site/dataTools.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
@@ -89,7 +90,7 @@ test('a content folder changed at random gives clear problems or a good report, 
         }
       },
     ),
-    { numRuns: 150, seed: Number(process.env['FUZZ_SEED'] ?? 20260502) },
+    { numRuns: runsOf(150), seed: Number(process.env['FUZZ_SEED'] ?? 20260502) },
   );
   // Both ends of the road were reached.
   expect(Math.min(seen.refused, seen.shown)).toBeGreaterThan(10);

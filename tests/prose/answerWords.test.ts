@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { answerWords, quoted } from '../../src/prose/english/answerWords.ts';
+import { answerWords, quoted, sayShort } from '../../src/prose/english/answerWords.ts';
 import { statusTable } from '../../src/prose/english/method/statusTable.ts';
 import { answers } from '../../src/prose/english/method/answers.ts';
 import { glossary } from '../../src/prose/glossary.ts';
@@ -46,4 +46,27 @@ describe('the method page', () => {
 
 test('the glossary has the term as it is printed', () => {
   expect(glossary.map(({ term }) => term)).toContain(answerWords['cannot-tell'].title);
+});
+
+describe('pairs that share one answer are told as one', () => {
+  test.each([
+    ['clear', 'all four pairs clearly apart'],
+    ['size-uncertain', 'all four pairs apart, size uncertain'],
+    ['small', 'all four pairs apart by too little to matter'],
+    ['level', 'all four pairs alike'],
+    ['cannot-tell', 'none of four pairs can be told apart'],
+    ['cause-unclear', 'differences in all four pairs, cause unclear'],
+    ['not-confirmed', 'no difference confirmed in four pairs'],
+    ['not-judged', 'none of four pairs judged'],
+  ] as const)('%s', (status, words) => {
+    expect(answerWords[status].ofAll('four')).toBe(words);
+  });
+});
+
+describe('an answer in short', () => {
+  test('says that a clear one is a first look, and of others says nothing of it', () => {
+    expect(sayShort({ status: 'clear', firstLook: true })).toBe('Clear difference, first look');
+    expect(sayShort({ status: 'clear', firstLook: false })).toBe('Clear difference');
+    expect(sayShort({ status: 'level', firstLook: true })).toBe('No difference that matters');
+  });
 });

@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { allOr } from '../everyday.ts';
 import { drawnMarks, sharesSeen } from '../charts/drawnMarks.ts';
-import { reportPages } from './sites.ts';
+import { reportPages, twoReports } from './sites.ts';
 
 const charts = ['shots', 'landing'].flatMap((id) => ['wide', 'narrow'].map((variant) => `${id}-${variant}`));
 
-describe.each(reportPages)('$name', ({ folder, file }) => {
+describe.each(allOr(reportPages, twoReports))('$name', ({ folder, file }) => {
   const page = readFileSync(join(folder, file), 'utf8');
 
   test.each(charts)('%s: a fifth of every shot at least is seen beside the marks over it', (chart) => {

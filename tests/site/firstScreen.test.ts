@@ -1,8 +1,9 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { allOr } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
-import { reportPages } from './sites.ts';
+import { reportPages, twoReports } from './sites.ts';
 
 let browser: Browser;
 
@@ -30,7 +31,7 @@ const barsOf = (page: Page): Promise<{ readonly table: number; readonly sheets: 
 /** On paper these take a sheet more: money from outside and several golfers to tell of, or a correction. */
 const sheetMore = /(fairway-woods-two-golfers|three-irons-after-work)/;
 
-describe.each(reportPages)('$name', ({ address }) => {
+describe.each(allOr(reportPages, twoReports))('$name', ({ address }) => {
   test('a phone shows answer and interest whole before anything else, then the chart', async () => {
     const page = await openPage(browser, address, { width: phone.width, height: phone.bars });
     const { interest, chart } = await page.evaluate(() => ({

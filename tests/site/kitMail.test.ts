@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { allOr, eachSoMany } from '../everyday.ts';
 import { laidOutByWordProcessor, recoloured, withoutStyleElements, wordsOf } from '../kit/mailEngines.ts';
 import { oddBase } from '../kit/oddReports.ts';
 import { launch } from './browser.ts';
@@ -95,7 +96,7 @@ test('there is a mail and a block for every report', () => {
 });
 
 /** What mail programs drop or refuse: SVG, scripts, newer layout, relative addresses (common practice). */
-describe.each([...mails, ...blocks])('%s', (_name, place) => {
+describe.each(allOr([...mails, ...blocks], eachSoMany([...mails, ...blocks], 9)))('%s', (_name, place) => {
   const mail = read(place);
   const head = mail.slice(0, mail.indexOf('<body'));
   const isBlock = place.file.endsWith('email-block.html');
@@ -174,7 +175,7 @@ describe.each([...mails, ...blocks])('%s', (_name, place) => {
   });
 });
 
-describe.each(mails)('%s', (_name, mail) => {
+describe.each(allOr(mails, eachSoMany(mails, 9)))('%s', (_name, mail) => {
   test('stays under 90 kB', () => {
     expect(Buffer.byteLength(read(mail))).toBeLessThan(90_000);
   });

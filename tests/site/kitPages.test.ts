@@ -5,6 +5,7 @@ import { imageSize } from 'image-size';
 import { parseHTML } from 'linkedom';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { allOr, eachSoMany } from '../everyday.ts';
 import { serveFolder } from '../../src/commands/staticServer.ts';
 import { oddBase } from '../kit/oddReports.ts';
 import { sixHeads, sixHeadsSlug } from '../kit/sixHeads.ts';
@@ -125,10 +126,17 @@ const addressOf = (root: string, file: string): string =>
   root === folder
     ? inject('siteAddress') + pathOf(file)
     : `${inject('oddAddress')}/${oddBase}${pathOf(file)}`;
-const ofBoth = (own: readonly string[], end: string): (readonly [name: string, address: string])[] => [
-  ...own.map((file) => [file, addressOf(folder, file)] as const),
-  ...oddFiles.filter((file) => file.endsWith(end)).map((file) => [file, addressOf(oddFolder, file)] as const),
-];
+const ofBoth = (
+  own: readonly string[],
+  end: string,
+): readonly (readonly [name: string, address: string])[] => {
+  const odd = oddFiles.filter((file) => file.endsWith(end));
+  const all = [
+    ...own.map((file) => [file, addressOf(folder, file)] as const),
+    ...odd.map((file) => [file, addressOf(oddFolder, file)] as const),
+  ];
+  return allOr(all, eachSoMany(all, 8));
+};
 
 describe.each(ofBoth(kits, '/kit/index.html'))('%s', (_file, address) => {
   test('shows every image it offers, and says without script all that it says with it', async () => {
@@ -331,7 +339,7 @@ describe.each(ofBoth(sheets, '/sheet/index.html'))('%s', (file, address) => {
   });
 });
 
-describe.each(oneFiles)('%s', (file) => {
+describe.each(allOr(oneFiles, oneFiles.slice(0, 1)))('%s', (file) => {
   test('is whole by itself: under 600 kB, asks for nothing, shows charts and fonts', async () => {
     expect(Buffer.byteLength(read(file))).toBeLessThan(600_000);
     const page = await browser.newPage();

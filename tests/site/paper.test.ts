@@ -1,9 +1,10 @@
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { allOr } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
 import { printedFigures, type PrintedFigure } from './printedPlaces.ts';
-import { demoPages, pooledPages, reportPages } from './sites.ts';
+import { demoPages, pooledPages, reportPages, twoReports } from './sites.ts';
 
 let browser: Browser;
 
@@ -18,7 +19,7 @@ const columns = { a4: ((210 - 28) / 25.4) * 96, letter: 8.5 * 96 - (28 / 25.4) *
 
 const sheets = ['a4', 'letter'] as const;
 
-describe.each(reportPages)('$name', ({ address }) => {
+describe.each(allOr(reportPages, twoReports))('$name', ({ address }) => {
   test('every figure fits on one sheet, with its caption', async () => {
     const page = await openPage(browser, address, { width: Math.floor(columns.a4) });
     await page.emulateMediaType('print');
@@ -72,7 +73,7 @@ async function printed(
 }
 
 describe.each(sheets)('in a PDF on %s', (sheet) => {
-  test.each(withFigures)(
+  test.each(allOr(withFigures, twoReports))(
     '$name keeps question, drawing and caption of every figure together',
     async ({ address, file }) => {
       const figures = await printed(address, sheet);

@@ -1,8 +1,9 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { allOr } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { openPage, type Screen } from './openPage.ts';
-import { allPages, oneOfEachKind, reportPages, type BuiltPage } from './sites.ts';
+import { allPages, oneOfEachKind, reportPages, twoReports, type BuiltPage } from './sites.ts';
 
 let browser: Browser;
 
@@ -20,7 +21,7 @@ const widths = [320, 768, 1280];
 const overflowOf = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-describe.each(allPages)('$name', (built) => {
+describe.each(allOr(allPages, oneOfEachKind))('$name', (built) => {
   test('needs no scrolling sideways at any width, also at twice the zoom', async () => {
     const page = await open(built, { width: 1280 });
     // Twice the zoom halves the width that a page has in CSS pixels (WCAG 2.2, 1.4.4).
@@ -35,7 +36,7 @@ describe.each(allPages)('$name', (built) => {
   });
 });
 
-describe.each(reportPages)('$name', (built) => {
+describe.each(allOr(reportPages, twoReports))('$name', (built) => {
   const { origin } = new URL(built.address);
   const asked: string[] = [];
   const failed: string[] = [];

@@ -63,9 +63,12 @@ export const reportPages = [...demoPages, ...triedPages].filter(
   (page) => isReport(page) && !page.file.includes('/taken-back/'),
 );
 
+/** Two reports that differ in all that a page can show. */
+export const twoReports = reportPages.filter(({ file }) => /(three-balls|six-shafts)/.test(file));
+
 /** Two reports, and one page of every other kind that has a masthead. */
 export const oneOfEachKind: readonly BuiltPage[] = [
-  ...reportPages.filter(({ file }) => /(three-balls|six-shafts)/.test(file)),
+  ...twoReports,
   ...demoPages.filter(({ file }) =>
     /^((index|404)\.html|(method|about|glossary)\/index\.html|reports\/three-balls-one-iron\/(kit|sheet)\/index\.html|kinds\/irons\/index\.html)$/.test(
       file,

@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { allOr } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { demoPages } from './sites.ts';
 
@@ -77,15 +78,18 @@ async function settled(page: Page): Promise<void> {
 test('three pages are tried', () => expect(pages).toHaveLength(3));
 
 describe.each(pages)('$name', ({ address }) => {
-  test.each(cases)('moves nothing while it comes over $line at $width px', async (screen) => {
-    const page = await slowPage(screen);
-    await page.goto(address, { waitUntil: 'networkidle0', timeout: 120_000 });
-    await settled(page);
-    expect(await shiftsOf(page)).toEqual([]);
-    // What moves later is seen: the observer works.
-    await page.evaluate(() => document.querySelector('main')?.before(document.createElement('hr')));
-    await settled(page);
-    expect(await shiftsOf(page)).not.toEqual([]);
-    await page.close();
-  });
+  test.each(allOr(cases, cases.slice(-2, -1)))(
+    'moves nothing while it comes over $line at $width px',
+    async (screen) => {
+      const page = await slowPage(screen);
+      await page.goto(address, { waitUntil: 'networkidle0', timeout: 120_000 });
+      await settled(page);
+      expect(await shiftsOf(page)).toEqual([]);
+      // What moves later is seen: the observer works.
+      await page.evaluate(() => document.querySelector('main')?.before(document.createElement('hr')));
+      await settled(page);
+      expect(await shiftsOf(page)).not.toEqual([]);
+      await page.close();
+    },
+  );
 });

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { parseDocument } from 'yaml';
+import { runsOf } from '../../everyday.ts';
 import type { Answer } from '../../../src/intake/edits/answerEdit.ts';
 import { editReport } from '../../../src/intake/edits/editAnswers.ts';
 import { reportParts } from '../../../src/intake/edits/reportParts.ts';
@@ -100,7 +101,7 @@ test('200 answers, each typed into a file written by hand: it says so, and every
         lineWith(text).filter((line) => line.startsWith('#')),
       );
     }),
-    { numRuns: 200 },
+    { numRuns: runsOf(200) },
   );
   expect(edited).toBe(200);
 });
@@ -129,6 +130,6 @@ test('200 answers taken out or added: every other answer, every comment and the 
       );
       expect(reportParts(result.text)?.narrative).toBe(reportParts(text)?.narrative);
     }),
-    { numRuns: 200 },
+    { numRuns: runsOf(200) },
   );
 });

@@ -1,6 +1,7 @@
 // Random files against an oracle that knows the shots it wrote.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { runsOf } from '../../everyday.ts';
 import { readShotFile } from '../../../src/intake/shots/readShotFile.ts';
 import type { ShotRow } from '../../../src/intake/shots/shotFile.ts';
 import type { MetricId } from '../../../src/trade/metrics.ts';
@@ -32,7 +33,7 @@ describe('a session written down in any of the usual ways', () => {
           expect(rows[index]?.shotNo).toBe(index + 1);
         }
       }),
-      { numRuns: 400 },
+      { numRuns: runsOf(400) },
     );
   });
 });
@@ -71,7 +72,7 @@ describe('a damaged file', () => {
           expect(other.length).toBeLessThanOrEqual(1);
         }
       }),
-      { numRuns: 1500 },
+      { numRuns: runsOf(1500) },
     );
   });
 });
@@ -121,7 +122,7 @@ describe('anything at all', () => {
             expect(value === null || Number.isFinite(value)).toBe(true);
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runsOf(3000) },
     );
   });
 
