@@ -1,4 +1,4 @@
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { LandingCurve, LandingInput, LandingPanel } from './landingInput.ts';
 import type { LandingScale } from './landingScale.ts';
@@ -126,7 +126,7 @@ export const landingPanel = (
   at: PanelPlace,
   scale: LandingScale,
   layout: Layout,
-): readonly Markish[] => {
+): readonly Mark[] => {
   const { left, top } = at;
   const mark = contenderMark(panel.contender.index);
   const heights = panelHeights(at.text, scale);
@@ -136,7 +136,7 @@ export const landingPanel = (
     x: left + spot.x,
     y: foot - 8 + spot.y,
   });
-  const curveOf = (curve: LandingCurve): Markish => {
+  const curveOf = (curve: LandingCurve): Mark => {
     const outline = outlineOf(curve, scale);
     return outlineCurve({ ...outline, centre: moved(outline.centre) }, mark);
   };

@@ -1,9 +1,9 @@
-import { line, type Markish } from '@observablehq/plot';
 import { axisBelow } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { outlineWithin } from './contourLines.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import type { LaunchInput } from './launchInput.ts';
+import type { Mark } from './mark.ts';
 import { layouts, type Layout, type Variant } from './layout.ts';
 import { paint } from './palette.ts';
 import type { Part } from './part.ts';
@@ -24,18 +24,22 @@ const plotHeights: Readonly<Record<Variant, number>> = { wide: 280, narrow: 230 
 const inset = 10;
 
 /** The edge of the plateau: never filled, for contenders' colours stand on paper only. */
-const plateauEdge = (spots: readonly Spot[]): Markish =>
-  line(spots, { ...at(spots), stroke: paint('band-edge'), strokeWidth: 1.75 });
+const plateauEdge =
+  (spots: readonly Spot[]): Mark =>
+  ({ line }) =>
+    line(spots, { ...at(spots), stroke: paint('band-edge'), strokeWidth: 1.75 });
 
 /** Where the plateau runs on beyond what was calculated. */
-const plateauCut = (spots: readonly Spot[]): Markish =>
-  line(spots, {
-    ...at(spots),
-    stroke: paint('band-edge'),
-    strokeWidth: 1.75,
-    strokeDasharray: '2 5',
-    strokeLinecap: 'butt',
-  });
+const plateauCut =
+  (spots: readonly Spot[]): Mark =>
+  ({ line }) =>
+    line(spots, {
+      ...at(spots),
+      stroke: paint('band-edge'),
+      strokeWidth: 1.75,
+      strokeDasharray: '2 5',
+      strokeLinecap: 'butt',
+    });
 
 interface LaunchScales {
   readonly along: RoundScale;

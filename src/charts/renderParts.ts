@@ -1,5 +1,5 @@
-import type { Markish } from '@observablehq/plot';
 import type { Layout } from './layout.ts';
+import type { Mark } from './mark.ts';
 import { stack, type Part } from './part.ts';
 import { renderChart } from './renderChart.ts';
 
@@ -15,7 +15,7 @@ export const renderParts = (
   { id, name }: { readonly id: string; readonly name: string },
   layout: Layout,
   makers: readonly ((top: number) => Part)[],
-  behind: readonly Markish[] = [],
+  behind: readonly Mark[] = [],
 ): string => {
   const parts = stack(1, makers);
   return renderChart({
