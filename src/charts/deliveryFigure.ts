@@ -1,6 +1,10 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
-import { deliveryWords, swingRowAnswers, swingRowName } from '../prose/english/charts/delivery.ts';
-import { swingFinding } from '../prose/english/charts/finding.ts';
+import {
+  deliveryWords,
+  swingFinding,
+  swingRowAnswers,
+  swingRowName,
+} from '../prose/english/charts/delivery.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers } from '../prose/english/charts/ranges.ts';
 import { saySwingAnswer, saySwingNumbers } from '../prose/english/swing.ts';

@@ -4,9 +4,9 @@ import {
   allGolfers,
   anotherGolfer,
   golferRowsWords,
+  golfersFinding,
   sayAnotherGolfer,
 } from '../prose/english/charts/hitters.ts';
-import { golfersFinding } from '../prose/english/charts/finding.ts';
 import { golferFoot, keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';

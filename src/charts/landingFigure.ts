@@ -1,7 +1,12 @@
 import type { ContenderLanding } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
-import { straighterFinding } from '../prose/english/charts/finding.ts';
-import { footWords, landingTableWords, landingWords, placeWords } from '../prose/english/charts/landing.ts';
+import {
+  footWords,
+  landingTableWords,
+  landingWords,
+  placeWords,
+  straighterFinding,
+} from '../prose/english/charts/landing.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { leftOutWord } from '../prose/english/charts/shots.ts';
 import { formatNumber, formatStep, type PrintStep } from '../prose/numbers.ts';

@@ -1,8 +1,8 @@
 import type { LaunchWindow } from '../findings/findings.ts';
 import { plateauDepth } from '../flight/launchSpinGrid.ts';
 import type { Session } from '../intake/session.ts';
-import { launchFinding } from '../prose/english/charts/finding.ts';
 import {
+  launchFinding,
   launchQuestion,
   launchWords,
   noSharedBest,

@@ -1,6 +1,5 @@
 import type { MetricFindings } from '../findings/findings.ts';
-import { luckFinding } from '../prose/english/charts/finding.ts';
-import { luckWords } from '../prose/english/charts/luck.ts';
+import { luckFinding, luckWords } from '../prose/english/charts/luck.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { printDifference, printingOf, printSize } from '../prose/printSteps.ts';

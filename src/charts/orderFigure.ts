@@ -1,8 +1,14 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
-import { orderFinding, type TrendTold } from '../prose/english/charts/finding.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { noReading, orderWords, shotListWords, trendWords } from '../prose/english/charts/order.ts';
+import {
+  noReading,
+  orderFinding,
+  orderWords,
+  shotListWords,
+  trendWords,
+  type TrendTold,
+} from '../prose/english/charts/order.ts';
 import { axisOf, leftOutWord } from '../prose/english/charts/shots.ts';
 import { printingOf, printReading } from '../prose/printSteps.ts';
 import { toReader, unitsIn } from '../prose/readerUnits.ts';

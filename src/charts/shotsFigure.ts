@@ -1,11 +1,11 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
-import { shotsFinding } from '../prose/english/charts/finding.ts';
 import {
   averageWords,
   axisOf,
   golferStrip,
   leftOutWord,
+  shotsFinding,
   shotsWords,
   shotTableWords,
   stripInWords,

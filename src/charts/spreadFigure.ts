@@ -1,8 +1,7 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
-import { spreadFinding } from '../prose/english/charts/finding.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { spreadLimits } from '../prose/english/charts/ranges.ts';
-import { spreadRowWords, spreadWords } from '../prose/english/charts/spread.ts';
+import { spreadFinding, spreadRowWords, spreadWords } from '../prose/english/charts/spread.ts';
 import { saySpread } from '../prose/english/spread.ts';
 import { printingOf, printSize, type Printing } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';

@@ -1,10 +1,14 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
-import { leftOutFinding } from '../prose/english/charts/finding.ts';
 import { gapEnds, gapFoot, keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { rowAnswer } from '../prose/english/charts/rowAnswer.ts';
-import { bothRanges, eitherWay, withAndWithoutWords } from '../prose/english/charts/withAndWithout.ts';
+import {
+  bothRanges,
+  eitherWay,
+  leftOutFinding,
+  withAndWithoutWords,
+} from '../prose/english/charts/withAndWithout.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
 import { absentFigure, figureHead, type Figure } from './figure.ts';

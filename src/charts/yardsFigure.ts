@@ -1,9 +1,8 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
-import { yardsFinding } from '../prose/english/charts/finding.ts';
 import { keyWords } from '../prose/english/charts/gaps.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { noAccount, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
+import { noAccount, yardsFinding, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
 import { partName, sayPart } from '../prose/english/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';

@@ -9,9 +9,8 @@ import { isReadingStated } from '../findings/fairness.ts';
 import type { Interval } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sayPair } from '../prose/english/pairInWords.ts';
-import { meetingsFinding } from '../prose/english/charts/finding.ts';
 import { anotherGolfer } from '../prose/english/charts/hitters.ts';
-import { meetingsWords } from '../prose/english/charts/meetings.ts';
+import { meetingsFinding, meetingsWords } from '../prose/english/charts/meetings.ts';
 import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import {
   meetingsTableWords,

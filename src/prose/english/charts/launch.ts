@@ -1,6 +1,6 @@
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, countWord } from '../../words.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
 import { comparedNames } from './ranges.ts';
 
 /** Average launch and spin of a contender as printed. */
@@ -65,4 +65,12 @@ export function launchWords(
     launchAxis: 'Launch angle in degrees',
     spinAxis: 'Spin in rpm',
   };
+}
+
+/** "Five of 36 shots lie where the model carries farthest". */
+export function launchFinding(inside: number, shots: number): string {
+  if (inside === 0) return `None of ${counted(shots, 'shot')} lies where the model carries farthest`;
+  return capitalised(
+    `${countWord(inside)} of ${counted(shots, 'shot')} ${inside === 1 ? 'lies' : 'lie'} where the model carries farthest`,
+  );
 }

@@ -1,11 +1,12 @@
 import type { MetricFindings } from '../../../findings/findings.ts';
 import type { Attribution } from '../../../flight/attribution.ts';
-import { unitFor, unitWord } from '../../readerUnits.ts';
+import { unitFor, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
-import { yardsPart } from '../../yardsSplit.ts';
-import { sayYards } from '../yards.ts';
+import { yardsPart, type YardsPart, type YardsSplit } from '../../yardsSplit.ts';
+import { partName, sayYards } from '../yards.ts';
 import { notDrawn } from './notDrawn.ts';
+import { printDifference, type Printing } from '../../printSteps.ts';
 
 type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
 
@@ -54,4 +55,26 @@ export function noAccount({ why }: Exclude<Attribution, Attributed>): string {
     case 'carry-out-of-reach':
       return notDrawn.carryOutOfReach;
   }
+}
+
+/** "By the model about 11 of 12 yards come from ball speed"; of a part that is more than all, what it alone would make. */
+export function yardsFinding(
+  { parts, gap, ahead, behind }: YardsSplit,
+  calculated: boolean,
+  printing: Printing,
+  telling: Telling,
+): string {
+  const print = (si: number): string => printDifference(si, printing);
+  const told = parts.filter((part) => part.told).toSorted((x, y) => Math.abs(y.value) - Math.abs(x.value));
+  const first = told.find(({ value }) => value > 0 && Number(print(value)) <= Number(print(gap)));
+  const nameOf = ({ id }: YardsPart): string =>
+    id === null ? 'what it does not explain' : partName(id, telling);
+  const by = calculated ? 'By a model, of a carry that was calculated too,' : 'By the model';
+  const [largest] = told;
+  if (first === undefined && largest !== undefined) {
+    const [more, less] = largest.value > 0 ? [ahead, behind] : [behind, ahead];
+    return `${by} ${nameOf(largest)} alone would put ${more} about ${withUnit(print(largest.value), printing.unit)} ahead of ${less}`;
+  }
+  if (first === undefined) return `${by} no part of the difference can be named`;
+  return `${by} about ${print(first.value)} of ${withUnit(print(gap), printing.unit)} ${print(first.value) === '1' ? 'comes' : 'come'} from ${nameOf(first)}`;
 }
