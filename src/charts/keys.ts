@@ -1,4 +1,4 @@
-import type { ContenderName } from './apartInput.ts';
+import type { ContenderName } from './contenderName.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { KeyItem } from './flowKey.ts';
 import type { Layout } from './layout.ts';

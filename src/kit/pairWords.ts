@@ -1,9 +1,12 @@
-import type { ContenderName } from '../charts/apartInput.ts';
 import { bandOf } from '../charts/bandOf.ts';
-import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
-import { figureTraits, type FigureId } from '../charts/figureTraits.ts';
+import type { ContenderName } from '../charts/contenderName.ts';
+import { drawnFigure } from '../charts/drawnFigure.ts';
+import type { Figure, FigureHead } from '../charts/figure.ts';
+import { charts, type FigureId } from '../charts/charts.ts';
 import { gapRow, rowCells, rowsAhead } from '../charts/gapRow.ts';
-import { pooledRowsChart } from '../charts/pooledRows.ts';
+import { absentChart } from '../charts/madeChart.ts';
+import { drawPooledRows } from '../charts/pooledRows.ts';
+import type { Table } from '../charts/table.ts';
 import { turnedPair } from '../charts/turnedPair.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import type { Interval } from '../findings/findings.ts';
@@ -67,9 +70,10 @@ export function meetingsFigure(
       newest === undefined
         ? { of: 'report' }
         : { of: 'pair', metric: id, a: newest.pair.a, b: newest.pair.b },
-    question: figureTraits.meetings.question,
+    question: charts.meetings.question,
   };
-  if (newest === undefined || meetings.length < 2) return absentFigure(head, notDrawn.oneReport);
+  if (newest === undefined || meetings.length < 2)
+    return drawnFigure(head, absentChart(head, notDrawn.oneReport));
   const { pair, metric, report } = newest;
   const { telling } = report;
   const turned = turnedPair(pair, metric, telling);
@@ -95,8 +99,8 @@ export function meetingsFigure(
     { a: turned.a.label, b: turned.b.label, more },
     telling,
   );
-  return pooledRowsChart({
-    ...head,
+  const made = drawPooledRows({
+    about: head.about,
     ...words,
     ...band,
     finding: meetingsFinding(
@@ -122,6 +126,7 @@ export function meetingsFigure(
     pooled: all,
     another,
   });
+  return drawnFigure(head, made);
 }
 
 /** One test's own answer: "Hit 10 June 2026. Alder carried farther than Birch: about 9 yards, likely 6 to 12." */

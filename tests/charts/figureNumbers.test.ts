@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import type { FigureId } from '../../src/charts/figureTraits.ts';
+import type { FigureId } from '../../src/charts/charts.ts';
 import type { MetricFindings, PairFindings } from '../../src/findings/findings.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { sayShort } from '../../src/prose/english/answerWords.ts';
