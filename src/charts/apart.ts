@@ -1,9 +1,8 @@
 import type { MetricFindings, PairFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
 import { sayBesideBar } from '../prose/english/answerWords.ts';
-import { apartWords, printedP, sayAnswerFinding } from '../prose/english/charts/apart.ts';
+import { apartWords, noPairJudged, printedP, sayAnswerFinding } from '../prose/english/charts/apart.ts';
 import { gapEnds, gapFoot, keyWords, pairName } from '../prose/english/charts/gaps.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers, differenceCells } from '../prose/english/charts/ranges.ts';
 import { sayPairInFull } from '../prose/english/pairInWords.ts';
 import { pairAnswer, surestFirst } from '../prose/pairAnswer.ts';
@@ -140,7 +139,7 @@ export interface ApartInput extends ChartWords, GapWords {
 export function drawApart(input: ApartInput): MadeChart {
   refuse(input);
   const { pairs, recorded } = input;
-  if (!pairs.some(({ kind }) => kind === 'judged')) return absentChart(input, notDrawn.noPairJudged);
+  if (!pairs.some(({ kind }) => kind === 'judged')) return absentChart(input, noPairJudged);
   // One that was not judged says so in each of its pairs, in one sentence, which stands once.
   const shown = pairs.filter(
     (pair, index) =>

@@ -1,11 +1,11 @@
 import type { SwingFindings, SwingPair } from '../findings/findings.ts';
 import {
   deliveryWords,
+  noSwingColumns,
   swingFinding,
   swingRowAnswers,
   swingRowName,
 } from '../prose/english/charts/delivery.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { barNumbers } from '../prose/english/charts/ranges.ts';
 import { saySwingAnswer, saySwingNumbers } from '../prose/english/swing.ts';
 import { printingOf, type Printing } from '../prose/printSteps.ts';
@@ -26,7 +26,7 @@ export function makeDelivery({ telling }: Shown): MadeChart {
   const { swing } = findings;
   const about = { of: 'report' } as const;
   const priced = findings.metrics.find(({ id }) => id === swing?.metric);
-  if (swing === null || priced === undefined) return absentChart({ about }, notDrawn.noSwingColumns);
+  if (swing === null || priced === undefined) return absentChart({ about }, noSwingColumns);
   const margin = toReader(swing.margin, swing.metric, telling.system);
   const printing = modelPrinting(printingOf(priced, telling));
   const rows = swing.measures.flatMap(({ id, pairs }) =>

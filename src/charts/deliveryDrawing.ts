@@ -1,8 +1,8 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { JudgedPair, UnjudgedPair } from './apartRow.ts';
 import { apartRows } from './apartRows.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { nothingPriced } from '../prose/english/charts/delivery.ts';
 
 /**
  * A pair's difference in one measure of delivery, the first-named minus the second, as what it could be worth in the metric of the
@@ -37,7 +37,7 @@ export interface DeliveryInput extends ChartWords, Omit<GapWords, 'matters'> {
 export function drawDelivery(input: DeliveryInput): MadeChart {
   refuse(input);
   const rows = deliveryDrawn(input.rows);
-  if (!rows.some(({ kind }) => kind === 'judged')) return absentChart(input, notDrawn.nothingPriced);
+  if (!rows.some(({ kind }) => kind === 'judged')) return absentChart(input, nothingPriced);
   return drawnChart(
     input,
     { drawn: rows.length, recorded: input.rows.length, counted: 'comparisons' },

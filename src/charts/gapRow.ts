@@ -1,6 +1,11 @@
 import type { Interval, MetricFindings } from '../findings/findings.ts';
-import { barNumbers, differenceCells, estimateAndRange, rangeWords } from '../prose/english/charts/ranges.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import {
+  barNumbers,
+  differenceCells,
+  estimateAndRange,
+  rangeWords,
+  tooFewShots,
+} from '../prose/english/charts/ranges.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
@@ -70,8 +75,8 @@ export function gapRow(
       interval: null,
       printed: null,
       figure: '',
-      words: notDrawn.tooFewShots,
-      told: notDrawn.tooFewShots,
+      words: tooFewShots,
+      told: tooFewShots,
       cells: ['–', '–', '–'],
     };
   }

@@ -6,9 +6,9 @@ import {
   anotherGolfer,
   golferRowsWords,
   golfersFinding,
+  oneGolfer,
   sayAnotherGolfer,
 } from '../prose/english/charts/hitters.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
@@ -29,8 +29,7 @@ import { turnedPair } from './turnedPair.ts';
 export function makeHitters({ metric, telling }: Shown): MadeChart {
   const { findings } = telling;
   const pair = shownPair(metric);
-  if (pair === undefined)
-    return absentChart({ about: { of: 'metric', metric: metric.id } }, notDrawn.oneGolfer);
+  if (pair === undefined) return absentChart({ about: { of: 'metric', metric: metric.id } }, oneGolfer);
   const turned = turnedPair(pair, metric, telling);
   const { more, ...band } = bandOf(metric, telling);
   const answer = pairAnswer(pair, metric, findings.design);

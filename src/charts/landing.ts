@@ -4,10 +4,10 @@ import {
   footWords,
   landingTableWords,
   landingWords,
+  noPlaceColumns,
   placeWords,
   straighterFinding,
 } from '../prose/english/charts/landing.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { leftOutWord } from '../prose/english/charts/shots.ts';
 import { formatNumber, formatStep, type PrintStep } from '../prose/numbers.ts';
 import { printingOf } from '../prose/printSteps.ts';
@@ -27,7 +27,7 @@ export function makeLanding({ session, telling }: Shown): MadeChart {
   const { landing, metrics, design } = telling.findings;
   const about = { of: 'report' } as const;
   const carry = metrics.find(({ id }) => id === 'carry');
-  if (landing === null || carry === undefined) return absentChart({ about }, notDrawn.noPlaceColumns);
+  if (landing === null || carry === undefined) return absentChart({ about }, noPlaceColumns);
   const { averageStep } = printingOf(carry, telling);
   const lane = formatNumber(read(landing.laneM, telling), 0);
   const panels = landing.byContender.map((own) => panel(own, lane, averageStep, session, telling));

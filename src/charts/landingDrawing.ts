@@ -1,4 +1,3 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { flowKey, type KeyItem } from './flowKey.ts';
 import { ringItem } from './gapKey.ts';
@@ -20,6 +19,7 @@ import type { Part } from './part.ts';
 import { label, lines, texts, type Spot } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 import { truePlaces, type SizedMark } from './truePlaces.ts';
+import { noPlaces } from '../prose/english/charts/landing.ts';
 
 export interface LandingInput extends ChartWords {
   /** In the order contenders are listed. */
@@ -52,7 +52,7 @@ export interface LandingInput extends ChartWords {
  */
 export function drawLanding(input: LandingInput): MadeChart {
   const drawn = refuse(input);
-  if (drawn === 0) return absentChart(input, notDrawn.noPlaces);
+  if (drawn === 0) return absentChart(input, noPlaces);
   return drawnChart(input, { drawn, recorded: input.recorded, counted: 'shots' }, (layout) => {
     const scale = landingScale(input, layout);
     const shots = truePlaces(input.panels.map((panel) => landingMarks(panel, scale)));

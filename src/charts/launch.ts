@@ -5,10 +5,12 @@ import {
   launchFinding,
   launchQuestion,
   launchWords,
+  noLaunchColumns,
   noSharedBest,
+  notForDistance,
+  outOfWindow,
   type PrintedLaunch,
 } from '../prose/english/charts/launch.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { leftOutWord } from '../prose/english/charts/shots.ts';
 import { formatNumber } from '../prose/numbers.ts';
 import { printAverage, printingOf } from '../prose/printSteps.ts';
@@ -26,8 +28,8 @@ import { absentChart, type MadeChart } from './madeChart.ts';
 export function makeLaunch({ session, front, telling }: Shown): MadeChart {
   const window = telling.findings.launchWindow;
   const about = { of: 'report' } as const;
-  if (window === null) return absentChart({ about }, notDrawn.noLaunchColumns);
-  if (!hitsForDistance(clubTexts(front))) return absentChart({ about }, notDrawn.notForDistance);
+  if (window === null) return absentChart({ about }, noLaunchColumns);
+  if (!hitsForDistance(clubTexts(front))) return absentChart({ about }, notForDistance);
   const speed = withUnit(
     formatNumber(toReader(window.ballSpeed, 'ball_speed', telling.system), 0),
     unitFor('ball_speed', telling.system),
@@ -62,8 +64,7 @@ export function makeLaunch({ session, front, telling }: Shown): MadeChart {
   const counted = shots.filter(({ leftOut }) => !leftOut);
   const inside = counted.filter((shot) => shortfall(grid, shot) <= within);
   // Where every shot lies outside, the outline says nothing of what was tested.
-  if (inside.length === 0)
-    return absentChart({ about, question: launchQuestion(speed) }, notDrawn.outOfWindow);
+  if (inside.length === 0) return absentChart({ about, question: launchQuestion(speed) }, outOfWindow);
   return drawLaunch({
     about,
     ...words,

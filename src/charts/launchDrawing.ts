@@ -1,4 +1,3 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { axisBelow } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { ContenderName } from './contenderName.ts';
@@ -15,6 +14,7 @@ import { at, label, texts, type Spot } from './signs.ts';
 import { wrapText } from './textWidth.ts';
 import { truePlaces } from './truePlaces.ts';
 import { heightOf, numberRoom, uprightRules, uprightWords, type PlotPlace } from './upright.ts';
+import { noLaunches } from '../prose/english/charts/launch.ts';
 
 /** How one ball left, in the units the reader sees. */
 interface LaunchedShot {
@@ -62,7 +62,7 @@ export interface LaunchInput extends ChartWords {
 export function drawLaunch(input: LaunchInput): MadeChart {
   refuse(input);
   const { recorded, shots } = input;
-  if (shots.length === 0) return absentChart(input, notDrawn.noLaunches);
+  if (shots.length === 0) return absentChart(input, noLaunches);
   const leftOut = shots.find((shot) => shot.leftOut);
   return drawnChart(input, { drawn: shots.length, recorded, counted: 'shots' }, (layout) => ({
     parts: [

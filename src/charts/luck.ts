@@ -1,5 +1,4 @@
-import { luckFinding, luckWords } from '../prose/english/charts/luck.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { luckFinding, luckWords, noChance } from '../prose/english/charts/luck.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import { printDifference, printingOf, printSize } from '../prose/printSteps.ts';
 import { toReader, unitsIn } from '../prose/readerUnits.ts';
@@ -20,7 +19,7 @@ export function makeLuck({ metric, telling }: Shown): MadeChart {
   const { findings } = telling;
   const widest = widestPair(metric);
   if (metric.luck === null || widest === null)
-    return absentChart({ about: { of: 'metric', metric: metric.id } }, notDrawn.noChance);
+    return absentChart({ about: { of: 'metric', metric: metric.id } }, noChance);
   const { a, b } = widest.pair;
   const about = { of: 'pair', metric: metric.id, a, b } as const;
   const printing = printingOf(metric, telling);
@@ -32,7 +31,7 @@ export function makeLuck({ metric, telling }: Shown): MadeChart {
     seen: printDifference(widest.estimate, printing),
   };
   const words = luckWords(metric, widest.pair, printed, printing, telling);
-  if (words === null) return absentChart({ about }, notDrawn.noChance);
+  if (words === null) return absentChart({ about }, noChance);
   const { byChance, seen, ...rest } = words;
   return drawLuck({
     about,

@@ -1,10 +1,11 @@
 import type { MetricFindings } from '../findings/findings.ts';
 import type { Session } from '../intake/session.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import {
   noReading,
   orderFinding,
+  orderNotKept,
   orderWords,
+  severalGolfers,
   shotListWords,
   trendWords,
   type TrendTold,
@@ -24,8 +25,8 @@ import type { Table } from './table.ts';
 export function makeOrder({ metric, session, telling }: Shown): MadeChart {
   const { order, hitters } = telling.findings.design;
   const about = { of: 'metric', metric: metric.id } as const;
-  if (hitters !== 1) return absentChart({ about }, notDrawn.severalGolfers);
-  if (order === 'unknown' || order.startsWith('stated')) return absentChart({ about }, notDrawn.orderNotKept);
+  if (hitters !== 1) return absentChart({ about }, severalGolfers);
+  if (order === 'unknown' || order.startsWith('stated')) return absentChart({ about }, orderNotKept);
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   const trends = trendsOf(metric, session, telling);
   const driftShows = metric.drift !== null && (metric.drift.ci[0] > 0 || metric.drift.ci[1] < 0);

@@ -1,4 +1,3 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { greatestOf } from '../stats/extremes.ts';
 import { axisBelow, scaleWords } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
@@ -15,6 +14,7 @@ import type { Stretch } from './signs.ts';
 import { stepOver, stepsBetween, tickText } from './steps.ts';
 import { truePlaces } from './truePlaces.ts';
 import { heightOf, numberRoom, uprightRules, uprightWords, type PlotPlace } from './upright.ts';
+import { noShots } from '../prose/english/charts/shots.ts';
 
 /** One shot of a session. */
 interface OrderedShot {
@@ -62,7 +62,7 @@ export interface OrderInput extends ChartWords {
 export function drawOrder(input: OrderInput): MadeChart {
   refuse(input);
   const { contenders, shots, trends, recorded } = input;
-  if (shots.length === 0) return absentChart(input, notDrawn.noShots);
+  if (shots.length === 0) return absentChart(input, noShots);
   const leftOut = shots.find((shot) => shot.leftOut);
   return drawnChart(input, { drawn: shots.length, recorded, counted: 'shots' }, (layout) => ({
     parts: [

@@ -1,10 +1,11 @@
 import { ownEnds } from '../prose/english/charts/gaps.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import type { ContenderName } from './contenderName.ts';
 import { asIntervalRow, type GapRow } from './gapRow.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
 import { outwardRows, refuseOutward } from './outwardRows.ts';
+import { fewerThanTwoGolfers } from '../prose/english/charts/hitters.ts';
+import { oneReport } from '../prose/english/charts/meetings.ts';
 
 export interface PooledRowsInput extends ChartWords, Omit<GapWords, 'ends'> {
   /** The one that gaps are counted towards, at the right end. */
@@ -43,8 +44,7 @@ export function drawPooledRows(input: PooledRowsInput): MadeChart {
   };
   refuseOutward(drawing);
   const drawn = each.filter(({ estimate }) => estimate !== null).length;
-  if (drawn < 2)
-    return absentChart(input, counted === 'golfers' ? notDrawn.fewerThanTwoGolfers : notDrawn.oneReport);
+  if (drawn < 2) return absentChart(input, counted === 'golfers' ? fewerThanTwoGolfers : oneReport);
   return drawnChart(input, { drawn, recorded: each.length, counted }, (layout) =>
     outwardRows(drawing, layout),
   );

@@ -1,4 +1,3 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { axisBelow, scaleWords } from './axisBelow.ts';
 import { contenderMark } from './contenderMarks.ts';
 import { barItem, ringItem } from './gapKey.ts';
@@ -8,6 +7,7 @@ import type { Layout } from './layout.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { headFits, shotRadius, shotsStrip, type ShotsStrip } from './shotsStrip.ts';
+import { noShots } from '../prose/english/charts/shots.ts';
 
 export interface ShotsInput extends ChartWords {
   /** In the order contenders are listed. */
@@ -31,7 +31,7 @@ export interface ShotsInput extends ChartWords {
 export function drawShots(input: ShotsInput): MadeChart {
   const drawn = refuse(input);
   const { strips, roundIn, axis, recorded } = input;
-  if (drawn === 0) return absentChart(input, notDrawn.noShots);
+  if (drawn === 0) return absentChart(input, noShots);
   return drawnChart(input, { drawn, recorded, counted: 'shots' }, (layout) => {
     const scale = shotsScale(strips, layout, roundIn);
     const style = {

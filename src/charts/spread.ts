@@ -1,7 +1,12 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { spreadLimits } from '../prose/english/charts/ranges.ts';
-import { spreadFinding, spreadRowWords, spreadWords } from '../prose/english/charts/spread.ts';
+import {
+  noSpreadColumns,
+  spreadFinding,
+  spreadRowWords,
+  spreadWords,
+  tooFewToScatter,
+} from '../prose/english/charts/spread.ts';
 import { saySpread } from '../prose/english/spread.ts';
 import { printingOf, printSize, type Printing } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
@@ -27,8 +32,7 @@ export function makeSpread({ telling }: Shown): MadeChart {
   const { findings } = telling;
   const about = { of: 'report' } as const;
   const shown = shownMetrics.flatMap((id) => findings.metrics.find((metric) => metric.id === id) ?? []);
-  if (shown.length === 0 || findings.design.hitters !== 1)
-    return absentChart({ about }, notDrawn.noSpreadColumns);
+  if (shown.length === 0 || findings.design.hitters !== 1) return absentChart({ about }, noSpreadColumns);
   const groups = shown.map((metric) => ({ metric, ...groupOf(metric, telling) }));
   const { tableCaption, tableHead, ...words } = spreadWords(
     shown,
@@ -162,7 +166,7 @@ export function drawSpread(input: SpreadInput): MadeChart {
   const all = groups.flatMap((group) => group.rows);
   for (const row of all) refuse(row);
   const drawn = all.filter(({ spread }) => spread !== null).length;
-  if (drawn === 0) return absentChart(input, notDrawn.tooFewToScatter);
+  if (drawn === 0) return absentChart(input, tooFewToScatter);
   return drawnChart(input, { drawn, recorded: all.length, counted: 'spreads' }, (layout) => {
     const rows = all.map(asIntervalRow);
     const columns = rowColumns(rows, layout);

@@ -1,10 +1,11 @@
 import { gapEnds, gapFoot, keyWords } from '../prose/english/charts/gaps.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import { rowAnswer } from '../prose/english/charts/rowAnswer.ts';
 import {
   bothRanges,
   eitherWay,
   leftOutFinding,
+  noneLeftOut,
+  noPairBothWays,
   withAndWithoutWords,
 } from '../prose/english/charts/withAndWithout.ts';
 import { bandOf } from './bandOf.ts';
@@ -40,7 +41,7 @@ export function makeWithAndWithout({ metric, session, telling }: Shown): MadeCha
           },
         ],
   );
-  if (leftOut === 0 || both.length === 0) return absentChart({ about }, notDrawn.noneLeftOut);
+  if (leftOut === 0 || both.length === 0) return absentChart({ about }, noneLeftOut);
   const { more, ahead, ...band } = bandOf(metric, telling);
   const nameOf = ({ turned: { a, b } }: (typeof both)[number]): string => `${a.label} and ${b.label}`;
   const changed = both.filter(({ same }) => !same).map(nameOf);
@@ -156,9 +157,9 @@ export function drawWithAndWithout(input: WithAndWithoutInput): MadeChart {
     })),
   };
   refuseOutward(drawing);
-  if (leftOut === 0) return absentChart(input, notDrawn.noneLeftOut);
+  if (leftOut === 0) return absentChart(input, noneLeftOut);
   if (!pairs.some(({ all, kept }) => all.interval !== null && kept.interval !== null)) {
-    return absentChart(input, notDrawn.noPairBothWays);
+    return absentChart(input, noPairBothWays);
   }
   return drawnChart(
     input,

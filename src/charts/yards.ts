@@ -1,8 +1,15 @@
 import type { Findings, MetricFindings } from '../findings/findings.ts';
 import type { Part } from '../flight/attribution.ts';
 import { keyWords, ownEnds } from '../prose/english/charts/gaps.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { noAccount, yardsFinding, yardsQuestion, yardsWords } from '../prose/english/charts/yards.ts';
+import {
+  noAccount,
+  noCarryDifference,
+  noFlightRecorded,
+  notCarry,
+  yardsFinding,
+  yardsQuestion,
+  yardsWords,
+} from '../prose/english/charts/yards.ts';
 import { partName, sayPart } from '../prose/english/yards.ts';
 import { printDifference, printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
@@ -24,9 +31,9 @@ import { turnedPair } from './turnedPair.ts';
 export function makeYards({ primaries, telling }: Shown): MadeChart {
   const ofReport = { about: { of: 'report' }, question: yardsQuestion(telling) } as const;
   const metric = primaries.find(({ id }) => id === 'carry');
-  if (metric === undefined) return absentChart(ofReport, notDrawn.notCarry);
+  if (metric === undefined) return absentChart(ofReport, notCarry);
   const largest = largestOf(metric, telling.findings);
-  if (largest === undefined) return absentChart(ofReport, notDrawn.noCarryDifference);
+  if (largest === undefined) return absentChart(ofReport, noCarryDifference);
   const { pair, attribution, estimate } = largest;
   if (attribution.state === 'not-possible') return absentChart(ofReport, noAccount(attribution));
   const turned = turnedPair(pair, metric, telling);
@@ -169,7 +176,7 @@ export function drawYards(input: YardsInput): MadeChart {
   };
   refuseOutward(drawing);
   const drawn = parts.filter(({ interval }) => interval !== null).length;
-  if (drawn === 0) return absentChart(input, notDrawn.noFlightRecorded);
+  if (drawn === 0) return absentChart(input, noFlightRecorded);
   return drawnChart(input, { drawn, recorded: parts.length, counted: 'parts' }, (layout) =>
     outwardRows(drawing, layout),
   );

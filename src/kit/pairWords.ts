@@ -13,8 +13,7 @@ import type { Interval } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sayPair } from '../prose/english/pairInWords.ts';
 import { anotherGolfer } from '../prose/english/charts/hitters.ts';
-import { meetingsFinding, meetingsWords } from '../prose/english/charts/meetings.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import { meetingsFinding, meetingsWords, oneReport } from '../prose/english/charts/meetings.ts';
 import {
   meetingsTableWords,
   sayNotPooled,
@@ -72,8 +71,7 @@ export function meetingsFigure(
         : { of: 'pair', metric: id, a: newest.pair.a, b: newest.pair.b },
     question: charts.meetings.question,
   };
-  if (newest === undefined || meetings.length < 2)
-    return drawnFigure(head, absentChart(head, notDrawn.oneReport));
+  if (newest === undefined || meetings.length < 2) return drawnFigure(head, absentChart(head, oneReport));
   const { pair, metric, report } = newest;
   const { telling } = report;
   const turned = turnedPair(pair, metric, telling);

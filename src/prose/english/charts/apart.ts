@@ -88,3 +88,6 @@ function inShort(statement: AnswerStatement, telling: Telling): string {
   const look = firstLook && status === 'clear' ? 'on a first look ' : '';
   return `${look}${telling.the(ahead)} ${verb} ${more} than ${telling.the(behind)}, likely by ${byRange(difference, printingFor(about.metric, telling))}`;
 }
+
+/** Why it is not drawn. */
+export const noPairJudged = 'No two of them had shots enough to be judged.';

@@ -71,3 +71,8 @@ export function swingFinding(summary: SwingSummary): string {
       return 'We cannot tell whether the swing was the same';
   }
 }
+
+/** Why it is not drawn. */
+export const noSwingColumns =
+  'This chart takes one golfer and a column for club speed, path, face or attack.';
+export const nothingPriced = 'Nothing of the swing was recorded that can be put into distance.';

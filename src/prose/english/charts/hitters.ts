@@ -88,3 +88,7 @@ function overAll(status: StatusId, telling: Telling): string {
       return '; over all of them we did not judge it';
   }
 }
+
+/** Why it is not drawn. */
+export const oneGolfer = 'This chart takes more than one golfer.';
+export const fewerThanTwoGolfers = 'Fewer than two golfers hit both.';

@@ -93,3 +93,7 @@ export function straighterFinding({ notJudged, clear }: StraighterStatement, tel
     }
   }
 }
+
+/** Why it is not drawn. */
+export const noPlaces = 'No shot has both a carry and a distance from the line.';
+export const noPlaceColumns = 'This chart takes a column for carry and one for side.';

@@ -74,3 +74,11 @@ export function launchFinding(inside: number, shots: number): string {
     `${countWord(inside)} of ${counted(shots, 'shot')} ${inside === 1 ? 'lies' : 'lie'} where the model carries farthest`,
   );
 }
+
+/** Why it is not drawn. */
+export const noLaunches = 'No shot has both a launch angle and spin.';
+export const noLaunchColumns =
+  'This chart takes one golfer and columns for ball speed, launch angle and spin.';
+export const notForDistance =
+  'This chart is for drivers and fairway woods; other clubs must also stop the ball.';
+export const outOfWindow = 'No shot lies where the model finds the most carry.';

@@ -72,3 +72,6 @@ export function luckFinding(
     `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${uncapitalised(short)}); chance alone passes ${upTo} in one test of 20`,
   );
 }
+
+/** Why it is not drawn. */
+export const noChance = 'What chance does can be said only for one golfer with five shots or more each.';

@@ -41,3 +41,6 @@ export function meetingsFinding(
   const reports = count === of ? all : `${countWord(count)} of ${countWord(of)} reports`;
   return `On average ${ahead} ${verb} ${more} than ${behind} in ${reports}`;
 }
+
+/** Why it is not drawn. */
+export const oneReport = 'There is one report so far; its own page has the chart.';

@@ -91,3 +91,7 @@ export function orderFinding(metric: MetricId, trends: readonly TrendTold[], tel
     ? `No clear trend in ${name} with any ${telling.noun}`
     : capitalised(`${name} ${listed(parts)} during the test`);
 }
+
+/** Why it is not drawn. */
+export const severalGolfers = 'This chart is for one golfer.';
+export const orderNotKept = 'The rows of the file do not keep the order of the shots.';

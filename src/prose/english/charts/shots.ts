@@ -129,3 +129,6 @@ export function shotsFinding(
   const measure = several ? `: ${metrics[metric].name}` : '';
   return `${shots}${golfers}${without}${measure}`;
 }
+
+/** Why it is not drawn. */
+export const noShots = 'No shot has a reading to draw.';

@@ -46,3 +46,7 @@ export function spreadFinding(statements: readonly SpreadStatement[], telling: T
   const more = rest.length === 0 ? [] : [counted(rest.length, 'more difference')];
   return capitalised(`${listed([first, ...(second === undefined ? [] : [second]), ...more])}${unplanned}`);
 }
+
+/** Why it is not drawn. */
+export const noSpreadColumns = 'This chart takes one golfer and a column for carry or side.';
+export const tooFewToScatter = 'The shots are too few to speak of consistency.';

@@ -58,3 +58,7 @@ export function leftOutFinding(
   if (changed.length === 0) return `With every shot counted the answer in ${name} stays the same`;
   return `With every shot counted the answer in ${name} changes${pairs.length > 1 ? ` for ${listed(changed)}` : ''}`;
 }
+
+/** Why it is not drawn. */
+export const noneLeftOut = 'No shot was left out.';
+export const noPairBothWays = 'No two of them had shots enough to be judged both ways.';

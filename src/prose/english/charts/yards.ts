@@ -5,7 +5,6 @@ import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
 import { yardsPart, type YardsPart, type YardsSplit } from '../../yardsSplit.ts';
 import { partName, sayYards } from '../yards.ts';
-import { notDrawn } from './notDrawn.ts';
 import { printDifference, type Printing } from '../../printSteps.ts';
 
 type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
@@ -44,16 +43,22 @@ export function yardsWords(
 export const yardsQuestion = ({ system }: Telling): string =>
   `Where do the ${unitWord(unitFor('carry', system))} come from?`;
 
+/** Why it is not drawn. */
+export const notCarry = 'This chart explains differences in carry only.';
+export const noCarryDifference =
+  'This chart takes a difference in carry whose cause is clear, one golfer, eight shots with either, and launches on file.';
+export const noFlightRecorded = 'Nothing of the flight was recorded that could account for the difference.';
+
 /** Why a difference has no account. */
 export function noAccount({ why }: Exclude<Attribution, Attributed>): string {
   switch (why) {
     case 'too-few-shots':
     case 'too-few-rounds':
-      return notDrawn.tooFewLaunches;
+      return 'Too few shots have a launch to split a difference over.';
     case 'nothing-varied':
-      return notDrawn.launchesAlike;
+      return 'Nothing about the launches varied.';
     case 'carry-out-of-reach':
-      return notDrawn.carryOutOfReach;
+      return 'No flight model gives carries like these; conditions or data are unusual.';
   }
 }
 
