@@ -99,6 +99,7 @@ export const charts = {
     make: makeWithAndWithout,
     numbers: withAndWithoutNumbers,
   }),
+  // Made in kit/meetingsFigure.ts, of several reports.
   meetings: chartElsewhere({
     question: 'How far apart, report by report?',
     section: 'pairs',
