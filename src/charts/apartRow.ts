@@ -1,10 +1,32 @@
-import type { ApartPair, JudgedPair } from './apartInput.ts';
-import { endNumbers } from './endNumbers.ts';
+import { endNumbers, type BarNumbers } from './endNumbers.ts';
 import type { GapScale } from './gapScale.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import { barWithRing, hatched, label, lines, texts, type Label, type Stretch } from './signs.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
+
+/** A pair with its gap, the first-named minus the second, in the unit the reader sees. */
+export interface JudgedPair {
+  readonly kind: 'judged';
+  /** "Sorrel over Tansy"; where nobody is ahead "Rowan and Tansy". */
+  readonly name: string;
+  /** The answer in words: "Difference, size uncertain". */
+  readonly answer: string;
+  readonly estimate: number;
+  readonly low: number;
+  readonly high: number;
+  /** Whether the cause of the difference is open: then the bar is not filled. */
+  readonly open: boolean;
+  readonly printed: BarNumbers;
+}
+
+/** A pair that was not judged, in words alone. */
+export interface UnjudgedPair {
+  readonly kind: 'not-judged';
+  readonly sentence: string;
+}
+
+export type ApartPair = JudgedPair | UnjudgedPair;
 
 const bandHeight = 22;
 const lineHeight = 18;

@@ -1,7 +1,13 @@
 import type { Telling } from '../prose/telling.ts';
-import type { ContenderName } from './apartInput.ts';
 
-/** A contender as charts know it: its name for readers and its place in the report's list. */
+/** A contender as charts know it. */
+export interface ContenderName {
+  /** Its name for readers. */
+  readonly label: string;
+  /** Place in the report's list of contenders, from 0. */
+  readonly index: number;
+}
+
 export function contenderName(id: string, telling: Telling): ContenderName {
   return {
     label: telling.nameOf(id),

@@ -1,68 +1,155 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { apartVariant } from './apartVariant.ts';
-import type { DeliveryInput, DeliveryRow, PricedDelivery } from './deliveryInput.ts';
-import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
+import type { SwingFindings, SwingPair } from '../findings/findings.ts';
+import {
+  deliveryWords,
+  noSwingColumns,
+  swingFinding,
+  swingRowAnswers,
+  swingRowName,
+} from '../prose/english/charts/delivery.ts';
+import { barNumbers } from '../prose/english/charts/ranges.ts';
+import { saySwingAnswer, saySwingNumbers } from '../prose/english/swing.ts';
+import { printingOf, type Printing } from '../prose/printSteps.ts';
+import { shortUnit, toReader, unitFor, unitWord } from '../prose/readerUnits.ts';
+import { swingRow, swingSummary } from '../prose/swing.ts';
+import type { Telling } from '../prose/telling.ts';
+import { modelPrinting } from '../prose/unjudgedPrinting.ts';
+import { capitalised } from '../prose/words.ts';
+import { metrics, type MetricId } from '../trade/metrics.ts';
+import type { Shown } from './chart.ts';
+import { drawnSize, sizeColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';
+import { drawDelivery, type DeliveryRow } from './deliveryDrawing.ts';
+import { absentChart, type MadeChart } from './madeChart.ts';
 
-/** The most rows in one chart. */
-const mostRows = 8;
-
-const answerOf = ({ low, estimate, high }: PricedDelivery, margin: number): PricedDelivery['judgement'] => {
-  if (low >= -margin && high <= margin) return 'same';
-  return (low > 0 || high < 0) && Math.abs(estimate) >= margin ? 'different' : 'cannot-tell';
-};
-
-const refuse = ({ rows, margin, table }: DeliveryInput): void => {
-  if (!(margin > 0 && Number.isFinite(margin)))
-    throw new Error(`The margin is ${margin}; it must be more than 0.`);
-  for (const row of rows) {
-    if (row.kind === 'not-judged') continue;
-    const { low, estimate, high, name: what } = row;
-    if (![low, estimate, high].every(Number.isFinite) || low > estimate || estimate > high) {
-      throw new Error(
-        `${what}: low ${low}, estimate ${estimate} and high ${high} must be numbers in rising order.`,
-      );
-    }
-    const answer = answerOf(row, margin);
-    // A second price may make a small or unsure one a different swing, and leave a small one unsure; never the other way.
-    const borne = row.acrossToo && answer !== 'different' && row.judgement !== 'same';
-    if (row.judgement !== answer && !borne) {
-      throw new Error(
-        `${what}: ${low} to ${high} with a margin of ${margin} is "${answer}", not "${row.judgement}".`,
-      );
-    }
-  }
-  if (table.rows.length < rows.length) {
-    throw new Error(`The table has ${table.rows.length} rows for ${rows.length}; it must hold all of them.`);
-  }
-};
-
-/** How far a row reaches from 0; a row of words alone does not. */
-const reach = (row: DeliveryRow): number =>
-  row.kind === 'judged' ? Math.max(Math.abs(row.low), Math.abs(row.high)) : -1;
-
-/** Up to eight rows all of them; beyond, of each measure the one that could be worth most. */
-export const deliveryDrawn = (rows: readonly DeliveryRow[]): readonly DeliveryRow[] =>
-  rows.length <= mostRows
-    ? rows
-    : [...Map.groupBy(rows, ({ measure }) => measure).values()].flatMap((same) =>
-        same.toSorted((one, other) => reach(other) - reach(one)).slice(0, 1),
-      );
-
-/**
- * *Delivery check.* Was it the same swing? Rows as in *How far apart?*, each difference of delivery as what it could be worth; the band is
- * the margin. Absent if no measure has a price. Throws on numbers out of order, on an answer its interval does not bear, on a
- * table without all rows.
- */
-export const deliveryChart = (input: DeliveryInput): Figure => {
-  refuse(input);
-  const rows = deliveryDrawn(input.rows);
-  if (!rows.some(({ kind }) => kind === 'judged')) {
-    return absentFigure(input, notDrawn.nothingPriced);
-  }
-  const drawing = { ...input, pairs: rows, matters: input.margin, name: imageName(input) };
-  return drawnFigure(
-    input,
-    { drawn: rows.length, recorded: input.rows.length, counted: 'comparisons' },
-    (variant) => apartVariant(drawing, variant),
+/** *Was it the same swing?*: each measure of the swing between each two contenders, as what it could be worth. */
+export function makeDelivery({ telling }: Shown): MadeChart {
+  const { findings } = telling;
+  const { swing } = findings;
+  const about = { of: 'report' } as const;
+  const priced = findings.metrics.find(({ id }) => id === swing?.metric);
+  if (swing === null || priced === undefined) return absentChart({ about }, noSwingColumns);
+  const margin = toReader(swing.margin, swing.metric, telling.system);
+  const printing = modelPrinting(printingOf(priced, telling));
+  const rows = swing.measures.flatMap(({ id, pairs }) =>
+    pairs.map((pair) => rowOf(id, pair, swing, printing, telling)),
   );
-};
+  const { tableCaption, tableHead, ...words } = deliveryWords(
+    swing,
+    margin,
+    rows.flatMap(({ names }) => (names === null ? [] : [names])),
+    telling,
+  );
+  return drawDelivery({
+    about,
+    ...words,
+    finding: swingFinding(swingSummary(swing)),
+    description: rows.map(({ sentence, numbers }) => `${sentence} ${numbers}`).join(' '),
+    table: {
+      caption: tableCaption,
+      head: tableHead,
+      rows: rows.map(({ heading, numbers, sentence }) => [heading, numbers, sentence]),
+    },
+    rows: rows.map(({ drawn }) => drawn),
+    margin,
+    unit: unitWord(unitFor(swing.metric, telling.system)),
+  });
+}
+
+/** A difference of the swing as it is drawn and as it is told. */
+interface ToldRow {
+  readonly drawn: DeliveryRow;
+  /** Both names, first the one that it would favour; null where that is not known. */
+  readonly names: readonly [string, string] | null;
+  readonly heading: string;
+  readonly sentence: string;
+  readonly numbers: string;
+}
+
+function rowOf(
+  measure: MetricId,
+  pair: SwingPair,
+  swing: SwingFindings,
+  printing: Printing,
+  telling: Telling,
+): ToldRow {
+  const told = swingRow(measure, pair, swing);
+  const name = capitalised(metrics[measure].name);
+  const heading = swingRowName(name, telling.nameOf(pair.a), telling.nameOf(pair.b));
+  const words = {
+    heading,
+    sentence: saySwingAnswer(told, telling),
+    numbers: saySwingNumbers(told, telling),
+  };
+  const { answer, worth, across } = pair;
+  if (worth === null || answer === 'not-known')
+    return {
+      ...words,
+      names: null,
+      drawn: {
+        kind: 'not-judged',
+        measure: name,
+        sentence: `${words.sentence} ${words.numbers}`,
+      },
+    };
+  const read = (value: number): number => toReader(value, swing.metric, telling.system);
+  // The one that it would favour is named first, as in the lead chart.
+  const flip = worth.estimate < 0;
+  const [estimate, ci] = flip
+    ? [-worth.estimate, [-worth.ci[1], -worth.ci[0]] as const]
+    : [worth.estimate, worth.ci];
+  const [first, second] = flip ? [pair.b, pair.a] : [pair.a, pair.b];
+  return {
+    ...words,
+    names: [telling.nameOf(first), telling.nameOf(second)],
+    drawn: {
+      kind: 'judged',
+      measure: name,
+      name: swingRowName(name, telling.nameOf(first), telling.nameOf(second)),
+      answer: swingRowAnswers[answer],
+      ...{ estimate: read(estimate), low: read(ci[0]), high: read(ci[1]) },
+      open: false,
+      printed: barNumbers(estimate, ci, printing),
+      acrossToo: across !== null,
+      judgement: answer,
+    },
+  };
+}
+
+/** Each difference of the swing, and what it could be worth, both counted towards the first. */
+export function deliveryNumbers({ telling }: Shown): ChartNumbers {
+  const { swing } = telling.findings;
+  if (swing === null) return { columns: [], rows: [] };
+  const { system } = telling;
+  const worthIn = (name: string, words: string) => sizeColumn(name, swing.metric, system, words);
+  return {
+    columns: [
+      wordsColumn('Measure', 'The measure of the swing.'),
+      wordsColumn('Unit', 'Of the difference; empty for a ratio.'),
+      wordsColumn('First', 'Differences are counted towards this one.'),
+      wordsColumn('Second', 'What it is compared with.'),
+      ...(['Difference', 'Difference from', 'Difference to'] as const).map((name) => ({
+        ...wordsColumn(
+          name,
+          'In the unit of the row: best estimate, and where its likely range begins and ends.',
+        ),
+        type: 'number' as const,
+      })),
+      worthIn('Worth', `What it could be worth in ${metrics[swing.metric].name}.`),
+      worthIn('Worth from', 'Where the range of that begins.'),
+      worthIn('Worth to', 'Where the range of that ends.'),
+      wordsColumn('Answer', 'Whether the swing was the same.'),
+    ],
+    rows: swing.measures.flatMap(({ id, pairs }) =>
+      pairs.map(({ a, b, estimate, ci, worth, answer }) => [
+        metrics[id].name,
+        shortUnit(unitFor(id, system)),
+        telling.nameOf(a),
+        telling.nameOf(b),
+        ...[estimate, ...ci].map((value) => drawnSize(value, id, system)),
+        ...[worth?.estimate, worth?.ci[0], worth?.ci[1]].map((value) =>
+          drawnSize(value, swing.metric, system),
+        ),
+        answer === 'not-known' ? 'Not known' : swingRowAnswers[answer],
+      ]),
+    ),
+  };
+}

@@ -1,14 +1,28 @@
-import type { JudgedPair } from './apartInput.ts';
 import type { Layout } from './layout.ts';
 import { label, type Label } from './signs.ts';
 import { textWidth } from './textWidth.ts';
+
+/** What stands under the ring and the ends of a bar: rounded, without sign or unit. */
+export interface BarNumbers {
+  readonly estimate: string;
+  readonly low: string;
+  readonly high: string;
+}
+
+/** A difference, with its likely range, in the unit the reader sees. */
+interface Bar {
+  readonly low: number;
+  readonly estimate: number;
+  readonly high: number;
+  readonly printed: BarNumbers;
+}
 
 /** Least room between two numbers under a bar, px. */
 const numberGap = 6;
 
 /** Numbers under the ring and the ends of the bar, moved apart where they would touch; of a bar without a ring those of its ends. */
 export const endNumbers = (
-  { low, estimate, high, printed }: Pick<JudgedPair, 'low' | 'estimate' | 'high' | 'printed'>,
+  { low, estimate, high, printed }: Bar,
   place: (gap: number) => number,
   layout: Layout,
   baseline: number,

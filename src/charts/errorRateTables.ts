@@ -3,7 +3,7 @@ import { printStated } from '../prose/numbers.ts';
 import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, unitWord, type UnitSystem } from '../prose/readerUnits.ts';
 import { toCanonical } from '../trade/units.ts';
-import type { Table } from './figure.ts';
+import type { Table } from './table.ts';
 
 export const percent = (value: number): string => value.toFixed(1);
 const worst = (values: readonly number[]): string =>

@@ -1,4 +1,4 @@
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import { label, texts, type Spot } from './signs.ts';
@@ -8,7 +8,7 @@ import { textWidth, wrapText } from './textWidth.ts';
 export interface KeyItem {
   /** Of the sign, px. */
   readonly width: number;
-  readonly draw: (spot: Spot) => readonly Markish[];
+  readonly draw: (spot: Spot) => readonly Mark[];
   readonly words: string;
 }
 
@@ -17,7 +17,7 @@ const gap = { sign: 6, item: 18 };
 
 /** Signs with their names, as many to a line as fit: the first row of a chart. */
 export const flowKey = (items: readonly KeyItem[], { small, width, textRoom }: Layout, top: number): Part => {
-  const marks: Markish[] = [];
+  const marks: Mark[] = [];
   let [x, line] = [0, 0];
   for (const { width: signWidth, draw, words } of items) {
     const inset = signWidth + gap.sign;

@@ -1,4 +1,4 @@
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 import type { GapScale } from './gapScale.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
@@ -28,7 +28,7 @@ const endWords = (
   { from, to }: Stretch,
   { small }: Layout,
   first: number,
-): { readonly rows: number; readonly marks: readonly Markish[] } => {
+): { readonly rows: number; readonly marks: readonly Mark[] } => {
   const inset = arrow.length + arrow.gap;
   const [wide, half] = [to - from - 2 * inset - 10, (to - from) / 2 - inset - 6];
   const taken = [left, right].map((words) => textWidth(words, small.size, small.weight));

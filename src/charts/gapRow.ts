@@ -1,11 +1,42 @@
 import type { Interval, MetricFindings } from '../findings/findings.ts';
-import { barNumbers, differenceCells, estimateAndRange, rangeWords } from '../prose/english/charts/ranges.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
+import {
+  barNumbers,
+  differenceCells,
+  estimateAndRange,
+  rangeWords,
+  tooFewShots,
+} from '../prose/english/charts/ranges.ts';
 import { printingOf } from '../prose/printSteps.ts';
 import { toReader } from '../prose/readerUnits.ts';
 import type { Telling } from '../prose/telling.ts';
-import type { GapRow } from './pooledRowsInput.ts';
+import type { BarNumbers } from './endNumbers.ts';
+import type { Interval as ReaderInterval, IntervalRow } from './intervalRows.ts';
 import type { TurnedPair } from './turnedPair.ts';
+
+/** A gap with its words, in the unit the reader sees. */
+export interface GapRow {
+  /** "88 mph, handicap 16-20", "All eight", "Another golfer". */
+  readonly name: string;
+  readonly estimate: number | null;
+  /** The likely range; null where too little to say. */
+  readonly interval: ReaderInterval | null;
+  /** The gap as printed, without sign or unit: "9". May be empty. */
+  readonly figure: string;
+  /** What goes with it: "likely 2 to 16 yards". */
+  readonly words: string;
+  /** Numbers under the bar where a row is narrow; null where the words stand there too. */
+  readonly printed: BarNumbers | null;
+}
+
+/** A gap as a line of a chart of intervals. */
+export const asIntervalRow = (row: GapRow, setOff = false, open = false): IntervalRow => ({
+  ...row,
+  // A bar without a ring has numbers at its ends alone.
+  printed: row.printed === null || row.estimate !== null ? row.printed : { ...row.printed, estimate: '' },
+  contender: null,
+  setOff,
+  open,
+});
 
 /** A difference as a row of bars, with its cells in a table and its words in a description. */
 interface ToldRow extends GapRow {
@@ -44,8 +75,8 @@ export function gapRow(
       interval: null,
       printed: null,
       figure: '',
-      words: notDrawn.tooFewShots,
-      told: notDrawn.tooFewShots,
+      words: tooFewShots,
+      told: tooFewShots,
       cells: ['–', '–', '–'],
     };
   }

@@ -1,7 +1,6 @@
 import { bandLabel, beyondBand } from './apartRow.ts';
-import type { JudgedPair } from './apartInput.ts';
 import { contenderMark } from './contenderMarks.ts';
-import { endNumbers } from './endNumbers.ts';
+import { endNumbers, type BarNumbers } from './endNumbers.ts';
 import type { Layout } from './layout.ts';
 import type { Tick } from './gapScale.ts';
 import type { Part } from './part.ts';
@@ -36,7 +35,7 @@ export interface IntervalRow {
   /** What goes with it: "likely 2 to 16 yards". */
   readonly words: string;
   /** Numbers under the ring and the ends of the bar, which stand there instead of figure and words where a row is narrow; else null. */
-  readonly printed: JudgedPair['printed'] | null;
+  readonly printed: BarNumbers | null;
   /** Where the ring stands; null without one. */
   readonly estimate: number | null;
   /** The likely range; null where too little to say. */

@@ -3,7 +3,7 @@ import rates from './errorRates.json' with { type: 'json' };
 import { printStated } from '../prose/numbers.ts';
 import { unitWord, type UnitSystem } from '../prose/readerUnits.ts';
 import { carryUnit, inReaderUnit, percent, statedDistance } from './errorRateTables.ts';
-import type { Table } from './figure.ts';
+import type { Table } from './table.ts';
 
 /** A table of error rates with the sentences that lead to it. */
 interface RateTable {

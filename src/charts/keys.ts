@@ -1,15 +1,15 @@
-import type { ContenderName } from './apartInput.ts';
+import type { ContenderName } from './contenderName.ts';
 import { contenderMark } from './contenderMarks.ts';
 import type { KeyItem } from './flowKey.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
 import { label, leftOutMarks, marks, texts, type Spot } from './signs.ts';
 import { shortenText, textWidth, wrapText } from './textWidth.ts';
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 
 /** A line that says what a sign means: the sign about a spot in a box `inset` px wide, the words after it. */
 export const signKey = (
-  sign: (spot: Spot) => readonly Markish[],
+  sign: (spot: Spot) => readonly Mark[],
   words: string,
   { small, textRoom }: Layout,
   top: number,

@@ -1,42 +1,124 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { contenderMark } from './contenderMarks.ts';
-import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
-import type { LandingInput, LandingPanel } from './landingInput.ts';
-import { landingVariant } from './landingVariant.ts';
+import type { ContenderLanding } from '../findings/findings.ts';
+import type { Session } from '../intake/session.ts';
+import {
+  footWords,
+  landingTableWords,
+  landingWords,
+  noPlaceColumns,
+  placeWords,
+  straighterFinding,
+} from '../prose/english/charts/landing.ts';
+import { leftOutWord } from '../prose/english/charts/shots.ts';
+import { formatNumber, formatStep, type PrintStep } from '../prose/numbers.ts';
+import { printingOf } from '../prose/printSteps.ts';
+import { toReader } from '../prose/readerUnits.ts';
+import { straighterOf } from '../prose/straighter.ts';
+import type { Telling } from '../prose/telling.ts';
+import { sentence } from '../prose/words.ts';
+import type { Shown } from './chart.ts';
+import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
+import { drawLanding } from './landingDrawing.ts';
+import type { LandingPanel } from './landings.ts';
+import { absentChart, type MadeChart } from './madeChart.ts';
 
-const numbersOf = ({ shots, average, curve }: LandingPanel): readonly number[] => [
-  ...[...shots, ...(average === null ? [] : [average])].flatMap(({ side, carry }) => [side, carry]),
-  ...(curve === null ? [] : [...curve.centre, ...curve.halfAxes, curve.angle]),
-];
+/** *Where they landed*: carry and side of every shot, a panel a contender. */
+export function makeLanding({ session, telling }: Shown): MadeChart {
+  const { landing, metrics, design } = telling.findings;
+  const about = { of: 'report' } as const;
+  const carry = metrics.find(({ id }) => id === 'carry');
+  if (landing === null || carry === undefined) return absentChart({ about }, noPlaceColumns);
+  const { averageStep } = printingOf(carry, telling);
+  const lane = formatNumber(read(landing.laneM, telling), 0);
+  const panels = landing.byContender.map((own) => panel(own, lane, averageStep, session, telling));
+  const words = landingWords(landing, lane, telling);
+  return drawLanding({
+    about,
+    ...words,
+    finding: straighterFinding(straighterOf(telling.findings), telling),
+    found: [...words.found, ...drawnWords(session)],
+    description: panels
+      .map(({ contender, numbers, feet }) =>
+        sentence(`${contender.label}: ${numbers}; ${feet.left}, ${feet.within}, ${feet.right}`),
+      )
+      .join(' '),
+    table: {
+      ...landingTableWords(lane, telling),
+      rows: landing.byContender.map((own) => tableRow(own, averageStep, design.hitters === 1, telling)),
+    },
+    panels,
+    within: read(landing.laneM, telling),
+    leftOut: leftOutWord,
+    recorded: drawnShots(session).length,
+  });
+}
 
-const refuse = ({ panels, within, recorded }: LandingInput): number => {
-  if (!(within > 0 && Number.isFinite(within))) {
-    throw new Error(`The lane is ${within} to either side; it must be more than 0.`);
-  }
-  let drawn = 0;
-  for (const panel of panels) {
-    contenderMark(panel.contender.index);
-    const broken = numbersOf(panel).find((value) => !Number.isFinite(value));
-    if (broken !== undefined)
-      throw new Error(`${panel.contender.label} has the value ${broken}, which cannot be drawn.`);
-    drawn += panel.shots.length;
-  }
-  if (drawn > recorded) throw new Error(`${drawn} shots to draw but only ${recorded} recorded.`);
-  return drawn;
-};
+function read(value: number, { system }: Telling): number {
+  return toReader(value, 'carry', system);
+}
 
-/**
- * *Where they landed.* One panel a contender, seen from above on one scale; its shots at their true places, the others' as grey dots, the
- * average as a ring, the curve the next shot would land inside, and the share within the lane. Absent without shots. Throws on values
- * that are not finite, a lane without width, a seventh contender, more shots than recorded.
- */
-export const landingChart = (input: LandingInput): Figure => {
-  const drawn = refuse(input);
-  if (drawn === 0) {
-    return absentFigure(input, notDrawn.noPlaces);
-  }
-  const drawing = { ...input, name: imageName(input) };
-  return drawnFigure(input, { drawn, recorded: input.recorded, counted: 'shots' }, (variant) =>
-    landingVariant(drawing, variant),
-  );
-};
+function panel(
+  own: ContenderLanding,
+  lane: string,
+  step: PrintStep,
+  session: Session,
+  telling: Telling,
+): LandingPanel {
+  const { meanCarry, meanSide, nextShot: curve } = own;
+  const average =
+    meanCarry === null || meanSide === null
+      ? null
+      : { carry: read(meanCarry, telling), side: read(meanSide, telling) };
+  const side = average === null ? '' : formatStep(Math.abs(average.side), step);
+  return {
+    contender: contenderName(own.id, telling),
+    shots: drawnShots(session).flatMap((shot) => {
+      const { carry, side: across } = shot.values;
+      return shot.contender === own.id && typeof carry === 'number' && typeof across === 'number'
+        ? [{ carry: read(carry, telling), side: read(across, telling), leftOut: shot.excluded !== null }]
+        : [];
+    }),
+    numbers: placeWords(
+      average === null
+        ? null
+        : {
+            carry: formatStep(average.carry, step),
+            side,
+            towards: Number(side) === 0 ? 'line' : average.side > 0 ? 'right' : 'left',
+          },
+      telling,
+    ),
+    average,
+    curve:
+      curve === null
+        ? null
+        : {
+            centre: [read(curve.centre[0], telling), read(curve.centre[1], telling)],
+            halfAxes: [read(curve.halfAxes[0], telling), read(curve.halfAxes[1], telling)],
+            angle: curve.angle,
+          },
+    feet: footWords(own, lane, telling),
+  };
+}
+
+function tableRow(
+  { id, n, meanCarry, meanSide, left, right, within, withinShare }: ContenderLanding,
+  step: PrintStep,
+  oneGolfer: boolean,
+  telling: Telling,
+): readonly string[] {
+  const place = (value: number | null): string =>
+    value === null ? '–' : formatStep(read(value, telling), step);
+  const shares =
+    withinShare === null ? ['–', '–'] : withinShare.map((share) => `${Math.round(100 * share)}%`);
+  return [
+    telling.nameOf(id),
+    String(n),
+    place(meanCarry),
+    place(meanSide),
+    String(left),
+    String(right),
+    String(within),
+    ...(oneGolfer ? shares : []),
+  ];
+}

@@ -1,6 +1,6 @@
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 import { contenderMark } from './contenderMarks.ts';
-import type { LandingCurve, LandingInput, LandingPanel } from './landingInput.ts';
+import type { LandingCurve, LandingPanel } from './landings.ts';
 import type { LandingScale } from './landingScale.ts';
 import type { Layout } from './layout.ts';
 import { bracket, copiedDots, lineSample, outlineCurve, type Outline } from './outlineSigns.ts';
@@ -84,7 +84,8 @@ interface PanelPlace {
   readonly left: number;
   readonly top: number;
   readonly text: PanelText;
-  readonly within: LandingInput['within'];
+  /** Half the width of the lane the bracket spans, in the unit of the shots. */
+  readonly within: number;
   /** Whether the scale's numbers stand to its left. */
   readonly numbered: boolean;
 }
@@ -126,7 +127,7 @@ export const landingPanel = (
   at: PanelPlace,
   scale: LandingScale,
   layout: Layout,
-): readonly Markish[] => {
+): readonly Mark[] => {
   const { left, top } = at;
   const mark = contenderMark(panel.contender.index);
   const heights = panelHeights(at.text, scale);
@@ -136,7 +137,7 @@ export const landingPanel = (
     x: left + spot.x,
     y: foot - 8 + spot.y,
   });
-  const curveOf = (curve: LandingCurve): Markish => {
+  const curveOf = (curve: LandingCurve): Mark => {
     const outline = outlineOf(curve, scale);
     return outlineCurve({ ...outline, centre: moved(outline.centre) }, mark);
   };

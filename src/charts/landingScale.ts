@@ -1,5 +1,5 @@
 import { greatestOf, leastOf } from '../stats/extremes.ts';
-import type { Landing, LandingInput, LandingPanel } from './landingInput.ts';
+import type { Landing, LandingPanel } from './landings.ts';
 import type { Layout, Variant } from './layout.ts';
 import type { Spot } from './signs.ts';
 import { steadyPlace } from './steadyPlace.ts';
@@ -48,7 +48,7 @@ const reachOf = ({ curve }: LandingPanel): readonly Landing[] => {
 
 /** The scale that holds every shot, average and curve; the target line runs up the middle of each panel. */
 export const landingScale = (
-  { panels, within }: Pick<LandingInput, 'panels' | 'within'>,
+  { panels, within }: { readonly panels: readonly LandingPanel[]; readonly within: number },
   layout: Layout,
 ): LandingScale => {
   const places = panels.flatMap((panel) => [

@@ -1,56 +1,103 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { contenderMark } from './contenderMarks.ts';
-import { absentFigure, drawnFigure, type Figure } from './figure.ts';
-import type { LaunchInput } from './launchInput.ts';
-import { launchVariant } from './launchVariant.ts';
+import type { LaunchWindow } from '../findings/findings.ts';
+import { plateauDepth } from '../flight/launchSpinGrid.ts';
+import { clubTexts } from '../intake/authored/clubTexts.ts';
+import {
+  launchFinding,
+  launchQuestion,
+  launchWords,
+  noLaunchColumns,
+  noSharedBest,
+  notForDistance,
+  outOfWindow,
+  type PrintedLaunch,
+} from '../prose/english/charts/launch.ts';
+import { leftOutWord } from '../prose/english/charts/shots.ts';
+import { formatNumber } from '../prose/numbers.ts';
+import { printAverage, printingOf } from '../prose/printSteps.ts';
+import { toReader, unitFor, withUnit } from '../prose/readerUnits.ts';
+import type { Telling } from '../prose/telling.ts';
+import { hitsForDistance } from '../trade/clubKind.ts';
+import type { MetricId } from '../trade/metrics.ts';
+import type { Shown } from './chart.ts';
+import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
+import { drawLaunch, shortfall } from './launchDrawing.ts';
+import { absentChart, type MadeChart } from './madeChart.ts';
 
-const refuseGrid = ({ grid, within }: LaunchInput): void => {
-  const { launch, spin, short } = grid;
-  const columns = short[0]?.length ?? 0;
-  if (short.length < 2 || columns < 2 || short.some((row) => row.length !== columns)) {
-    throw new Error(`The grid has ${short.length} rows; it must have two or more of each, all rows as long.`);
-  }
-  if (
-    ![...short.flat(), ...launch, ...spin].every(Number.isFinite) ||
-    short.flat().some((value) => value < 0)
-  )
-    throw new Error('The grid holds a value that is not a distance short of the best.');
-  if (!(launch[0] < launch[1] && spin[0] < spin[1]))
-    throw new Error(
-      `The grid must rise from ${launch[0]} to ${launch[1]} and from ${spin[0]} to ${spin[1]}.`,
-    );
-  if (!(within > 0 && Number.isFinite(within)))
-    throw new Error(`The plateau is within ${within}; it must be more than 0.`);
-};
-
-const refuse = (input: LaunchInput): void => {
-  const { contenders, shots, recorded } = input;
-  refuseGrid(input);
-  for (const { index } of contenders) contenderMark(index);
-  for (const { launch, spin, contender } of shots) {
-    if (!contenders.some(({ index }) => index === contender))
-      throw new Error(`A shot is of contender number ${contender + 1}, who is not named.`);
-    if (![launch, spin].every(Number.isFinite))
-      throw new Error(`A shot has launch ${launch} and spin ${spin}, which cannot be drawn.`);
-  }
-  if (shots.length > recorded)
-    throw new Error(`${shots.length} shots to draw but only ${recorded} recorded.`);
-};
-
-/**
- * *Launch and spin.* Is this golfer near the top for this ball speed? Every shot at its launch angle and spin, and a line round all that
- * would carry within `within` of the best. Absent without shots. Throws on a broken grid, on values that are not finite, on a shot of
- * nobody, on a seventh contender.
- */
-export const launchChart = (input: LaunchInput): Figure => {
-  refuse(input);
-  if (input.shots.length === 0) {
-    return absentFigure(input, notDrawn.noLaunches);
-  }
-  // The question has a speed in the reader's units.
-  const drawing = { ...input, name: input.subject };
-  const { recorded, shots } = input;
-  return drawnFigure(input, { drawn: shots.length, recorded, counted: 'shots' }, (variant) =>
-    launchVariant(drawing, variant),
+/** *Launch and spin at this ball speed*: the modelled plateau of carry with the shots on it. */
+export function makeLaunch({ session, front, telling }: Shown): MadeChart {
+  const window = telling.findings.launchWindow;
+  const about = { of: 'report' } as const;
+  if (window === null) return absentChart({ about }, noLaunchColumns);
+  if (!hitsForDistance(clubTexts(front))) return absentChart({ about }, notForDistance);
+  const speed = withUnit(
+    formatNumber(toReader(window.ballSpeed, 'ball_speed', telling.system), 0),
+    unitFor('ball_speed', telling.system),
   );
-};
+  const read = (metres: number): number => toReader(metres, 'carry', telling.system);
+  const within = read(plateauDepth);
+  const depth = withUnit(formatNumber(within, within >= 2.95 ? 0 : 1), unitFor('carry', telling.system));
+  if (!window.short.some((row) => row.some((value) => value <= plateauDepth)))
+    return absentChart({ about, question: launchQuestion(speed) }, noSharedBest(window.sets, speed));
+  const words = launchWords(
+    { speed, depth, sets: window.sets, runsOn: runsOn(window), averages: averagesOf(telling) },
+    telling,
+  );
+  const [firstLaunch = 0] = window.launchAngles;
+  const [firstSpin = 0] = window.spinRates;
+  const launch = [firstLaunch, window.launchAngles.at(-1) ?? firstLaunch] as const;
+  const spin = [firstSpin, window.spinRates.at(-1) ?? firstSpin] as const;
+  const grid = { launch, spin, short: window.short.map((row) => row.map(read)) };
+  const shots = drawnShots(session).flatMap(({ contender, values, excluded }) => {
+    const { launch_angle: own, spin_rate: rate } = values;
+    return typeof own === 'number' && typeof rate === 'number'
+      ? [
+          {
+            launch: own,
+            spin: rate,
+            contender: contenderName(contender, telling).index,
+            leftOut: excluded !== null,
+          },
+        ]
+      : [];
+  });
+  const counted = shots.filter(({ leftOut }) => !leftOut);
+  const inside = counted.filter((shot) => shortfall(grid, shot) <= within);
+  // Where every shot lies outside, the outline says nothing of what was tested.
+  if (inside.length === 0) return absentChart({ about, question: launchQuestion(speed) }, outOfWindow);
+  return drawLaunch({
+    about,
+    ...words,
+    found: [...words.found, ...drawnWords(session)],
+    contenders: telling.findings.contenders.map(({ id }) => contenderName(id, telling)),
+    finding: launchFinding(inside.length, counted.length),
+    shots,
+    grid,
+    within,
+    leftOut: leftOutWord,
+    recorded: drawnShots(session).length,
+  });
+}
+
+/** Whether the plateau reaches the edge of what was calculated. */
+function runsOn({ short }: LaunchWindow): boolean {
+  return short.some((row, at) =>
+    (at === 0 || at === short.length - 1 ? row : [row[0], row.at(-1)]).some(
+      (value) => value !== undefined && value <= plateauDepth,
+    ),
+  );
+}
+
+/** Averages of launch and spin as they are printed everywhere. */
+function averagesOf(telling: Telling): readonly PrintedLaunch[] {
+  const print = (metric: MetricId, contender: string): string => {
+    const found = telling.findings.metrics.find(({ id }) => id === metric);
+    const mean = found?.byContender.find(({ id }) => id === contender)?.mean ?? null;
+    return found === undefined || mean === null ? '–' : printAverage(mean, printingOf(found, telling));
+  };
+  return telling.findings.contenders.map(({ id }) => ({
+    name: telling.nameOf(id),
+    launch: print('launch_angle', id),
+    spin: print('spin_rate', id),
+  }));
+}

@@ -3,7 +3,7 @@ import { metricIds, metrics, type MetricId } from '../trade/metrics.ts';
 import { mattersWords } from '../prose/english/ranges.ts';
 import { toReader, unitFor, type UnitSystem } from '../prose/readerUnits.ts';
 import { capitalised } from '../prose/words.ts';
-import type { Table } from './figure.ts';
+import type { Table } from './table.ts';
 
 /** The smallest difference that matters for each metric: the shop's own, else the built-in one. */
 export function mattersTable(system: UnitSystem, own: Readonly<Partial<Record<MetricId, Quantity>>>): Table {

@@ -2,7 +2,7 @@ import type { Findings } from '../findings/findings.ts';
 import { primaryMetrics } from '../prose/answers.ts';
 import type { NarrativeCharts } from '../prose/narrativeValues.ts';
 import { figureHead } from './figure.ts';
-import { figureTraits, pageOf, reportCharts } from './figureTraits.ts';
+import { charts, pageOf, reportCharts } from './charts.ts';
 
 /**
  * The charts that the narrative of a report may name, by the ids of their figures: those of the report and of its first
@@ -11,7 +11,7 @@ import { figureTraits, pageOf, reportCharts } from './figureTraits.ts';
 export function narrativeCharts(findings: Findings): NarrativeCharts {
   const primaries = primaryMetrics(findings);
   const heads = reportCharts.flatMap((chart) => {
-    const of = figureTraits[chart].each === 'metric' ? primaries : primaries.slice(0, 1);
+    const of = charts[chart].each === 'metric' ? primaries : primaries.slice(0, 1);
     return of.map(({ id }) => figureHead(chart, { of: 'metric', metric: id }, findings));
   });
   return Object.fromEntries(

@@ -1,10 +1,10 @@
-import type { GapWords } from './apartInput.ts';
 import { gapAxis } from './gapAxis.ts';
 import { gapKey } from './gapKey.ts';
 import { gapScale } from './gapScale.ts';
+import type { GapWords } from './gapWords.ts';
 import { intervalRow, refuseRow, rowColumns, type IntervalRow } from './intervalRows.ts';
-import { layouts, type Variant } from './layout.ts';
-import { renderParts } from './renderParts.ts';
+import type { Layout } from './layout.ts';
+import type { ChartParts } from './madeChart.ts';
 import { rowHeading } from './rowHeadings.ts';
 import { hatch } from './signs.ts';
 
@@ -15,24 +15,22 @@ interface RowSection {
   readonly rows: readonly IntervalRow[];
 }
 
-/** What one variant shows, with the image's name. */
-export interface OutwardDrawing extends GapWords {
-  readonly id: string;
-  readonly name: string;
+interface OutwardRows extends GapWords {
   readonly sections: readonly RowSection[];
 }
 
 /** Throws on rows whose numbers do not rise, on a gap that cannot matter. */
-export const refuseOutward = ({ sections, matters }: OutwardDrawing): void => {
+export const refuseOutward = ({ sections, matters }: OutwardRows): void => {
   if (!(matters >= 0 && Number.isFinite(matters)))
     throw new Error(`The gap that matters is ${matters}; it must be 0 or more.`);
   for (const { rows } of sections) for (const row of rows) refuseRow(row);
 };
 
-/** One variant of a chart of gaps in rows, as SVG text. */
-export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string => {
-  const layout = layouts[variant];
-  const { sections, matters, bandWords, unit, ends, foot, key } = drawing;
+/** A chart of gaps in rows. */
+export const outwardRows = (
+  { sections, matters, bandWords, unit, ends, foot, key }: OutwardRows,
+  layout: Layout,
+): ChartParts => {
   const rows = sections.flatMap((section) => section.rows);
   const columns = rowColumns(rows, layout);
   const gaps = rows.flatMap(({ estimate, interval }) => [
@@ -44,10 +42,8 @@ export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string =
   const style = { columns, place: scale.place, ticks: scale.ticks, matters };
   const line = { from: columns.track.from - 10, to: columns.track.to + 10 };
   const first = rows.find(({ estimate, interval }) => estimate !== null || interval !== null);
-  return renderParts(
-    drawing,
-    layout,
-    [
+  return {
+    parts: [
       (top) => gapKey(key, layout, top),
       ...sections.flatMap(({ heading, rows: own }) => [
         ...(heading === null ? [] : [(top: number) => rowHeading(heading, layout, top)]),
@@ -58,6 +54,6 @@ export const outwardRows = (drawing: OutwardDrawing, variant: Variant): string =
       ]),
       (top) => gapAxis({ ends, foot, scale, layout, line }, top),
     ],
-    matters > 0 ? [hatch] : [],
-  );
+    behind: matters > 0 ? [hatch] : [],
+  };
 };

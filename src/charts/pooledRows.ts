@@ -1,43 +1,51 @@
 import { ownEnds } from '../prose/english/charts/gaps.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
-import type { GapRow, PooledRowsInput } from './pooledRowsInput.ts';
-import type { IntervalRow } from './intervalRows.ts';
-import { outwardRows, refuseOutward, type OutwardDrawing } from './outwardRows.ts';
+import type { ContenderName } from './contenderName.ts';
+import { asIntervalRow, type GapRow } from './gapRow.ts';
+import type { GapWords } from './gapWords.ts';
+import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { outwardRows, refuseOutward } from './outwardRows.ts';
+import { fewerThanTwoGolfers } from '../prose/english/charts/hitters.ts';
+import { oneReport } from '../prose/english/charts/meetings.ts';
 
-export const gapRow = (row: GapRow, setOff = false, open = false): IntervalRow => ({
-  ...row,
-  // A bar without a ring has numbers at its ends alone.
-  printed: row.printed === null || row.estimate !== null ? row.printed : { ...row.printed, estimate: '' },
-  contender: null,
-  setOff,
-  open,
-});
+export interface PooledRowsInput extends ChartWords, Omit<GapWords, 'ends'> {
+  /** The one that gaps are counted towards, at the right end. */
+  readonly a: ContenderName;
+  readonly b: ContenderName;
+  readonly each: readonly GapRow[];
+  /** What a row of `each` is. */
+  readonly counted: 'golfers' | 'reports';
+  /** All of them combined; null where too few. */
+  readonly pooled: GapRow | null;
+  /** What another golfer might see, a bar without ring; null where too few golfers. */
+  readonly another: GapRow | null;
+  /** What the one at an end of the scale is there: "farther". */
+  readonly ahead: string;
+  /** Whether it is open what made the difference of the pair. */
+  readonly open?: boolean;
+}
 
 /**
  * Rows of one pair's difference, a golfer or a report each, then all of them combined, then the range for another golfer. Absent under two
  * rows with a difference. Throws on numbers out of order, on another golfer without a range.
  */
-export const pooledRowsChart = (input: PooledRowsInput): Figure => {
+export function drawPooledRows(input: PooledRowsInput): MadeChart {
   const { a, b, each, counted, pooled, another, ahead, open = false } = input;
   if (another !== null && (another.estimate !== null || another.interval === null))
     throw new Error(`${another.name}: a golfer not yet seen has a range and no estimate.`);
   const rows = [
-    ...each.map((row) => gapRow(row, false, open)),
-    ...(pooled === null ? [] : [gapRow(pooled, true, open)]),
-    ...(another === null ? [] : [gapRow(another, pooled === null, open)]),
+    ...each.map((row) => asIntervalRow(row, false, open)),
+    ...(pooled === null ? [] : [asIntervalRow(pooled, true, open)]),
+    ...(another === null ? [] : [asIntervalRow(another, pooled === null, open)]),
   ];
-  const drawing: OutwardDrawing = {
+  const drawing = {
     ...input,
-    name: imageName(input),
     sections: [{ heading: null, rows }],
     ends: ownEnds(a.label, b.label, ahead),
   };
   refuseOutward(drawing);
   const drawn = each.filter(({ estimate }) => estimate !== null).length;
-  if (drawn < 2)
-    return absentFigure(input, counted === 'golfers' ? notDrawn.fewerThanTwoGolfers : notDrawn.oneReport);
-  return drawnFigure(input, { drawn, recorded: each.length, counted }, (variant) =>
-    outwardRows(drawing, variant),
+  if (drawn < 2) return absentChart(input, counted === 'golfers' ? fewerThanTwoGolfers : oneReport);
+  return drawnChart(input, { drawn, recorded: each.length, counted }, (layout) =>
+    outwardRows(drawing, layout),
   );
-};
+}

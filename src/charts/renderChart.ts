@@ -1,6 +1,7 @@
-import { plot, type Markish } from '@observablehq/plot';
+import { dot, line, plot, rect, text } from '@observablehq/plot';
 import { cleanSvg } from './cleanSvg.ts';
 import { DrawingDocument, DrawingElement } from './drawingDocument.ts';
+import type { Mark } from './mark.ts';
 
 /** A chart in px: marks are placed in px from the top left corner, `id`s inside them may be any. */
 export interface ChartDrawing {
@@ -10,7 +11,7 @@ export interface ChartDrawing {
   readonly name: string;
   readonly width: number;
   readonly height: number;
-  readonly marks: readonly Markish[];
+  readonly marks: readonly Mark[];
 }
 
 // Passed to Plot and never made global: a global window moves every coordinate by half a pixel. Plot's types ask for all that a
@@ -47,7 +48,7 @@ export const renderChart = ({ prefix, name, width, height, marks }: ChartDrawing
       className: 'chart',
       x: { type: 'identity', axis: null },
       y: { type: 'identity', axis: null },
-      marks: [...marks],
+      marks: marks.map((make) => make({ dot, line, rect, text })),
     }),
   );
   if (!(drawn instanceof DrawingElement)) throw new Error('Plot drew a chart elsewhere than it was told.');

@@ -1,28 +1,23 @@
-import type { Markish } from '@observablehq/plot';
 import type { Layout } from './layout.ts';
-import { stack, type Part } from './part.ts';
+import type { ChartParts } from './madeChart.ts';
+import { stack } from './part.ts';
 import { renderChart } from './renderChart.ts';
 
 /** Room under the last part, px. */
 const foot = 8;
 
-/**
- * A chart variant of parts below one another.
- *
- * @param behind marks that lie under all others, such as a hatching that parts refer to
- */
+/** A chart in one width as SVG text: its parts below one another. */
 export const renderParts = (
   { id, name }: { readonly id: string; readonly name: string },
   layout: Layout,
-  makers: readonly ((top: number) => Part)[],
-  behind: readonly Markish[] = [],
+  { parts, behind = [] }: ChartParts,
 ): string => {
-  const parts = stack(1, makers);
+  const { height, marks } = stack(1, parts);
   return renderChart({
     prefix: `${id}-${layout.variant}`,
     name,
     width: layout.width,
-    height: Math.ceil(parts.height) + foot,
-    marks: [...behind, ...parts.marks],
+    height: Math.ceil(height) + foot,
+    marks: [...behind, ...marks],
   });
 };

@@ -1,4 +1,4 @@
-import type { Markish } from '@observablehq/plot';
+import type { Mark } from './mark.ts';
 import { leftOutMarks, marks } from './signs.ts';
 import type { SizedMark } from './truePlaces.ts';
 
@@ -9,7 +9,7 @@ const alike = (one: ShotMark, other: ShotMark): boolean =>
   one.mark === other.mark && one.radius === other.radius && one.leftOut === other.leftOut;
 
 /** Marks of shots in the order given, neighbours that look alike in one group. */
-export const shotMarks = (shots: readonly ShotMark[]): readonly Markish[] => {
+export const shotMarks = (shots: readonly ShotMark[]): readonly Mark[] => {
   const runs: ShotMark[][] = [];
   for (const shot of shots) {
     const run = runs.at(-1);

@@ -1,78 +1,157 @@
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
-import { axisBelow, scaleWords } from './axisBelow.ts';
-import { contenderMark } from './contenderMarks.ts';
-import { absentFigure, drawnFigure, imageName, type Figure } from './figure.ts';
-import { barItem, ringItem } from './gapKey.ts';
-import { leftOutItem, shotItem } from './keys.ts';
-import { flowKey, type KeyItem } from './flowKey.ts';
-import { layouts, type Layout, type Variant } from './layout.ts';
-import { renderParts } from './renderParts.ts';
-import { roundScale, type RoundScale } from './roundScale.ts';
-import type { ShotsInput, ShotsStrip } from './shotsInput.ts';
-import { headFits, shotRadius, shotsStrip } from './shotsStrip.ts';
+import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
+import type { Session } from '../intake/session.ts';
+import {
+  averageWords,
+  axisOf,
+  golferStrip,
+  leftOutWord,
+  shotsFinding,
+  shotsWords,
+  shotTableWords,
+  stripInWords,
+  stripNumbers,
+} from '../prose/english/charts/shots.ts';
+import { averageLimits, printAverage, printingOf, printReading, printSize } from '../prose/printSteps.ts';
+import { toReader, unitsIn, withUnit } from '../prose/readerUnits.ts';
+import type { Telling } from '../prose/telling.ts';
+import { sentence } from '../prose/words.ts';
+import type { Shown } from './chart.ts';
+import { contenderName } from './contenderName.ts';
+import { drawnShots, drawnWords } from './drawnShots.ts';
+import { golferSummaries } from './golferSummaries.ts';
+import type { MadeChart } from './madeChart.ts';
+import { drawShots } from './shotsDrawing.ts';
+import type { ShotsStrip } from './shotsStrip.ts';
+import type { Table } from './table.ts';
 
-const numbersOf = ({ shots, average }: ShotsStrip): readonly number[] => [
-  ...shots.map(({ value }) => value),
-  ...(average === null ? [] : [average.value]),
-  ...(average?.interval ? [average.interval.low, average.interval.high] : []),
-];
+/** The most strips that golfers have of their own; beyond, only the table tells them apart. */
+const mostStrips = 8;
 
-const refuse = ({ strips, recorded }: ShotsInput): number => {
-  let drawn = 0;
-  for (const strip of strips) {
-    const { contender, shots } = strip;
-    contenderMark(contender.index);
-    const broken = numbersOf(strip).find((value) => !Number.isFinite(value));
-    if (broken !== undefined)
-      throw new Error(`${contender.label} has the value ${broken}, which cannot be drawn.`);
-    drawn += shots.length;
-  }
-  if (drawn > recorded) throw new Error(`${drawn} shots to draw but only ${recorded} recorded.`);
-  return drawn;
-};
+/** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average; of several golfers a strip each where they fit. */
+export function makeShots({ metric, session, telling }: Shown): MadeChart {
+  const { findings } = telling;
+  const byGolfer = findings.design.hitters > 1 ? golferSummaries(metric.id, session, findings) : [];
+  const apart = byGolfer.length > 0 && byGolfer.length <= mostStrips;
+  const strips = apart
+    ? byGolfer.map(({ golfer, summary }) => stripOf(summary, golfer, metric, session, telling))
+    : metric.byContender.map((summary) => stripOf(summary, null, metric, session, telling));
+  const table = shotTable(metric, telling);
+  return drawShots({
+    about: { of: 'metric', metric: metric.id },
+    ...shotsWords(
+      metric,
+      byGolfer.length === 0 || apart ? 'apart' : 'together',
+      strips.some(({ average }) => average?.interval != null),
+      telling,
+    ),
+    finding: shotsFinding(
+      {
+        drawn: strips.reduce((sum, { shots }) => sum + shots.length, 0),
+        recorded: session.shots.length,
+        leftOut: session.shots.filter(({ excluded }) => excluded !== null).length,
+      },
+      metric.id,
+      telling,
+    ),
+    found: drawnWords(session),
+    description: strips
+      .map(({ contender, numbers, average }) =>
+        sentence(stripInWords(contender.label, numbers, average?.text ?? null)),
+      )
+      .join(' '),
+    table: {
+      ...table,
+      rows: [
+        ...table.rows,
+        ...byGolfer.map(({ golfer, summary, leftOut }) =>
+          summaryRow(stripName(summary.id, golfer, telling), summary, String(leftOut), metric, telling),
+        ),
+      ],
+    },
+    strips,
+    roundIn: unitsIn(telling.system, metric.id, telling.scalesIn),
+    axis: axisOf(metric, telling),
+    leftOut: leftOutWord,
+    recorded: drawnShots(session).length,
+  });
+}
 
-/** Room at either end for marks and half a number, px. */
-const inset = 14;
+const stripName = (contender: string, golfer: string | null, telling: Telling): string =>
+  golfer === null
+    ? telling.nameOf(contender)
+    : golferStrip(telling.nameOf(contender), telling.golfer(golfer, telling.system));
 
-/** The scale from a round number below every shot and average to one above, one for all strips. */
-const shotsScale = (strips: readonly ShotsStrip[], layout: Layout, roundIn: number): RoundScale =>
-  roundScale(strips.flatMap(numbersOf), { from: inset, to: layout.width - inset }, layout, roundIn);
-
-const keyItems = ({ strips, key, leftOut }: ShotsInput): readonly KeyItem[] => {
-  const indices = [...new Set(strips.map(({ contender }) => contender.index))];
-  const withLeftOut = strips.find(({ shots }) => shots.some((shot) => shot.leftOut));
-  return [
-    shotItem(indices, key.shot),
-    ...(key.ring === null ? [] : [ringItem(key.ring)]),
-    ...(key.bar === null ? [] : [barItem(key.bar)]),
-    ...(withLeftOut === undefined ? [] : [leftOutItem(withLeftOut.contender.index, leftOut)]),
-  ];
-};
-
-/** One variant as SVG text. */
-const shotsVariant = (input: ShotsInput, variant: Variant): string => {
-  const layout = layouts[variant];
-  const { id, strips, roundIn, axis } = input;
-  const scale = shotsScale(strips, layout, roundIn);
-  const style = {
-    radius: shotRadius(strips, scale),
-    beside: strips.every((strip) => headFits(strip, layout)),
+function stripOf(
+  { id, n, mean, ci, min, max }: ContenderSummary,
+  golfer: string | null,
+  metric: MetricFindings,
+  session: Session,
+  telling: Telling,
+): ShotsStrip {
+  const printing = printingOf(metric, telling);
+  const read = (value: number): number => toReader(value, metric.id, telling.system);
+  const print = (value: number): string => printAverage(value, printing);
+  const limits = ci === null ? null : averageLimits(ci, printing);
+  return {
+    contender: { ...contenderName(id, telling), label: stripName(id, golfer, telling) },
+    shots: drawnShots(session).flatMap(({ contender, hitter, values, excluded }) => {
+      const value = values[metric.id];
+      return contender === id && (golfer === null || hitter === golfer) && typeof value === 'number'
+        ? [{ value: read(value), leftOut: excluded !== null }]
+        : [];
+    }),
+    numbers: stripNumbers(
+      n,
+      min === null || max === null
+        ? null
+        : { least: printReading(min, printing), most: withUnit(printReading(max, printing), printing.unit) },
+    ),
+    average:
+      mean === null
+        ? null
+        : {
+            value: read(mean),
+            text: limits === null ? print(mean) : averageWords(print(mean), limits),
+            interval: ci === null ? null : { low: read(ci[0]), high: read(ci[1]) },
+          },
   };
-  return renderParts({ id, name: imageName(input) }, layout, [
-    (top) => flowKey(keyItems(input), layout, top),
-    ...strips.map((strip) => (top: number) => shotsStrip(strip, scale, style, layout, top)),
-    (top) => axisBelow(scaleWords(axis, scale), scale.ticks, layout, top),
-  ]);
-};
+}
 
-/**
- * *All the shots.* One strip a contender on one scale; a mark for every shot, moved only up and down so that none covers another; the
- * average under them. Absent without shots. Throws on values that are not finite and on a seventh contender.
- */
-export const shotsChart = (input: ShotsInput): Figure => {
-  const drawn = refuse(input);
-  if (drawn === 0) return absentFigure(input, notDrawn.noShots);
-  return drawnFigure(input, { drawn, recorded: input.recorded, counted: 'shots' }, (variant) =>
-    shotsVariant(input, variant),
-  );
-};
+/** Summary figures of each contender. */
+export function shotTable(metric: MetricFindings, telling: Telling): Table {
+  return {
+    ...shotTableWords(metric, telling),
+    rows: metric.byContender.map((summary) =>
+      summaryRow(
+        telling.nameOf(summary.id),
+        summary,
+        String(telling.findings.contenders.find(({ id }) => id === summary.id)?.excluded ?? '–'),
+        metric,
+        telling,
+      ),
+    ),
+  };
+}
+
+function summaryRow(
+  name: string,
+  { n, mean, ci, sd, median, min, max }: ContenderSummary,
+  leftOut: string,
+  metric: MetricFindings,
+  telling: Telling,
+): readonly string[] {
+  const printing = printingOf(metric, telling);
+  const print = (value: number | null, as: typeof printSize): string =>
+    value === null ? '–' : as(value, printing);
+  return [
+    name,
+    String(n),
+    leftOut,
+    print(mean, printAverage),
+    ...(ci === null ? ['–', '–'] : averageLimits(ci, printing)),
+    print(sd, printSize),
+    print(median, printAverage),
+    print(min, printReading),
+    print(max, printReading),
+  ];
+}

@@ -1,5 +1,5 @@
 import { greatestOf } from '../stats/extremes.ts';
-import type { ShotsStrip } from './shotsInput.ts';
+import type { ContenderName } from './contenderName.ts';
 import { contenderMark, markExtent, type ContenderMark, type Extent } from './contenderMarks.ts';
 import type { Layout } from './layout.ts';
 import type { Part } from './part.ts';
@@ -17,6 +17,29 @@ import {
 } from './signs.ts';
 import { swarm } from './swarm.ts';
 import { fitText, textWidth, wrapText } from './textWidth.ts';
+
+interface Shot {
+  /** In the unit the reader sees. */
+  readonly value: number;
+  readonly leftOut: boolean;
+}
+
+interface Average {
+  readonly value: number;
+  /** Rounded, without unit. */
+  readonly text: string;
+  /** The likely range of the average; null where too few shots to say. */
+  readonly interval: { readonly low: number; readonly high: number } | null;
+}
+
+/** The shots of one contender. */
+export interface ShotsStrip {
+  readonly contender: ContenderName;
+  readonly shots: readonly Shot[];
+  /** Said beside the name: "12 shots, 225 to 245, average 237". */
+  readonly numbers: string;
+  readonly average: Average | null;
+}
 
 const gap = 1;
 /** Least height of the band of shots, px. */

@@ -1,5 +1,6 @@
-import { dot, rect, text, type Markish } from '@observablehq/plot';
+import type { dot } from '@observablehq/plot';
 import type { ContenderMark } from './contenderMarks.ts';
+import { noMark, ownMark, type Mark } from './mark.ts';
 import { paint, type Token } from './palette.ts';
 import { svgElement } from './svgElement.ts';
 import type { Weight } from './textWidth.ts';
@@ -53,7 +54,7 @@ export const at = (spots: readonly Spot[]): { readonly x: Channel; readonly y: C
 const unsorted = { sort: null } as const;
 
 /** Texts, those of one style in one group; where lines run behind them, `clear` keeps a margin of paper round the letters. */
-export const texts = (labels: readonly Label[], { clear = false } = {}): readonly Markish[] =>
+export const texts = (labels: readonly Label[], { clear = false } = {}): readonly Mark[] =>
   [
     ...Map.groupBy(labels, ({ size, weight, colour, anchor }) =>
       [size, weight, colour, anchor].join(),
@@ -62,16 +63,17 @@ export const texts = (labels: readonly Label[], { clear = false } = {}): readonl
     const [first] = group;
     if (first === undefined) return [];
     return [
-      text(group, {
-        ...at(group),
-        text: ({ text: words }: Label) => words.replaceAll(/\s+/g, ' '),
-        fontSize: first.size,
-        fontWeight: first.weight,
-        fill: paint(first.colour),
-        ...(clear ? { stroke: paint('paper'), strokeWidth: 4 } : {}),
-        textAnchor: first.anchor,
-        lineAnchor: 'bottom',
-      }),
+      ({ text }: Parameters<Mark>[0]) =>
+        text(group, {
+          ...at(group),
+          text: ({ text: words }: Label) => words.replaceAll(/\s+/g, ' '),
+          fontSize: first.size,
+          fontWeight: first.weight,
+          fill: paint(first.colour),
+          ...(clear ? { stroke: paint('paper'), strokeWidth: 4 } : {}),
+          textAnchor: first.anchor,
+          lineAnchor: 'bottom',
+        }),
     ];
   });
 
@@ -80,16 +82,17 @@ const lineTo = ({ x1, y1, x2, y2 }: Line): string =>
   `M${x1},${y1}${y1 === y2 ? `H${x2}` : x1 === x2 ? `V${y2}` : `L${x2},${y2}`}`;
 
 /** Straight lines of one kind, as one path. */
-export const lines = (of: readonly Line[], colour: Token, width: number): Markish =>
+export const lines = (of: readonly Line[], colour: Token, width: number): Mark =>
   of.length === 0
-    ? null
-    : (_index, _scales, _values, _dimensions, { document }) =>
+    ? noMark
+    : ownMark((document) =>
         svgElement(document, 'path', {
           d: of.map(lineTo).join(''),
           fill: 'none',
           stroke: paint(colour),
           'stroke-width': width,
-        });
+        }),
+      );
 
 const ringRadius = 7;
 const ringStroke = 3;
@@ -98,15 +101,17 @@ const ringStroke = 3;
 export const ringReach = ringRadius + ringStroke / 2;
 
 /** The ring: an average or an estimated gap. */
-export const ring = (spot: Spot, radius = ringRadius): Markish =>
-  dot([spot], {
-    ...at([spot]),
-    ...unsorted,
-    r: radius,
-    fill: paint('paper'),
-    stroke: paint('ink'),
-    strokeWidth: ringStroke,
-  });
+export const ring =
+  (spot: Spot, radius = ringRadius): Mark =>
+  ({ dot }) =>
+    dot([spot], {
+      ...at([spot]),
+      ...unsorted,
+      r: radius,
+      fill: paint('paper'),
+      stroke: paint('ink'),
+      strokeWidth: ringStroke,
+    });
 
 /** A stretch of a horizontal bar, px. */
 export interface Stretch {
@@ -115,18 +120,13 @@ export interface Stretch {
 }
 
 /** The bar: a likely range. Thin throughout, thick where it would matter. */
-export const bar = (
-  y: number,
-  whole: Stretch,
-  thick: readonly Stretch[],
-  thickness = 9,
-): readonly Markish[] => {
+export const bar = (y: number, whole: Stretch, thick: readonly Stretch[], thickness = 9): readonly Mark[] => {
   const along = ({ from, to }: Stretch): Line => ({ x1: from, y1: y, x2: to, y2: y });
   return [lines([along(whole)], 'ink', 2.5), lines(thick.map(along), 'ink', thickness)];
 };
 
 /** The bar of a difference whose cause is open: as wide as `bar`, and not filled. */
-export const openBar = (y: number, whole: Stretch, thick: readonly Stretch[]): readonly Markish[] => [
+export const openBar = (y: number, whole: Stretch, thick: readonly Stretch[]): readonly Mark[] => [
   outlined([whole], y, 2.5),
   outlined(thick, y, 4.5),
 ];
@@ -134,10 +134,10 @@ export const openBar = (y: number, whole: Stretch, thick: readonly Stretch[]): r
 const openStroke = 1.5;
 
 /** Boxes about a height, `half` px up and down with their outline. */
-const outlined = (stretches: readonly Stretch[], y: number, half: number): Markish =>
+const outlined = (stretches: readonly Stretch[], y: number, half: number): Mark =>
   stretches.length === 0
-    ? null
-    : (_index, _scales, _values, _dimensions, { document }) =>
+    ? noMark
+    : ownMark((document) =>
         svgElement(document, 'path', {
           d: stretches
             .map(({ from, to }) => {
@@ -148,7 +148,8 @@ const outlined = (stretches: readonly Stretch[], y: number, half: number): Marki
           fill: paint('paper'),
           stroke: paint('ink'),
           'stroke-width': openStroke,
-        });
+        }),
+      );
 
 /** Bar and ring together; a bar shorter than the ring is drawn inside it and slighter, or nothing would be seen of it. */
 export const barWithRing = (
@@ -156,7 +157,7 @@ export const barWithRing = (
   whole: Stretch,
   thick: readonly Stretch[],
   open = false,
-): readonly Markish[] => {
+): readonly Mark[] => {
   const shown = ring({ x, y });
   if (open) return [...openBar(y, whole, thick), shown];
   return Math.abs(whole.to - whole.from) < 2 * ringReach + 6
@@ -168,7 +169,7 @@ export const barWithRing = (
  * The pattern behind what is too small to matter, for `hatched`. It repeats every 14 px of an exported picture, which is 1200 px for
  * 768, so that the picture stays small.
  */
-export const hatch: Markish = (_index, _scales, _values, _dimensions, { document }) => {
+export const hatch: Mark = ownMark((document) => {
   const side = 8.96;
   const size = { width: side, height: side };
   return svgElement(document, 'defs', {}, [
@@ -181,17 +182,19 @@ export const hatch: Markish = (_index, _scales, _values, _dimensions, { document
       }),
     ]),
   ]);
-};
+});
 
 /** Areas filled with the hatch; corners in px. */
-export const hatched = (areas: readonly Line[]): Markish =>
-  rect(areas, {
-    x1: inPx(areas.map(({ x1 }) => x1)),
-    y1: inPx(areas.map(({ y1 }) => y1)),
-    x2: inPx(areas.map(({ x2 }) => x2)),
-    y2: inPx(areas.map(({ y2 }) => y2)),
-    fill: 'url(#hatch)',
-  });
+export const hatched =
+  (areas: readonly Line[]): Mark =>
+  ({ rect }) =>
+    rect(areas, {
+      x1: inPx(areas.map(({ x1 }) => x1)),
+      y1: inPx(areas.map(({ y1 }) => y1)),
+      x2: inPx(areas.map(({ x2 }) => x2)),
+      y2: inPx(areas.map(({ y2 }) => y2)),
+      fill: 'url(#hatch)',
+    });
 
 /** What Plot hands a symbol to draw itself with. */
 interface Pen {
@@ -218,34 +221,37 @@ const symbolOf = ({
       };
 
 /** Filled marks of one contender, with a hair of paper round them that keeps neighbours apart. */
-export const marks = (spots: readonly Spot[], mark: ContenderMark, radius: number): Markish =>
-  dot(spots, {
-    ...at(spots),
-    ...unsorted,
-    r: radius,
-    symbol: symbolOf(mark),
-    fill: paint(mark.colour),
-    stroke: paint('paper'),
-    strokeWidth: 1,
-    paintOrder: 'stroke',
-  });
+export const marks =
+  (spots: readonly Spot[], mark: ContenderMark, radius: number): Mark =>
+  ({ dot }) =>
+    dot(spots, {
+      ...at(spots),
+      ...unsorted,
+      r: radius,
+      symbol: symbolOf(mark),
+      fill: paint(mark.colour),
+      stroke: paint('paper'),
+      strokeWidth: 1,
+      paintOrder: 'stroke',
+    });
 
 /** Marks of shots that were left out: hollow, one stroke through. */
 export const leftOutMarks = (
   spots: readonly Spot[],
   mark: ContenderMark,
   radius: number,
-): readonly Markish[] => {
+): readonly Mark[] => {
   if (spots.length === 0) return [];
-  const hollow = dot(spots, {
-    ...at(spots),
-    ...unsorted,
-    r: radius * 0.875,
-    symbol: symbolOf(mark),
-    fill: paint('paper'),
-    stroke: paint(mark.colour),
-    strokeWidth: 1.5,
-  });
+  const hollow: Mark = ({ dot }) =>
+    dot(spots, {
+      ...at(spots),
+      ...unsorted,
+      r: radius * 0.875,
+      symbol: symbolOf(mark),
+      fill: paint('paper'),
+      stroke: paint(mark.colour),
+      strokeWidth: 1.5,
+    });
   const through = spots.map(({ x, y }) => ({
     x1: x - radius,
     y1: y + radius,

@@ -1,6 +1,6 @@
 import type { Telling } from '../prose/telling.ts';
-import type { Table } from './figure.ts';
-import { shotTable } from './shotsFigure.ts';
+import type { Table } from './table.ts';
+import { shotTable } from './shots.ts';
 
 /** Summary figures of every metric of the report, the primary ones first. */
 export function summaryTables(telling: Telling): readonly Table[] {

@@ -1,8 +1,7 @@
 import type { Interval, MetricFindings, PairFindings } from '../findings/findings.ts';
 import { comparisonOf } from '../prose/english/comparisons.ts';
 import type { Telling } from '../prose/telling.ts';
-import type { ContenderName } from './apartInput.ts';
-import { contenderName } from './contenderName.ts';
+import { contenderName, type ContenderName } from './contenderName.ts';
 
 /** A pair turned so that the one ahead is named first, with what turns its numbers. */
 export interface TurnedPair {

@@ -1,5 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { figureTraits } from '../charts/figureTraits.ts';
+import { charts } from '../charts/charts.ts';
 import { dateInWords } from '../prose/date.ts';
 import { addressAndVersion } from '../prose/english/kit/credit.ts';
 import { changesWords, latestCorrection, stampWords } from '../prose/english/kit/standing.ts';
@@ -52,7 +52,7 @@ function makeCaveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
   const answer = answerOfFigure(report, figure);
   const interest = figureInterest(report, figure, answer);
   const found = figureFound(report, figure);
-  const tellsAnswer = found === null || found.tellsAnswer || figureTraits[figure.chart].answering;
+  const tellsAnswer = found === null || found.tellsAnswer || charts[figure.chart].answering;
   const caution =
     answer === null ? orderCaution(report, figure) : (answer.cautions.find(decides) ?? answer.beside);
   const counts = countsIn(report, answer?.metric ?? null);
@@ -67,7 +67,7 @@ function makeCaveatParts(report: Report, figure: DrawnFigure): readonly Part[] {
     ],
     always(said('who', leftOutWords(findings))),
     // A model's chart has it in its signs.
-    figureTraits[figure.chart].modelled ? [] : always(readingOf(report, figure)),
+    charts[figure.chart].modelled ? [] : always(readingOf(report, figure)),
     cautionForms(caution, telling, { brief: tellsAnswer ? 0 : 2.5, whole: 3 }),
     always(interest.whole),
   ];

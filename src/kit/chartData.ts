@@ -1,6 +1,6 @@
+import { headingOf, type ChartNumbers } from '../charts/chartNumbers.ts';
 import type { DrawnFigure } from '../charts/figure.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
-import { headingOf, type ChartNumbers } from './chartNumbers.ts';
 import { csvText } from './csvText.ts';
 import { metricsIn } from './figureAnswer.ts';
 import { wholeHeadline } from './headline.ts';

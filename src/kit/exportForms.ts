@@ -1,4 +1,4 @@
-import type { FigureId } from '../charts/figureTraits.ts';
+import type { FigureId } from '../charts/charts.ts';
 import type { ExportChoice } from '../intake/authored/exports.ts';
 import type { UnitSystem } from '../prose/readerUnits.ts';
 

@@ -1,5 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { figureTraits } from '../charts/figureTraits.ts';
+import { charts } from '../charts/charts.ts';
 import type { Findings, MetricFindings } from '../findings/findings.ts';
 import { answerOf } from '../prose/answers.ts';
 import { bearsOn, cautionsFor, gravestBeside } from '../prose/cautions.ts';
@@ -61,6 +61,6 @@ export function metricsIn(
   { metrics }: Pick<Findings, 'metrics'>,
   { about, chart }: Pick<DrawnFigure, 'about' | 'chart'>,
 ): readonly MetricFindings[] {
-  const shown: readonly string[] = about.of === 'report' ? figureTraits[chart].measures : [about.metric];
+  const shown: readonly string[] = about.of === 'report' ? charts[chart].measures : [about.metric];
   return metrics.filter(({ id }) => shown.includes(id));
 }

@@ -1,5 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import type { ChartKind } from '../charts/figureTraits.ts';
+import type { ChartKind } from '../charts/charts.ts';
 import type { PairFindings } from '../findings/findings.ts';
 import { spreadOf } from '../prose/spread.ts';
 import { yardsPart } from '../prose/yardsSplit.ts';

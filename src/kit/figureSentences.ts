@@ -1,5 +1,5 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { figureTraits } from '../charts/figureTraits.ts';
+import { charts } from '../charts/charts.ts';
 import { isReadingStated } from '../findings/fairness.ts';
 import { cautionsOf } from '../prose/cautions.ts';
 import { sayAnswerAlone } from '../prose/english/answers.ts';
@@ -90,7 +90,7 @@ export function decides({ facts: { overlay } }: Caution): boolean {
 /** How the readings that the chart shows came about; of a model's chart, that it is one. */
 export function readingOf({ source, findings }: Report, figure: DrawnFigure): readonly Said[] {
   // A chart of several measures says in its own words which of its marks are a model's.
-  if (figureTraits[figure.chart].modelled)
+  if (charts[figure.chart].modelled)
     return figure.about.of === 'report' ? [] : said('reading', modelWords, figure.about);
   const shown = metricsIn(findings, figure);
   return said(

@@ -1,18 +1,7 @@
-import type { ContenderName } from '../charts/apartInput.ts';
-import { bandOf } from '../charts/bandOf.ts';
-import { absentFigure, type Figure, type FigureHead, type Table } from '../charts/figure.ts';
-import { figureTraits, type FigureId } from '../charts/figureTraits.ts';
-import { gapRow, rowCells, rowsAhead } from '../charts/gapRow.ts';
-import { pooledRowsChart } from '../charts/pooledRows.ts';
-import { turnedPair } from '../charts/turnedPair.ts';
+import type { Table } from '../charts/table.ts';
 import { isReadingStated } from '../findings/fairness.ts';
-import type { Interval } from '../findings/findings.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sayPair } from '../prose/english/pairInWords.ts';
-import { meetingsFinding } from '../prose/english/charts/finding.ts';
-import { anotherGolfer } from '../prose/english/charts/hitters.ts';
-import { meetingsWords } from '../prose/english/charts/meetings.ts';
-import { notDrawn } from '../prose/english/charts/notDrawn.ts';
 import {
   meetingsTableWords,
   sayNotPooled,
@@ -20,7 +9,6 @@ import {
   sayPooled,
   saysWhetherCounted,
   sayWithoutFirst,
-  whomInRow,
 } from '../prose/english/kit/pooled.ts';
 import { standingWords } from '../prose/english/kit/standing.ts';
 import { golfersAndShots, readingWords } from '../prose/english/kit/whoAndHow.ts';
@@ -55,76 +43,6 @@ export function pooledSentences({ meetings, pooled }: MeetingsOfBuilds): readonl
   ];
 }
 
-/** Each test on one scale, then all combined, then another golfer; words alone for a single one. */
-export function meetingsFigure(
-  { metric: id, meetings, pooled }: MeetingsOfBuilds,
-  figureId: Extract<FigureId, `meetings-${number}`>,
-): Figure {
-  const [newest] = meetings;
-  const head: FigureHead = {
-    id: figureId,
-    chart: 'meetings',
-    about:
-      newest === undefined
-        ? { of: 'report' }
-        : { of: 'pair', metric: id, a: newest.pair.a, b: newest.pair.b },
-    question: figureTraits.meetings.question,
-  };
-  if (newest === undefined || meetings.length < 2) return absentFigure(head, notDrawn.oneReport);
-  const { pair, metric, report } = newest;
-  const { telling } = report;
-  const turned = turnedPair(pair, metric, telling);
-  const place = ({ label }: ContenderName, index: number): ContenderName => ({ label, index });
-  const [a, b] = turned.a.label === telling.nameOf(pair.a) ? [0, 1] : [1, 0];
-  // One step for all rows: that of the newest report.
-  const rowOf = (name: string, gap: { readonly estimate: number | null; readonly ci: Interval | null }) =>
-    gapRow(name, gap, turned, metric, telling);
-  const { more, ...band } = bandOf(metric, telling);
-  const each = meetings.map((meeting) => rowOf(rowName(meeting), meeting.pair));
-  const all = pooled.kind === 'none' ? null : rowOf(whomInRow(pooled), pooled);
-  const another =
-    pooled.kind === 'golfers' && pooled.newGolfer !== null
-      ? {
-          ...rowOf(anotherGolfer, { estimate: pooled.estimate, ci: pooled.newGolfer }),
-          estimate: null,
-          figure: '',
-        }
-      : null;
-  const rows = [...each, ...(all === null ? [] : [all])];
-  const { opening, tableCaption, tableHead, ...words } = meetingsWords(
-    metric,
-    { a: turned.a.label, b: turned.b.label, more },
-    telling,
-  );
-  return pooledRowsChart({
-    ...head,
-    ...words,
-    ...band,
-    finding: meetingsFinding(
-      rowsAhead(each),
-      [turned.a.label, turned.b.label],
-      id,
-      metric.better === 'less' ? 'less' : 'more',
-    ),
-    description: [
-      opening,
-      ...rows.map(({ name, told }) => `${name}: ${told}.`),
-      ...(another === null ? [] : [`${another.name}: ${another.words}.`]),
-    ].join(' '),
-    table: {
-      caption: tableCaption,
-      head: tableHead,
-      rows: rowCells(rows, another),
-    },
-    a: place(turned.a, a),
-    b: place(turned.b, b),
-    each,
-    counted: 'reports',
-    pooled: all,
-    another,
-  });
-}
-
 /** One test's own answer: "Hit 10 June 2026. Alder carried farther than Birch: about 9 yards, likely 6 to 12." */
 export function meetingWords({ report, pair, metric }: Meeting): string {
   const { front } = report.source;
@@ -135,12 +53,6 @@ export function meetingWords({ report, pair, metric }: Meeting): string {
   ]
     .filter((words) => words !== '')
     .join(' ');
-}
-
-// A bar whose difference may have another cause looks like any other, so its name says so.
-function rowName(meeting: Meeting): string {
-  const { front, locale } = meeting.report.source;
-  return `${dateInWords(front.date, locale)}${counts(meeting) ? '' : ', not counted'}`;
 }
 
 /** One row a test: who hit, where, in front of what, and of several whether it counts; `group` tells tables of a page apart. */

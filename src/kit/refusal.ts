@@ -1,5 +1,6 @@
 import type { DrawnFigure } from '../charts/figure.ts';
-import { figureTraits, type OfferNeed } from '../charts/figureTraits.ts';
+import type { OfferNeed } from '../charts/chart.ts';
+import { charts } from '../charts/charts.ts';
 import { chanceAgrees } from '../findings/chanceAgrees.ts';
 import type { MetricFindings } from '../findings/findings.ts';
 import { metricsIn } from './figureAnswer.ts';
@@ -7,7 +8,7 @@ import type { Report } from './report.ts';
 
 /** What a chart would need to be given away and does not have, though the page shows it with its words beside it; null where it is given away. */
 export function refusal(report: Report, figure: DrawnFigure): OfferNeed | null {
-  const need = figureTraits[figure.chart].offeredWith;
+  const need = charts[figure.chart].offeredWith;
   return need === null || isMet(need, report, figure) ? null : need;
 }
 

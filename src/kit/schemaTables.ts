@@ -1,4 +1,4 @@
-import type { Table } from '../charts/figure.ts';
+import type { Table } from '../charts/table.ts';
 
 type Tree = Readonly<Record<string, unknown>>;
 

@@ -1,4 +1,4 @@
-import type { Table } from '../charts/figure.ts';
+import type { Table } from '../charts/table.ts';
 
 /** A table as plain text: caption, head, then one line a row, cells parted by tabs. */
 export function tableText({ caption, head, rows }: Table): string {

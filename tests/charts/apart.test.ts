@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { apartChart } from '../../src/charts/apart.ts';
-import type { ApartInput, ApartPair, JudgedPair } from '../../src/charts/apartInput.ts';
-import { beyondBand } from '../../src/charts/apartRow.ts';
+import { beyondBand, type ApartPair, type JudgedPair } from '../../src/charts/apartRow.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
 import { gapWords } from './examples/gaps.ts';
 import { exampleWords } from './examples/heads.ts';
 import { brokenRules, parseSvg, placedTexts } from './inspectSvg.ts';
 import { rowSigns } from './rowSigns.ts';
+import { drawApart, type ApartInput } from '../../src/charts/apart.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const heads = ['Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'];
 const longNames = [
@@ -40,8 +40,6 @@ const judged = (
 
 const input = (pairs: readonly ApartPair[], rest: Partial<ApartInput> = {}): ApartInput => ({
   ...exampleWords(
-    'apart',
-    'How far apart?',
     'Carry of three driver heads',
     pairs.map((pair) => (pair.kind === 'judged' ? pair.name : pair.sentence)),
   ),
@@ -76,7 +74,7 @@ const allPairs = (count: number, names: readonly string[] = heads): readonly Jud
   ).flat();
 
 const draw = (given: ApartInput): DrawnFigure => {
-  const figure = apartChart(given);
+  const figure = exampleFigure('apart', drawApart(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -307,7 +305,7 @@ describe('How far apart?', () => {
   });
 
   test('without a judged pair there is no chart but a reason', () => {
-    expect(apartChart(input([notJudged]))).toEqual({
+    expect(exampleFigure('apart', drawApart(input([notJudged])))).toEqual({
       kind: 'absent',
       id: 'apart',
       chart: 'apart',
@@ -335,6 +333,6 @@ describe('How far apart?', () => {
       'The table has 0 rows for 3 pairs',
     ],
   ])('refuses %s', (_, given, message) => {
-    expect(() => apartChart(given)).toThrow(message);
+    expect(() => drawApart(given)).toThrow(message);
   });
 });

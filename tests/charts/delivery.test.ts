@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { deliveryChart, deliveryDrawn } from '../../src/charts/delivery.ts';
-import type { DeliveryInput } from '../../src/charts/deliveryInput.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
 import { deliveryInputOf, deliveryRow, deliveryRows } from './examples/delivery.ts';
 import { brokenRules, parseSvg, placedTexts } from './inspectSvg.ts';
+import { deliveryDrawn, drawDelivery, type DeliveryInput } from '../../src/charts/deliveryDrawing.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const draw = (given: DeliveryInput): DrawnFigure => {
-  const figure = deliveryChart(given);
+  const figure = exampleFigure('delivery', drawDelivery(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -75,7 +75,7 @@ describe('Delivery check', () => {
   });
 
   test('without a priced measure there is no chart but a reason', () => {
-    expect(deliveryChart(deliveryInputOf(deliveryRows.slice(3)))).toMatchObject({
+    expect(exampleFigure('delivery', drawDelivery(deliveryInputOf(deliveryRows.slice(3))))).toMatchObject({
       kind: 'absent',
       why: 'Nothing of the swing was recorded that can be put into distance.',
     });
@@ -93,15 +93,15 @@ describe('Delivery check', () => {
     ['"cannot tell" where it can', [5, 1, 9], 'cannot-tell', 'is "different", not "cannot-tell"'],
     ['an interval upside down', [5, 9, 1], 'different', 'low 9, estimate 5 and high 1 must be numbers'],
   ] as const)('refuses %s', (_, numbers, answer, message) => {
-    expect(() => deliveryChart(deliveryInputOf([deliveryRow('Path', ends, numbers, answer)]))).toThrow(
+    expect(() => drawDelivery(deliveryInputOf([deliveryRow('Path', ends, numbers, answer)]))).toThrow(
       message,
     );
   });
 
   test('refuses a margin of nothing and a table without all rows', () => {
-    expect(() => deliveryChart(deliveryInputOf(deliveryRows, { margin: 0 }))).toThrow('The margin is 0');
+    expect(() => drawDelivery(deliveryInputOf(deliveryRows, { margin: 0 }))).toThrow('The margin is 0');
     expect(() =>
-      deliveryChart(deliveryInputOf(deliveryRows, { table: { caption: '', head: [], rows: [] } })),
+      drawDelivery(deliveryInputOf(deliveryRows, { table: { caption: '', head: [], rows: [] } })),
     ).toThrow('The table has 0 rows for 4');
   });
 });

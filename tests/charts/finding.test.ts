@@ -2,20 +2,6 @@ import { describe, expect, test } from 'vitest';
 import type { StatusId } from '../../src/findings/findings.ts';
 import { answerOf } from '../../src/prose/answers.ts';
 import { sayAnswer } from '../../src/prose/english/answers.ts';
-import {
-  golfersFinding,
-  launchFinding,
-  leftOutFinding,
-  luckFinding,
-  meetingsFinding,
-  orderFinding,
-  sayAnswerFinding,
-  shotsFinding,
-  spreadFinding,
-  straighterFinding,
-  swingFinding,
-  yardsFinding,
-} from '../../src/prose/english/charts/finding.ts';
 import { pairAnswers } from '../../src/prose/pairAnswer.ts';
 import { printingOf } from '../../src/prose/printSteps.ts';
 import type { AnswerBlock, AnswerStatement, PairAnswer } from '../../src/prose/statement.ts';
@@ -24,6 +10,18 @@ import type { Telling } from '../../src/prose/telling.ts';
 import { toCanonical } from '../../src/trade/units.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { reportOf } from '../findings/reportOf.ts';
+import { golfersFinding } from '../../src/prose/english/charts/hitters.ts';
+import { launchFinding } from '../../src/prose/english/charts/launch.ts';
+import { leftOutFinding } from '../../src/prose/english/charts/withAndWithout.ts';
+import { luckFinding } from '../../src/prose/english/charts/luck.ts';
+import { meetingsFinding } from '../../src/prose/english/charts/meetings.ts';
+import { orderFinding } from '../../src/prose/english/charts/order.ts';
+import { sayAnswerFinding } from '../../src/prose/english/charts/apart.ts';
+import { shotsFinding } from '../../src/prose/english/charts/shots.ts';
+import { spreadFinding } from '../../src/prose/english/charts/spread.ts';
+import { straighterFinding } from '../../src/prose/english/charts/landing.ts';
+import { swingFinding } from '../../src/prose/english/charts/delivery.ts';
+import { yardsFinding } from '../../src/prose/english/charts/yards.ts';
 
 const { findings, telling } = reportOf({});
 const [carry] = findings.metrics;

@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure, Figure } from '../../src/charts/figure.ts';
-import { pooledRowsChart } from '../../src/charts/pooledRows.ts';
-import { withAndWithoutChart } from '../../src/charts/withAndWithout.ts';
-import { yardsChart } from '../../src/charts/yards.ts';
 import {
   exampleGap,
   golferRowsOf,
@@ -14,6 +11,10 @@ import {
 import { heads, longNames } from './examples/heads.ts';
 import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
 import { rowSigns } from './rowSigns.ts';
+import { drawPooledRows } from '../../src/charts/pooledRows.ts';
+import { drawWithAndWithout } from '../../src/charts/withAndWithout.ts';
+import { drawYards } from '../../src/charts/yards.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const drawn = (figure: Figure): DrawnFigure => {
   if (figure.kind !== 'drawn') throw new Error(figure.why);
@@ -35,7 +36,7 @@ const keepsRules = (figure: Figure): void => {
 };
 
 describe('Golfer by golfer', () => {
-  const figure = drawn(pooledRowsChart(golferRowsOf(6)));
+  const figure = drawn(exampleFigure('hitters', drawPooledRows(golferRowsOf(6))));
 
   test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
 
@@ -58,8 +59,12 @@ describe('Golfer by golfer', () => {
   test('bars are thick outside the band only', () => {
     const inBand = exampleGap('Inside', 1, -4, 4);
     const { thin, thick } = rowSigns(
-      drawn(pooledRowsChart(golferRowsOf(2, { each: [inBand, inBand], pooled: null, another: null }))).svg
-        .wide,
+      drawn(
+        exampleFigure(
+          'hitters',
+          drawPooledRows(golferRowsOf(2, { each: [inBand, inBand], pooled: null, another: null })),
+        ),
+      ).svg.wide,
     );
     expect([thin.length, thick.length]).toEqual([2, 0]);
   });
@@ -103,19 +108,21 @@ describe('Golfer by golfer', () => {
       }),
     ],
   ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
-    keepsRules(pooledRowsChart(given));
+    keepsRules(exampleFigure('hitters', drawPooledRows(given)));
   });
 
   test('counts the golfers with a gap, and needs two', () => {
     const [first, second] = golferRowsOf(2).each;
     if (first === undefined || second === undefined) throw new Error('too few');
     const none = { ...first, estimate: null, interval: null };
-    expect(drawn(pooledRowsChart(golferRowsOf(3, { each: [first, second, none] })))).toMatchObject({
+    expect(
+      drawn(exampleFigure('hitters', drawPooledRows(golferRowsOf(3, { each: [first, second, none] })))),
+    ).toMatchObject({
       drawn: 2,
       recorded: 3,
       counted: 'golfers',
     });
-    expect(pooledRowsChart(golferRowsOf(2, { each: [first, none] }))).toMatchObject({
+    expect(exampleFigure('hitters', drawPooledRows(golferRowsOf(2, { each: [first, none] })))).toMatchObject({
       kind: 'absent',
       why: 'Fewer than two golfers hit both.',
     });
@@ -123,16 +130,16 @@ describe('Golfer by golfer', () => {
 
   test('refuses numbers out of order, a negative gap that matters, a golfer not seen with an estimate', () => {
     const upside = exampleGap('Hitter 1', 3, 9, -3);
-    expect(() => pooledRowsChart(golferRowsOf(2, { each: [upside, upside] }))).toThrow('Hitter 1: 9, 3, -3');
-    expect(() => pooledRowsChart(golferRowsOf(2, { matters: -1 }))).toThrow('The gap that matters is -1');
-    expect(() =>
-      pooledRowsChart(golferRowsOf(2, { another: exampleGap('Another golfer', 3, 0, 6) })),
-    ).toThrow('Another golfer: a golfer not yet seen');
+    expect(() => drawPooledRows(golferRowsOf(2, { each: [upside, upside] }))).toThrow('Hitter 1: 9, 3, -3');
+    expect(() => drawPooledRows(golferRowsOf(2, { matters: -1 }))).toThrow('The gap that matters is -1');
+    expect(() => drawPooledRows(golferRowsOf(2, { another: exampleGap('Another golfer', 3, 0, 6) }))).toThrow(
+      'Another golfer: a golfer not yet seen',
+    );
   });
 });
 
 describe('Where the yards come from', () => {
-  const figure = drawn(yardsChart(yardsExample));
+  const figure = drawn(exampleFigure('yards', drawYards(yardsExample)));
 
   test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
 
@@ -160,7 +167,10 @@ describe('Where the yards come from', () => {
 
   test('a bar too short to be seen past its ring is drawn in it', () => {
     const short = drawn(
-      yardsChart({ ...yardsExample, parts: [...yardsExample.parts, exampleGap('Loft', 8, 7.6, 8.4)] }),
+      exampleFigure(
+        'yards',
+        drawYards({ ...yardsExample, parts: [...yardsExample.parts, exampleGap('Loft', 8, 7.6, 8.4)] }),
+      ),
     );
     const order = [...parseSvg(short.svg.wide).querySelectorAll('circle[r="7"], path')]
       .filter((one) => one.tagName.toLowerCase() === 'circle' || inherited(one, 'stroke-width') === '5')
@@ -172,7 +182,7 @@ describe('Where the yards come from', () => {
   test('counts the parts with a range; without one there is no chart but a reason', () => {
     expect(figure).toMatchObject({ drawn: 4, recorded: 5, counted: 'parts' });
     const parts = yardsExample.parts.filter(({ interval }) => interval === null);
-    expect(yardsChart({ ...yardsExample, parts })).toMatchObject({
+    expect(exampleFigure('yards', drawYards({ ...yardsExample, parts }))).toMatchObject({
       kind: 'absent',
       why: 'Nothing of the flight was recorded that could account for the difference.',
     });
@@ -189,18 +199,18 @@ describe('Where the yards come from', () => {
       },
     ],
   ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
-    keepsRules(yardsChart(given));
+    keepsRules(exampleFigure('yards', drawYards(given)));
   });
 
   test('refuses broken numbers', () => {
-    expect(() =>
-      yardsChart({ ...yardsExample, rest: exampleGap('Not explained', Number.NaN, 0, 1) }),
-    ).toThrow('Not explained: 0, NaN, 1');
+    expect(() => drawYards({ ...yardsExample, rest: exampleGap('Not explained', Number.NaN, 0, 1) })).toThrow(
+      'Not explained: 0, NaN, 1',
+    );
   });
 });
 
 describe('With and without', () => {
-  const figure = drawn(withAndWithoutChart(withAndWithoutExample));
+  const figure = drawn(exampleFigure('with-and-without', drawWithAndWithout(withAndWithoutExample)));
 
   test.each(variants)('%s is drawn as it was approved', (variant) => approved(figure, variant));
 
@@ -218,11 +228,13 @@ describe('With and without', () => {
     ['four heads, long names', withAndWithoutOf(pairedGaps(longNames.slice(0, 4)))],
     ['six heads', withAndWithoutOf(pairedGaps(heads))],
   ])('%s: text large enough, apart and inside; ids, names and numbers in order', (_, given) => {
-    keepsRules(withAndWithoutChart(given));
+    keepsRules(exampleFigure('with-and-without', drawWithAndWithout(given)));
   });
 
   test('beyond six pairs only those with the first contender are drawn, and the figure says so', () => {
-    expect(drawn(withAndWithoutChart(withAndWithoutOf(pairedGaps(heads))))).toMatchObject({
+    expect(
+      drawn(exampleFigure('with-and-without', drawWithAndWithout(withAndWithoutOf(pairedGaps(heads))))),
+    ).toMatchObject({
       drawn: 5,
       recorded: 15,
       counted: 'pairs',
@@ -230,7 +242,12 @@ describe('With and without', () => {
   });
 
   test('there is no chart but a reason where none was left out, or none could be judged', () => {
-    expect(withAndWithoutChart(withAndWithoutOf(pairedGaps(heads), { leftOut: 0 }))).toMatchObject({
+    expect(
+      exampleFigure(
+        'with-and-without',
+        drawWithAndWithout(withAndWithoutOf(pairedGaps(heads), { leftOut: 0 })),
+      ),
+    ).toMatchObject({
       kind: 'absent',
       why: 'No shot was left out.',
     });
@@ -238,7 +255,7 @@ describe('With and without', () => {
       ...pair,
       kept: { ...pair.kept, estimate: null, interval: null },
     }));
-    expect(withAndWithoutChart(withAndWithoutOf(pairs))).toMatchObject({
+    expect(exampleFigure('with-and-without', drawWithAndWithout(withAndWithoutOf(pairs)))).toMatchObject({
       kind: 'absent',
       why: 'No two of them had shots enough to be judged both ways.',
     });

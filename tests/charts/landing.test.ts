@@ -1,17 +1,18 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { contenderMark } from '../../src/charts/contenderMarks.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { landingChart } from '../../src/charts/landing.ts';
-import type { LandingInput } from '../../src/charts/landingInput.ts';
 import { truePlaces } from '../../src/charts/truePlaces.ts';
 import { drawnMarks, sharesSeen } from './drawnMarks.ts';
 import { heads, longNames } from './examples/heads.ts';
 import { landingCrowd, landingExample, landingInputOf, landingPanelOf } from './examples/landing.ts';
 import { brokenRules, inherited, parseSvg, placedTexts, translation } from './inspectSvg.ts';
+import { drawLanding, type LandingInput } from '../../src/charts/landingDrawing.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
+
+import fc from 'fast-check';
 
 const draw = (given: LandingInput): DrawnFigure => {
-  const figure = landingChart(given);
+  const figure = exampleFigure('landing', drawLanding(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -212,21 +213,21 @@ describe('Where they landed', () => {
   });
 
   test('without shots there is no chart but a reason', () => {
-    expect(landingChart(landingInputOf([]))).toMatchObject({
+    expect(exampleFigure('landing', drawLanding(landingInputOf([])))).toMatchObject({
       kind: 'absent',
       why: 'No shot has both a carry and a distance from the line.',
     });
   });
 
   test('refuses broken values, a lane without width, a seventh contender and more shots than recorded', () => {
-    expect(() => landingChart(landingInputOf([landingPanelOf(0, 'Alder', [[Number.NaN, 210]])]))).toThrow(
+    expect(() => drawLanding(landingInputOf([landingPanelOf(0, 'Alder', [[Number.NaN, 210]])]))).toThrow(
       'Alder has the value NaN',
     );
-    expect(() => landingChart({ ...landingExample, within: 0 })).toThrow('The lane is 0 to either side');
-    expect(() => landingChart(landingInputOf([landingPanelOf(6, 'Gorse', [[1, 210]])]))).toThrow(
+    expect(() => drawLanding({ ...landingExample, within: 0 })).toThrow('The lane is 0 to either side');
+    expect(() => drawLanding(landingInputOf([landingPanelOf(6, 'Gorse', [[1, 210]])]))).toThrow(
       'not for number 7',
     );
-    expect(() => landingChart({ ...landingExample, recorded: 3 })).toThrow('36 shots to draw but only 3');
+    expect(() => drawLanding({ ...landingExample, recorded: 3 })).toThrow('36 shots to draw but only 3');
   });
 });
 

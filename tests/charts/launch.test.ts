@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { launchChart } from '../../src/charts/launch.ts';
-import { shortfall, type LaunchInput } from '../../src/charts/launchInput.ts';
 import { reportOf } from '../findings/reportOf.ts';
 import { drawnMarks, sharesSeen } from './drawnMarks.ts';
 import { heads, longNames } from './examples/heads.ts';
 import { launchExample, launchInputOf } from './examples/launch.ts';
 import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+import { drawLaunch, shortfall, type LaunchInput } from '../../src/charts/launchDrawing.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const draw = (given: LaunchInput): DrawnFigure => {
-  const figure = launchChart(given);
+  const figure = exampleFigure('launch-and-spin', drawLaunch(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -111,7 +111,7 @@ describe('Launch and spin', () => {
       recorded: 40,
       counted: 'shots',
     });
-    expect(launchChart({ ...launchExample, shots: [] })).toMatchObject({
+    expect(exampleFigure('launch-and-spin', drawLaunch({ ...launchExample, shots: [] }))).toMatchObject({
       kind: 'absent',
       why: 'No shot has both a launch angle and spin.',
     });
@@ -145,7 +145,7 @@ describe('Launch and spin', () => {
     ['a seventh contender', { contenders: [{ label: 'Gorse', index: 6 }] }, 'not for number 7'],
     ['more shots than recorded', { recorded: 3 }, '36 shots to draw but only 3 recorded.'],
   ])('refuses %s', (_, change, message) => {
-    expect(() => launchChart({ ...launchExample, ...change })).toThrow(message);
+    expect(() => drawLaunch({ ...launchExample, ...change })).toThrow(message);
   });
 });
 

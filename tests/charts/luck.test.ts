@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { luckChart } from '../../src/charts/luck.ts';
-import type { LuckInput } from '../../src/charts/luckInput.ts';
 import { luckExample, luckInputOf } from './examples/luck.ts';
 import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+import { drawLuck, type LuckInput } from '../../src/charts/luck.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const draw = (given: LuckInput): DrawnFigure => {
-  const figure = luckChart(given);
+  const figure = exampleFigure('luck', drawLuck(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -80,6 +80,6 @@ describe('Luck yardstick', () => {
     ['a gap under nought', luckInputOf(3, 6, -1), 'The gap seen is -1'],
     ['a broken gap', luckInputOf(3, 6, Number.NaN), 'The gap seen is NaN'],
   ])('refuses %s', (_, given, message) => {
-    expect(() => luckChart(given)).toThrow(message);
+    expect(() => drawLuck(given)).toThrow(message);
   });
 });

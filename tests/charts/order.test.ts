@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { orderChart } from '../../src/charts/order.ts';
-import type { OrderInput } from '../../src/charts/orderInput.ts';
 import { drawnMarks, sharesSeen } from './drawnMarks.ts';
 import { heads, longNames } from './examples/heads.ts';
 import { orderExample, orderInputOf } from './examples/order.ts';
 import { brokenRules, inherited, parseSvg, placedTexts } from './inspectSvg.ts';
+import { drawOrder, type OrderInput } from '../../src/charts/orderDrawing.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const draw = (given: OrderInput): DrawnFigure => {
-  const figure = orderChart(given);
+  const figure = exampleFigure('order', drawOrder(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -140,7 +140,7 @@ describe('Shots in order', () => {
   });
 
   test('without shots there is no chart but a reason', () => {
-    expect(orderChart({ ...orderExample, shots: [] })).toMatchObject({
+    expect(exampleFigure('order', drawOrder({ ...orderExample, shots: [] }))).toMatchObject({
       kind: 'absent',
       why: 'No shot has a reading to draw.',
     });
@@ -174,6 +174,6 @@ describe('Shots in order', () => {
       'The trend from 230 at shot 36 to 220 at shot 1 cannot be drawn.',
     ],
   ])('refuses %s', (_, change, message) => {
-    expect(() => orderChart({ ...orderExample, ...change })).toThrow(message);
+    expect(() => drawOrder({ ...orderExample, ...change })).toThrow(message);
   });
 });

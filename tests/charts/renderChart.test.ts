@@ -1,15 +1,16 @@
-import { dot, plot, text, type RenderFunction } from '@observablehq/plot';
+import * as Plot from '@observablehq/plot';
+import { dot, plot, text, type Markish, type RenderFunction } from '@observablehq/plot';
 import { describe, expect, test, vi } from 'vitest';
 import { renderChart, type ChartDrawing } from '../../src/charts/renderChart.ts';
 import { hatch, hatched } from '../../src/charts/signs.ts';
 import { parseSvg } from './inspectSvg.ts';
 
-const drawing = (marks: ChartDrawing['marks'], prefix = 'apart-wide'): ChartDrawing => ({
+const drawing = (marks: readonly Markish[], prefix = 'apart-wide'): ChartDrawing => ({
   prefix,
   name: 'How far apart? Carry of three heads',
   width: 100,
   height: 40,
-  marks,
+  marks: marks.map((mark) => () => mark),
 });
 const spot = [{ x: 10.123456, y: 20 }];
 const area = [{ x1: 1, y1: 1, x2: 9, y2: 9 }];
@@ -36,13 +37,15 @@ describe('renderChart', () => {
   test('gives ids and their references the prefix, so that two charts share none', () => {
     const clipped = dot(spot, { x: 'x', y: 'y', clip: 'frame' });
     const ids = (prefix: string): readonly string[] =>
-      [...renderChart(drawing([hatch, hatched(area), clipped], prefix)).matchAll(/ id="([^"]+)"/g)].map(
-        ([, id]) => id ?? '',
-      );
+      [
+        ...renderChart(drawing([hatch(Plot), hatched(area)(Plot), clipped], prefix)).matchAll(
+          / id="([^"]+)"/g,
+        ),
+      ].map(([, id]) => id ?? '');
     const [first, second] = [ids('a-wide'), ids('a-narrow')];
     expect(first).toEqual(['a-wide-name', 'a-wide-1', 'a-wide-2']);
     expect(second.filter((id) => first.includes(id))).toEqual([]);
-    const svg = renderChart(drawing([hatch, hatched(area), clipped], 'a-wide'));
+    const svg = renderChart(drawing([hatch(Plot), hatched(area)(Plot), clipped], 'a-wide'));
     expect([...svg.matchAll(/url\(#([^)]+)\)/g)].map(([, id]) => id).sort()).toEqual([
       'a-wide-1',
       'a-wide-2',
@@ -98,7 +101,7 @@ describe('renderChart', () => {
   });
 
   test('fails on a reference to nothing', () => {
-    expect(() => renderChart(drawing([hatched(area)]))).toThrow(
+    expect(() => renderChart(drawing([hatched(area)(Plot)]))).toThrow(
       'The chart refers to "#hatch", which is not in it.',
     );
   });

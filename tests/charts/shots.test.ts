@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { contenderMark } from '../../src/charts/contenderMarks.ts';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { shotsChart } from '../../src/charts/shots.ts';
-import type { ShotsInput, ShotsStrip } from '../../src/charts/shotsInput.ts';
 import { drawnMarks } from './drawnMarks.ts';
 import { brokenRules, inherited, parseSvg, placedTexts, translation } from './inspectSvg.ts';
 import { exampleWords } from './examples/heads.ts';
 import { distanceBetween, outline } from './outlines.ts';
+import { drawShots, type ShotsInput } from '../../src/charts/shotsDrawing.ts';
+import type { ShotsStrip } from '../../src/charts/shotsStrip.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 /** Invented values, crowded about `centre` like shots are: quantiles of a logistic distribution of that standard deviation, to a tenth. */
 const invented = (count: number, centre: number, deviation: number): readonly number[] =>
@@ -34,8 +35,6 @@ const strip = (
 
 const input = (strips: readonly ShotsStrip[], rest: Partial<ShotsInput> = {}): ShotsInput => ({
   ...exampleWords(
-    'shots',
-    'All the shots',
     'Carry of three driver heads',
     strips.map(({ contender }) => contender.label),
   ),
@@ -49,7 +48,7 @@ const input = (strips: readonly ShotsStrip[], rest: Partial<ShotsInput> = {}): S
 });
 
 const draw = (given: ShotsInput): DrawnFigure => {
-  const figure = shotsChart(given);
+  const figure = exampleFigure('shots', drawShots(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -241,13 +240,14 @@ describe('All the shots', () => {
   });
 
   test('without shots there is no chart but a reason', () => {
-    expect(shotsChart(input([]))).toMatchObject({ kind: 'absent', why: 'No shot has a reading to draw.' });
+    expect(exampleFigure('shots', drawShots(input([])))).toMatchObject({
+      kind: 'absent',
+      why: 'No shot has a reading to draw.',
+    });
   });
 
   test('refuses values that are not numbers, and more shots than were recorded', () => {
-    expect(() => shotsChart(input([strip(0, [231, Number.NaN], 'Alder')]))).toThrow(
-      'Alder has the value NaN',
-    );
-    expect(() => shotsChart(input(three, { recorded: 3 }))).toThrow('18 shots to draw but only 3 recorded.');
+    expect(() => drawShots(input([strip(0, [231, Number.NaN], 'Alder')]))).toThrow('Alder has the value NaN');
+    expect(() => drawShots(input(three, { recorded: 3 }))).toThrow('18 shots to draw but only 3 recorded.');
   });
 });

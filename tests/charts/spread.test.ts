@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { spreadChart } from '../../src/charts/spread.ts';
-import type { SpreadInput, SpreadRow } from '../../src/charts/spreadInput.ts';
 import { longNames } from './examples/heads.ts';
 import { spreadExample, spreadInputOf } from './examples/spread.ts';
 import { brokenRules, placedTexts } from './inspectSvg.ts';
 import { rowSigns } from './rowSigns.ts';
+import { drawSpread, type SpreadInput, type SpreadRow } from '../../src/charts/spread.ts';
+import { exampleFigure } from './examples/exampleFigure.ts';
 
 const draw = (given: SpreadInput): DrawnFigure => {
-  const figure = spreadChart(given);
+  const figure = exampleFigure('spread', drawSpread(given));
   if (figure.kind !== 'drawn') throw new Error(figure.why);
   return figure;
 };
@@ -87,7 +87,7 @@ describe('Spread', () => {
   });
 
   test('without a spread there is no chart but a reason', () => {
-    expect(spreadChart(only({ spread: null, interval: null }))).toMatchObject({
+    expect(exampleFigure('spread', drawSpread(only({ spread: null, interval: null })))).toMatchObject({
       kind: 'absent',
       why: 'The shots are too few to speak of consistency.',
     });
@@ -103,6 +103,6 @@ describe('Spread', () => {
     ['a spread under nought', { spread: -1, interval: null }, 'a spread cannot be under 0'],
     ['a seventh contender', { contender: { label: 'Gorse', index: 6 } }, 'not for number 7'],
   ])('refuses %s', (_, row, message) => {
-    expect(() => spreadChart(only(row))).toThrow(message);
+    expect(() => drawSpread(only(row))).toThrow(message);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { reportCharts } from '../../src/charts/figureTraits.ts';
+import { reportCharts } from '../../src/charts/charts.ts';
 import type { OverlayId, PairFindings } from '../../src/findings/findings.ts';
 import type { VerdictId } from '../../src/findings/verdict.ts';
 import { findingsSchema } from '../../src/findings/findings.ts';

@@ -6,7 +6,8 @@ import { interestInBrief, interestInShort, interestsInShort } from '../../src/ki
 import { dateInWords } from '../../src/prose/date.ts';
 import type { Report } from '../../src/kit/report.ts';
 import { counts, pairRecords, pairSlug } from '../../src/kit/pairRecords.ts';
-import { meetingsFigure, meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
+import { meetingsFigure } from '../../src/kit/meetingsFigure.ts';
+import { meetingsTable, pooledSentences } from '../../src/kit/pairWords.ts';
 import { pairTitle } from '../../src/prose/english/kit/pooled.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { manyReports } from './manyReports.ts';

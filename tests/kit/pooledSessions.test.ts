@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { pooledGap } from '../../src/findings/pooledGap.ts';
 import { pairRecords } from '../../src/kit/pairRecords.ts';
-import { meetingsFigure, pooledSentences } from '../../src/kit/pairWords.ts';
+import { meetingsFigure } from '../../src/kit/meetingsFigure.ts';
+import { pooledSentences } from '../../src/kit/pairWords.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { meanInterval, nextValueInterval } from '../../src/stats/meanInterval.ts';
 import { randomEffects } from '../bench/simulation/randomEffects.ts';

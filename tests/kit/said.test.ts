@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { DrawnFigure } from '../../src/charts/figure.ts';
-import { figureTraits } from '../../src/charts/figureTraits.ts';
+import { charts } from '../../src/charts/charts.ts';
 import { answerOf, primaryMetrics } from '../../src/prose/answers.ts';
 import { bearsOn, cautionsFor } from '../../src/prose/cautions.ts';
 import { sayAnswerAlone } from '../../src/prose/english/answers.ts';
@@ -254,11 +254,11 @@ describe.each(all.map((report) => [report.source.slug, report] as const))('%s', 
 });
 
 test('the walk goes over all kinds of charts, answers and cautions', () => {
-  const charts = new Set(all.flatMap((one) => kitOf(one).offered.map(({ figure }) => figure.chart)));
+  const offered = new Set(all.flatMap((one) => kitOf(one).offered.map(({ figure }) => figure.chart)));
   // No shot of these reports lies where the model carries farthest, and meetings are drawn on the page of a pair.
   const elsewhere = ['launch-and-spin', 'meetings'];
-  const expected = Object.keys(figureTraits).filter((chart) => !elsewhere.includes(chart));
-  expect([...charts].sort()).toEqual(expected.sort());
+  const expected = Object.keys(charts).filter((chart) => !elsewhere.includes(chart));
+  expect([...offered].sort()).toEqual(expected.sort());
   const kinds = new Set(
     all.flatMap((one) =>
       kitOf(one).offered.flatMap(({ figure }) => captionSentences(one, figure).long.map(({ kind }) => kind)),

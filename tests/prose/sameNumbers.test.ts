@@ -1,7 +1,6 @@
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { apartFigure } from '../../src/charts/apartFigure.ts';
-import { shotTable } from '../../src/charts/shotsFigure.ts';
+import { shotTable } from '../../src/charts/shots.ts';
 import { dataFiles } from '../../src/kit/dataFiles.ts';
 import { dataTools } from '../../src/site/dataTools.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
@@ -74,8 +73,8 @@ describe.each(reports)('%s: sentences, tables and findings.json hold the same nu
   if (carry === undefined || carryJson === undefined) throw new Error('no primary metric');
   const telling: Telling = report.telling;
   const { step, averageStep } = printingOf(carry, telling);
-  const figure = apartFigure(carry, telling);
-  if (figure.kind !== 'drawn') throw new Error('not drawn');
+  const figure = report.figures.find(({ id }) => id === 'apart');
+  if (figure?.kind !== 'drawn') throw new Error('not drawn');
 
   test.each(carryJson.pairs)('$a and $b', ({ a, b, estimate, ci }) => {
     const index = carryJson.pairs.findIndex((pair) => pair.a === a && pair.b === b);

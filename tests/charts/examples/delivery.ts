@@ -1,6 +1,6 @@
-import type { DeliveryInput, DeliveryRow, PricedDelivery } from '../../../src/charts/deliveryInput.ts';
 import { gapWords } from './gaps.ts';
 import { exampleWords } from './heads.ts';
+import type { DeliveryInput, DeliveryRow, PricedDelivery } from '../../../src/charts/deliveryDrawing.ts';
 
 export const deliveryRow = (
   measure: string,
@@ -39,8 +39,6 @@ export const deliveryInputOf = (
   rest: Partial<DeliveryInput> = {},
 ): DeliveryInput => ({
   ...exampleWords(
-    'delivery',
-    'The head or the swing?',
     'Differences of delivery between heads',
     rows.map(({ measure }) => measure),
   ),

@@ -1,8 +1,9 @@
-import type { GapWords } from '../../../src/charts/apartInput.ts';
-import type { GapRow, PooledRowsInput } from '../../../src/charts/pooledRowsInput.ts';
-import type { PairedGaps, WithAndWithoutInput } from '../../../src/charts/withAndWithoutInput.ts';
-import type { YardsInput } from '../../../src/charts/yardsInput.ts';
 import { exampleWords, heads } from './heads.ts';
+import type { GapWords } from '../../../src/charts/gapWords.ts';
+import type { GapRow } from '../../../src/charts/gapRow.ts';
+import type { PooledRowsInput } from '../../../src/charts/pooledRows.ts';
+import type { PairedGaps, WithAndWithoutInput } from '../../../src/charts/withAndWithout.ts';
+import type { YardsInput } from '../../../src/charts/yards.ts';
 
 /** Words of a chart of gaps whose band is 5 yards. */
 export const gapWords: Omit<GapWords, 'ends'> = {
@@ -60,8 +61,6 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
   });
   return {
     ...exampleWords(
-      'hitters',
-      'Who gained?',
       `Gaps of ${count} golfers`,
       each.map(({ name }) => name),
     ),
@@ -86,9 +85,8 @@ export const golferRowsOf = (count: number, rest: Partial<PooledRowsInput> = {})
 
 export const yardsExample: YardsInput = {
   ...gapWords,
-  ...exampleWords('yards', 'Where the yards come from', 'Parts of the gap between Alder and Birch', [
-    'Parts',
-  ]),
+  ...exampleWords('Parts of the gap between Alder and Birch', ['Parts']),
+  question: 'Where do the yards come from?',
   a: alder,
   b: birch,
   measured: exampleGap('Carry, as measured', 9, 2, 16),
@@ -122,8 +120,6 @@ export const withAndWithoutOf = (
   rest: Partial<WithAndWithoutInput> = {},
 ): WithAndWithoutInput => ({
   ...exampleWords(
-    'with-and-without',
-    'Did leaving shots out change it?',
     'Gaps with and without two shots',
     pairs.map(({ indices }) => indices.join(' and ')),
   ),

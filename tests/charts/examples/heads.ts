@@ -1,5 +1,4 @@
-import type { FigureWords } from '../../../src/charts/figure.ts';
-import type { ReportChart } from '../../../src/charts/figureTraits.ts';
+import type { ChartWords } from '../../../src/charts/madeChart.ts';
 
 export const heads = ['Alder', 'Birch', 'Cedar', 'Dogwood', 'Elm', 'Fir'] as const;
 
@@ -13,16 +12,8 @@ export const longNames = [
 ] as const;
 
 /** Words every example needs, with a table of as many rows as there are `rows`. */
-export const exampleWords = (
-  chart: ReportChart,
-  question: string,
-  subject: string,
-  rows: readonly string[],
-): FigureWords => ({
-  id: chart,
-  chart,
+export const exampleWords = (subject: string, rows: readonly string[]): ChartWords => ({
   about: { of: 'metric', metric: 'carry' },
-  question,
   finding: 'What the chart shows',
   subject,
   found: ['What was found.'],

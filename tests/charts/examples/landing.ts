@@ -1,6 +1,7 @@
-import type { Landing, LandingInput, LandingPanel } from '../../../src/charts/landingInput.ts';
 import { predictionEllipse } from '../../../src/stats/predictionEllipse.ts';
 import { exampleWords, heads, scattered } from './heads.ts';
+import type { Landing, LandingPanel } from '../../../src/charts/landings.ts';
+import type { LandingInput } from '../../../src/charts/landingDrawing.ts';
 
 type Place = readonly [side: number, carry: number];
 
@@ -86,8 +87,6 @@ export const landingInputOf = (
   rest: Partial<LandingInput> = {},
 ): LandingInput => ({
   ...exampleWords(
-    'landing',
-    'Where they landed',
     'Carry and side of three driver heads',
     panels.map(({ contender }) => contender.label),
   ),

@@ -1,5 +1,5 @@
-import type { LaunchInput } from '../../../src/charts/launchInput.ts';
 import { exampleWords, heads, scattered } from './heads.ts';
+import type { LaunchInput } from '../../../src/charts/launchDrawing.ts';
 
 /** An invented hill: carry falls off from the best angle and spin like a tilted bowl. */
 const short = (launch: number, spin: number): number => {
@@ -16,12 +16,8 @@ export const launchInputOf = (
 ): LaunchInput => {
   const [launches, spins] = [scattered(count * names.length, 7), scattered(count * names.length, 11)];
   return {
-    ...exampleWords(
-      'launch-and-spin',
-      'Near the top for this ball speed?',
-      'Launch and spin at 140 mph ball speed, first set of coefficients',
-      names,
-    ),
+    ...exampleWords('Launch and spin at 140 mph ball speed, first set of coefficients', names),
+    question: 'Launch and spin at 140 mph ball speed',
     setting: 'At 140 mph ball speed, calculated with the first set of coefficients',
     contenders: names.map((label, index) => ({ label, index })),
     shots: launches.map((value, place) => ({

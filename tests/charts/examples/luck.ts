@@ -1,5 +1,5 @@
-import type { LuckInput } from '../../../src/charts/luckInput.ts';
 import { exampleWords } from './heads.ts';
+import type { LuckInput } from '../../../src/charts/luck.ts';
 
 export const luckInputOf = (
   average: number,
@@ -8,12 +8,7 @@ export const luckInputOf = (
   unit = 'yards',
   rest: Partial<LuckInput> = {},
 ): LuckInput => ({
-  ...exampleWords(
-    'luck',
-    'How large a difference does chance make?',
-    'Three equal heads and the three tested',
-    ['Luck'],
-  ),
+  ...exampleWords('Three equal heads and the three tested', ['Luck']),
   luck: { average, upTo, words: `By luck: about ${average} ${unit}, now and then ${upTo}` },
   seen: { gap, words: [`Alder and Cedar: ${gap} ${unit} apart`, 'Clear difference'] },
   roundIn: 1,

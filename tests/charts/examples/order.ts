@@ -1,5 +1,5 @@
-import type { OrderInput } from '../../../src/charts/orderInput.ts';
 import { exampleWords, heads, scattered } from './heads.ts';
+import type { OrderInput } from '../../../src/charts/orderDrawing.ts';
 
 /** As many invented shots in rotation, one in eleven left out, falling off by a yard in ten shots. */
 export const orderInputOf = (
@@ -9,7 +9,7 @@ export const orderInputOf = (
 ): OrderInput => {
   const noise = scattered(count, 17);
   return {
-    ...exampleWords('order', 'Shots in order', 'Carry of every shot in the order it was hit', names),
+    ...exampleWords('Carry of every shot in the order it was hit', names),
     contenders: names.map((label, index) => ({ label, index })),
     shots: noise.map((value, place) => ({
       number: place + 1,

@@ -1,9 +1,9 @@
-import type { SpreadInput } from '../../../src/charts/spreadInput.ts';
 import { exampleWords, heads } from './heads.ts';
+import type { SpreadInput } from '../../../src/charts/spread.ts';
 
 /** Invented spreads in carry and side. */
 export const spreadInputOf = (names: readonly string[], rest: Partial<SpreadInput> = {}): SpreadInput => ({
-  ...exampleWords('spread', 'Which is more consistent?', 'Spread of three driver heads', names),
+  ...exampleWords('Spread of three driver heads', names),
   groups: ['Carry: cannot tell.', 'Side: cannot tell which is tighter.'].map((heading, group) => ({
     heading,
     rows: names.map((label, index) => {

@@ -1,12 +1,13 @@
 import { answerWords } from '../answerWords.ts';
 import type { SwingFindings, SwingPair } from '../../../findings/findings.ts';
-import { metrics } from '../../../trade/metrics.ts';
+import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import { mattersWords } from '../ranges.ts';
 import { unitFor } from '../../readerUnits.ts';
-import { swingSummary, swingUnmeasured } from '../../swing.ts';
+import { swingSummary, swingUnmeasured, type SwingSummary } from '../../swing.ts';
 import type { Telling } from '../../telling.ts';
 import { saySwingSummary, saySwingUnmeasured } from '../swing.ts';
 import { comparedNames } from './ranges.ts';
+import { capitalised, listed } from '../../words.ts';
 
 /**
  * The words of *Was it the same swing?*; `margin` is in the reader's unit.
@@ -55,3 +56,23 @@ export const swingRowAnswers: Readonly<Record<Exclude<SwingPair['answer'], 'not-
   different: 'Not the same',
   'cannot-tell': answerWords['cannot-tell'].title,
 };
+
+/** What all measures together say of the swing. */
+export function swingFinding(summary: SwingSummary): string {
+  const names = (ids: readonly MetricId[]): string => listed(ids.map((id) => metrics[id].name));
+  switch (summary.kind) {
+    case 'swing-too-few':
+      return 'There are too few readings of the swing to compare it';
+    case 'swing-differed':
+      return capitalised(`${names(summary.measures)} differed by enough to matter`);
+    case 'swing-same':
+      return 'The swing was the same, as far as we could measure it';
+    case 'swing-cannot-tell':
+      return 'We cannot tell whether the swing was the same';
+  }
+}
+
+/** Why it is not drawn. */
+export const noSwingColumns =
+  'This chart takes one golfer and a column for club speed, path, face or attack.';
+export const nothingPriced = 'Nothing of the swing was recorded that can be put into distance.';

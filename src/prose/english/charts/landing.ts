@@ -1,10 +1,11 @@
 import type { ContenderLanding, LandingFindings } from '../../../findings/findings.ts';
 import { shortUnit, unitFor, unitWord, withUnit } from '../../readerUnits.ts';
-import { straighterOf } from '../../straighter.ts';
+import { straighterOf, type StraighterStatement } from '../../straighter.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, countWord } from '../../words.ts';
-import { sayStraighter } from '../straighter.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
+import { nearerClause, sayStraighter } from '../straighter.ts';
 import { comparedNames } from './ranges.ts';
+import { unplanned } from './unplanned.ts';
 
 /** Places as printed, reader's unit, without sign. */
 interface PrintedPlace {
@@ -75,3 +76,24 @@ export function landingTableWords(lane: string, { noun, system, findings }: Tell
     ],
   };
 }
+
+/** "Accuracy: no clear difference", or who finished nearer the line. */
+export function straighterFinding({ notJudged, clear }: StraighterStatement, telling: Telling): string {
+  switch (notJudged) {
+    case 'no-side':
+      return 'Accuracy was not measured';
+    case 'too-few-shots':
+    case 'aim-off-line':
+      return 'Accuracy was not judged';
+    case null: {
+      const [first, ...rest] = clear;
+      if (first === undefined) return 'Accuracy: no clear difference';
+      const more = rest.length === 0 ? '' : `, and ${counted(rest.length, 'more pair')} differed`;
+      return capitalised(`${nearerClause(first, telling)}${more}${unplanned}`);
+    }
+  }
+}
+
+/** Why it is not drawn. */
+export const noPlaces = 'No shot has both a carry and a distance from the line.';
+export const noPlaceColumns = 'This chart takes a column for carry and one for side.';

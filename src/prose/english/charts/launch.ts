@@ -1,6 +1,6 @@
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, countWord } from '../../words.ts';
+import { capitalised, counted, countWord } from '../../words.ts';
 import { comparedNames } from './ranges.ts';
 
 /** Average launch and spin of a contender as printed. */
@@ -66,3 +66,19 @@ export function launchWords(
     spinAxis: 'Spin in rpm',
   };
 }
+
+/** "Five of 36 shots lie where the model carries farthest". */
+export function launchFinding(inside: number, shots: number): string {
+  if (inside === 0) return `None of ${counted(shots, 'shot')} lies where the model carries farthest`;
+  return capitalised(
+    `${countWord(inside)} of ${counted(shots, 'shot')} ${inside === 1 ? 'lies' : 'lie'} where the model carries farthest`,
+  );
+}
+
+/** Why it is not drawn. */
+export const noLaunches = 'No shot has both a launch angle and spin.';
+export const noLaunchColumns =
+  'This chart takes one golfer and columns for ball speed, launch angle and spin.';
+export const notForDistance =
+  'This chart is for drivers and fairway woods; other clubs must also stop the ball.';
+export const outOfWindow = 'No shot lies where the model finds the most carry.';

@@ -4,12 +4,14 @@ import { chanceOf } from '../../reach.ts';
 import { shortUnit, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Printing } from '../../printSteps.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised } from '../../words.ts';
+import { capitalised, uncapitalised } from '../../words.ts';
 import { sayShort } from '../answerWords.ts';
 import { pairAnswer } from '../../pairAnswer.ts';
 import { sayChance } from '../reach.ts';
 import { comparedNames, inBrackets } from './ranges.ts';
 import { rowAnswer } from './rowAnswer.ts';
+import type { PairAnswer } from '../../statement.ts';
+import { namesOf } from '../names.ts';
 
 /** Sizes as printed, without unit. */
 interface PrintedLuck {
@@ -56,3 +58,20 @@ export function luckWords(
     axis: capitalised(`${unitWord(unit)} between the highest and the lowest average ${name}`.trim()),
   };
 }
+
+/** "Heron and Wren came 12 yards apart in carry (clear difference); chance alone passes 4 in one test of 20". */
+export function luckFinding(
+  { seen, upTo }: { readonly seen: string; readonly upTo: string },
+  answer: PairAnswer,
+  { unit }: Printing,
+  telling: Telling,
+): string {
+  const short = sayShort(answer);
+  const apart = Number(seen) === 0 ? 'out level' : `${withUnit(seen, unit)} apart`;
+  return capitalised(
+    `${namesOf([answer.ahead, answer.behind], telling)} came ${apart} in ${metrics[answer.about.metric].name} (${uncapitalised(short)}); chance alone passes ${upTo} in one test of 20`,
+  );
+}
+
+/** Why it is not drawn. */
+export const noChance = 'What chance does can be said only for one golfer with five shots or more each.';

@@ -1,11 +1,12 @@
 import type { Interval, MetricFindings, OrderKind } from '../../../findings/findings.ts';
-import { metrics } from '../../../trade/metrics.ts';
+import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import { orderInWords } from '../order.ts';
 import { printDifference, printSize, type Printing } from '../../printSteps.ts';
 import { shortUnit, unitFor, withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised } from '../../words.ts';
+import { capitalised, listed } from '../../words.ts';
 import { comparedNames, inBrackets, rangeWords } from './ranges.ts';
+import { namesOf } from '../names.ts';
 
 /** A trend is told over this many shots. */
 const stretch = 10;
@@ -71,3 +72,26 @@ export function shotListWords({ id }: MetricFindings, allListed: boolean, { noun
     ],
   };
 }
+
+/** A contender's trend over its own shots; unclear where its range holds none. */
+export interface TrendTold {
+  readonly id: string;
+  readonly went: 'rose' | 'fell' | 'unclear';
+}
+
+/** "Carry fell with Heron during the test", "No clear trend in carry". */
+export function orderFinding(metric: MetricId, trends: readonly TrendTold[], telling: Telling): string {
+  const { name } = metrics[metric];
+  if (trends.length === 0) return `Too few shots to see a trend in ${name}`;
+  const parts = (['rose', 'fell'] as const).flatMap((way) => {
+    const ids = trends.filter(({ went }) => went === way).map(({ id }) => id);
+    return ids.length === 0 ? [] : [`${way} with ${namesOf(ids, telling)}`];
+  });
+  return parts.length === 0
+    ? `No clear trend in ${name} with any ${telling.noun}`
+    : capitalised(`${name} ${listed(parts)} during the test`);
+}
+
+/** Why it is not drawn. */
+export const severalGolfers = 'This chart is for one golfer.';
+export const orderNotKept = 'The rows of the file do not keep the order of the shots.';

@@ -115,3 +115,6 @@ export function comparedNames(
 }
 
 export const inBrackets = (sign: string): string => (sign === '' ? '' : ` (${sign})`);
+
+/** In place of a range. */
+export const tooFewShots = 'too few shots to say';

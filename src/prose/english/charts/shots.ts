@@ -1,5 +1,5 @@
 import type { MetricFindings } from '../../../findings/findings.ts';
-import { metrics } from '../../../trade/metrics.ts';
+import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import { formatNumber } from '../../numbers.ts';
 import { shortUnit, unitFor, unitWord } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
@@ -107,3 +107,28 @@ export function notDrawnWords(
   if (of === 'shots') return `${capitalised(things)} had no reading and cannot be drawn.`;
   return `${capitalised(things)} not drawn${tableHasThem ? '; the numbers are in the table' : ''}.`;
 }
+
+/** "All 36 shots", "All 144 shots of eight golfers", "34 of 36 shots, two of them left out of the averages". */
+export function shotsFinding(
+  {
+    drawn,
+    recorded,
+    leftOut,
+  }: { readonly drawn: number; readonly recorded: number; readonly leftOut: number },
+  metric: MetricId,
+  { findings }: Telling,
+): string {
+  const { hitters } = findings.design;
+  const several = findings.metrics.filter(({ role }) => role === 'primary').length > 1;
+  const shots =
+    drawn === recorded
+      ? `All ${formatNumber(recorded, 0)} shots`
+      : `${formatNumber(drawn, 0)} of ${formatNumber(recorded, 0)} shots`;
+  const golfers = hitters > 1 ? ` of ${countWord(hitters)} golfers` : '';
+  const without = leftOut === 0 ? '' : `, ${countWord(leftOut)} of them left out of the averages`;
+  const measure = several ? `: ${metrics[metric].name}` : '';
+  return `${shots}${golfers}${without}${measure}`;
+}
+
+/** Why it is not drawn. */
+export const noShots = 'No shot has a reading to draw.';

@@ -2,8 +2,10 @@ import type { MetricFindings } from '../../../findings/findings.ts';
 import { metrics } from '../../../trade/metrics.ts';
 import { shortUnit, unitFor, unitWord } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
-import { capitalised, countWord, listed } from '../../words.ts';
+import { capitalised, counted, countWord, listed } from '../../words.ts';
 import { comparedNames } from './ranges.ts';
+import type { SpreadStatement } from '../../spread.ts';
+import { unplanned } from './unplanned.ts';
 
 /** The words of *Which is more consistent?*, of these metrics. */
 export function spreadWords(shown: readonly MetricFindings[], headings: readonly string[], telling: Telling) {
@@ -29,3 +31,22 @@ export function spreadRowWords(shots: number, range: readonly [string, string] |
   if (range !== null) return `likely ${range[0]} to ${range[1]}`;
   return `${countWord(shots)} ${shots === 1 ? 'shot is' : 'shots are'} too few to say`;
 }
+
+/** "No clear difference in consistency", or who was more consistent in what. */
+export function spreadFinding(statements: readonly SpreadStatement[], telling: Telling): string {
+  if (statements.every(({ differing }) => differing === null)) return 'Consistency was not judged';
+  const parts = statements.flatMap(({ metric, differing }) =>
+    (differing ?? []).map(
+      ({ steadier, other }) =>
+        `${telling.the(steadier)} was more consistent than ${telling.the(other)} in ${metrics[metric].name}`,
+    ),
+  );
+  const [first, second, ...rest] = parts;
+  if (first === undefined) return 'No clear difference in consistency';
+  const more = rest.length === 0 ? [] : [counted(rest.length, 'more difference')];
+  return capitalised(`${listed([first, ...(second === undefined ? [] : [second]), ...more])}${unplanned}`);
+}
+
+/** Why it is not drawn. */
+export const noSpreadColumns = 'This chart takes one golfer and a column for carry or side.';
+export const tooFewToScatter = 'The shots are too few to speak of consistency.';

@@ -1,5 +1,5 @@
-import type { MetricFindings } from '../../../findings/findings.ts';
-import { metrics } from '../../../trade/metrics.ts';
+import type { MetricFindings, PairFindings } from '../../../findings/findings.ts';
+import { metrics, type MetricId } from '../../../trade/metrics.ts';
 import { shortUnit, unitFor } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { capitalised, counted, countWord, listed } from '../../words.ts';
@@ -48,3 +48,17 @@ export const eitherWay = (answer: string, same: boolean): string =>
 /** The range in the words of a row that stands alone in a description. */
 export const bothRanges = (answer: string, all: string, kept: string): string =>
   `${answer} All shots: ${all}. ${capitalised('without those left out')}: ${kept}.`;
+
+/** "With every shot counted the answer in carry stays the same". */
+export function leftOutFinding(
+  { id, pairs }: { readonly id: MetricId; readonly pairs: readonly PairFindings[] },
+  changed: readonly string[],
+): string {
+  const { name } = metrics[id];
+  if (changed.length === 0) return `With every shot counted the answer in ${name} stays the same`;
+  return `With every shot counted the answer in ${name} changes${pairs.length > 1 ? ` for ${listed(changed)}` : ''}`;
+}
+
+/** Why it is not drawn. */
+export const noneLeftOut = 'No shot was left out.';
+export const noPairBothWays = 'No two of them had shots enough to be judged both ways.';

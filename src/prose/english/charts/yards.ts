@@ -1,11 +1,11 @@
 import type { MetricFindings } from '../../../findings/findings.ts';
 import type { Attribution } from '../../../flight/attribution.ts';
-import { unitFor, unitWord } from '../../readerUnits.ts';
+import { unitFor, unitWord, withUnit } from '../../readerUnits.ts';
 import type { Telling } from '../../telling.ts';
 import { countWord } from '../../words.ts';
-import { yardsPart } from '../../yardsSplit.ts';
-import { sayYards } from '../yards.ts';
-import { notDrawn } from './notDrawn.ts';
+import { yardsPart, type YardsPart, type YardsSplit } from '../../yardsSplit.ts';
+import { partName, sayYards } from '../yards.ts';
+import { printDifference, type Printing } from '../../printSteps.ts';
 
 type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
 
@@ -43,15 +43,43 @@ export function yardsWords(
 export const yardsQuestion = ({ system }: Telling): string =>
   `Where do the ${unitWord(unitFor('carry', system))} come from?`;
 
+/** Why it is not drawn. */
+export const notCarry = 'This chart explains differences in carry only.';
+export const noCarryDifference =
+  'This chart takes a difference in carry whose cause is clear, one golfer, eight shots with either, and launches on file.';
+export const noFlightRecorded = 'Nothing of the flight was recorded that could account for the difference.';
+
 /** Why a difference has no account. */
 export function noAccount({ why }: Exclude<Attribution, Attributed>): string {
   switch (why) {
     case 'too-few-shots':
     case 'too-few-rounds':
-      return notDrawn.tooFewLaunches;
+      return 'Too few shots have a launch to split a difference over.';
     case 'nothing-varied':
-      return notDrawn.launchesAlike;
+      return 'Nothing about the launches varied.';
     case 'carry-out-of-reach':
-      return notDrawn.carryOutOfReach;
+      return 'No flight model gives carries like these; conditions or data are unusual.';
   }
+}
+
+/** "By the model about 11 of 12 yards come from ball speed"; of a part that is more than all, what it alone would make. */
+export function yardsFinding(
+  { parts, gap, ahead, behind }: YardsSplit,
+  calculated: boolean,
+  printing: Printing,
+  telling: Telling,
+): string {
+  const print = (si: number): string => printDifference(si, printing);
+  const told = parts.filter((part) => part.told).toSorted((x, y) => Math.abs(y.value) - Math.abs(x.value));
+  const first = told.find(({ value }) => value > 0 && Number(print(value)) <= Number(print(gap)));
+  const nameOf = ({ id }: YardsPart): string =>
+    id === null ? 'what it does not explain' : partName(id, telling);
+  const by = calculated ? 'By a model, of a carry that was calculated too,' : 'By the model';
+  const [largest] = told;
+  if (first === undefined && largest !== undefined) {
+    const [more, less] = largest.value > 0 ? [ahead, behind] : [behind, ahead];
+    return `${by} ${nameOf(largest)} alone would put ${more} about ${withUnit(print(largest.value), printing.unit)} ahead of ${less}`;
+  }
+  if (first === undefined) return `${by} no part of the difference can be named`;
+  return `${by} about ${print(first.value)} of ${withUnit(print(gap), printing.unit)} ${print(first.value) === '1' ? 'comes' : 'come'} from ${nameOf(first)}`;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { figureTraits, pageOf, reportCharts } from '../../src/charts/figureTraits.ts';
+import { charts, pageOf, reportCharts } from '../../src/charts/charts.ts';
 import { metrics } from '../../src/trade/metrics.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
 
@@ -64,7 +64,7 @@ describe('figures of a report with two main measures', () => {
 
 test('a report with one main measure names it in no question', () => {
   const { figures } = reportOf({});
-  expect(figures.find(({ id }) => id === 'apart')?.question).toBe(figureTraits.apart.question);
+  expect(figures.find(({ id }) => id === 'apart')?.question).toBe(charts.apart.question);
 });
 
 test('a report shows the answer and the shots; what else was looked at stands with its details', () => {

@@ -1,34 +1,30 @@
-import type { ApartPair, GapWords } from './apartInput.ts';
-import { answersFit, apartRow } from './apartRow.ts';
+import { answersFit, apartRow, type ApartPair } from './apartRow.ts';
 import { gapAxis } from './gapAxis.ts';
 import { gapKey } from './gapKey.ts';
 import { gapScale } from './gapScale.ts';
-import { layouts, type Variant } from './layout.ts';
-import { renderParts } from './renderParts.ts';
+import type { GapWords } from './gapWords.ts';
+import type { Layout } from './layout.ts';
+import type { ChartParts } from './madeChart.ts';
 import { hatch } from './signs.ts';
 
-/** What one variant shows: the pairs drawn and the image's name. */
-interface ApartDrawing extends GapWords {
-  readonly id: string;
-  readonly name: string;
+interface ApartRows extends GapWords {
   readonly pairs: readonly ApartPair[];
 }
 
 /** Room at either end of the scale, px. */
 const inset = 4;
 
-/** One variant of *How far apart?* as SVG text. */
-export const apartVariant = (drawing: ApartDrawing, variant: Variant): string => {
-  const layout = layouts[variant];
-  const { pairs, matters, bandWords, unit, ends, foot, key } = drawing;
+/** A row a pair, the first-named to the right; the bar is thick where the gap would matter, and not filled where its cause is open. */
+export const apartRows = (
+  { pairs, matters, bandWords, unit, ends, foot, key }: ApartRows,
+  layout: Layout,
+): ChartParts => {
   const gaps = pairs.flatMap((pair) => (pair.kind === 'judged' ? [pair.low, pair.high] : []));
   const scale = gapScale(gaps, matters, unit, layout, { from: inset, to: layout.width - inset });
   const style = { matters, scale, beside: answersFit(pairs, layout) };
   const first = pairs.findIndex(({ kind }) => kind === 'judged');
-  return renderParts(
-    drawing,
-    layout,
-    [
+  return {
+    parts: [
       (top) => gapKey(key, layout, top),
       ...pairs.map(
         (pair, index) => (top: number) =>
@@ -36,6 +32,6 @@ export const apartVariant = (drawing: ApartDrawing, variant: Variant): string =>
       ),
       (top) => gapAxis({ ends, foot, scale, layout }, top),
     ],
-    matters > 0 ? [hatch] : [],
-  );
+    behind: matters > 0 ? [hatch] : [],
+  };
 };

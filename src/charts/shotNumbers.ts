@@ -1,10 +1,13 @@
-import { drawnShots } from '../charts/drawnShots.ts';
 import type { MetricId } from '../trade/metrics.ts';
+import type { Shown } from './chart.ts';
 import { countColumn, drawnSize, readingColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';
-import type { Report } from './report.ts';
+import { drawnShots } from './drawnShots.ts';
 
 /** Shots that a chart draws as marks: those that have each of these measures. */
-export function chartShots({ session, telling }: Report, drawn: readonly MetricId[]): ChartNumbers {
+export function shotNumbers(
+  { session, telling }: Pick<Shown, 'session' | 'telling'>,
+  drawn: readonly MetricId[],
+): ChartNumbers {
   const { system } = telling;
   return {
     columns: [
