@@ -15,8 +15,18 @@ export interface Read {
   readonly name: string;
 }
 
-/** The exports of a TypeScript or Astro file, and every export of other files that it imports. */
+const known = new Map<string, ExportsAndReads>();
+
+/** The exports of a TypeScript or Astro file, and every export of other files that it imports; each file is read once. */
 export function exportsAndReads(file: string): ExportsAndReads {
+  const before = known.get(file);
+  if (before !== undefined) return before;
+  const found = exportsAndReadsOf(file);
+  known.set(file, found);
+  return found;
+}
+
+function exportsAndReadsOf(file: string): ExportsAndReads {
   const exported: string[] = [];
   const reads: Read[] = [];
   for (const code of codeOf(file)) {
