@@ -24,29 +24,21 @@ export const checkFlightShape: Check = (session) => {
   return [
     ...(first === undefined
       ? []
-      : problemOf(
-          'descent-shallow',
-          session,
-          'descent_angle',
-          shallow.map(({ shot }) => shot),
-          {
-            expected: 'a descent angle above the launch angle',
-            found: `${written(first.value.descent_angle, 'descent_angle', columns.descent_angle)} after ${written(first.value.launch_angle, 'launch_angle', columns.launch_angle)}`,
-            cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
-          },
-        )),
+      : problemOf('descent-shallow', session, {
+          metric: 'descent_angle',
+          shots: shallow.map(({ shot }) => shot),
+          expected: 'a descent angle above the launch angle',
+          found: `${written(first.value.descent_angle, 'descent_angle', columns.descent_angle)} after ${written(first.value.launch_angle, 'launch_angle', columns.launch_angle)}`,
+          cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
+        })),
     ...(lowest === undefined
       ? []
-      : problemOf(
-          'apex-low',
-          session,
-          'apex',
-          low.map(({ shot }) => shot),
-          {
-            expected: 'a height that this carry and launch angle need',
-            found: `${written(lowest.value.apex, 'apex', columns.apex)} for ${written(lowest.value.carry, 'carry', columns.carry)}`,
-            cure: 'check the unit of the height: feet, yards and metres are easily mixed up',
-          },
-        )),
+      : problemOf('apex-low', session, {
+          metric: 'apex',
+          shots: low.map(({ shot }) => shot),
+          expected: 'a height that this carry and launch angle need',
+          found: `${written(lowest.value.apex, 'apex', columns.apex)} for ${written(lowest.value.carry, 'carry', columns.carry)}`,
+          cure: 'check the unit of the height: feet, yards and metres are easily mixed up',
+        })),
   ];
 };

@@ -18,15 +18,11 @@ export const checkFlightTime: Check = (session) => {
   if (first === undefined) return [];
   const { value } = first;
   const fastest = value.ball_speed * Math.cos(radians(value.launch_angle));
-  return problemOf(
-    'flight-too-fast',
-    session,
-    'hang_time',
-    failing.map(({ shot }) => shot),
-    {
-      expected: `a hang time above ${(value.carry / fastest).toFixed(1)} s for this carry and ball speed`,
-      found: `${written(value.hang_time, 'hang_time', columns.hang_time)} for ${written(value.carry, 'carry', columns.carry)}`,
-      cure: 'check the units of carry, ball speed and hang time; air only slows a ball down',
-    },
-  );
+  return problemOf('flight-too-fast', session, {
+    metric: 'hang_time',
+    shots: failing.map(({ shot }) => shot),
+    expected: `a hang time above ${(value.carry / fastest).toFixed(1)} s for this carry and ball speed`,
+    found: `${written(value.hang_time, 'hang_time', columns.hang_time)} for ${written(value.carry, 'carry', columns.carry)}`,
+    cure: 'check the units of carry, ball speed and hang time; air only slows a ball down',
+  });
 };

@@ -32,6 +32,6 @@ export function followsFrom<Id extends MetricId>({
     const [own, one, other] = [whole, ...parts].map((id) => written(value[id], id, session.columns[id]));
     const shots = failing.map(({ shot }) => shot);
     const found = `${own} beside ${one} and ${other}`;
-    return problemOf(kind, session, whole, shots, { expected: expected(value), found, cure });
+    return problemOf(kind, session, { metric: whole, shots, expected: expected(value), found, cure });
   };
 }

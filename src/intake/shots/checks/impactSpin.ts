@@ -24,16 +24,12 @@ export const checkImpactSpin: Check = (session, { club }) => {
   if (first === undefined) return [];
   const { value } = first;
   const formula = impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
-  return problemOf(
-    'spin-against-impact',
-    session,
-    'spin_rate',
-    failing.map(({ shot }) => shot),
-    {
-      expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
-      found: written(value.spin_rate, 'spin_rate', columns.spin_rate),
-      cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
-      forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
-    },
-  );
+  return problemOf('spin-against-impact', session, {
+    metric: 'spin_rate',
+    shots: failing.map(({ shot }) => shot),
+    expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
+    found: written(value.spin_rate, 'spin_rate', columns.spin_rate),
+    cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
+    forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
+  });
 };

@@ -22,15 +22,11 @@ export const checkLaunchBetween: Check = (session) => {
   const [first] = failing;
   if (first === undefined) return [];
   const { value } = first;
-  return problemOf(
-    'launch-outside-face-and-path',
-    session,
-    'launch_direction',
-    failing.map(({ shot }) => shot),
-    {
-      expected: 'a start direction between club path and face angle, nearer the face',
-      found: `${written(value.launch_direction, 'launch_direction', columns.launch_direction)} with ${written(value.face_angle, 'face_angle', columns.face_angle)} and ${written(value.club_path, 'club_path', columns.club_path)}`,
-      cure: 'check the sign of the three columns; off-centre strikes and weak face readings do this too',
-    },
-  );
+  return problemOf('launch-outside-face-and-path', session, {
+    metric: 'launch_direction',
+    shots: failing.map(({ shot }) => shot),
+    expected: 'a start direction between club path and face angle, nearer the face',
+    found: `${written(value.launch_direction, 'launch_direction', columns.launch_direction)} with ${written(value.face_angle, 'face_angle', columns.face_angle)} and ${written(value.club_path, 'club_path', columns.club_path)}`,
+    cure: 'check the sign of the three columns; off-centre strikes and weak face readings do this too',
+  });
 };

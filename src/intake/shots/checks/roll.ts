@@ -18,28 +18,20 @@ export const checkRoll: Check = (session, { club }) => {
   const found = (reading: (typeof readings)[number]): string =>
     `${written(reading.value.total, 'total', columns.total)} after ${written(reading.value.carry, 'carry', columns.carry)}`;
   return [
-    ...problemOf(
-      'total-below-carry',
-      session,
-      'total',
-      back.map(({ shot }) => shot),
-      {
-        expected: 'a total not below the carry, unless the ball spins back',
-        found: back[0] === undefined ? '' : found(back[0]),
-        cure: 'nothing need be done if these balls spun back; else check that the two columns are not exchanged',
-      },
-    ),
-    ...problemOf(
-      'roll-long',
-      session,
-      'total',
-      long.map(({ shot }) => shot),
-      {
-        expected: `a roll of at most ${limit === longestRoll.driver ? 60 : 25} yd`,
-        found: long[0] === undefined ? '' : found(long[0]),
-        cure: 'check the two columns; the roll is an assumption about the ground, so do not compare totals',
-        forReader: `${shots(long.length)} roll farther than grass allows; total distance rests on an assumption about the ground.`,
-      },
-    ),
+    ...problemOf('total-below-carry', session, {
+      metric: 'total',
+      shots: back.map(({ shot }) => shot),
+      expected: 'a total not below the carry, unless the ball spins back',
+      found: back[0] === undefined ? '' : found(back[0]),
+      cure: 'nothing need be done if these balls spun back; else check that the two columns are not exchanged',
+    }),
+    ...problemOf('roll-long', session, {
+      metric: 'total',
+      shots: long.map(({ shot }) => shot),
+      expected: `a roll of at most ${limit === longestRoll.driver ? 60 : 25} yd`,
+      found: long[0] === undefined ? '' : found(long[0]),
+      cure: 'check the two columns; the roll is an assumption about the ground, so do not compare totals',
+      forReader: `${shots(long.length)} roll farther than grass allows; total distance rests on an assumption about the ground.`,
+    }),
   ];
 };

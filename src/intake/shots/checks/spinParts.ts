@@ -24,29 +24,21 @@ export const checkSpinParts: Check = (session) => {
   return [
     ...(total === undefined
       ? []
-      : problemOf(
-          'spin-parts-mismatch',
-          session,
-          'spin_rate',
-          totals.map(({ shot }) => shot),
-          {
-            expected: `${Math.round(Math.hypot(total.value.back_spin, total.value.side_spin))} rpm, which back and side spin make together`,
-            found: `${written(total.value.spin_rate, 'spin_rate', columns.spin_rate)} ${beside(total.value)}`,
-            cure: 'check that the three columns are what their headings say; a column headed spin may be back spin',
-          },
-        )),
+      : problemOf('spin-parts-mismatch', session, {
+          metric: 'spin_rate',
+          shots: totals.map(({ shot }) => shot),
+          expected: `${Math.round(Math.hypot(total.value.back_spin, total.value.side_spin))} rpm, which back and side spin make together`,
+          found: `${written(total.value.spin_rate, 'spin_rate', columns.spin_rate)} ${beside(total.value)}`,
+          cure: 'check that the three columns are what their headings say; a column headed spin may be back spin',
+        })),
     ...(axis === undefined
       ? []
-      : problemOf(
-          'spin-parts-mismatch',
-          session,
-          'spin_axis',
-          axes.map(({ shot }) => shot),
-          {
-            expected: `${degrees(Math.atan2(axis.value.side_spin, axis.value.back_spin)).toFixed(1)} deg, which back and side spin make together`,
-            found: `${written(axis.value.spin_axis, 'spin_axis', columns.spin_axis)} ${beside(axis.value)}`,
-            cure: 'check which side the spin axis and the side spin count as positive, and say so under "columns" in the report',
-          },
-        )),
+      : problemOf('spin-parts-mismatch', session, {
+          metric: 'spin_axis',
+          shots: axes.map(({ shot }) => shot),
+          expected: `${degrees(Math.atan2(axis.value.side_spin, axis.value.back_spin)).toFixed(1)} deg, which back and side spin make together`,
+          found: `${written(axis.value.spin_axis, 'spin_axis', columns.spin_axis)} ${beside(axis.value)}`,
+          cure: 'check which side the spin axis and the side spin count as positive, and say so under "columns" in the report',
+        })),
   ];
 };

@@ -18,29 +18,21 @@ export const checkVerticalAngles: Check = (session) => {
   return [
     ...(lowest === undefined
       ? []
-      : problemOf(
-          'launch-below-attack',
-          session,
-          'launch_angle',
-          low.map(({ shot }) => shot),
-          {
-            expected: 'a launch angle above the attack angle',
-            found: `${written(lowest.value.launch_angle, 'launch_angle', columns.launch_angle)} with ${written(lowest.value.attack_angle, 'attack_angle', columns.attack_angle)}`,
-            cure: 'check the sign of the attack angle; a topped ball does this too',
-          },
-        )),
+      : problemOf('launch-below-attack', session, {
+          metric: 'launch_angle',
+          shots: low.map(({ shot }) => shot),
+          expected: 'a launch angle above the attack angle',
+          found: `${written(lowest.value.launch_angle, 'launch_angle', columns.launch_angle)} with ${written(lowest.value.attack_angle, 'attack_angle', columns.attack_angle)}`,
+          cure: 'check the sign of the attack angle; a topped ball does this too',
+        })),
     ...(highest === undefined
       ? []
-      : problemOf(
-          'launch-above-loft',
-          session,
-          'launch_angle',
-          high.map(({ shot }) => shot),
-          {
-            expected: 'a launch angle not above the loft at impact',
-            found: `${written(highest.value.launch_angle, 'launch_angle', columns.launch_angle)} with ${written(highest.value.dynamic_loft, 'dynamic_loft', columns.dynamic_loft)}`,
-            cure: 'check that the two columns are what their headings say; a strike high on the face does this too',
-          },
-        )),
+      : problemOf('launch-above-loft', session, {
+          metric: 'launch_angle',
+          shots: high.map(({ shot }) => shot),
+          expected: 'a launch angle not above the loft at impact',
+          found: `${written(highest.value.launch_angle, 'launch_angle', columns.launch_angle)} with ${written(highest.value.dynamic_loft, 'dynamic_loft', columns.dynamic_loft)}`,
+          cure: 'check that the two columns are what their headings say; a strike high on the face does this too',
+        })),
   ];
 };
