@@ -23,7 +23,7 @@ const letters: Problem = {
   line: null,
   columnName: null,
   expected: 'letters',
-  found: 'Jos\u{fffd}',
+  found: 'Jos?',
   cure: 'Type the name again.',
 };
 
