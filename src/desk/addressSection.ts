@@ -1,6 +1,6 @@
 import { olderName } from '../intake/authored/reportName.ts';
 import { readWith } from '../intake/authored/readWith.ts';
-import { actForm, entryButton, type AfterSection } from './afterSection.ts';
+import { actForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { placeOfNext, withoutEntry } from './entriesIn.ts';
 import { entryControls } from './entryForm.ts';
@@ -60,24 +60,20 @@ export const aliasesOf = ({ tree }: ReportAtDesk): readonly string[] => {
   return Array.isArray(list) ? list.map((name) => (typeof name === 'string' ? name : '')) : [];
 };
 
-function older({ report, action, hidden }: ShownPart): Markup {
+function older({ report, ...form }: ShownPart): Markup {
   const aliases = aliasesOf(report);
   return html`<p>It stands at …/reports/<strong>${report.slug}</strong>/.</p>
     ${
       aliases.length === 0
         ? ''
-        : html`<form method="post" action="${action}">
-            ${hidden}
-            <ul class="rows">
-              ${aliases.map(
-                (name, at) =>
-                  html`<li>
-                    <p>…/reports/${name}/</p>
-                    ${entryButton('unalias', at, `Take out ${name}`)}
-                  </li>`,
-              )}
-            </ul>
-          </form>`
+        : entryList(
+            form,
+            aliases.map(
+              (name, at) =>
+                html`<p>…/reports/${name}/</p>
+                  ${entryButton('unalias', at, `Take out ${name}`)}`,
+            ),
+          )
     }`;
 }
 
