@@ -1,4 +1,5 @@
 import type { DraftState } from '../site/draftState.ts';
+import { openQuestion } from './OpenAnswers.example.ts';
 import { keyMissing } from './ProblemList.example.ts';
 import type { Examples } from './example.ts';
 
@@ -9,8 +10,6 @@ const finished: DraftState = {
   problems: [],
 };
 
-const file = 'reports/first-test/report.md';
-
 export const examples: Examples = () => [
   {
     name: 'answers that must and may be given, and what is wrong',
@@ -18,8 +17,8 @@ export const examples: Examples = () => [
       state: {
         ...finished,
         open: [
-          { key: 'question', file, line: 3, question: 'What did you want to know?', must: true, asked: true },
-          { key: 'paid_by', file, line: 9, question: 'Who paid for the test?', must: false, asked: true },
+          openQuestion,
+          { ...openQuestion, key: 'paid_by', line: 9, question: 'Who paid for the test?', must: false },
         ],
         problems: [keyMissing],
       } satisfies DraftState,
