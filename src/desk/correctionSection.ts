@@ -2,12 +2,12 @@ import { dateInWords } from '../prose/date.ts';
 import { sentence } from '../prose/words.ts';
 import { datedForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
 import { addingDated } from './datedEntry.ts';
-import { entriesIn, placeOfNext, withoutEntry } from './entriesIn.ts';
+import { entriesIn } from './entriesIn.ts';
 import { entryFields } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
-import { refusedWith, type ShownPart } from './reportPart.ts';
+import type { ShownPart } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import { soundChange } from './soundChange.ts';
+import { takingOut } from './takingOut.ts';
 
 const fields = entryFields('corrections', 'correction');
 
@@ -24,10 +24,12 @@ export const correctionSection: AfterSection = {
     html`${standing(shown)} ${datedForm(shown, fields, { word: 'correct', button: 'Add this correction' })}`,
   acts: {
     correct: addingDated({ key: 'corrections', fields, done: 'corrected' }),
-    uncorrect: ({ report, entry }) =>
-      entry === null || entry < onRecord(report) || entry >= placeOfNext(report, 'corrections')
-        ? refusedWith('Nothing was written: this correction is on record, and stays.')
-        : soundChange(report, { edits: [withoutEntry(report, 'corrections', entry)], done: 'uncorrected' }),
+    uncorrect: takingOut({
+      key: 'corrections',
+      first: (report) => onRecord(report),
+      done: 'uncorrected',
+      otherwise: 'this correction is on record, and stays.',
+    }),
   },
   done: {
     corrected: 'The correction is written down. Readers see it after the next build.',

@@ -3,11 +3,11 @@ import { dateInWords } from '../prose/date.ts';
 import { datedForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { addingDated } from './datedEntry.ts';
-import { entriesIn, placeOfNext, withoutEntry } from './entriesIn.ts';
+import { entriesIn } from './entriesIn.ts';
 import { entryFields } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
-import { refusedWith, type ShownPart } from './reportPart.ts';
-import { soundChange } from './soundChange.ts';
+import type { ShownPart } from './reportPart.ts';
+import { takingOut } from './takingOut.ts';
 
 const fields: readonly AnswerField[] = entryFields('replies', 'reply').map((field) =>
   field.path.at(-1) === 'text'
@@ -27,10 +27,7 @@ export const replySection: AfterSection = {
     html`${standing(shown)} ${datedForm(shown, fields, { word: 'reply', button: 'Add this reply' })}`,
   acts: {
     reply: addingDated({ key: 'replies', fields, done: 'replied' }),
-    unreply: ({ report, entry }) =>
-      entry === null || entry >= placeOfNext(report, 'replies')
-        ? refusedWith('Nothing was written: there is no such reply.')
-        : soundChange(report, { edits: [withoutEntry(report, 'replies', entry)], done: 'unreplied' }),
+    unreply: takingOut({ key: 'replies', done: 'unreplied', otherwise: 'there is no such reply.' }),
   },
   done: {
     replied: 'The reply is written down. Readers see it after the next build.',

@@ -68,7 +68,8 @@ export function written(value: number, id: MetricId, column: ShotColumn | undefi
   return units[unit].id === '1' ? `${metrics[id].name} ${number}` : `${metrics[id].name} ${number} ${unit}`;
 }
 
-interface Failed {
+/** What is wrong with some shots. */
+export interface Failed {
   /** The metric whose column is named; null where it concerns the shots as such. */
   readonly metric: MetricId | null;
   readonly shots: readonly Shot[];
