@@ -1,14 +1,15 @@
 import { olderName } from '../intake/authored/reportName.ts';
 import { readWith } from '../intake/authored/readWith.ts';
-import { actForm, entryButton, type AfterSection } from './afterSection.ts';
+import { actForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
-import { placeOfNext, withoutEntry } from './entriesIn.ts';
+import { placeOfNext } from './entriesIn.ts';
 import { entryControls } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { nameInAddress } from './nameInAddress.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { refusedWith, type ShownPart } from './reportPart.ts';
 import { soundChange } from './soundChange.ts';
+import { takingOut } from './takingOut.ts';
 import { controlName } from './submittedAnswers.ts';
 
 /** Older addresses of a report, from which readers are led to the present one. */
@@ -30,10 +31,7 @@ export const addressSection: AfterSection = {
       const path = ['aliases', placeOfNext(report, 'aliases')];
       return soundChange(report, { edits: [{ path, to: read.value }], done: 'alias' });
     },
-    unalias: ({ report, entry }) =>
-      entry === null || entry >= placeOfNext(report, 'aliases')
-        ? refusedWith('Nothing was written: there is no such address.')
-        : soundChange(report, { edits: [withoutEntry(report, 'aliases', entry)], done: 'unalias' }),
+    unalias: takingOut({ key: 'aliases', done: 'unalias', otherwise: 'there is no such address.' }),
   },
   done: {
     alias: 'The older address leads here after the next build.',
@@ -60,24 +58,20 @@ export const aliasesOf = ({ tree }: ReportAtDesk): readonly string[] => {
   return Array.isArray(list) ? list.map((name) => (typeof name === 'string' ? name : '')) : [];
 };
 
-function older({ report, action, hidden }: ShownPart): Markup {
+function older({ report, ...form }: ShownPart): Markup {
   const aliases = aliasesOf(report);
   return html`<p>It stands at …/reports/<strong>${report.slug}</strong>/.</p>
     ${
       aliases.length === 0
         ? ''
-        : html`<form method="post" action="${action}">
-            ${hidden}
-            <ul class="rows">
-              ${aliases.map(
-                (name, at) =>
-                  html`<li>
-                    <p>…/reports/${name}/</p>
-                    ${entryButton('unalias', at, `Take out ${name}`)}
-                  </li>`,
-              )}
-            </ul>
-          </form>`
+        : entryList(
+            form,
+            aliases.map(
+              (name, at) =>
+                html`<p>…/reports/${name}/</p>
+                  ${entryButton('unalias', at, `Take out ${name}`)}`,
+            ),
+          )
     }`;
 }
 

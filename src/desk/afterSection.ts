@@ -1,3 +1,5 @@
+import type { AnswerField } from './answerFields.ts';
+import { entryControls } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { isAtOrIn } from './keysWithin.ts';
 import { problemText } from './problemText.ts';
@@ -65,6 +67,29 @@ export const actForm = (
   html`<form method="post" action="${action}">
     ${hidden} ${fields}
     <p class="actions"><button type="submit" name="do" value="${word}">${button}</button></p>
+  </form>`;
+
+/** The form that adds an entry which tells of a day. */
+export const datedForm = (
+  shown: ShownPart,
+  fields: readonly AnswerField[],
+  button: { readonly word: string; readonly button: string },
+): Markup =>
+  actForm(shown, {
+    ...button,
+    fields: html`${entryControls(fields, shown.typed, { date: shown.today })}`,
+  });
+
+/** What stands in a list already, each with its button, in one form. */
+export const entryList = (
+  { action, hidden }: Pick<ShownPart, 'action' | 'hidden'>,
+  entries: readonly Markup[],
+): Markup =>
+  html`<form method="post" action="${action}">
+    ${hidden}
+    <ul class="rows">
+      ${entries.map((entry) => html`<li>${entry}</li>`)}
+    </ul>
   </form>`;
 
 /** A button that does something with one entry of a list. */

@@ -1,13 +1,13 @@
 import { dateInWords } from '../prose/date.ts';
 import { sentence } from '../prose/words.ts';
-import { actForm, entryButton, type AfterSection } from './afterSection.ts';
-import { entriesIn, placeOfNext, withoutEntry } from './entriesIn.ts';
-import { entryControls, entryFields, readEntry } from './entryForm.ts';
+import { datedForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
+import { addingDated } from './datedEntry.ts';
+import { entriesIn } from './entriesIn.ts';
+import { entryFields } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
-import { notYet } from './notYet.ts';
-import { refusedWith } from './reportPart.ts';
+import type { ShownPart } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import { soundChange } from './soundChange.ts';
+import { takingOut } from './takingOut.ts';
 
 const fields = entryFields('corrections', 'correction');
 
@@ -20,29 +20,16 @@ export const correctionSection: AfterSection = {
     'Put right what is wrong under “Answers and words”, and say here what it was: a mistake that readers may have ' +
     'seen is not mended in silence. From the next build on it stands in the line under the title, at the end of the ' +
     'report, beside it in the list of reports, and in the feed of corrections.',
-  forms: ({ report, action, hidden, typed, today }) =>
-    html`${standing(report, action, hidden)}
-    ${actForm(
-      { action, hidden },
-      {
-        word: 'correct',
-        button: 'Add this correction',
-        fields: html`${entryControls(fields, typed, { date: today })}`,
-      },
-    )}`,
+  forms: (shown) =>
+    html`${standing(shown)} ${datedForm(shown, fields, { word: 'correct', button: 'Add this correction' })}`,
   acts: {
-    correct: ({ report, submitted, today }) => {
-      const read = readEntry(fields, submitted);
-      if ('sentence' in read) return refusedWith(read.sentence);
-      const early = notYet(read.entry['date'], today);
-      if (early !== null) return refusedWith(early);
-      const path = ['corrections', placeOfNext(report, 'corrections')];
-      return soundChange(report, { edits: [{ path, to: read.entry }], done: 'corrected' });
-    },
-    uncorrect: ({ report, entry }) =>
-      entry === null || entry < onRecord(report) || entry >= placeOfNext(report, 'corrections')
-        ? refusedWith('Nothing was written: this correction is on record, and stays.')
-        : soundChange(report, { edits: [withoutEntry(report, 'corrections', entry)], done: 'uncorrected' }),
+    correct: addingDated({ key: 'corrections', fields, done: 'corrected' }),
+    uncorrect: takingOut({
+      key: 'corrections',
+      first: (report) => onRecord(report),
+      done: 'uncorrected',
+      otherwise: 'this correction is on record, and stays.',
+    }),
   },
   done: {
     corrected: 'The correction is written down. Readers see it after the next build.',
@@ -53,24 +40,18 @@ export const correctionSection: AfterSection = {
 /** So many corrections, from the first on, were told to readers. */
 const onRecord = ({ record }: ReportAtDesk): number => record?.corrections ?? 0;
 
-function standing(report: ReportAtDesk, action: string, hidden: Markup): Markup | '' {
+function standing({ report, ...form }: ShownPart): Markup | '' {
   const newestFirst = entriesIn(report, 'corrections').toSorted(
     (one, other) => other.says('date').localeCompare(one.says('date')) || other.at - one.at,
   );
   if (newestFirst.length === 0) return '';
-  return html`<form method="post" action="${action}">
-    ${hidden}
-    <ul class="rows">
-      ${newestFirst.map(({ at, says }) => {
-        const day = dateInWords(says('date'));
-        return html`<li>
-          <p>
-            <strong>${day}.</strong> ${sentence(says('what'))} It said: ${sentence(says('was'))} It now says:
-            ${sentence(says('now'))}
-          </p>
-          ${at < onRecord(report) ? '' : entryButton('uncorrect', at, `Take out the correction of ${day}`)}
-        </li>`;
-      })}
-    </ul>
-  </form>`;
+  const rows = newestFirst.map(({ at, says }) => {
+    const day = dateInWords(says('date'));
+    return html`<p>
+        <strong>${day}.</strong> ${sentence(says('what'))} It said: ${sentence(says('was'))} It now says:
+        ${sentence(says('now'))}
+      </p>
+      ${at < onRecord(report) ? '' : entryButton('uncorrect', at, `Take out the correction of ${day}`)}`;
+  });
+  return entryList(form, rows);
 }

@@ -8,7 +8,7 @@ import { controlName, type Submitted } from './submittedAnswers.ts';
 import { rowsOf, type ShotsAtDesk } from './shotsAtDesk.ts';
 
 /** What a form that leaves out shots comes to: entries to write, or what of it is still open. */
-type LeavingOut =
+export type LeavingOut =
   | { readonly kind: 'entries'; readonly entries: readonly EntryAnswers[] }
   | {
       readonly kind: 'open';

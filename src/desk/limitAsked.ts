@@ -2,30 +2,20 @@ import { exclusions } from '../intake/authored/exclusions.ts';
 import { metricNamed } from '../intake/authored/metricName.ts';
 import { readWith } from '../intake/authored/readWith.ts';
 import { makeProblem } from '../problems/makeProblem.ts';
-import type { Problem } from '../problems/problem.ts';
 import { unitFor, type UnitSystem } from '../prose/readerUnits.ts';
 import type { AnswerField } from './answerFields.ts';
 import type { EntryAnswers } from './exclusionEdits.ts';
 import { exclusionFields } from './exclusionFields.ts';
+import type { LeavingOut } from './leavingOut.ts';
 import type { ShotsAtDesk } from './shotsAtDesk.ts';
 import { controlName, type Submitted } from './submittedAnswers.ts';
-
-/** What a form for a limit comes to: the entry to write, or what of it is still open. */
-type LimitAsked =
-  | { readonly kind: 'entry'; readonly entry: EntryAnswers }
-  | {
-      readonly kind: 'open';
-      readonly sentence: string;
-      /** By the name of the field. */
-      readonly problems: ReadonlyMap<string, readonly Problem[]>;
-    };
 
 /** What is asked about a further limit. */
 export const limitFields = (shots: ShotsAtDesk): readonly AnswerField[] =>
   exclusionFields('limit', { answer: undefined, path: ['limit'] }, shots);
 
 /** Reads such a form as the report itself is read; a bare number counts in the unit of the table. */
-export function limitAsked(shots: ShotsAtDesk, submitted: Submitted): LimitAsked {
+export function limitAsked(shots: ShotsAtDesk, submitted: Submitted): LeavingOut {
   const fields = limitFields(shots);
   const typed = Object.fromEntries(
     fields.flatMap((field) => {
@@ -36,7 +26,7 @@ export function limitAsked(shots: ShotsAtDesk, submitted: Submitted): LimitAsked
   const entry = withUnits(typed, shots.system);
   // What kind of entry is meant is told by its measure; without one it would be read as a single shot.
   const read = readWith(exclusions, [{ metric: '', ...entry }]);
-  if ('value' in read) return { kind: 'entry', entry };
+  if ('value' in read) return { kind: 'entries', entries: [entry] };
   const problems = Map.groupBy(
     read.troubles.map(({ kind, path, expected, found, cure }) => ({
       name: ['limit', ...path.slice(1)].join('.'),

@@ -14,7 +14,7 @@ export function limitForm(shown: ShownPart, shots: ShotsAtDesk, rules: readonly 
   return html`<section aria-labelledby="limit">
     <h2 id="limit">A limit for all alike</h2>
     <p>Every shot beyond it is left out, whatever was hit.</p>
-    ${asked === 'see-limit' && read?.kind === 'entry' ? wouldLeaveOut(shown.report, shots, [read.entry]) : ''}
+    ${asked === 'see-limit' && read?.kind === 'entries' ? wouldLeaveOut(shown.report, shots, read.entries) : ''}
     <form method="post" action="${action}" class="limit">
       ${hidden}
       ${exclusionControls(limitFields(shots), {

@@ -3,6 +3,7 @@ import { actForm, type AfterSection } from './afterSection.ts';
 import type { AnswerField } from './answerFields.ts';
 import { entryControls } from './entryForm.ts';
 import { html } from './markup.ts';
+import { publishedAgain } from './publishedAgain.ts';
 import { refusedWith } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { statusOf } from './reportStatus.ts';
@@ -47,17 +48,12 @@ export const replacementSection: AfterSection = {
         done: 'replaced',
       });
     },
-    unreplace: ({ report }) =>
-      statusOf(report) !== 'superseded'
-        ? refusedWith('Nothing was written: this report is not replaced.')
-        : soundChange(report, {
-            edits: [
-              { path: ['status'], to: 'published' },
-              { path: ['superseded_by'], to: null },
-            ],
-            done: 'unreplaced',
-            publishes: true,
-          }),
+    unreplace: publishedAgain({
+      status: 'superseded',
+      key: 'superseded_by',
+      done: 'unreplaced',
+      otherwise: 'this report is not replaced.',
+    }),
   },
   done: {
     replaced: 'The report is replaced: after the next build it says so, and leads to the newer one.',

@@ -3,7 +3,7 @@ import type { AnswerEdit } from '../intake/edits/answerEdit.ts';
 import { changedAnswers, editsOf, type Submitted } from './submittedAnswers.ts';
 import { furtherEntries, noneLeftOut, withoutEntry } from './exclusionEdits.ts';
 import { exclusionFields, kindOfEntry } from './exclusionFields.ts';
-import { leavingOut } from './leavingOut.ts';
+import { leavingOut, type LeavingOut } from './leavingOut.ts';
 import { limitAsked } from './limitAsked.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { refusedWith, type PartChange } from './reportPart.ts';
@@ -21,21 +21,13 @@ export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChan
   if (misread !== undefined) return withoutMisread(tree, shots, misread);
   switch (submitted['do']?.[0]) {
     case 'see-shots':
-    case 'leave-out': {
-      const asked = leavingOut(shots, submitted);
-      if (asked.kind === 'open') return refusedWith(asked.sentence);
-      return submitted['do'][0] === 'see-shots'
-        ? { kind: 'shown' }
-        : { kind: 'edits', edits: furtherEntries(tree, asked.entries), done: 'left-out' };
-    }
+      return seen(leavingOut(shots, submitted));
+    case 'leave-out':
+      return leftOut(tree, leavingOut(shots, submitted), 'left-out');
     case 'see-limit':
-    case 'set-limit': {
-      const asked = limitAsked(shots, submitted);
-      if (asked.kind === 'open') return refusedWith(asked.sentence);
-      return submitted['do'][0] === 'see-limit'
-        ? { kind: 'shown' }
-        : { kind: 'edits', edits: furtherEntries(tree, [asked.entry]), done: 'limit' };
-    }
+      return seen(limitAsked(shots, submitted));
+    case 'set-limit':
+      return leftOut(tree, limitAsked(shots, submitted), 'limit');
     case 'change':
       return changedEntry(shots, submitted);
     case 'none':
@@ -46,6 +38,14 @@ export function shotChange(report: ReportAtDesk, submitted: Submitted): PartChan
       return refusedWith('That form asked for nothing. Nothing was written.');
   }
 }
+
+const seen = (asked: LeavingOut): PartChange =>
+  asked.kind === 'open' ? refusedWith(asked.sentence) : { kind: 'shown' };
+
+const leftOut = (tree: Block, asked: LeavingOut, done: string): PartChange =>
+  asked.kind === 'open'
+    ? refusedWith(asked.sentence)
+    : { kind: 'edits', edits: furtherEntries(tree, asked.entries), done };
 
 const edited = (edit: AnswerEdit | null, done: string): PartChange =>
   edit === null

@@ -2,9 +2,10 @@ import { isBlock } from '../intake/authored/tree.ts';
 import { dateInWords } from '../prose/date.ts';
 import { sentence } from '../prose/words.ts';
 import { actForm, type AfterSection } from './afterSection.ts';
-import { entryControls, entryFields, readEntry } from './entryForm.ts';
+import { readDatedEntry } from './datedEntry.ts';
+import { entryControls, entryFields } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
-import { notYet } from './notYet.ts';
+import { publishedAgain } from './publishedAgain.ts';
 import { refusedWith } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
 import { statusOf } from './reportStatus.ts';
@@ -36,10 +37,8 @@ export const withdrawalSection: AfterSection = {
         ),
   acts: {
     withdraw: ({ report, submitted, today }) => {
-      const read = readEntry(fields, submitted);
+      const read = readDatedEntry(fields, submitted, today);
       if ('sentence' in read) return refusedWith(read.sentence);
-      const early = notYet(read.entry['date'], today);
-      if (early !== null) return refusedWith(early);
       if (submitted['sure']?.includes('yes') !== true)
         return refusedWith('Nothing was written: tick “Yes, withdraw it” if you mean it.');
       return soundChange(report, {
@@ -51,17 +50,12 @@ export const withdrawalSection: AfterSection = {
         done: 'withdrawn',
       });
     },
-    unwithdraw: ({ report }) =>
-      statusOf(report) !== 'withdrawn'
-        ? refusedWith('Nothing was written: this report is not withdrawn.')
-        : soundChange(report, {
-            edits: [
-              { path: ['status'], to: 'published' },
-              { path: ['withdrawn'], to: null },
-            ],
-            done: 'unwithdrawn',
-            publishes: true,
-          }),
+    unwithdraw: publishedAgain({
+      status: 'withdrawn',
+      key: 'withdrawn',
+      done: 'unwithdrawn',
+      otherwise: 'this report is not withdrawn.',
+    }),
   },
   done: {
     withdrawn: 'The report is withdrawn. With the next build the notice takes its place.',

@@ -44,11 +44,15 @@ export function checkCarries(session: Session, mattersM: number, ballVaried: boo
   }
   const tuned = { ...untuned, dragScale: calibration.dragScale, step: quickStep };
   const residuals = carryResiduals(flownBy, tuned);
+  const samples = session.contenders.map((contender, index) => ({
+    contender,
+    values: at(residuals, index),
+  }));
   return [
     ...(calibration.state === 'unusual'
       ? [unusual(place, `carries that take a drag factor of ${calibration.dragScale.toFixed(2)}`)]
       : []),
-    ...(ballVaried ? [] : differing(session, residuals, column.step, mattersM, place)),
+    ...(ballVaried ? [] : differing(samples, { step: column.step, mattersM }, place)),
     ...scattered(residuals, place),
   ];
 }
@@ -69,16 +73,10 @@ function unusual(place: At, found: string): Problem {
 }
 
 function differing(
-  session: Session,
-  residuals: readonly (readonly number[])[],
-  step: number,
-  mattersM: number,
+  samples: Parameters<typeof shotGaps>[0],
+  { step, mattersM }: { readonly step: number; readonly mattersM: number },
   place: At,
 ): readonly Problem[] {
-  const samples = session.contenders.map((contender, index) => ({
-    contender,
-    values: at(residuals, index),
-  }));
   const off = shotGaps(samples, confidence, step).gaps.filter(
     ({ ci, estimate }) => (ci[0] > 0 || ci[1] < 0) && Math.abs(estimate) > mattersM / 2,
   );

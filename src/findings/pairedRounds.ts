@@ -44,5 +44,10 @@ export function gapOfRounds(
   const { n, mean, variance } = moments(differences);
   const believed = Math.max(variance, (step * step) / 6);
   if (!(believed > 0)) return null;
-  return { a, b, method: 'paired-rounds', ...familyInterval(mean, Math.sqrt(believed / n), n - 1, level, 2) };
+  return {
+    a,
+    b,
+    method: 'paired-rounds',
+    ...familyInterval({ estimate: mean, standardError: Math.sqrt(believed / n), df: n - 1 }, level, 2),
+  };
 }

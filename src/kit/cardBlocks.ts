@@ -15,16 +15,18 @@ interface CardBlocks {
   readonly finding: readonly CardLines[];
 }
 
-/**
- * What a card holds under a plan.
- *
- * @param interest in the words for which the plan has room
- * @param sign ring and bar of its first pairs; null where none was judged
- */
+/** What a card has to say and to show. */
+interface CardContent {
+  readonly words: CardWords;
+  /** In the words for which the plan has room. */
+  readonly interest: string;
+  /** Ring and bar of its first pairs; null where none was judged. */
+  readonly sign: RingAndBar | null;
+}
+
+/** What a card holds under a plan. */
 export function cardBlocks(
-  words: CardWords,
-  interest: string,
-  sign: RingAndBar | null,
+  { words, interest, sign }: CardContent,
   plan: CardPlan,
   form: Omit<CardForm, 'plans'>,
 ): CardBlocks {

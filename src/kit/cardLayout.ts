@@ -32,7 +32,8 @@ export function cardLayout(report: Report, form: CardForm): Card {
   const sign = report.source.front.status === 'withdrawn' ? null : ringAndBarOf(report.telling);
   const most = frame.height - frame.below;
   const set = (plan: CardPlan): SetCard => {
-    const { all, finding } = cardBlocks(words, interestIn(plan, words, report), sign, plan, form);
+    const content = { words, interest: interestIn(plan, words, report), sign };
+    const { all, finding } = cardBlocks(content, plan, form);
     const bottom = all.reduce((y, block) => y + block.above + heightOf(block), frame.above);
     const lines = finding.reduce((sum, block) => sum + block.lines.length, 0);
     return { all, bottom, fits: bottom <= most && lines <= plan.lines };

@@ -36,6 +36,10 @@ export interface ContenderRecord {
   readonly met: readonly { readonly label: string; readonly pair: string }[];
 }
 
+/** The reports that hit it, build by build. */
+export const reportsHitting = ({ builds }: ContenderRecord): readonly Report[] =>
+  builds.flatMap(({ entries }) => entries.map(({ report }) => report));
+
 /** Ids of contenders that have a page of their own, `reports` being all that give anything away. */
 export function idsWithPages(reports: readonly Report[]): ReadonlySet<string> {
   const counts = new Map<string, number>();
@@ -98,7 +102,7 @@ export function contenderRecords(reports: readonly Report[]): ReadonlyMap<string
   }));
   return new Map(
     records
-      .filter(({ builds }) => builds.flatMap(({ entries }) => entries).length >= fewestReports)
+      .filter((record) => reportsHitting(record).length >= fewestReports)
       .map((record) => [record.id, record]),
   );
 }

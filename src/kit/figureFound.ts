@@ -44,14 +44,14 @@ const withAnswer: Readonly<Partial<Record<ChartKind, AnswerFinder>>> = {
     const [first] = answer.answers;
     return first === undefined || pairOf(answer, figure) === undefined
       ? headingFound(answer.block, figure.finding, telling)
-      : luckFound(answer.block, first, answer.metric, figure.finding, telling);
+      : luckFound({ block: answer.block, answer: first, heading: figure.finding }, answer.metric, telling);
   },
   hitters: (answer, { telling }, figure) => {
     const [first] = answer.answers;
     const pair = pairOf(answer, figure);
     return first === undefined || pair === undefined
       ? headingFound(answer.block, figure.finding, telling)
-      : golfersFound(answer.block, first, pair, figure.finding, telling);
+      : golfersFound({ block: answer.block, answer: first, heading: figure.finding }, pair, telling);
   },
   yards: ofYards,
   'with-and-without': ofLeftOut,
@@ -124,8 +124,7 @@ function ofYards(
   const flip = account.gap.value >= 0 ? 1 : -1;
   const { a, b } = answer.about;
   return yardsFound(
-    block,
-    answer,
+    { block, answer, heading: figure.finding },
     {
       gap: flip * account.gap.value,
       parts: [...account.parts, null].map((part) =>
@@ -133,7 +132,6 @@ function ofYards(
       ),
       ...(flip === 1 ? { ahead: a, behind: b } : { ahead: b, behind: a }),
     },
-    figure.finding,
     telling,
   );
 }
@@ -145,9 +143,7 @@ function ofLeftOut(
   const leftOut = contenders.reduce((sum, { excluded }) => sum + excluded, 0);
   return leftOutFound(
     block,
-    answers,
-    metric.pairs.filter(({ withLeftOut }) => withLeftOut !== null),
-    leftOut,
+    { answers, pairs: metric.pairs.filter(({ withLeftOut }) => withLeftOut !== null), leftOut },
     telling,
   );
 }

@@ -29,9 +29,9 @@ export function joinedPages(report: BuiltPage, details: BuiltPage): JoinedPages 
   const whole = readPage(report.html, concerned);
   const main = whole.elements.find(({ tagName }) => tagName === 'main');
   if (main === undefined) throw new Error('The report has no main part to add to.');
-  const section =
+  const before =
     '<section id="details" aria-labelledby="details-heading"><h2 id="details-heading">The details</h2>';
-  const page = withPart(whole, main, inner, taken, [section, '</section>']);
+  const page = withPart(whole, main, { of: inner, element: taken, before, after: '</section>' });
   return { page, within: (path) => within(path, report.address, details.address) };
 }
 

@@ -1,5 +1,5 @@
-import { contenderRecords } from './contenderRecords.ts';
-import { pairRecords } from './pairRecords.ts';
+import { contenderRecords, reportsHitting } from './contenderRecords.ts';
+import { pairRecords, reportsMeeting } from './pairRecords.ts';
 import type { Report } from './report.ts';
 
 /** A page that lists reports. */
@@ -24,24 +24,10 @@ export function lastChanges(
     ['/', latestOf(reports, reports)] as const,
     ...listings.map(({ path, reports: own }) => [path, latestOf(own, reports)] as const),
     ...[...contenderRecords(standing)].map(
-      ([id, { builds }]) =>
-        [
-          `/contenders/${id}/`,
-          latestOf(
-            builds.flatMap(({ entries }) => entries.map(({ report }) => report)),
-            reports,
-          ),
-        ] as const,
+      ([id, record]) => [`/contenders/${id}/`, latestOf(reportsHitting(record), reports)] as const,
     ),
     ...[...pairRecords(standing)].map(
-      ([pair, { groups }]) =>
-        [
-          `/pairs/${pair}/`,
-          latestOf(
-            groups.flatMap(({ meetings }) => meetings.map(({ report }) => report)),
-            reports,
-          ),
-        ] as const,
+      ([pair, record]) => [`/pairs/${pair}/`, latestOf(reportsMeeting(record), reports)] as const,
     ),
     ...reports.map((report) => [`/reports/${report.source.slug}/`, changeOf(report, reports)] as const),
   ]);

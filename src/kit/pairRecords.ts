@@ -30,6 +30,10 @@ export interface PairRecord {
   readonly groups: readonly MeetingsOfBuilds[];
 }
 
+/** The reports in which they met, group by group; one that has several main measures stands there for each. */
+export const reportsMeeting = ({ groups }: PairRecord): readonly Report[] =>
+  groups.flatMap(({ meetings }) => meetings.map(({ report }) => report));
+
 /** `alder-and-birch`, in the order of the alphabet; an "-and-" of a name itself is written so that no two pairs share an address. */
 export const pairSlug = (x: string, y: string): string =>
   [x, y]

@@ -1,23 +1,27 @@
 import { endTagOf, placeOf, type Element, type ReadPage } from './htmlElements.ts';
 import type { Place } from './htmlTags.ts';
 
+/** An element of a page, with what is to stand before and after it on another. */
+interface Part {
+  readonly of: ReadPage;
+  readonly element: Element;
+  readonly before: string;
+  readonly after: string;
+}
+
 /**
  * A page with an element of another put at the end of one of its own; where each thing stands is known without reading it
  * again.
  *
- * @param around what stands before and after the element
  * @throws Error where a page leaves out the end of either
  */
 export function withPart(
   page: ReadPage,
   host: Element,
-  other: ReadPage,
-  element: Element,
-  around: readonly [before: string, after: string],
+  { of: other, element, before, after }: Part,
 ): ReadPage {
   const at = endTagOf(host).start;
   const taken = placeOf(element);
-  const [before, after] = around;
   const part = `${before}${other.html.slice(taken.start, taken.end)}${after}`;
   const behind: Move = (start) => (start < at ? 0 : part.length);
   const into: Move = () => at + before.length - taken.start;

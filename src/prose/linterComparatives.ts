@@ -27,7 +27,7 @@ export function unclaimedComparisons(sentence: string, telling: Telling): readon
       const { index: at } = found;
       const [word] = found;
       if (isDenied(sentence, at) || isSupposed(sentence, at) || isPartial(sentence, at)) return [];
-      if (!isAboutShots(sentence, at, word, comparison, telling)) return [];
+      if (!isAboutShots(sentence, found, comparison, telling)) return [];
       const sides = sidesNamed(sentence, at, word, telling);
       const claims = telling.findings.claims.filter((claim) => fits(claim, comparison, sides));
       if (claims.some(({ standing }) => standing === 'borne-out')) return [];
@@ -91,7 +91,7 @@ export function saysSomethingElse(claim: ClaimStanding, telling: Telling): strin
         otherVerbs.test(say.slice(0, at))
       )
         continue;
-      if (!isSameThing(claim, comparison.about) || isOtherWayRound(claim, comparison, say, at, telling))
+      if (!isSameThing(claim, comparison.about) || isOtherWayRound(claim, comparison, at, telling))
         return word;
     }
   }
@@ -101,11 +101,10 @@ export function saysSomethingElse(claim: ClaimStanding, telling: Telling): strin
 function isOtherWayRound(
   claim: ClaimStanding,
   { towards }: Comparison,
-  say: string,
   at: number,
   telling: Telling,
 ): boolean {
-  const before = named(say.slice(0, at), telling).map(({ id }) => id);
+  const before = named(claim.say.slice(0, at), telling).map(({ id }) => id);
   const { has, lacks } = sidesOf(claim, towards);
   return before.includes(lacks) && !before.includes(has);
 }
@@ -149,8 +148,7 @@ function readyOf(
 /** Whether a word that compares is about what the shots did. */
 function isAboutShots(
   sentence: string,
-  at: number,
-  word: string,
+  { index: at, 0: word }: RegExpExecArray,
   { beside }: Comparison,
   telling: Telling,
 ): boolean {

@@ -74,61 +74,70 @@ const health = anyOf(
   String.raw`\b(?:arthritis|surgery|operated on|slipped disc|heart attack|stroke patient|diabet\w+|cancer|pregnan\w+|disab(?:led|ility)|back pain|his injury|her injury)\b`,
 );
 
-const word = (
-  kind: CarefulWord['kind'],
-  pattern: RegExp,
-  expected: string,
-  cure: string,
-  rest: Partial<Pick<CarefulWord, 'mayBeDenied' | 'counts'>> = {},
-): CarefulWord => ({ kind, pattern, expected, cure, mayBeDenied: true, counts: 'anywhere', ...rest });
+type Given = 'kind' | 'pattern' | 'expected' | 'cure';
+
+/** Most may be denied, and count wherever they stand. */
+const word = (own: Pick<CarefulWord, Given> & Partial<CarefulWord>): CarefulWord => ({
+  mayBeDenied: true,
+  counts: 'anywhere',
+  ...own,
+});
 
 const notTested = (what: string): string => `Leave it out, or say that ${what} was not part of the test.`;
 
 /** Words of somebody who sells: advice, praise, effects promised, and whom or what a thing is said to be good for. */
 export const sellingWords: readonly CarefulWord[] = [
-  word(
-    'advice-given',
-    advised,
-    'what the shots show, and no advice what to buy or to choose: the shots cannot tell what suits a reader',
-    'Leave the choice to the reader.',
-  ),
-  word(
-    'advice-given',
-    asked,
-    'what the shots show, and no advice what to buy or to choose: the shots cannot tell what suits a reader',
-    'Leave the choice to the reader.',
-    { counts: 'of what is compared' },
-  ),
-  word(
-    'contest-word',
-    praised,
-    'plain words for what was measured, without praise',
-    'Say in what, and by how much.',
-  ),
-  word(
-    'promise-made',
-    given,
-    'what this golfer saw; here a gain in distance, control or score is promised to whoever reads it',
-    'Say what happened in the test. Another golfer may differ.',
-  ),
-  word(
-    'outcome-unmeasured',
-    suiting,
-    'what the shots can show: they tell of the golfers who hit, and not whom it suits',
-    'Leave it out, or say who hit; the page prints the club speed of each golfer.',
-  ),
-  word('outcome-unmeasured', eased, 'what the shots can show', notTested('how easy it is to hit')),
-  word(
-    'outcome-unmeasured',
-    placed,
-    'what the shots can show',
-    notTested('where a ball ends up on a course'),
-  ),
-  word(
-    'personal-data',
-    health,
-    'nothing of the health of anybody: that is for the golfer alone to tell',
-    'Take it out; where it bears on the shots, say only what the golfer agreed to.',
-    { mayBeDenied: false },
-  ),
+  word({
+    kind: 'advice-given',
+    pattern: advised,
+    expected:
+      'what the shots show, and no advice what to buy or to choose: the shots cannot tell what suits a reader',
+    cure: 'Leave the choice to the reader.',
+  }),
+  word({
+    kind: 'advice-given',
+    pattern: asked,
+    expected:
+      'what the shots show, and no advice what to buy or to choose: the shots cannot tell what suits a reader',
+    cure: 'Leave the choice to the reader.',
+    counts: 'of what is compared',
+  }),
+  word({
+    kind: 'contest-word',
+    pattern: praised,
+    expected: 'plain words for what was measured, without praise',
+    cure: 'Say in what, and by how much.',
+  }),
+  word({
+    kind: 'promise-made',
+    pattern: given,
+    expected:
+      'what this golfer saw; here a gain in distance, control or score is promised to whoever reads it',
+    cure: 'Say what happened in the test. Another golfer may differ.',
+  }),
+  word({
+    kind: 'outcome-unmeasured',
+    pattern: suiting,
+    expected: 'what the shots can show: they tell of the golfers who hit, and not whom it suits',
+    cure: 'Leave it out, or say who hit; the page prints the club speed of each golfer.',
+  }),
+  word({
+    kind: 'outcome-unmeasured',
+    pattern: eased,
+    expected: 'what the shots can show',
+    cure: notTested('how easy it is to hit'),
+  }),
+  word({
+    kind: 'outcome-unmeasured',
+    pattern: placed,
+    expected: 'what the shots can show',
+    cure: notTested('where a ball ends up on a course'),
+  }),
+  word({
+    kind: 'personal-data',
+    pattern: health,
+    expected: 'nothing of the health of anybody: that is for the golfer alone to tell',
+    cure: 'Take it out; where it bears on the shots, say only what the golfer agreed to.',
+    mayBeDenied: false,
+  }),
 ];

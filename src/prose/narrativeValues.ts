@@ -112,7 +112,7 @@ export function printValues(tokens: Token[], telling: Telling, charts: Narrative
       const resolved = resolveReference(wordsOf(child), telling, names);
       printed.set(child, {
         resolved,
-        ...print(resolved, child, children.slice(at + 1), inParagraph, linkTo),
+        ...print(resolved, child, { after: children.slice(at + 1), inParagraph }, linkTo),
       });
     });
   });
@@ -142,8 +142,7 @@ function chartAlone(
 function print(
   resolved: Resolved,
   token: Token,
-  after: readonly Token[],
-  inParagraph: boolean,
+  { after, inParagraph }: { readonly after: readonly Token[]; readonly inParagraph: boolean },
   linkTo: (chart: string) => string,
 ): Pick<Printed, 'html' | 'repeated'> {
   const opened = (text: string): string => escapeXml(startsSentence(token) ? capitalised(text) : text);

@@ -94,7 +94,7 @@ export function additiveModel(cells: readonly Cell[], level: number): AdditiveMo
   const gaps = pairsOf(treatments).map(([a, b]) => {
     const standardError = Math.sqrt(residualVariance * (spread(a, a) + spread(b, b) - 2 * spread(a, b)));
     const estimate = at(raw, a) - at(raw, b);
-    return { a, b, ...familyInterval(estimate, standardError, residualDf, level, treatments) };
+    return { a, b, ...familyInterval({ estimate, standardError, df: residualDf }, level, treatments) };
   });
   return {
     test: { statistic, df, p: fUpper(statistic, df[0], df[1]) },

@@ -25,7 +25,11 @@ export function blockGaps(cells: readonly Cell[], level: number): readonly Block
     if (differences.length < 2) return { ...gap, ...shared };
     const { n, variance } = moments(differences);
     if (!(variance > 0)) return { ...gap, ...shared };
-    const own = familyInterval(gap.estimate, Math.sqrt(variance / n), n - 1, level, 2);
+    const own = familyInterval(
+      { estimate: gap.estimate, standardError: Math.sqrt(variance / n), df: n - 1 },
+      level,
+      2,
+    );
     if (own.ci[1] - own.ci[0] <= gap.ci[1] - gap.ci[0]) return { ...gap, ...shared };
     return { a: gap.a, b: gap.b, ...own, direct: n, ruledBy: 'own-pair' };
   });

@@ -63,8 +63,13 @@ export function commonSlope(observations: readonly Observation[], level: number)
     const apart = first.x - second.x;
     const standardError = Math.sqrt(residualVariance * (1 / first.n + 1 / second.n + (apart * apart) / sxx));
     const estimate = first.y - second.y - slope * apart;
-    return [{ a, b, ...familyInterval(estimate, standardError, residualDf, level, count) }];
+    return [{ a, b, ...familyInterval({ estimate, standardError, df: residualDf }, level, count) }];
   });
   const error = Math.sqrt(residualVariance / sxx);
-  return { slope: familyInterval(slope, error, residualDf, level, 2), residualDf, residualVariance, gaps };
+  return {
+    slope: familyInterval({ estimate: slope, standardError: error, df: residualDf }, level, 2),
+    residualDf,
+    residualVariance,
+    gaps,
+  };
 }

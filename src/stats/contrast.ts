@@ -30,5 +30,5 @@ export function contrast(terms: readonly ContrastTerm[], level: number, family =
   const df = 1 / compensatedSum(terms.map(({ group }, i) => (at(parts, i) / squared) ** 2 / (group.n - 1)));
   const estimate = compensatedSum(terms.map(({ weight, group }) => weight * group.mean));
   const standardError = Math.sqrt(squared);
-  return familyInterval(estimate, standardError, df, level, family);
+  return familyInterval({ estimate, standardError, df }, level, family);
 }

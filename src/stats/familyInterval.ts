@@ -1,16 +1,14 @@
 import { criticalRange } from './distributions/criticalRange.ts';
 import { studentizedRangeUpper } from './distributions/studentizedRange.ts';
 import { tQuantile, tTwoSided } from './distributions/t.ts';
-import type { GapInterval } from './gapInterval.ts';
+import type { EstimatedGap, GapInterval } from './gapInterval.ts';
 
 /**
  * Interval and p of a gap among all pairs of `family` groups: Student's t for two, else the studentized range
  * on the q scale divided by sqrt(2).
  */
 export function familyInterval(
-  estimate: number,
-  standardError: number,
-  df: number,
+  { estimate, standardError, df }: EstimatedGap,
   level: number,
   family: number,
 ): GapInterval {

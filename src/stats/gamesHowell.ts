@@ -28,6 +28,5 @@ export function gamesHowellPair(groups: readonly Moments[], a: number, b: number
   if (first === undefined || second === undefined) {
     throw new RangeError(`gamesHowell: no groups ${a} and ${b} among ${k}`);
   }
-  const { estimate, standardError, df } = welchGap('gamesHowell', first, second);
-  return { a, b, ...familyInterval(estimate, standardError, df, level, k) };
+  return { a, b, ...familyInterval(welchGap('gamesHowell', first, second), level, k) };
 }

@@ -13,6 +13,9 @@ export interface GapInterval {
   readonly level: number;
 }
 
+/** A gap without its interval; `df` are those of its standard error. */
+export type EstimatedGap = Pick<GapInterval, 'estimate' | 'standardError' | 'df'>;
+
 /** The gap of groups number `a` minus `b` (places in the list handed in, a < b). */
 export interface PairGap extends GapInterval {
   readonly a: number;

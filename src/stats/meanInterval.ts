@@ -15,7 +15,7 @@ export function meanInterval(values: readonly number[], level: number): GapInter
   requireFraction('meanInterval', 'level', level);
   const { n, mean, variance } = moments(values);
   if (!(variance > 0)) throw new StatisticsError('no-spread', 'meanInterval', 'all values are equal');
-  return familyInterval(mean, Math.sqrt(variance / n), n - 1, level, 2);
+  return familyInterval({ estimate: mean, standardError: Math.sqrt(variance / n), df: n - 1 }, level, 2);
 }
 
 /** Prediction interval of one further value: mean -+ t sd sqrt(1 + 1/n). Errors as `meanInterval`. */

@@ -1,5 +1,5 @@
 import { familyInterval } from './familyInterval.ts';
-import type { GapInterval } from './gapInterval.ts';
+import type { EstimatedGap, GapInterval } from './gapInterval.ts';
 import type { Moments } from './moments.ts';
 import { requireAtLeast, requireFraction, StatisticsError } from './statisticsError.ts';
 
@@ -12,16 +12,11 @@ import { requireAtLeast, requireFraction, StatisticsError } from './statisticsEr
  */
 export function welchT(a: Moments, b: Moments, level: number): GapInterval {
   requireFraction('welchT', 'level', level);
-  const { estimate, standardError, df } = welchGap('welchT', a, b);
-  return familyInterval(estimate, standardError, df, level, 2);
+  return familyInterval(welchGap('welchT', a, b), level, 2);
 }
 
 /** Estimate a - b, its standard error and Satterthwaite's df; `statistic` names the caller in errors. */
-export function welchGap(
-  statistic: string,
-  a: Moments,
-  b: Moments,
-): { readonly estimate: number; readonly standardError: number; readonly df: number } {
+export function welchGap(statistic: string, a: Moments, b: Moments): EstimatedGap {
   requireAtLeast(statistic, 'values a group', Math.min(a.n, b.n), 2);
   const ofA = a.variance / a.n;
   const ofB = b.variance / b.n;

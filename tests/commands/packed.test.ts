@@ -59,13 +59,16 @@ const manifest: {
 } = JSON.parse(readFileSync('package.json', 'utf8'));
 
 describe('the package', () => {
-  test('holds no test, no content but its reference, and no TypeScript for Node', () => {
+  test('holds no test, no example, no content but its reference, and no TypeScript for Node', () => {
     expect(readdirSync(shop.program).sort()).toEqual(
       ['.github', 'CHANGELOG.md', 'LICENSE', 'README.md', 'content', 'lib', 'package.json', 'public', 'src']
         .concat('tsconfig.json')
         .sort(),
     );
     expect(readdirSync(join(shop.program, 'content'))).toEqual(['README.md']);
+    const components = readdirSync(join(shop.program, 'src/components'));
+    expect(components).toContain('Answer.astro');
+    expect(components.filter((name) => /example/.test(name))).toEqual([]);
     const compiled = readdirSync(join(shop.program, 'lib'), { recursive: true, encoding: 'utf8' });
     expect(compiled.filter((path) => /\.\w+$/.test(path) && !path.endsWith('.js'))).toEqual([]);
   });

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { expect, test } from 'vitest';
 import { problemKinds } from '../../src/problems/kinds.ts';
+import { isExample } from '../structure/exampleFiles.ts';
 
 /** What a kind is named by in a comment counts for nothing. */
 const withoutComments = (code: string): string =>
@@ -12,7 +13,7 @@ function codeOf(folder: string, but: string): string {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
     .map((entry) => resolve(entry.parentPath, entry.name))
-    .filter((path) => path !== resolve(but))
+    .filter((path) => path !== resolve(but) && !isExample(path))
     .map((path) => withoutComments(readFileSync(path, 'utf8')))
     .join('\n');
 }

@@ -1,15 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { answerWords, quoted, sayShort } from '../../src/prose/english/answerWords.ts';
 import { statusTable } from '../../src/prose/english/method/statusTable.ts';
 import { answers } from '../../src/prose/english/method/answers.ts';
 import { glossary } from '../../src/prose/glossary.ts';
+import { isExample } from '../structure/exampleFiles.ts';
 
 const table = 'prose/english/answerWords.ts';
 
 const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
-  .filter((file) => /\.(ts|astro)$/.test(file))
+  .filter((file) => /\.(ts|astro)$/.test(file) && !isExample(resolve('src', file)))
   .map((file) => ({ file, text: readFileSync(join('src', file), 'utf8') }));
 
 describe('an answer is worded in one file', () => {

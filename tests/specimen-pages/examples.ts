@@ -1,32 +1,38 @@
-import type { Report } from '../../src/kit/report.ts';
-import type { ComponentExamples, Example } from './example.ts';
-import * as firstScreen from './examples/firstScreen.ts';
-import * as parts from './examples/parts.ts';
-import * as sections from './examples/sections.ts';
-import * as tables from './examples/tables.ts';
+import type { Example, Examples } from '../../src/components/example.ts';
+import type { SiteContent } from '../../src/site/siteContent.ts';
 
 /** One example with the page it has on the specimen site. */
 export interface PlacedExample extends Example {
+  /** File name of the component without its ending. */
   readonly component: string;
   /** Its page: `/specimens/<component>/<number>/`. */
   readonly number: string;
 }
 
-const all: readonly ComponentExamples[] = [
-  ...Object.values(firstScreen),
-  ...Object.values(tables),
-  ...Object.values(parts),
-  ...Object.values(sections),
-];
+/** Beside its component, as `Answer.example.ts` beside `Answer.astro`, so nothing has to be listed. */
+const all = import.meta.glob<Examples>('../../src/components/*.example.ts', {
+  eager: true,
+  import: 'examples',
+});
 
-/** Every example of every component, made of these reports. */
-export function placedExamples(reports: readonly Report[]): readonly PlacedExample[] {
-  const find = (slug: string): Report => {
-    const report = reports.find(({ source }) => source.slug === slug);
-    if (report === undefined) throw new Error(`There is no report ${slug} to make examples of.`);
-    return report;
+/** Every example of every component, made of the site of `triedContent.ts`. */
+export function placedExamples({
+  reports,
+  brand,
+}: Pick<SiteContent, 'reports' | 'brand'>): readonly PlacedExample[] {
+  const report = (slug: string) => {
+    const found = reports.find(({ source }) => source.slug === slug);
+    if (found === undefined) throw new Error(`There is no report ${slug} to make examples of.`);
+    return found;
   };
-  return all.flatMap(({ component, examples }) =>
-    examples(find).map((example, index) => ({ ...example, component, number: String(index + 1) })),
+  return Object.entries(all).flatMap(([path, examples]) =>
+    examples({ report, brand }).map((example, index) => ({
+      ...example,
+      component: componentAt(path),
+      number: String(index + 1),
+    })),
   );
 }
+
+/** `Answer` of the path of `Answer.astro` or `Answer.example.ts`. */
+export const componentAt = (path: string): string => path.replace(/^.*\//, '').replace(/\..*$/, '');

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
+import { exampleFiles, isExample } from './exampleFiles.ts';
 import { exportsAndReads } from './exportsAndReaders.ts';
 
 const src = resolve('src');
@@ -20,13 +21,18 @@ const readIn = (parts: readonly ReturnType<typeof exportsAndReads>[]): ReadonlyS
 const timesIn = (file: string, name: string): number =>
   readFileSync(file, 'utf8').match(new RegExp(`\\b${name}\\b`, 'g'))?.length ?? 0;
 
-const parts = sourcesIn(src).map((file) => ({ file, ...exportsAndReads(file) }));
+/** Examples of page components are read by their place, and read as tests do. */
+const parts = sourcesIn(src)
+  .filter((file) => !isExample(file))
+  .map((file) => ({ file, ...exportsAndReads(file) }));
 /** Beside `src` itself the framework's configuration, and what writes the reference of keys. */
 const inSrc = readIn([
   ...parts,
   ...[resolve('astro.config.mjs'), ...sourcesIn(resolve('tests/readme'))].map(exportsAndReads),
 ]);
-const inTests = readIn(sourcesIn(resolve('tests')).map(exportsAndReads));
+const inTests = readIn(
+  [...sourcesIn(resolve('tests')), ...exampleFiles(resolve('src/components'))].map(exportsAndReads),
+);
 const unread = parts.flatMap(({ file, exported }) =>
   exported
     .filter((name) => !readByName.has(name) && !inSrc.has(`${file} ${name}`) && !inSrc.has(`${file} *`))

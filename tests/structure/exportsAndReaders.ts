@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import ts from 'typescript';
+import { codeOf } from './codeOf.ts';
 
 /** What a source file gives to others and takes from them. */
 export interface ExportsAndReads {
@@ -15,8 +15,18 @@ export interface Read {
   readonly name: string;
 }
 
-/** The exports of a TypeScript or Astro file, and every export of other files that it imports. */
+const known = new Map<string, ExportsAndReads>();
+
+/** The exports of a TypeScript or Astro file, and every export of other files that it imports; each file is read once. */
 export function exportsAndReads(file: string): ExportsAndReads {
+  const before = known.get(file);
+  if (before !== undefined) return before;
+  const found = exportsAndReadsOf(file);
+  known.set(file, found);
+  return found;
+}
+
+function exportsAndReadsOf(file: string): ExportsAndReads {
   const exported: string[] = [];
   const reads: Read[] = [];
   for (const code of codeOf(file)) {
@@ -34,15 +44,6 @@ export function exportsAndReads(file: string): ExportsAndReads {
       reads.push({ file: resolve('src', path), name: '*' });
   }
   return { exported, reads };
-}
-
-/** The TypeScript of a file: all of it, or the head and the scripts of an Astro component. */
-function codeOf(file: string): readonly string[] {
-  const text = readFileSync(file, 'utf8');
-  if (!file.endsWith('.astro')) return [text];
-  const head = /^---\n(.*?)\n---/s.exec(text)?.[1] ?? '';
-  const scripts = [...text.matchAll(/<script[^>]*>(.*?)<\/script>/gs)].map(([, script = '']) => script);
-  return [head, ...scripts];
 }
 
 function exportedBy(statement: ts.Statement): readonly string[] {

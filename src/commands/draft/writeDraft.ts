@@ -29,17 +29,9 @@ interface Draft {
  *
  * @throws errors of the disk
  */
-export function writeDraft({
-  contentDir,
-  slug,
-  files,
-  people,
-  read,
-  openColumns,
-  shop,
-  disk,
-}: Draft): 'written' | 'taken' {
-  const told = files.map(({ name }) => fromFileName(name, people));
+export function writeDraft(draft: Draft): 'written' | 'taken' {
+  const { contentDir, slug, files, read, shop, disk } = draft;
+  const told = files.map(({ name }) => fromFileName(name, draft.people));
   const text = draftReport({
     slug,
     title: [...new Set(told.map(({ title }) => title))].join(', '),
@@ -47,7 +39,7 @@ export function writeDraft({
     varied: read.varied,
     session: files.map(({ name }) => name),
     understood: read.understood,
-    openColumns,
+    openColumns: draft.openColumns,
     usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
   });

@@ -58,6 +58,13 @@ function childOf(block: Written, step: string | number): unknown {
 const pairOf = (map: YAMLMap, step: string | number): Pair | undefined =>
   map.items.find(({ key }) => isScalar(key) && String(key.value) === String(step));
 
+/** A key that is not there yet, and behind which other one it goes where it has a place. */
+interface NewPair {
+  readonly key: string;
+  readonly to: Answer;
+  readonly after: string | undefined;
+}
+
 /** The stretch of the text that the edit changes; null where that cannot be told from the text alone. */
 export function spliceFor(
   { block, step, to }: Edited,
@@ -68,7 +75,7 @@ export function spliceFor(
     const pair = pairOf(block, step);
     if (pair !== undefined)
       return to === null ? withoutPair(block, pair, place) : withValue(pair, to, block, place);
-    return to === null ? null : withPair(block, String(step), to, after, place);
+    return to === null ? null : withPair(block, { key: String(step), to, after }, place);
   }
   if (typeof step !== 'number') return null;
   const item = block.items[step];
@@ -94,14 +101,7 @@ function withValue(pair: Pair, to: Answer, map: YAMLMap, { text, newline }: Plac
   return { start: start.colon, end: lineEnd, words: text.slice(end, lineEnd) + words };
 }
 
-function withPair(
-  map: YAMLMap,
-  key: string,
-  to: Answer,
-  after: string | undefined,
-  place: Place,
-): Splice | null {
-  const { text, newline } = place;
+function withPair(map: YAMLMap, { key, to, after }: NewPair, { text, newline }: Place): Splice | null {
   const last = (after === undefined ? undefined : pairOf(map, after)) ?? map.items.at(-1);
   if (map.flow === true) {
     const words = onOneLine({ [key]: to }).slice(1, -1);

@@ -50,7 +50,9 @@ export function joinOrderSheet(
       if (entry === undefined) return row;
       const own = contenderOf(clubName(row, file.file));
       if (own !== null || !saysNothing(row)) {
-        problems.push(...contradiction(row, file.file, own, entry, contenderOf));
+        const listed = entry.contender === null ? null : contenderOf(entry.contender);
+        if (own !== null && listed !== null && own !== listed && !row.warmUp)
+          problems.push(contradiction(row, file.file, entry));
         return { ...row, round: row.round ?? entry.round };
       }
       return {
@@ -160,24 +162,14 @@ function mismatch(
   );
 }
 
-function contradiction(
-  row: ShotRow,
-  file: string,
-  own: string | null,
-  entry: OrderEntry,
-  contenderOf: (name: string) => string | null,
-): readonly Problem[] {
-  const listed = entry.contender === null ? null : contenderOf(entry.contender);
-  if (own === null || listed === null || own === listed || row.warmUp) return [];
-  return [
-    makeProblem(
-      'order-sheet-differs',
-      { file, line: row.line },
-      {
-        expected: `${entry.contender ?? ''}, as line ${entry.line} of the order sheet has it`,
-        found: clubName(row, file),
-        cure: 'What the session file says holds. Correct the order sheet if the order was changed while hitting.',
-      },
-    ),
-  ];
+function contradiction(row: ShotRow, file: string, { contender, line }: OrderEntry): Problem {
+  return makeProblem(
+    'order-sheet-differs',
+    { file, line: row.line },
+    {
+      expected: `${contender ?? ''}, as line ${line} of the order sheet has it`,
+      found: clubName(row, file),
+      cure: 'What the session file says holds. Correct the order sheet if the order was changed while hitting.',
+    },
+  );
 }

@@ -47,13 +47,14 @@ function isTurned(metric: MetricId, side: PositiveSide | null): boolean {
   return upright && side !== positive;
 }
 
-function statedUnit(
-  block: Block,
-  index: number,
-  heading: Heading,
-  metric: MetricId,
-  report: Report,
-): UnitId | null {
+/** A column of a block, and the metric that it is taken for. */
+interface Headed {
+  readonly block: Block;
+  readonly index: number;
+  readonly metric: MetricId;
+}
+
+function statedUnit({ block, index, metric }: Headed, heading: Heading, report: Report): UnitId | null {
   const { dimension } = metrics[metric];
   const { units: above } = block.statements;
   const aboveAll = above.get(metric) ?? above.get(dimension);
@@ -80,13 +81,8 @@ function statedUnit(
   return fitting[0] ?? null;
 }
 
-function metricColumn(
-  block: Block,
-  index: number,
-  metric: MetricId,
-  override: ColumnOverride | null,
-  report: Report,
-): MetricColumn | null {
+function metricColumn(headed: Headed, override: ColumnOverride | null, report: Report): MetricColumn | null {
+  const { block, index, metric } = headed;
   const heading = block.headings[index];
   if (heading === undefined) return null;
   const place = { line: block.line, column: index + 1, columnName: heading.text };
@@ -119,7 +115,7 @@ function metricColumn(
     index,
     heading: heading.text,
     headingLine: block.line,
-    unit: overridden ?? statedUnit(block, index, heading, metric, report),
+    unit: overridden ?? statedUnit(headed, heading, report),
     turned: isTurned(metric, override?.positive ?? (side === 'contradiction' ? null : side)),
     class: override?.class ?? heading.class ?? metrics[metric].usualClass,
   };
@@ -149,7 +145,7 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
     for (const [index, { text }] of block.headings.entries()) {
       if (!sameHeading(text, override.heading)) continue;
       taken.add(index);
-      add(metricColumn(block, index, metric, override, report));
+      add(metricColumn({ block, index, metric }, override, report));
     }
   }
   const contenders = namedContenders(block, options);
@@ -161,7 +157,7 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
     if (meaning.kind === 'role') {
       roles.set(meaning.role, [...(roles.get(meaning.role) ?? []), index]);
     } else if (meaning.kind === 'metric' && !overridden.has(meaning.metric)) {
-      add(metricColumn(block, index, meaning.metric, null, report));
+      add(metricColumn({ block, index, metric: meaning.metric }, null, report));
     } else if (meaning.kind === 'ambiguous' && !meaning.metrics.some((metric) => overridden.has(metric))) {
       const names = meaning.metrics.map((metric) => metrics[metric].name);
       report(

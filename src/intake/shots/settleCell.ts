@@ -41,30 +41,17 @@ function sideSign(side: PositiveSide, metric: MetricId): number | null {
   }
 }
 
-const wrong = (
-  problem: ProblemKind,
-  expected: string,
-  found: string,
-  cure: string,
-  cureAtDesk?: string,
-): Settled => ({
+const wrong = (problem: ProblemKind, found: string, words: Omit<ProblemWords, 'found'>): Settled => ({
   kind: 'wrong',
   problem,
-  words: {
-    expected,
-    found: found.replaceAll('\0', '␀').slice(0, 80),
-    cure,
-    ...(cureAtDesk === undefined ? {} : { cureAtDesk }),
-  },
+  words: { ...words, found: found.replaceAll('\0', '␀').slice(0, 80) },
 });
 
 const bothSignAndLetter = (text: string): Settled =>
-  wrong(
-    'contradictory-sign',
-    'a sign or a letter for the side, not both',
-    text,
-    'keep the letter or the sign, whichever is right',
-  );
+  wrong('contradictory-sign', text, {
+    expected: 'a sign or a letter for the side, not both',
+    cure: 'keep the letter or the sign, whichever is right',
+  });
 
 /** Settles one cell of a column under the file's decimal mark; `letter` is the side named in a column of its own. */
 export function settleCell(
@@ -81,28 +68,32 @@ export function settleCell(
   if (cell.kind === 'not-a-number') {
     const expected = 'a number, or nothing where there was no reading';
     return text.includes('\0')
-      ? wrong('nul-byte', expected, text, 'export the session again: the file is damaged here')
-      : wrong('not-a-number', expected, text, leaveOutMisread.cure, leaveOutMisread.cureAtDesk);
+      ? wrong('nul-byte', text, { expected, cure: 'export the session again: the file is damaged here' })
+      : wrong('not-a-number', text, { expected, ...leaveOutMisread });
   }
   if (cell.unit !== null && !units[cell.unit].dimensions.includes(dimension)) {
-    return wrong('unit-contradiction', `a unit of ${name}`, text, 'correct the unit behind that number');
+    return wrong('unit-contradiction', text, {
+      expected: `a unit of ${name}`,
+      cure: 'correct the unit behind that number',
+    });
   }
   const named = cell.side ?? letter;
   if (letter !== null && (cell.signed || cell.side !== null)) return bothSignAndLetter(text);
   const side = named === null ? null : sideSign(named, metric);
   if (named !== null && side === null) {
-    return wrong('not-a-number', 'a number', text, `take the letter away: ${name} has no such side`);
+    return wrong('not-a-number', text, {
+      expected: 'a number',
+      cure: `take the letter away: ${name} has no such side`,
+    });
   }
   const sign = cell.negative ? -1 : 1;
   const unit = cell.unit ?? column.unit;
   const reading = chooseReading(cell.numeral, mark, (each) => isPossible(sign * each, metric, unit));
   if (reading === null) {
-    return wrong(
-      'decimal-mark-ambiguous',
-      'a number that can be read in one way',
-      text,
-      'write it without a thousands mark',
-    );
+    return wrong('decimal-mark-ambiguous', text, {
+      expected: 'a number that can be read in one way',
+      cure: 'write it without a thousands mark',
+    });
   }
   if (isSentinel(cell, sign * reading.value, metric, unit)) return { kind: 'sentinel' };
   if (reading.value === 0) {

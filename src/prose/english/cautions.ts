@@ -34,7 +34,7 @@ export function sayCaution(caution: Caution, telling: Telling): string {
     case 'depends-on-left-out':
       return leftOut(whose, facts.leftOut, facts.whole, about.metric);
     case 'uneven-readings':
-      return uneven(facts.of, things, name, pairs, telling);
+      return uneven(facts.of, caution, telling);
     case 'matters-unusual':
       return unusualMatters(facts, about.metric, telling);
     case 'golfers-apart':
@@ -92,16 +92,15 @@ function driftWords(
 /** Of whom more readings are missing; two are told by name, several among all they are beside. */
 function uneven(
   of: readonly string[],
-  things: string,
-  name: string,
-  pairs: readonly PairAnswer[],
+  { about, pairs }: Pick<Caution, 'about' | 'pairs'>,
   telling: Telling,
 ): string {
+  const { name } = metrics[about.metric];
   const [first] = pairs;
   const than =
     pairs.length === 1 && first !== undefined
       ? `than for ${telling.the(of.includes(first.ahead) ? first.behind : first.ahead)}`
-      : `than for others of ${things}`;
+      : `than for others of ${thingsOf(pairs, telling)}`;
   const average = of.length === 1 ? 'its average' : 'their averages';
   return `Readings of ${name} are missing more often for ${namesOf(of, telling)} ${than}, which could move ${average}.`;
 }

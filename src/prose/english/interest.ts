@@ -29,13 +29,20 @@ interface InterestSentence {
   readonly of: readonly InterestStatement[];
 }
 
+/** Those that are told together. */
+export const soldAndSupplied = (
+  statements: readonly InterestStatement[],
+): { readonly sold: readonly Of<'sells'>[]; readonly supplied: readonly Supplied[] } => ({
+  sold: statements.filter((told) => told.kind === 'sells'),
+  supplied: statements.filter((told) => told.kind === 'supply'),
+});
+
 /** The same, each sentence with what it tells. */
 export function interestTold(
   statements: readonly InterestStatement[],
   telling: InterestTelling,
 ): readonly InterestSentence[] {
-  const sold = statements.filter((told) => told.kind === 'sells');
-  const supplied = statements.filter((told) => told.kind === 'supply');
+  const { sold, supplied } = soldAndSupplied(statements);
   const further = statements.flatMap((told) =>
     told.kind === 'sells' || told.kind === 'supply'
       ? []

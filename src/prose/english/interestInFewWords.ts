@@ -4,6 +4,7 @@ import {
   all,
   furtherSentence,
   sellingSentence,
+  soldAndSupplied,
   supplyTold,
   told,
   weSell,
@@ -19,8 +20,7 @@ export function interestInFewWords(
   statements: readonly InterestStatement[],
   telling: InterestTelling,
 ): readonly string[] {
-  const sold = statements.filter((told) => told.kind === 'sells');
-  const supplied = statements.filter((told) => told.kind === 'supply');
+  const { sold, supplied } = soldAndSupplied(statements);
   return [
     ...soldAtAll(sold, telling),
     ...supplyTold(supplied, sold, telling).map(({ text }) => text),

@@ -48,7 +48,7 @@ function numbers(row: SwingRow, telling: Telling): string {
   const printing = unjudgedPrinting(printingFor(measure, telling));
   const differed = even.difference
     ? `within ${widest(difference, printing)} of each other`
-    : sided(difference, [a, b], measure, printing, telling);
+    : sided(row, printing, telling);
   if (worth === null)
     return `${differed}; what that is worth is not known, as the file lacks the launch direction or the spin axis`;
   const costs = costOf(worth, [a, b], even.worth, telling);
@@ -86,14 +86,12 @@ function widest({ ci: [low, high] }: Difference, printing: Printing): string {
 }
 
 /** "1.2 to 2.4 mph faster with Short", "anything from 3 mph faster with Heron to 0.2 slower". */
-function sided(
-  { estimate, ci: [low, high] }: Difference,
-  [a, b]: Sides,
-  measure: MetricId,
-  printing: Printing,
-  telling: Telling,
-): string {
+function sided({ measure, a, b, difference }: SwingRow, printing: Printing, telling: Telling): string {
   const { axis } = comparisonOf(measure);
+  const {
+    estimate,
+    ci: [low, high],
+  } = difference;
   if (low >= 0)
     return `${oneSidedRange({ estimate, ci: [low, high] }, printing, true)} ${axis.more} with ${telling.the(a)}`;
   if (high <= 0) {

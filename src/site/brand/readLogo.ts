@@ -38,17 +38,20 @@ export function readLogo(folder: ContentFolder, file: string, place: Place): Rea
 
 const refused = (problem: Problem): ReadLogo => ({ logo: null, problems: [problem] });
 
+const unreadable = (
+  file: string,
+  place: Place,
+  words: { readonly expected: string; readonly cure: string },
+): ReadLogo => refused(makeProblem('logo-unreadable', place, { ...words, found: file }));
+
 function svgLogo(file: string, bytes: Uint8Array, place: Place): ReadLogo {
   const { text } = decodeText(file, bytes);
   const cleaned = text === null ? null : cleanLogo(text);
   if (cleaned === null) {
-    return refused(
-      makeProblem('logo-unreadable', place, {
-        expected: 'a drawing as SVG that says how large it is (viewBox, or width and height)',
-        found: file,
-        cure: 'Save it anew from the drawing program as “plain SVG”, or as PNG.',
-      }),
-    );
+    return unreadable(file, place, {
+      expected: 'a drawing as SVG that says how large it is (viewBox, or width and height)',
+      cure: 'Save it anew from the drawing program as “plain SVG”, or as PNG.',
+    });
   }
   const { svg, takenOut } = cleaned;
   const name = `${sha256(new TextEncoder().encode(svg)).slice(0, 12)}.svg`;
@@ -61,13 +64,10 @@ function svgLogo(file: string, bytes: Uint8Array, place: Place): ReadLogo {
 function pngLogo(file: string, bytes: Uint8Array, place: Place): ReadLogo {
   const size = pngSize(bytes);
   if (size === null) {
-    return refused(
-      makeProblem('logo-unreadable', place, {
-        expected: 'a picture that is PNG by what it holds, not by its name alone',
-        found: file,
-        cure: 'Save it anew as PNG.',
-      }),
-    );
+    return unreadable(file, place, {
+      expected: 'a picture that is PNG by what it holds, not by its name alone',
+      cure: 'Save it anew as PNG.',
+    });
   }
   const name = `${sha256(bytes).slice(0, 12)}.png`;
   return { logo: { name, ...withinRoom(size), content: { kind: 'png', bytes } }, problems: [] };

@@ -65,7 +65,7 @@ export function randomEffects(studies: readonly Study[], level: number): RandomE
       ci: [estimate - half, estimate + half],
       level,
     },
-    hartungKnapp: familyInterval(estimate, knapp, df, level, 2),
+    hartungKnapp: familyInterval({ estimate, standardError: knapp, df }, level, 2),
     prediction: reach === null ? null : [estimate - reach, estimate + reach],
   };
 }

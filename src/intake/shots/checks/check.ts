@@ -68,7 +68,11 @@ export function written(value: number, id: MetricId, column: ShotColumn | undefi
   return units[unit].id === '1' ? `${metrics[id].name} ${number}` : `${metrics[id].name} ${number} ${unit}`;
 }
 
-interface CheckWords {
+/** What is wrong with some shots. */
+export interface Failed {
+  /** The metric whose column is named; null where it concerns the shots as such. */
+  readonly metric: MetricId | null;
+  readonly shots: readonly Shot[];
   readonly expected: string;
   /** What the first of the shots says. */
   readonly found: string;
@@ -90,13 +94,11 @@ function linesOf(shots: readonly Shot[]): string {
 export function problemOf(
   kind: ProblemKind,
   session: Session,
-  id: MetricId | null,
-  shots: readonly Shot[],
-  words: CheckWords,
+  { metric, shots, ...words }: Failed,
 ): readonly Problem[] {
   const [first] = shots;
   if (first === undefined) return [];
-  const column = id === null ? undefined : session.columns[id];
+  const column = metric === null ? undefined : session.columns[metric];
   const found =
     shots.length === 1 ? words.found : `${words.found}; ${shots.length} shots in all, ${linesOf(shots)}`;
   return [

@@ -43,7 +43,9 @@ export const checkEstimated: Check = (session) =>
     if (common === null) return [];
     const alike = readingsOf(session, [id]).filter(({ value }) => value[id] === common.value);
     const { name } = metrics[id];
-    return problemOf('column-looks-estimated', session, id, alike.map(({ shot }) => shot).slice(0, 1), {
+    return problemOf('column-looks-estimated', session, {
+      metric: id,
+      shots: alike.map(({ shot }) => shot).slice(0, 1),
       expected: `${name} that differs from shot to shot`,
       found: `the same number on ${common.count} of ${common.of} shots`,
       cure: `say under "columns" in the report whether the monitor measured ${name}; it is treated as estimated`,

@@ -1,4 +1,5 @@
-import { halfStep, problemOf, readingsOf, written, type Check } from './check.ts';
+import { halfStep, readingsOf, type Check } from './check.ts';
+import { readingsProblem } from './readingsProblem.ts';
 
 const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
@@ -7,7 +8,6 @@ const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180)
  * without air.
  */
 export const checkFlightShape: Check = (session) => {
-  const { columns } = session;
   const rounding = halfStep(session, 'descent_angle') + halfStep(session, 'launch_angle');
   const shallow = readingsOf(session, ['descent_angle', 'launch_angle']).filter(
     ({ value }) => value.launch_angle > 0 && value.descent_angle < value.launch_angle - rounding,
@@ -19,34 +19,20 @@ export const checkFlightShape: Check = (session) => {
       4;
     return value.launch_angle > 0 && value.apex + halfStep(session, 'apex') < least;
   });
-  const [first] = shallow;
-  const [lowest] = low;
   return [
-    ...(first === undefined
-      ? []
-      : problemOf(
-          'descent-shallow',
-          session,
-          'descent_angle',
-          shallow.map(({ shot }) => shot),
-          {
-            expected: 'a descent angle above the launch angle',
-            found: `${written(first.value.descent_angle, 'descent_angle', columns.descent_angle)} after ${written(first.value.launch_angle, 'launch_angle', columns.launch_angle)}`,
-            cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
-          },
-        )),
-    ...(lowest === undefined
-      ? []
-      : problemOf(
-          'apex-low',
-          session,
-          'apex',
-          low.map(({ shot }) => shot),
-          {
-            expected: 'a height that this carry and launch angle need',
-            found: `${written(lowest.value.apex, 'apex', columns.apex)} for ${written(lowest.value.carry, 'carry', columns.carry)}`,
-            cure: 'check the unit of the height: feet, yards and metres are easily mixed up',
-          },
-        )),
+    ...readingsProblem(
+      'descent-shallow',
+      { session, metric: 'descent_angle', failing: shallow },
+      ({ print }) => ({
+        expected: 'a descent angle above the launch angle',
+        found: `${print('descent_angle')} after ${print('launch_angle')}`,
+        cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
+      }),
+    ),
+    ...readingsProblem('apex-low', { session, metric: 'apex', failing: low }, ({ print }) => ({
+      expected: 'a height that this carry and launch angle need',
+      found: `${print('apex')} for ${print('carry')}`,
+      cure: 'check the unit of the height: feet, yards and metres are easily mixed up',
+    })),
   ];
 };

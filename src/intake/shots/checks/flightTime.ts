@@ -1,10 +1,10 @@
-import { halfStep, problemOf, readingsOf, written, type Check } from './check.ts';
+import { halfStep, readingsOf, type Check } from './check.ts';
+import { readingsProblem } from './readingsProblem.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /** C11: carry over hang time, the mean speed over the ground, is below the ground speed at the start. */
 export const checkFlightTime: Check = (session) => {
-  const { columns } = session;
   const failing = readingsOf(session, ['carry', 'hang_time', 'ball_speed', 'launch_angle']).filter(
     ({ value }) => {
       const shortest = value.carry - halfStep(session, 'carry');
@@ -14,19 +14,12 @@ export const checkFlightTime: Check = (session) => {
       return shortest / longest >= start;
     },
   );
-  const [first] = failing;
-  if (first === undefined) return [];
-  const { value } = first;
-  const fastest = value.ball_speed * Math.cos(radians(value.launch_angle));
-  return problemOf(
-    'flight-too-fast',
-    session,
-    'hang_time',
-    failing.map(({ shot }) => shot),
-    {
+  return readingsProblem('flight-too-fast', { session, metric: 'hang_time', failing }, ({ value, print }) => {
+    const fastest = value.ball_speed * Math.cos(radians(value.launch_angle));
+    return {
       expected: `a hang time above ${(value.carry / fastest).toFixed(1)} s for this carry and ball speed`,
-      found: `${written(value.hang_time, 'hang_time', columns.hang_time)} for ${written(value.carry, 'carry', columns.carry)}`,
+      found: `${print('hang_time')} for ${print('carry')}`,
       cure: 'check the units of carry, ball speed and hang time; air only slows a ball down',
-    },
-  );
+    };
+  });
 };

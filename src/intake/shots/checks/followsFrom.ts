@@ -1,7 +1,8 @@
 import type { ProblemKind } from '../../../problems/kinds.ts';
 import type { MetricId } from '../../../trade/metrics.ts';
 import type { Session } from '../../session.ts';
-import { problemOf, readingsOf, written, type Check, type Reading } from './check.ts';
+import { readingsOf, type Check, type Reading } from './check.ts';
+import { readingsProblem } from './readingsProblem.ts';
 
 /** A reading that follows from two others of the same shot. */
 interface Relation<Id extends MetricId> {
@@ -24,14 +25,13 @@ export function followsFrom<Id extends MetricId>({
   expected,
   cure,
 }: Relation<Id>): Check {
+  const [one, other] = parts;
   return (session) => {
     const failing = readingsOf(session, [whole, ...parts]).filter(({ value }) => fails(value, session));
-    const [first] = failing;
-    if (first === undefined) return [];
-    const { value } = first;
-    const [own, one, other] = [whole, ...parts].map((id) => written(value[id], id, session.columns[id]));
-    const shots = failing.map(({ shot }) => shot);
-    const found = `${own} beside ${one} and ${other}`;
-    return problemOf(kind, session, whole, shots, { expected: expected(value), found, cure });
+    return readingsProblem(kind, { session, metric: whole, failing }, ({ value, print }) => ({
+      expected: expected(value),
+      found: `${print(whole)} beside ${print(one)} and ${print(other)}`,
+      cure,
+    }));
   };
 }

@@ -1,5 +1,6 @@
 import { impactSpin } from '../../../flight/impactSpin.ts';
-import { problemOf, readingsOf, shots, written, type Check, type Reading } from './check.ts';
+import { readingsOf, shots, type Check, type Reading } from './check.ts';
+import { readingsProblem } from './readingsProblem.ts';
 
 /** Degrees of spin loft beyond which the ball slides on the face and the formula no longer holds. Our judgement. */
 const mostSpinLoft = 40;
@@ -10,7 +11,6 @@ type SpinIds = 'spin_rate' | 'club_speed' | 'dynamic_loft' | 'attack_angle';
 /** C7: measured spin against the impact formula, for drivers and irons. */
 export const checkImpactSpin: Check = (session, { club }) => {
   if (club === 'wedge') return [];
-  const { columns } = session;
   const ratio = ({ value }: Reading<SpinIds>): number =>
     value.spin_rate / impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
   const failing = readingsOf(session, ['spin_rate', 'club_speed', 'dynamic_loft', 'attack_angle']).filter(
@@ -20,20 +20,17 @@ export const checkImpactSpin: Check = (session, { club }) => {
       return ratio(reading) < share[0] || ratio(reading) > share[1];
     },
   );
-  const [first] = failing;
-  if (first === undefined) return [];
-  const { value } = first;
-  const formula = impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
-  return problemOf(
+  return readingsProblem(
     'spin-against-impact',
-    session,
-    'spin_rate',
-    failing.map(({ shot }) => shot),
-    {
-      expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
-      found: written(value.spin_rate, 'spin_rate', columns.spin_rate),
-      cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
-      forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
+    { session, metric: 'spin_rate', failing },
+    ({ value, print }) => {
+      const formula = impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
+      return {
+        expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
+        found: print('spin_rate'),
+        cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
+        forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
+      };
     },
   );
 };

@@ -1,4 +1,5 @@
-import { halfStep, problemOf, readingsOf, written, type Check } from './check.ts';
+import { halfStep, readingsOf, type Check } from './check.ts';
+import { readingsProblem } from './readingsProblem.ts';
 
 /** How far along from path to face the ball may start; outside is questioned. Our judgement. */
 const share = [0.4, 1.1] as const;
@@ -10,7 +11,6 @@ const leastGap = 2;
  * Broadie 2018, by way of a summary).
  */
 export const checkLaunchBetween: Check = (session) => {
-  const { columns } = session;
   const rounding = halfStep(session, 'launch_direction') + halfStep(session, 'club_path');
   const failing = readingsOf(session, ['launch_direction', 'face_angle', 'club_path']).filter(({ value }) => {
     const gap = value.face_angle - value.club_path;
@@ -19,18 +19,13 @@ export const checkLaunchBetween: Check = (session) => {
     const along = (value.launch_direction - value.club_path) / gap;
     return along < share[0] - room || along > share[1] + room;
   });
-  const [first] = failing;
-  if (first === undefined) return [];
-  const { value } = first;
-  return problemOf(
+  return readingsProblem(
     'launch-outside-face-and-path',
-    session,
-    'launch_direction',
-    failing.map(({ shot }) => shot),
-    {
+    { session, metric: 'launch_direction', failing },
+    ({ print }) => ({
       expected: 'a start direction between club path and face angle, nearer the face',
-      found: `${written(value.launch_direction, 'launch_direction', columns.launch_direction)} with ${written(value.face_angle, 'face_angle', columns.face_angle)} and ${written(value.club_path, 'club_path', columns.club_path)}`,
+      found: `${print('launch_direction')} with ${print('face_angle')} and ${print('club_path')}`,
       cure: 'check the sign of the three columns; off-centre strikes and weak face readings do this too',
-    },
+    }),
   );
 };

@@ -21,7 +21,9 @@ export const checkMissingReadings: Check = (session) => {
     const { id, without } = first;
     const names = own.map(({ id: each }) => metrics[each].name);
     const all = without.length === counted.length;
-    return problemOf('readings-missing', session, id, without, {
+    return problemOf('readings-missing', session, {
+      metric: id,
+      shots: without,
       expected: `${joined(names, 'and')} for every shot`,
       found: all ? 'no reading at all' : 'no reading',
       cure: 'nothing need be done: averages use the shots that have a reading, and the page says how many',

@@ -31,7 +31,9 @@ function repeatedNumbers(session: Session): readonly Problem[] {
       );
     }),
   );
-  return problemOf('shot-number-repeated', session, null, repeated, {
+  return problemOf('shot-number-repeated', session, {
+    metric: null,
+    shots: repeated,
     expected: 'a number of its own for each shot',
     found: `shot ${repeated[0]?.shotNo ?? ''} twice in a row, with different readings`,
     cure: 'check whether it is one shot recorded twice; delete one row, or give the second its own number',
@@ -50,7 +52,9 @@ function fallingTimes(session: Session): readonly Problem[] {
     latest.set(hitter, time);
     return before !== undefined && comparable(before, time) && time < before;
   });
-  return problemOf('times-not-rising', session, null, falling, {
+  return problemOf('times-not-rising', session, {
+    metric: null,
+    shots: falling,
     expected: 'rows in the order of hitting, so that times rise',
     found: `${falling[0]?.time ?? ''} below a later time`,
     cure: 'sort the rows by time, or say "rows: not-in-hit-order" in the report; the order decides what a gap can be put down to',
@@ -107,7 +111,9 @@ function missingShots(session: Session): readonly Problem[] {
   const [first] = counted.flatMap(({ shots, gaps }) => (gaps > 0 ? shots.slice(0, 1) : []));
   const unexplained = sumOf(counted) - session.warmUps;
   if (first === undefined || unexplained <= 0) return [];
-  return problemOf('shots-missing', session, null, [first], {
+  return problemOf('shots-missing', session, {
+    metric: null,
+    shots: [first],
     expected: 'shot numbers without gaps',
     found: `${unexplained} ${unexplained === 1 ? 'number is' : 'numbers are'} missing from the count`,
     cure: 'say in the report why these shots are not in the file',
@@ -139,7 +145,9 @@ function lateStarts(session: Session): readonly Problem[] {
   if (earliest === undefined || missing <= Math.max(0, session.warmUps - gaps)) return [];
   const { first, before } = earliest;
   const numbers = before === 1 ? 'shot 1' : `shots 1 to ${before}`;
-  return problemOf('first-shots-missing', session, null, [first], {
+  return problemOf('first-shots-missing', session, {
+    metric: null,
+    shots: [first],
     expected: 'a count of shots from 1',
     found: `a count from ${first.shotNo ?? ''}`,
     cure: `if ${numbers} were warm-ups or belong to somebody else, say so under "plan: {warm_up: ...}"; else export the session again`,

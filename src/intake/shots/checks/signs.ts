@@ -45,18 +45,14 @@ function judge(session: Session, pairs: readonly Pair[], id: MetricId, words: Wo
   const n = pairs.length;
   const t = (-r * Math.sqrt(n - 2)) / Math.sqrt(Math.max(1 - r * r, Number.MIN_VALUE));
   const certain = r < 0 && n >= fewest && tUpper(t, n - 2) < level;
-  return problemOf(
-    'sign-flipped',
-    session,
-    id,
-    pairs.slice(0, 1).map(({ shot }) => shot),
-    {
-      severity: certain ? 'error' : 'warning',
-      expected: `${words.behaviour} to the right when the face is open to the path`,
-      found: `${r < 0 ? 'the opposite' : 'hardly any link'} (correlation ${r.toFixed(2)} over ${n} shots)`,
-      cure: `check which side ${words.name}, face and path count as positive, and whether the hitter's hand is stated right; "positive: left" under "columns" in the report turns a column`,
-    },
-  );
+  return problemOf('sign-flipped', session, {
+    metric: id,
+    shots: pairs.slice(0, 1).map(({ shot }) => shot),
+    severity: certain ? 'error' : 'warning',
+    expected: `${words.behaviour} to the right when the face is open to the path`,
+    found: `${r < 0 ? 'the opposite' : 'hardly any link'} (correlation ${r.toFixed(2)} over ${n} shots)`,
+    cure: `check which side ${words.name}, face and path count as positive, and whether the hitter's hand is stated right; "positive: left" under "columns" in the report turns a column`,
+  });
 }
 
 /**

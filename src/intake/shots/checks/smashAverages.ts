@@ -15,7 +15,9 @@ export const checkSmashAverages: Check = (session) => {
       meanOf(own.map(({ value }) => value.ball_speed)) / meanOf(own.map(({ value }) => value.club_speed));
     const ofRatios = meanOf(own.map(({ value }) => value.ball_speed / value.club_speed));
     if (ofMeans.toFixed(2) === ofRatios.toFixed(2) || Math.abs(ofMeans - ofRatios) < tie) return [];
-    return problemOf('smash-averages-differ', session, 'smash', [first.shot], {
+    return problemOf('smash-averages-differ', session, {
+      metric: 'smash',
+      shots: [first.shot],
       expected: 'one average smash factor, whichever way it is taken',
       found: `${ofMeans.toFixed(3)} from the average speeds, ${ofRatios.toFixed(3)} from each shot (${contender})`,
       cure: 'nothing need be done; do not read anything into the second decimal of this average',

@@ -19,29 +19,21 @@ export const checkSmashBound: Check = (session) => {
   const high = least.filter(({ ratio }) => ratio > questioned && ratio <= impossible);
   const found = (ratio: number | undefined): string => `${(ratio ?? 0).toFixed(2)} at the least`;
   return [
-    ...problemOf(
-      'smash-above-bound',
-      session,
-      'ball_speed',
-      beyond.map(({ shot }) => shot),
-      {
-        severity: 'error',
-        expected: `ball speed at most ${impossible} times club speed`,
-        found: found(beyond[0]?.ratio),
-        cure: 'check the units of both speeds; if they are right, leave these shots out with that reason',
-      },
-    ),
-    ...problemOf(
-      'smash-above-bound',
-      session,
-      'ball_speed',
-      high.map(({ shot }) => shot),
-      {
-        expected: `ball speed at most about ${questioned.toFixed(2)} times club speed`,
-        found: found(high[0]?.ratio),
-        cure: 'keep the shots; the monitor reads club speed at one point of the head, and an off-centre strike can do this',
-        forReader: `${shots(high.length)} ${high.length === 1 ? 'shows' : 'show'} more ball speed than the club speed allows, so the monitor's club speed is in doubt.`,
-      },
-    ),
+    ...problemOf('smash-above-bound', session, {
+      metric: 'ball_speed',
+      shots: beyond.map(({ shot }) => shot),
+      severity: 'error',
+      expected: `ball speed at most ${impossible} times club speed`,
+      found: found(beyond[0]?.ratio),
+      cure: 'check the units of both speeds; if they are right, leave these shots out with that reason',
+    }),
+    ...problemOf('smash-above-bound', session, {
+      metric: 'ball_speed',
+      shots: high.map(({ shot }) => shot),
+      expected: `ball speed at most about ${questioned.toFixed(2)} times club speed`,
+      found: found(high[0]?.ratio),
+      cure: 'keep the shots; the monitor reads club speed at one point of the head, and an off-centre strike can do this',
+      forReader: `${shots(high.length)} ${high.length === 1 ? 'shows' : 'show'} more ball speed than the club speed allows, so the monitor's club speed is in doubt.`,
+    }),
   ];
 };

@@ -13,7 +13,9 @@ export const checkUnitSniff: Check = (session, { club }) => {
   const middle = fromCanonical(median(readings.map(({ value }) => value.ball_speed)), 'mph');
   const looksLike = club === 'driver' && middle < usual[0] ? 'm/s' : middle > usual[1] ? 'km/h' : null;
   if (looksLike === null) return [];
-  return problemOf('unit-suspicious', session, 'ball_speed', [first.shot], {
+  return problemOf('unit-suspicious', session, {
+    metric: 'ball_speed',
+    shots: [first.shot],
     expected: `a middle ball speed between ${usual[0]} and ${usual[1]} mph`,
     found: `${middle.toFixed(1)} mph, which looks like ${looksLike}`,
     cure: `check the unit in the heading; if it is ${looksLike}, say so there or under "columns" in the report`,

@@ -15,15 +15,21 @@ import { afterTested, type ChartFinding } from './chartFinding.ts';
 /** Statuses under which the one ahead is said to be ahead. */
 const ahead: readonly PairAnswer['status'][] = ['clear', 'size-uncertain', 'small', 'cause-unclear'];
 
+/** The answer about a pair, and the chart that is about it. */
+export interface ChartedAnswer {
+  readonly block: AnswerBlock;
+  readonly answer: PairAnswer;
+  /** The chart's own heading. */
+  readonly heading: string;
+}
+
 /**
  * The difference seen beside what chance alone makes, with the answer: "Carry of balls, one golfer: Heron 12 yd past Wren,
- * by chance typically 2; clear difference." `heading` is the chart's own.
+ * by chance typically 2; clear difference."
  */
 export function luckFound(
-  block: AnswerBlock,
-  answer: PairAnswer,
+  { block, answer, heading }: ChartedAnswer,
   metric: MetricFindings,
-  heading: string,
   telling: Telling,
 ): ChartFinding {
   const printing = printingFor(metric.id, telling);
@@ -58,10 +64,8 @@ export function luckFound(
 
 /** For how many golfers the one ahead was ahead by its averages: "Shafts, eight golfers. On average Sorrel ...". */
 export function golfersFound(
-  block: AnswerBlock,
-  answer: PairAnswer,
+  { block, answer, heading }: ChartedAnswer,
   { byHitter }: PairFindings,
-  heading: string,
   telling: Telling,
 ): ChartFinding {
   const flip = (answer.ahead === answer.about.a ? 1 : -1) * (answer.by === 'less' ? -1 : 1);
@@ -87,12 +91,18 @@ export function golfersFound(
   };
 }
 
+/** What is compared with what it would be with every shot counted. */
+interface WithLeftOut {
+  readonly answers: readonly PairAnswer[];
+  readonly pairs: readonly PairFindings[];
+  /** How many shots were left out. */
+  readonly leftOut: number;
+}
+
 /** Whether the answer is another one with every shot counted. */
 export function leftOutFound(
   block: AnswerBlock,
-  answers: readonly PairAnswer[],
-  pairs: readonly PairFindings[],
-  leftOut: number,
+  { answers, pairs, leftOut }: WithLeftOut,
   telling: Telling,
 ): ChartFinding {
   const changed = pairs.filter(({ overlays }) => overlays.includes('depends-on-left-out'));

@@ -1,5 +1,4 @@
 import { printDifference } from '../../../printSteps.ts';
-import type { AnswerBlock, PairAnswer } from '../../../statement.ts';
 import { printingFor, type Telling } from '../../../telling.ts';
 import { modelPrinting } from '../../../unjudgedPrinting.ts';
 import type { YardsPart, YardsSplit } from '../../../yardsSplit.ts';
@@ -7,7 +6,7 @@ import { headOf } from '../../answerHead.ts';
 import { toldInBrief } from '../../answersInBrief.ts';
 import { inShortUnit } from '../../statementInBrief.ts';
 import { partNameInBrief } from '../../yards.ts';
-import { headingFound } from './pairCharts.ts';
+import { headingFound, type ChartedAnswer } from './pairCharts.ts';
 import type { ChartFinding } from './chartFinding.ts';
 
 /**
@@ -15,13 +14,11 @@ import type { ChartFinding } from './chartFinding.ts';
  * about 11 of 12 yd from ball speed."
  */
 export function yardsFound(
-  block: AnswerBlock,
-  { about }: PairAnswer,
+  { block, answer, heading }: ChartedAnswer,
   { gap, parts, ahead, behind }: YardsSplit,
-  heading: string,
   telling: Telling,
 ): ChartFinding {
-  const printing = modelPrinting(printingFor(about.metric, telling));
+  const printing = modelPrinting(printingFor(answer.about.metric, telling));
   const print = (si: number): string => printDifference(si, printing);
   const told = parts.filter((part) => part.told).toSorted((x, y) => Math.abs(y.value) - Math.abs(x.value));
   const nameOf = ({ id }: YardsPart): string =>

@@ -1,0 +1,39 @@
+import { withTold, type Examples } from './example.ts';
+
+export const examples: Examples = ({ report }) => [
+  {
+    name: 'two heads of one golfer, in metres and yards',
+    props: withTold(report('two-heads')),
+    shows: [
+      'class="of-2"',
+      '<th scope="col">Hawthorn Long 90</th>',
+      'scope="row"',
+      'sd is the standard deviation of single shots',
+      'Within 14 metres',
+      'Within 15 yards',
+      'Calculated, not measured: ',
+      'data-units="yards" hidden',
+      '/reports/two-heads/details/#all-numbers',
+    ],
+    hides: ['undefined', 'NaN'],
+  },
+  {
+    name: 'six shafts of long names, with prices',
+    props: withTold(report('six-shafts')),
+    shows: [
+      'class="of-6"',
+      'Price',
+      '€149',
+      'Supplied by',
+      'lent by its distributor',
+      'Seen, not tested for: ',
+    ],
+    hides: ['undefined', 'NaN'],
+  },
+  {
+    name: 'eight golfers, whose averages have no range',
+    props: withTold(report('eight-golfers')),
+    shows: ['Averages of all shots of eight golfers', 'compared golfer by golfer'],
+    hides: ['>sd ', 'undefined'],
+  },
+];

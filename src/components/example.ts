@@ -1,0 +1,36 @@
+import type { DrawnFigure } from '../charts/figure.ts';
+import type { Report } from '../kit/report.ts';
+import type { Brand } from '../site/brand/brand.ts';
+import { toldTwice } from '../site/toldTwice.ts';
+
+/** One named case of a page component: documentation, page of the specimen and test at once. */
+export interface Example {
+  readonly name: string;
+  readonly props: Readonly<Record<string, unknown>>;
+  /** Words that a reader must find. */
+  readonly shows: readonly string[];
+  /** Words that must not be there. */
+  readonly hides?: readonly string[];
+  /** Ids that its links lead to and that stand elsewhere on its page. */
+  readonly leadsTo?: readonly string[];
+}
+
+/** What examples are made of: the site of the content that tries the pages. */
+export interface ExampleSite {
+  /** @throws where there is no such report */
+  readonly report: (slug: string) => Report;
+  readonly brand: Brand;
+}
+
+/** The cases of the component beside which they stand: `<Name>.example.ts` beside `<Name>.astro`. */
+export type Examples = (site: ExampleSite) => readonly Example[];
+
+/** What most parts of a report's page are given. */
+export const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
+
+/** @throws where the report has no such chart */
+export function drawn({ figures }: Report, id: string): DrawnFigure {
+  const figure = figures.find((one) => one.id === id);
+  if (figure?.kind !== 'drawn') throw new Error(`There is no chart ${id} to show.`);
+  return figure;
+}
