@@ -17,7 +17,7 @@ interface Block extends ForAllReports {
 }
 
 /** What is asked of where, with what ball and in front of what the shots were hit. */
-export const conditionQuestions = {
+const conditionQuestions = {
   place: {
     answer: text('indoors or outdoors, and where').exactOptional(),
     drafted: 'Indoors or outdoors, and where, such as indoors, net at 4 m?',
