@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { words } from '../findings/shape/basics.ts';
+import { contenderQuestions } from '../intake/authored/contender.ts';
 import { hitterQuestions } from '../intake/authored/hitter.ts';
 import type { Sheet } from '../intake/authored/sheet.ts';
 import type { Source } from '../intake/authored/source.ts';
@@ -134,6 +135,7 @@ export const publicationSchema = z.strictObject({
         soldHere,
         price,
         build: sheetOf('its build sheet'),
+        ...publishedShape(contenderQuestions),
       }),
     )
     .describe('where each contender came from, and what it costs'),
@@ -187,12 +189,13 @@ export function publicationOf(
       supplied: interests.supplied ?? null,
       sentence: interests.sentence ?? null,
     },
-    supply: front.contenders.map(({ id, suppliedBy, soldHere: sold, price: asked, build }) => ({
-      id,
-      suppliedBy: kindAndWords(suppliedBy),
-      soldHere: sold,
-      price: asked ?? null,
-      build: itemsOf(build ?? {}),
+    supply: front.contenders.map((contender) => ({
+      id: contender.id,
+      suppliedBy: kindAndWords(contender.suppliedBy),
+      soldHere: contender.soldHere,
+      price: contender.price ?? null,
+      build: itemsOf(contender.build ?? {}),
+      ...publishedAnswers(contenderQuestions, contender),
     })),
     golfers: front.hitters.map((golfer) => ({
       id: golfer.id,

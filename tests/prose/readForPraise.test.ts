@@ -30,7 +30,7 @@ const letStand: Readonly<Record<string, string>> = {
   'exclusions[] (a shot).reason': 'as above',
   'exclusions[] (a limit).rule': 'as above',
   'exclusions[] (a limit).reason': 'as above',
-  'corrections[].what': 'what stood on the page',
+  'corrections[].what': 'what was put right, as it stood and stands',
   'corrections[].was': 'as above',
   'corrections[].now': 'as above',
   'replies[].from': 'names somebody',

@@ -92,7 +92,9 @@ export const frontAnswers = telling(
     matters: matters.describe('the smallest gap that a customer should care about').exactOptional(),
     plan: plan.describe('what was decided before hitting').exactOptional(),
     session: sessionFiles.describe('the shots; raw files are never edited'),
-    rows: oneOf(['not-in-hit-order'])
+    rows: telling(oneOf(['not-in-hit-order']), {
+      drafted: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
+    })
       .describe('where the rows do not stand in the order of hitting; state it in `plan.order`')
       .exactOptional(),
     order_sheet: fileInside
