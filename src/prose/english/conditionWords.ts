@@ -15,10 +15,11 @@ export interface ConditionWords {
   readonly inBrief: string | null | undefined;
 }
 
-type WordsOf<Key extends PropertyKey> = Readonly<Record<Key, ConditionWords>>;
+/** Null: the words stand in another line. */
+type WordsOf<Key extends PropertyKey> = Readonly<Record<Key, ConditionWords | null>>;
 
 /** In the order in which they stand in brief; the list has that of the questions. */
-export function placeWords({ conditions }: Front) {
+export function placeWords({ conditions }: Front): WordsOf<keyof typeof singleConditions> {
   const { place, surface, tee, temperature, wind, altitude, target, humidity } = conditions;
   return {
     place: { heading: 'Place', listed: place, inBrief: place },
@@ -29,11 +30,11 @@ export function placeWords({ conditions }: Front) {
     altitude: { heading: 'Altitude', listed: altitude, inBrief: after('altitude', altitude) },
     target: { heading: 'Target', listed: target, inBrief: after('target', target) },
     humidity: { heading: 'Humidity', listed: humidity, inBrief: null },
-  } satisfies WordsOf<keyof typeof singleConditions>;
+  };
 }
 
 /** The same of the ball, which may also stand among what was held for all. */
-export function ballWords({ conditions, held }: Front) {
+export function ballWords({ conditions, held }: Front): WordsOf<keyof typeof ballQuestions> {
   const { model, description, state, sameForAll } = conditions.ball ?? {};
   const whole = description ?? held.ball;
   const hit = model ?? whole ?? held.ball_model;
@@ -50,7 +51,7 @@ export function ballWords({ conditions, held }: Front) {
     },
     // Stands in place of the model.
     description: null,
-  } satisfies Readonly<Record<keyof typeof ballQuestions, ConditionWords | null>>;
+  };
 }
 
 function stateIn(words: string | undefined): string | null {
@@ -58,7 +59,7 @@ function stateIn(words: string | undefined): string | null {
 }
 
 /** The same of the monitor. */
-export function monitorWords(front: Front, session: Session) {
+export function monitorWords(front: Front, session: Session): WordsOf<keyof typeof monitorQuestions> {
   const { kind, flight, normalisedTo, lastCheck, statedAccuracy, accuracyStatedBy, software } =
     front.conditions.monitor ?? {};
   const inWords = statedAccuracy?.words ?? undefined;
@@ -79,7 +80,7 @@ export function monitorWords(front: Front, session: Session) {
     accuracy_stated_by: { heading: 'Who states it', listed: accuracyStatedBy, inBrief: null },
     columns: { heading: 'Measured or calculated', listed: readingsInWords(front, session), inBrief: null },
     software: { heading: 'Software', listed: software, inBrief: null },
-  } satisfies WordsOf<keyof typeof monitorQuestions>;
+  };
 }
 
 const after = (label: string, answer: string | undefined): string | undefined =>
