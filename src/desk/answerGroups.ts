@@ -1,11 +1,14 @@
+import { z } from 'zod';
 import { dotted, isBlock, type Block } from '../intake/authored/tree.ts';
 import type { Contender } from '../intake/authored/contender.ts';
+import { frontAnswers } from '../intake/authored/front.ts';
 import { idsIn } from '../intake/authored/idsIn.ts';
 import { answerFields, type AnswerField } from './answerFields.ts';
 import { fittedField, type SessionKnown } from './fittedField.ts';
 import { frontSchema } from './frontSchema.ts';
 import { directionsIn, gapsWithoutLine } from './metricAnswers.ts';
 import { fieldsForAll } from './sameForAll.ts';
+import { keyGroups } from './keyGroups.ts';
 import { isIn } from './keysWithin.ts';
 
 /** Answers that belong together, under a heading of their own. */
@@ -23,32 +26,51 @@ export interface AnswerPart {
   readonly fields: readonly AnswerField[];
 }
 
-const groupsOfKeys: readonly { id: string; heading: string; keys: readonly string[] }[] = [
-  {
-    id: 'test',
-    heading: 'The test',
-    keys: [
-      'title',
-      'date',
-      'question',
-      'summary',
-      'varied',
-      'primary',
-      'better',
-      'matters',
-      'modelled',
-      'columns',
-      'rows',
-      'order_sheet',
-      'invented_data',
-    ],
-  },
-  { id: 'compared', heading: 'What was compared', keys: ['contenders', 'held'] },
-  { id: 'golfers', heading: 'Who hit', keys: ['hitters'] },
-  { id: 'interests', heading: 'What you have to gain', keys: ['interests'] },
-  { id: 'conditions', heading: 'Where, and with what', keys: ['conditions'] },
-  { id: 'plan', heading: 'What was decided before hitting', keys: ['plan'] },
+/** Keys that other pages of the desk ask, or none: they come with files, with publication or after it. */
+const elsewhere = [
+  'published',
+  'status',
+  'withdrawn',
+  'superseded_by',
+  'aliases',
+  'session',
+  'exclusions',
+  'claims',
+  'corrections',
+  'replies',
+  'seen',
 ];
+
+const groupsOfKeys = keyGroups(
+  frontAnswers,
+  [
+    {
+      id: 'test',
+      heading: 'The test',
+      keys: [
+        'title',
+        'date',
+        'question',
+        'summary',
+        'varied',
+        'primary',
+        'better',
+        'matters',
+        'modelled',
+        'columns',
+        'rows',
+        'order_sheet',
+        'invented_data',
+      ],
+    },
+    { id: 'compared', heading: 'What was compared', keys: ['contenders', 'held'] },
+    { id: 'golfers', heading: 'Who hit', keys: ['hitters'] },
+    { id: 'interests', heading: 'What you have to gain', keys: ['interests'] },
+    { id: 'conditions', heading: 'Where, and with what', keys: ['conditions'] },
+    { id: 'plan', heading: 'What was decided before hitting', keys: ['plan'] },
+  ],
+  elsewhere,
+);
 
 /** Answers that the session files give, or that tell names apart: nothing to ask anybody. */
 const notAsked: ReadonlySet<string> = new Set(['match', 'heading', 'positive', 'class', 'article']);
@@ -98,7 +120,7 @@ function partsOf(key: string, tree: Block, known: Known): readonly AnswerPart[] 
   const answer = tree[key];
   if (key === 'contenders' && Array.isArray(answer)) return partsElsewhere(idsIn(answer), known);
   const fields = [
-    ...answerFields({ schema, answer, path: [key], required: !isOptionalBlock(key), called: null }),
+    ...answerFields({ schema, answer, path: [key], required: !isOptionalBlock(schema), called: null }),
     ...(key === 'matters'
       ? gapsWithoutLine({ of: [tree['primary'] ?? []].flat(), matters: answer, schema, path: [key] })
       : []),
@@ -135,8 +157,7 @@ const written = (one: unknown, key: string): string | null => {
 };
 
 /** Blocks that need not be there: what is asked in them is required only where the report says so. */
-const isOptionalBlock = (key: string): boolean =>
-  !['title', 'date', 'question', 'varied', 'primary', 'contenders', 'hitters'].includes(key);
+const isOptionalBlock = (schema: z.ZodType): boolean => schema instanceof z.ZodExactOptional;
 
 /** Every field of the groups in their order. */
 export const fieldsOf = (groups: readonly AnswerGroup[]): readonly AnswerField[] =>

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { exportChoices, type ExportChoice } from '../intake/authored/exports.ts';
 import { interestQuestions } from '../intake/authored/interests.ts';
 import { shopAnswers } from '../intake/authored/shop.ts';
@@ -8,15 +9,20 @@ import { answerFields, asChoice, type AnswerField } from './answerFields.ts';
 import type { AnswerGroup } from './answerGroups.ts';
 import { fieldLabel } from './fieldLabel.ts';
 import { frontSchema } from './frontSchema.ts';
+import { keyGroups } from './keyGroups.ts';
 import { gapsWithoutLine } from './metricAnswers.ts';
 
-const groupsOfKeys: readonly { id: string; heading: string; keys: readonly string[] }[] = [
-  { id: 'who', heading: 'Who you are', keys: ['name', 'address', 'contact', 'interests'] },
-  { id: 'brand', heading: 'Your name on the pages', keys: ['brand'] },
-  { id: 'defaults', heading: 'What is the same in every report', keys: ['defaults'] },
-  { id: 'reuse', heading: 'How others may use charts and data', keys: ['reuse'] },
-  { id: 'exports', heading: 'Pictures and wording', keys: ['exports', 'strict'] },
-];
+const groupsOfKeys = keyGroups(
+  shopAnswers,
+  [
+    { id: 'who', heading: 'Who you are', keys: ['name', 'address', 'contact', 'interests'] },
+    { id: 'brand', heading: 'Your name on the pages', keys: ['brand'] },
+    { id: 'defaults', heading: 'What is the same in every report', keys: ['defaults'] },
+    { id: 'reuse', heading: 'How others may use charts and data', keys: ['reuse'] },
+    { id: 'exports', heading: 'Pictures and wording', keys: ['exports', 'strict'] },
+  ],
+  ['schema'],
+);
 
 /** Metrics by which shops test the most. */
 const usualMetrics: readonly MetricId[] = ['carry', 'ball_speed', 'spin_rate'];
@@ -40,7 +46,7 @@ function fieldsOf(key: string, tree: Block, pictures: readonly string[]): readon
     schema,
     answer: tree[key],
     path: [key],
-    required: key === 'name',
+    required: !(schema instanceof z.ZodExactOptional),
     called: null,
   });
   return (

@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { words } from '../findings/shape/basics.ts';
+import { contenderQuestions } from '../intake/authored/contender.ts';
+import { hitterQuestions } from '../intake/authored/hitter.ts';
 import type { Sheet } from '../intake/authored/sheet.ts';
 import type { Source } from '../intake/authored/source.ts';
 import type { Session } from '../intake/session.ts';
 import { absoluteAddress } from './absoluteAddress.ts';
 import { licenceText } from './licences.ts';
 import { conditionsSchema, modelSchema, publishedConditions, publishedModel } from './publishedConditions.ts';
-import { said, yesOrNo } from './publishedWords.ts';
+import { publishedAnswers, publishedShape } from './publishedAnswers.ts';
+import { said } from './publishedWords.ts';
 
 const day = (what: string) => z.iso.date().describe(what);
 const asWritten = z.string().describe('as the shop wrote it');
@@ -132,6 +135,7 @@ export const publicationSchema = z.strictObject({
         soldHere,
         price,
         build: sheetOf('its build sheet'),
+        ...publishedShape(contenderQuestions),
       }),
     )
     .describe('where each contender came from, and what it costs'),
@@ -143,12 +147,7 @@ export const publicationSchema = z.strictObject({
         hand: words('right- or left-handed', { right: 'right-handed', left: 'left-handed' })
           .nullable()
           .describe('null: not recorded'),
-        handicapBand: said('a band of handicaps'),
-        linkToShop: said('how the golfer is tied to the shop or to a maker'),
-        sawClub: yesOrNo('whether the golfer could see which one it was'),
-        sawNumbers: yesOrNo('whether the golfer could see the numbers'),
-        usualClub: said("the golfer's usual club and loft"),
-        expectation: said('what the golfer expected beforehand'),
+        ...publishedShape(hitterQuestions),
       }),
     )
     .describe('who hit, without names'),
@@ -190,23 +189,19 @@ export function publicationOf(
       supplied: interests.supplied ?? null,
       sentence: interests.sentence ?? null,
     },
-    supply: front.contenders.map(({ id, suppliedBy, soldHere: sold, price: asked, build }) => ({
-      id,
-      suppliedBy: kindAndWords(suppliedBy),
-      soldHere: sold,
-      price: asked ?? null,
-      build: itemsOf(build ?? {}),
+    supply: front.contenders.map((contender) => ({
+      id: contender.id,
+      suppliedBy: kindAndWords(contender.suppliedBy),
+      soldHere: contender.soldHere,
+      price: contender.price ?? null,
+      build: itemsOf(contender.build ?? {}),
+      ...publishedAnswers(contenderQuestions, contender),
     })),
     golfers: front.hitters.map((golfer) => ({
       id: golfer.id,
       role: golfer.role,
       hand: golfer.hand ?? null,
-      handicapBand: golfer.handicapBand ?? null,
-      linkToShop: golfer.linkToShop ?? null,
-      sawClub: golfer.sawClub ?? null,
-      sawNumbers: golfer.sawNumbers ?? null,
-      usualClub: golfer.usualClub ?? null,
-      expectation: golfer.expectation ?? null,
+      ...publishedAnswers(hitterQuestions, golfer),
     })),
     conditions: publishedConditions(front),
     modelledWith: publishedModel(session),

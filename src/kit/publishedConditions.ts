@@ -1,38 +1,31 @@
 import { z } from 'zod';
+import { ballQuestions } from '../intake/authored/ball.ts';
+import { singleConditions } from '../intake/authored/conditions.ts';
 import type { Front } from '../intake/authored/front.ts';
+import { monitorQuestions } from '../intake/authored/monitor.ts';
 import type { Session } from '../intake/session.ts';
-import { said, yesOrNo } from './publishedWords.ts';
+import { publishedAnswers, publishedShape } from './publishedAnswers.ts';
+import { said } from './publishedWords.ts';
+
+const { place, surface, tee, ...around } = publishedShape(singleConditions);
+const { description, ...ballParts } = publishedShape(ballQuestions);
+const { kind, ...monitorParts } = publishedShape(monitorQuestions);
 
 /** Where and in front of what shots were hit, as `findings.json` holds it. */
 export const conditionsSchema = z.strictObject({
-  place: said('indoors or outdoors, and where'),
-  surface: said('mat, turf or other ground'),
-  tee: said('tee height or mat'),
-  ball: z
-    .strictObject({
-      description: said('the ball in one sentence'),
-      model: said('its model'),
-      state: said('new, used or range ball'),
-      sameForAll: yesOrNo('whether every shot was hit with the same model'),
-    })
-    .describe('the ball that was hit'),
-  temperature: said('temperature with its unit'),
-  altitude: said('altitude with its unit'),
-  wind: said('wind'),
-  humidity: said('humidity'),
-  target: said('what was aimed at'),
+  place,
+  surface,
+  tee,
+  ball: z.strictObject({ description, ...ballParts }).describe('the ball that was hit'),
+  ...around,
   monitor: z
     .strictObject({
-      kind: said('kind of launch monitor'),
+      kind,
       accuracy: said('accuracy of the monitor, in the words of whoever states it'),
       accuracyByMeasure: z
         .record(z.string(), z.string().describe('with its unit'))
         .describe('stated accuracy by id of the measure'),
-      accuracyStatedBy: said('who states the accuracy'),
-      flight: said('whether the flight was seen'),
-      normalisedTo: said('air and ball that distances are corrected to'),
-      lastCheck: said('when the monitor was last checked'),
-      software: said('version of its software'),
+      ...monitorParts,
     })
     .describe('what the shots were measured with'),
 });
@@ -53,36 +46,21 @@ export const modelSchema = z
   .nullable();
 
 export function publishedConditions({
-  conditions: { ball = {}, monitor = {}, ...around },
+  conditions: { ball = {}, monitor = {}, ...single },
 }: Pick<Front, 'conditions'>): z.infer<typeof conditionsSchema> {
-  return {
-    place: around.place ?? null,
-    surface: around.surface ?? null,
-    tee: around.tee ?? null,
-    ball: {
-      description: ball.description ?? null,
-      model: ball.model ?? null,
-      state: ball.state ?? null,
-      sameForAll: ball.sameForAll ?? null,
-    },
-    temperature: around.temperature ?? null,
-    altitude: around.altitude ?? null,
-    wind: around.wind ?? null,
-    humidity: around.humidity ?? null,
-    target: around.target ?? null,
+  const stated = monitor.statedAccuracy;
+  // In the order of the schema.
+  return conditionsSchema.parse({
+    ...publishedAnswers(singleConditions, single),
+    ball: publishedAnswers(ballQuestions, ball),
     monitor: {
-      kind: monitor.kind ?? null,
-      accuracy: monitor.statedAccuracy?.words ?? null,
+      ...publishedAnswers(monitorQuestions, monitor),
+      accuracy: stated?.words ?? null,
       accuracyByMeasure: Object.fromEntries(
-        Object.entries(monitor.statedAccuracy?.byMetric ?? {}).map(([id, { typed }]) => [id, typed]),
+        Object.entries(stated?.byMetric ?? {}).map(([id, { typed }]) => [id, typed]),
       ),
-      accuracyStatedBy: monitor.accuracyStatedBy ?? null,
-      flight: monitor.flight ?? null,
-      normalisedTo: monitor.normalisedTo ?? null,
-      lastCheck: monitor.lastCheck ?? null,
-      software: monitor.software ?? null,
     },
-  };
+  });
 }
 
 export function publishedModel({

@@ -1,16 +1,19 @@
-import { isReadingStated } from '../findings/fairness.ts';
-import type { Hitter } from '../intake/authored/hitter.ts';
+import { ballQuestions } from '../intake/authored/ball.ts';
+import { singleConditions } from '../intake/authored/conditions.ts';
+import type { Hitter, hitterQuestions } from '../intake/authored/hitter.ts';
+import { monitorQuestions } from '../intake/authored/monitor.ts';
+import type { planQuestions } from '../intake/authored/plan.ts';
+import { keysOf } from '../intake/authored/question.ts';
 import type { Source } from '../intake/authored/source.ts';
-import { flightModelHeading } from '../intake/modelledColumns.ts';
 import type { Session } from '../intake/session.ts';
-import { metrics } from '../trade/metrics.ts';
 import { dateInWords } from './date.ts';
+import { ballWords, monitorWords, placeWords, type ConditionWords } from './english/conditionWords.ts';
 import { orderInWords } from './english/order.ts';
 import { notRecorded, type DisclosureGroup, type DisclosureLine } from './disclosureGroup.ts';
 import { contenderLines, heldLines } from './sheetLines.ts';
 import { plannedInWords } from './plannedInWords.ts';
 import type { Telling } from './telling.ts';
-import { counted, listed } from './words.ts';
+import { counted } from './words.ts';
 
 interface Disclosed {
   readonly source: Source;
@@ -25,8 +28,8 @@ export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
   const groups: readonly { readonly title: string; readonly lines: readonly DisclosureLine[] }[] = [
     { title: 'Who hit', lines: people(facts) },
     { title: 'Shots', lines: shots(facts) },
-    { title: 'Place', lines: place(facts.source) },
-    { title: 'Ball', lines: ball(facts.source) },
+    { title: 'Place', lines: place(facts) },
+    { title: 'Ball', lines: ball(facts) },
     { title: 'Monitor', lines: monitor(facts) },
     { title: `What was the same for every ${front.varied}`, lines: heldLines(front) },
     ...front.contenders.map((contender) => ({
@@ -53,23 +56,25 @@ function people({ source }: Disclosed): readonly DisclosureLine[] {
     if (hitters.length === 1) return answers[0] ?? null;
     return hitters.map(({ id }, index) => `${id}: ${answers[index] ?? notRecorded}`).join('; ');
   };
-  return [
-    ['Golfers', counted(hitters.length, 'golfer')],
-    ['Who', each(({ role }) => role)],
-    ['Hand', each(({ hand }) => hand)],
-    ['Handicap band', each(({ handicapBand }) => handicapBand)],
-    ['Links to the shop or to makers', each(({ linkToShop }) => linkToShop)],
-    ['Could see which one was hit', each(({ sawClub }) => yesNo(sawClub))],
-    ['Could see the numbers', each(({ sawNumbers }) => yesNo(sawNumbers))],
-    ['Usual club', each(({ usualClub }) => usualClub)],
-    ['Expected by who hit', each(({ expectation }) => expectation)],
-    [
+  const answers = {
+    role: ['Who', each(({ role }) => role)],
+    hand: ['Hand', each(({ hand }) => hand)],
+    handicap_band: ['Handicap band', each(({ handicapBand }) => handicapBand)],
+    link_to_shop: ['Links to the shop or to makers', each(({ linkToShop }) => linkToShop)],
+    saw_club: ['Could see which one was hit', each(({ sawClub }) => yesNo(sawClub))],
+    saw_numbers: ['Could see the numbers', each(({ sawNumbers }) => yesNo(sawNumbers))],
+    usual_club: ['Usual club', each(({ usualClub }) => usualClub)],
+    expectation: ['Expected by who hit', each(({ expectation }) => expectation)],
+    consent: [
       'Agreed to be shown',
       each(({ consent: { date } }) =>
         date === null ? 'yes' : `yes, on ${dateInWords(date, source.locale)}`,
       ),
     ],
-  ];
+    // A name: never printed.
+    match: null,
+  } satisfies Lines<keyof typeof hitterQuestions>;
+  return [['Golfers', counted(hitters.length, 'golfer')], ...linesIn(answers)];
 }
 
 function shots({ source, session, telling }: Disclosed): readonly DisclosureLine[] {
@@ -83,81 +88,56 @@ function shots({ source, session, telling }: Disclosed): readonly DisclosureLine
   const reasons = [
     ...new Set(left.map(({ excluded }) => `${excluded?.rule ?? ''}: ${excluded?.reason ?? ''}`)),
   ];
-  const planned = plannedInWords(findings.design.plan, front.plan?.date);
-  return [
-    ['Shots recorded', counts.join(', ')],
-    ['Order', orderInWords(findings.design.order)],
-    ['Order planned', front.plan?.order],
-    ['Random seed', front.plan?.seed],
-    [
+  const answers = {
+    recorded: ['Shots recorded', counts.join(', ')],
+    hit: ['Order', orderInWords(findings.design.order)],
+    order: ['Order planned', front.plan?.order],
+    seed: ['Random seed', front.plan?.seed],
+    warm_up: [
       'Warm-up',
       session.warmUps > 0 ? `${session.warmUps} warm-up swings in the file, not counted` : front.plan?.warmUp,
     ],
-    ['Left out', left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`],
-    ['Rule for leaving out', front.plan?.exclusionRule],
-    ['Rule for stopping', front.plan?.stoppingRule],
-    ['Planned in advance', planned],
-    ['What we expected', front.plan?.expectation],
-  ];
+    leftOut: [
+      'Left out',
+      left.length === 0 ? 'none' : `${counted(left.length, 'shot')}; ${reasons.join('; ')}`,
+    ],
+    exclusion_rule: ['Rule for leaving out', front.plan?.exclusionRule],
+    stopping_rule: ['Rule for stopping', front.plan?.stoppingRule],
+    date: ['Planned in advance', plannedInWords(findings.design.plan, front.plan?.date)],
+    // The shots that were hit are held against it.
+    shots_per_contender: null,
+    expectation: ['What we expected', front.plan?.expectation],
+  } satisfies Lines<keyof typeof planQuestions | 'recorded' | 'hit' | 'leftOut'>;
+  return linesIn(answers);
 }
 
-function place({ front: { conditions } }: Source): readonly DisclosureLine[] {
-  return [
-    ['Place', conditions.place],
-    ['Surface', conditions.surface],
-    ['Tee', conditions.tee],
-    ['Temperature', conditions.temperature],
-    ['Altitude', conditions.altitude],
-    ['Wind', conditions.wind],
-    ['Humidity', conditions.humidity],
-    ['Target', conditions.target],
-  ];
+/** The lines of a block, one for each question; null where another line says it. */
+type Lines<Key extends PropertyKey> = Readonly<Record<Key, DisclosureLine | null>>;
+
+const linesIn = (lines: Lines<string>): readonly DisclosureLine[] =>
+  Object.values(lines).filter((line) => line !== null);
+
+function place({ source }: Disclosed): readonly DisclosureLine[] {
+  return conditionLines(keysOf(singleConditions), placeWords(source.front));
 }
 
-function ball({ front }: Source): readonly DisclosureLine[] {
+function ball({ source: { front } }: Disclosed): readonly DisclosureLine[] {
   if (/\bballs?\b/i.test(front.varied)) return [['Ball', 'what was compared: see below']];
-  const { ball: hit } = front.conditions;
-  const whole = hit?.description ?? front.held.ball;
-  return [
-    ['Ball', hit?.model ?? whole ?? front.held.ball_model],
-    ['New, used or range', hit?.state ?? front.held.ball_state ?? stateIn(whole)],
-    ['Same ball for all', yesNo(hit?.sameForAll) ?? (front.held.ball === undefined ? null : 'yes')],
-  ];
-}
-
-function stateIn(words: string | undefined): string | null {
-  return /\b(new|used|range)\b/i.exec(words ?? '')?.[0]?.toLowerCase() ?? null;
+  return conditionLines(keysOf(ballQuestions), ballWords(front));
 }
 
 function monitor({ source, session }: Disclosed): readonly DisclosureLine[] {
-  const { monitor: device } = source.front.conditions;
-  const accuracy = device?.statedAccuracy;
-  const stated =
-    accuracy?.words ??
-    (accuracy === undefined
-      ? undefined
-      : Object.entries(accuracy.byMetric)
-          .map(([metric, value]) => `${metric.replace(/_/g, ' ')} ±${value.typed.replace(/^±\s*/, '')}`)
-          .join(', '));
-  const classes = Map.groupBy(Object.values(session.columns), (column) => {
-    if (column.heading === flightModelHeading) return 'calculated by our flight model, to about 6%';
-    return column.class === 'measured' && !isReadingStated(source.front, column.metric)
-      ? 'not stated; treated as measured'
-      : column.class;
+  return conditionLines(keysOf(monitorQuestions), monitorWords(source.front, session));
+}
+
+function conditionLines<Key extends string>(
+  keys: readonly Key[],
+  words: Readonly<Record<Key, ConditionWords | null>>,
+): readonly DisclosureLine[] {
+  return keys.flatMap((key) => {
+    const own = words[key];
+    return own === null ? [] : [[own.heading, own.listed] as const];
   });
-  const columns = [...classes].map(
-    ([kind, own]) => `${kind}: ${listed(own.map(({ metric }) => metrics[metric].name))}`,
-  );
-  return [
-    ['Kind', device?.kind],
-    ['Accuracy as stated', stated],
-    ['Who states it', device?.accuracyStatedBy],
-    ['Measured or calculated', columns.length === 0 ? null : columns.join('; ')],
-    ['Flight seen', device?.flight],
-    ['Distances corrected to', device?.normalisedTo],
-    ['Last checked', device?.lastCheck],
-    ['Software', device?.software],
-  ];
 }
 
 function money({ front: { interests } }: Source): readonly DisclosureLine[] {

@@ -1,5 +1,10 @@
+import { ballQuestions } from '../intake/authored/ball.ts';
+import { answerTo } from '../intake/authored/camelKeys.ts';
+import { singleConditions } from '../intake/authored/conditions.ts';
 import type { Front } from '../intake/authored/front.ts';
+import { monitorQuestions } from '../intake/authored/monitor.ts';
 import type { PlaceOf } from '../intake/authored/places.ts';
+import type { Questions } from '../intake/authored/question.ts';
 import type { Sheet } from '../intake/authored/sheet.ts';
 import type { Path } from '../intake/authored/tree.ts';
 import type { Problem, Severity } from '../problems/problem.ts';
@@ -58,28 +63,29 @@ function asked({ question }: Front): readonly Written[] {
 }
 
 function toldOf({ contenders, held, conditions, interests }: Front): readonly Written[] {
-  const { ball, monitor } = conditions;
   return [
     ...inSheet(['held'], held),
     ...contenders.flatMap(({ id, suppliedBy, build }) => [
       { path: ['contenders', id, 'supplied_by'], text: suppliedBy.words },
       ...inSheet(['contenders', id, 'build'], build ?? {}),
     ]),
-    ...(['place', 'surface', 'tee', 'target'] as const).map((key) => ({
-      path: ['conditions', key],
-      text: conditions[key],
-    })),
-    { path: ['conditions', 'ball'], text: ball?.description },
-    { path: ['conditions', 'ball', 'model'], text: ball?.model },
-    { path: ['conditions', 'ball', 'state'], text: ball?.state },
-    { path: ['conditions', 'monitor', 'kind'], text: monitor?.kind },
-    { path: ['conditions', 'monitor', 'flight'], text: monitor?.flight },
+    ...answered(['conditions'], singleConditions, conditions),
+    ...answered(['conditions', 'ball'], ballQuestions, conditions.ball ?? {}),
+    ...answered(['conditions', 'monitor'], monitorQuestions, conditions.monitor ?? {}),
     { path: ['interests', 'supplied'], text: interests.supplied },
     { path: ['interests', 'sentence'], text: interests.sentence },
     { path: ['interests', 'paid_by'], text: interests.paidBy.words },
     { path: ['interests', 'commission_or_gifts'], text: interests.commissionOrGifts.words },
     { path: ['interests', 'seen_before'], text: interests.seenBefore.words },
   ];
+}
+
+/** The answers of a block that its questions say are read. */
+function answered(path: Path, questions: Questions, answers: object): readonly Written[] {
+  return Object.entries(questions).flatMap(([key, { readForPraise }]) => {
+    const text = answerTo(answers, key);
+    return readForPraise && typeof text === 'string' ? [{ path: [...path, key], text }] : [];
+  });
 }
 
 function inSheet(path: Path, { also = {}, ...items }: Sheet): readonly Written[] {

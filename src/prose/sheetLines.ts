@@ -1,5 +1,5 @@
 import { capitalised } from './words.ts';
-import type { Contender } from '../intake/authored/contender.ts';
+import type { Contender, contenderQuestions } from '../intake/authored/contender.ts';
 import { sheetItems, type Sheet, type SheetItem } from '../intake/authored/sheet.ts';
 import type { Source } from '../intake/authored/source.ts';
 import { dateInWords } from './date.ts';
@@ -43,15 +43,25 @@ export function heldLines({ held, contenders }: Source['front']): readonly Discl
 export function contenderLines(contender: Contender, locale: string): readonly DisclosureLine[] {
   const { build = {}, price } = contender;
   const sheet = sheetLines(build);
-  return [
-    ...(sheet.length === 0 ? [['Build sheet', null] as const] : sheet),
-    ...(build.condition === undefined ? [['Condition', null] as const] : []),
-    ...(build.specimen === undefined ? [['Specimen', null] as const] : []),
-    ['Supplied by', contender.suppliedBy.words],
-    ['Sold here', contender.soldHere],
-    [
-      'Price',
-      price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on, locale)}`,
+  const answers = {
+    build: [
+      ...(sheet.length === 0 ? [['Build sheet', null] as const] : sheet),
+      ...(build.condition === undefined ? [['Condition', null] as const] : []),
+      ...(build.specimen === undefined ? [['Specimen', null] as const] : []),
     ],
-  ];
+    supplied_by: [['Supplied by', contender.suppliedBy.words]],
+    sold_here: [['Sold here', contender.soldHere]],
+    price: [
+      [
+        'Price',
+        price === undefined ? null : `${price.amount} ${price.currency} on ${dateInWords(price.on, locale)}`,
+      ],
+    ],
+    // Names, by which it is called everywhere, and what finds and words them.
+    label: [],
+    short: [],
+    article: [],
+    match: [],
+  } satisfies Readonly<Record<keyof typeof contenderQuestions, readonly DisclosureLine[]>>;
+  return Object.values<readonly DisclosureLine[]>(answers).flat();
 }

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { parse } from 'yaml';
 import { fieldBlocks } from '../../src/intake/authored/fields.ts';
 import { frontAnswers } from '../../src/intake/authored/front.ts';
 import { shopAnswers } from '../../src/intake/authored/shop.ts';
+import { everyAnswer, everyAnswerOfShop, type Answered } from '../everyAnswer.ts';
 import { around } from '../findings/reportOf.ts';
 import { contentFolder } from './contentFolder.ts';
 import { build, foldersFor } from './builds.ts';
@@ -46,6 +46,8 @@ const used: Readonly<Record<string, string>> = {
   'exclusions[] (a shot).shot': 'finds the shot',
   'exclusions[] (a shot).hitter': 'finds the shot',
   'exclusions[] (a limit).metric': 'finds the shots',
+  'exclusions[] (a limit).below': 'leaves the shots out',
+  'exclusions[] (a limit).above': 'leaves the shots out',
   'interests.paid_by.kind': 'chooses the sentence',
   'interests.commission_or_gifts.kind': 'chooses the sentence',
   'interests.seen_before.kind': 'chooses the sentence',
@@ -74,88 +76,169 @@ const used: Readonly<Record<string, string>> = {
   'shop defaults.ball.description': 'stands in place of the model',
 };
 
+/** Where readers find the answers of a report: on its page, among its details, in `findings.json`. */
+const places: Readonly<Record<string, readonly string[]>> = {
+  'page, details, data': [
+    'title',
+    'held.shaft',
+    'contenders.<id>.label',
+    'contenders.<id>.short',
+    'contenders.<id>.build.loft',
+    'contenders.<id>.supplied_by.words',
+    'contenders.<id>.price.amount',
+    'contenders.<id>.price.currency',
+    'hitters.<id>.role',
+    'hitters.<id>.handicap_band',
+    'conditions.place',
+    'conditions.surface',
+    'conditions.tee',
+    'conditions.ball.model',
+    'conditions.ball.state',
+    'conditions.temperature',
+    'conditions.altitude',
+    'conditions.wind',
+    'conditions.target',
+    'conditions.monitor.kind',
+    'conditions.monitor.stated_accuracy',
+    'conditions.monitor.flight',
+    'conditions.monitor.normalised_to',
+    'conditions.monitor.last_check',
+    'interests.paid_by.words',
+    'interests.commission_or_gifts.words',
+    'interests.seen_before.words',
+    'shop name',
+    'shop address',
+    'shop interests.paid_by.words',
+    'shop interests.commission_or_gifts.words',
+    'shop interests.seen_before.words',
+    'shop defaults.place',
+    'shop defaults.surface',
+    'shop defaults.tee',
+    'shop defaults.altitude',
+    'shop defaults.ball.model',
+    'shop defaults.ball.state',
+    'shop defaults.monitor.kind',
+    'shop defaults.monitor.stated_accuracy',
+    'shop defaults.monitor.flight',
+    'shop defaults.monitor.normalised_to',
+    'shop defaults.monitor.last_check',
+  ],
+  'page, details': [
+    'exclusions[] (a shot).rule',
+    'exclusions[] (a shot).reason',
+    'exclusions[] (a limit).rule',
+    'exclusions[] (a limit).reason',
+    'shop contact',
+    'shop brand.site',
+    'shop brand.booking',
+    'shop brand.contact',
+    'shop reuse.licence_charts',
+  ],
+  'page, data': [
+    'question',
+    'interests.supplied',
+    'interests.sentence',
+    'claims[].say',
+    'corrections[].what',
+    'corrections[].was',
+    'corrections[].now',
+    'shop interests.supplied',
+    'shop interests.sentence',
+    'shop reuse.licence_data',
+  ],
+  'details, data': [
+    'hitters.<id>.link_to_shop',
+    'hitters.<id>.usual_club',
+    'hitters.<id>.expectation',
+    'conditions.humidity',
+    'conditions.monitor.accuracy_stated_by',
+    'conditions.monitor.software',
+    'shop defaults.monitor.accuracy_stated_by',
+    'shop defaults.monitor.software',
+  ],
+  page: [
+    'contenders.<id>.supplied_by.by',
+    'interests.paid_by.by',
+    'interests.paid_by.share',
+    'replies[].from',
+    'replies[].text',
+    'shop interests.paid_by.by',
+    'shop interests.paid_by.share',
+    'shop reuse.terms',
+    'shop reuse.credit',
+  ],
+  details: [
+    'summary',
+    'plan.order',
+    'plan.seed',
+    'plan.exclusion_rule',
+    'plan.stopping_rule',
+    'plan.expectation',
+    'plan.warm_up',
+  ],
+};
+
+/** Answers whose words stand on any page, and days, which are printed in words. */
+const anywhere = [
+  'varied',
+  'date',
+  'published',
+  'contenders.<id>.supplied_by',
+  'contenders.<id>.sold_here',
+  'hitters.<id>.hand',
+  'hitters.<id>.saw_club',
+  'hitters.<id>.saw_numbers',
+  'conditions.monitor.columns.carry',
+  'shop interests.commission_or_gifts.kind',
+  'shop interests.paid_by.kind',
+  'shop interests.seen_before.kind',
+  'shop defaults.ball.same_for_all',
+  'shop defaults.monitor.columns.carry',
+];
+
 /** What stands in for an answer in words: letters of its own for each key. */
-const token = (key: string): string => `zq${key.replace(/[^a-z]/g, '')}zq`;
-const say = (...keys: readonly string[]): string =>
-  keys.map((key) => `${key.split('.').at(-1) ?? ''}: ${token(key)}`).join(', ');
+const wordsFor = (key: string): string => `zq${key.replace(/[^a-z]/g, '')}zq`;
 
-const shop = [
-  'schema: 1',
-  `name: ${token('shopname')}`,
-  'address: https://zqaddresszq.example/',
-  `contact: ${token('shopcontact')}`,
-  `brand: {site: https://zqshopsitezq.example/, booking: https://zqshopbookingzq.example/visit, contact: ${token('shopreached')}}`,
-  `interests: {supplied: ${token('shopsupplied')}, paid_by: {kind: shared, by: ${token('shopby')}, share: ${token('shopshare')}, words: ${token('shoppaid')}}, commission_or_gifts: {kind: some, words: ${token('shopgifts')}}, seen_before: {kind: others, words: ${token('shopseen')}}, sentence: ${token('shopsentence')}}`,
-  `reuse: {terms: ${token('shopterms')}, credit: ${token('shopcredit')}, licence_charts: ${token('shopchartslicence')}, licence_data: ${token('shopdatalicence')}}`,
-  'defaults:',
-  `  {units: yards, locale: en-GB, place: ${token('shopplace')}, surface: ${token('shopsurface')}, tee: ${token('shoptee')}, altitude: 1234 m, matters: {carry: 5 yd}, ball: {model: ${token('shopmodel')}, state: ${token('shopstate')}, same_for_all: yes}, monitor: {kind: ${token('shopkind')}, stated_accuracy: ${token('shopaccuracy')}, accuracy_stated_by: ${token('shopstatedby')}, flight: ${token('shopflight')}, normalised_to: ${token('shopnormalised')}, last_check: ${token('shopcheck')}, software: ${token('shopsoftware')}, columns: {carry: estimated}}}`,
-  'strict: no',
-  '',
-].join('\n');
+const full = everyAnswer(wordsFor);
+const shop = everyAnswerOfShop((key) => wordsFor(`shop ${key}`));
 
-const plain = (title: string, more: readonly string[]): string =>
-  [
-    '---',
-    `title: ${title}`,
-    'date: 2026-04-11',
-    'status: published',
-    'varied: head',
-    'primary: carry',
-    'session: shots.csv',
-    ...more,
-    '---',
-    '',
-  ].join('\n');
-
-const small = plain('Small', [
-  'question: Which one?',
-  'contenders: {alder: {label: Alder, supplied_by: us, sold_here: new}, birch: {label: Birch, supplied_by: us, sold_here: new}}',
-  'hitters: {one: {role: customer, consent: yes}}',
-]);
-
-const full = plain(token('title'), [
-  'published: 2026-05-02',
-  `summary: ${token('summary')}`,
-  `question: ${token('question')}`,
-  `held: {shaft: ${token('held')}}`,
-  'contenders:',
-  `  alder: {label: ${token('label')}, short: zqshortzq, article: no, build: {loft: ${token('build')}}, supplied_by: {kind: lent, ${say('by')}, ${say('words')}}, sold_here: both, price: {amount: 147.5, currency: ZQD, on: 2026-04-02}}`,
-  '  birch: {label: Birch, supplied_by: us, sold_here: new}',
-  'matters: {carry: 5 yd}',
-  `plan: {date: 2026-04-09, ${say('plan.order', 'plan.seed', 'plan.exclusion_rule', 'plan.stopping_rule', 'plan.expectation', 'plan.warm_up')}}`,
-  `hitters: {one: {${say('role', 'handicap_band', 'link_to_shop', 'usual_club', 'hitters.expectation')}, hand: left, saw_club: yes, saw_numbers: no, consent: yes}}`,
-  `conditions: {${say('place', 'surface', 'tee', 'wind', 'humidity', 'target')}, temperature: 27.3 °C, altitude: 432 m, ball: {${say('model', 'state')}, same_for_all: yes}, monitor: {${say('monitor.kind', 'stated_accuracy', 'accuracy_stated_by', 'flight', 'normalised_to', 'last_check', 'software')}, columns: {carry: derived}}}`,
-  'exclusions:',
-  `  - {contender: alder, shot: 3, rule: ${token('shot.rule')}, reason: ${token('shot.reason')}}`,
-  `  - {metric: carry, below: 10 yd, above: 232.5 yd, rule: ${token('limit.rule')}, reason: ${token('limit.reason')}}`,
-  `interests: {${say('supplied', 'sentence')}, paid_by: {kind: shared, by: ${token('paid.by')}, share: ${token('paid.share')}, words: ${token('paid.words')}}, commission_or_gifts: {kind: some, words: ${token('gifts.words')}}, seen_before: {kind: others, words: ${token('seen.words')}}}`,
-  `claims: [{say: ${token('say')}, metric: carry, more: birch, than: alder, allow_unproven: yes}]`,
-  `corrections: [{date: 2026-05-03, ${say('what', 'was', 'now')}}]`,
-  `replies: [{from: ${token('from')}, date: 2026-05-04, text: ${token('reply.text')}}]`,
-]);
+/** A report that leaves to the shop whatever it can. */
+const small = `title: Small
+date: 2026-04-11
+status: published
+varied: head
+primary: carry
+session: shots.csv
+question: Which one?
+contenders: {alder: {label: Alder, supplied_by: us, sold_here: new}, birch: {label: Birch, supplied_by: us, sold_here: new}}
+hitters: {one: {role: customer, consent: yes}}`;
 
 const allKeys = (name: string, schema: Parameters<typeof fieldBlocks>[0]): readonly string[] =>
   fieldBlocks(schema).flatMap(({ path, fields }) =>
     fields.map(({ key }) => `${name}${path === '' ? '' : `${path}.`}${key}`),
   );
 
-/** The keys that are answered, as the reference writes their paths. */
-function pathsIn(answers: unknown, path = ''): readonly string[] {
-  if (Array.isArray(answers)) {
-    return answers.flatMap((entry: unknown) => {
-      const kind = path !== 'exclusions' ? '' : isLimit(entry) ? ' (a limit)' : ' (a shot)';
-      return pathsIn(entry, `${path}[]${kind}`);
-    });
-  }
-  if (typeof answers !== 'object' || answers === null) return [];
-  return Object.entries(answers).flatMap(([key, value]: [string, unknown]) => {
-    const step = ['contenders', 'hitters'].includes(path) ? '<id>' : key;
-    const below = path === '' ? step : `${path}.${step}`;
-    return [below, ...pathsIn(value, below)];
+const ofShop = (answer: Answered): Answered => ({ ...answer, key: `shop ${answer.key}` });
+
+/** Whether a list says what becomes of it, or of the block that it stands in. */
+const isUsed = (key: string): boolean =>
+  Object.keys(used).some((own) => own === key || key.startsWith(`${own}.`));
+
+/** Where a report of the site prints what is answered, as far as its words tell. */
+function placedIn(folder: string, slug: string, answers: readonly Answered[]) {
+  const read = (file: string): string =>
+    readFileSync(join(folder, 'reports', slug, file), 'utf8').toLowerCase();
+  const texts = {
+    page: read('index.html'),
+    details: read('details/index.html'),
+    data: read('findings.json'),
+  };
+  return answers.flatMap(({ key, value }) => {
+    if (value === null || isUsed(key) || anywhere.includes(key)) return [];
+    const where = Object.entries(texts).filter(([, text]) => text.includes(value.toLowerCase()));
+    return [{ key, where: where.map(([name]) => name).join(', ') }];
   });
 }
-
-const isLimit = (entry: unknown): boolean => typeof entry === 'object' && entry !== null && 'metric' in entry;
 
 /** All text of a built site. */
 function textOf(folder: string): string {
@@ -172,28 +255,35 @@ test('every answer is printed somewhere, or a list says what it does', { timeout
   ]);
   const csv = ['Club,Shot,Carry (yd)', ...rows, ''].join('\n');
   const content = contentFolder({
-    'shop.yaml': shop,
-    'reports/small/report.md': small,
+    'shop.yaml': shop.text,
+    'reports/small/report.md': `---\n${small}\n---\n`,
     'reports/small/shots.csv': csv,
-    'reports/full/report.md': full,
+    'reports/full/report.md': `---\n${full.text}\n---\n`,
     'reports/full/shots.csv': csv,
   });
   const folders = foldersFor(content);
   const run = build(folders);
   expect(run.status, run.said).toBe(0);
   const printed = textOf(folders.out).toLowerCase();
-  const typed = `${shop}\n${full}`;
-  const tokens = [...new Set(typed.match(/zq[a-z]+zq/g))];
-  expect(tokens.length).toBeGreaterThan(60);
-  expect(tokens.filter((own) => !printed.includes(own))).toEqual([]);
-  for (const value of ['27.3 °C', '432 m', '1234 m', '147.5', 'left', 'derived', 'estimated'])
-    expect(printed, value).toContain(value.toLowerCase());
+  const all = [...full.answers, ...shop.answers.map(ofShop)];
+  const inWords = all.filter((answer) => answer.inWords);
+  expect(inWords.length).toBeGreaterThan(60);
+  expect(inWords.filter(({ value }) => !printed.includes(value ?? ''))).toEqual([]);
+
+  // Each where it belongs: who adds a key says in `places` where readers find it.
+  const placed = [
+    ...placedIn(folders.out, 'full', full.answers),
+    ...placedIn(folders.out, 'small', shop.answers.map(ofShop)),
+  ];
+  const found = [...Map.groupBy(placed, ({ where }) => where)].map(
+    ([where, answers]) => [where, [...new Set(answers.map(({ key }) => key))].sort()] as const,
+  );
+  expect(Object.fromEntries(found)).toEqual(
+    Object.fromEntries(Object.entries(places).map(([where, keys]) => [where, keys.toSorted()])),
+  );
 
   // A key that no report here answers, and that no reason is given for, is one that nothing may read.
-  const answered = new Set([
-    ...pathsIn(parse(full.split('---')[1] ?? '')),
-    ...pathsIn(parse(shop)).map((path) => `shop ${path}`),
-  ]);
+  const answered = new Set(all.map(({ key }) => key));
   const keys = [...allKeys('', frontAnswers), ...allKeys('shop ', shopAnswers)];
   expect(keys.filter((key) => used[key] === undefined && !answered.has(key))).toEqual([]);
   expect(Object.keys(used).filter((key) => !keys.includes(key))).toEqual([]);

@@ -4,7 +4,7 @@ import type { ColumnOverride } from '../shots/shotFile.ts';
 import { answer, inWords, meaning, oneOf, text } from './answers.ts';
 import { byMetric } from './byMetric.ts';
 import { wordsOr } from './collections.ts';
-import { classOfReading } from './conditions.ts';
+import { classOfReading } from './monitor.ts';
 import { strict } from './strict.ts';
 import type { Schema } from './trouble.ts';
 import { unitNamed } from '../../trade/unitWords.ts';

@@ -1,96 +1,110 @@
-import { z } from 'zod';
-import { metrics, type MetricId } from '../../trade/metrics.ts';
-import { oneOf, text, withUnit, yesOrNo } from './answers.ts';
-import { byMetric } from './byMetric.ts';
-import { answeredOnly, wordsOr, type Keyed } from './collections.ts';
-import { quantityOf, type Quantity } from './quantity.ts';
+import type { z } from 'zod';
+import { text, withUnit } from './answers.ts';
+import { ball, ballQuestions } from './ball.ts';
+import { monitor, monitorQuestions } from './monitor.ts';
+import { answersOf, type Question, type Questions } from './question.ts';
 import { strict } from './strict.ts';
-import { takesOf, telling } from './takes.ts';
-import type { Schema } from './trouble.ts';
 
-export const classOfReading = oneOf(['measured', 'derived', 'modelled', 'estimated']);
-
-// "±1 mph" is how accuracies are usually written.
-const withoutSign = (typed: unknown): unknown =>
-  typeof typed === 'string' ? typed.replace(/^\s*(±|\+\/-|\+-)\s*/, '') : typed;
-
-const accuracies = byMetric(
-  (metric) => z.preprocess(withoutSign, quantityOf(metric)),
-  'an accuracy for each metric: {ball_speed: 1 mph}',
-  { words: 'an accuracy for each [metric](#metrics), such as `{ball_speed: ±1 mph}`' },
-);
-
-/** A sentence, or an accuracy for each metric. */
-interface StatedAccuracy {
-  readonly words: string | null;
-  readonly byMetric: Keyed<MetricId, Quantity>;
+/** Whether `shop.yaml` may answer it under `defaults`, for every report that does not say otherwise. */
+interface ForAllReports {
+  readonly inDefaults: boolean;
 }
 
-const statedAccuracy: Schema<StatedAccuracy> = telling(
-  z.union([
-    text('how accurate the monitor is said to be').transform((words) => ({ words, byMetric: {} })),
-    accuracies.transform((measured) => ({ words: null, byMetric: measured })),
-  ]),
-  { takes: { words: `text; or ${takesOf(accuracies).words}` } },
-);
+/** A block of questions, itself under one key. */
+interface Block extends ForAllReports {
+  readonly answer: z.ZodType;
+  readonly inside: Questions;
+}
 
-const ballAnswers = strict({
-  model: text('the model of the ball, or "withheld" and why').exactOptional(),
-  state: text('new, used or range ball').exactOptional(),
-  same_for_all: yesOrNo.describe('whether every shot was hit with the same model').exactOptional(),
-  description: text('the ball in one sentence').exactOptional(),
-});
-
-const monitorAnswers = strict({
-  kind: text('radar, camera, both or club sensor').exactOptional(),
-  stated_accuracy: statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
-  accuracy_stated_by: text('who states the accuracy').exactOptional(),
-  columns: answeredOnly(
-    byMetric(
-      () => classOfReading,
-      `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
-      {
-        words: `for each [metric](#metrics) ${takesOf(classOfReading).words}`,
-        inside: [['.<metric>', classOfReading]],
-      },
-    ),
-  )
-    .describe('how each column came about, where that is not as usual')
-    .exactOptional(),
-  flight: text('flight seen, or net at which distance').exactOptional(),
-  normalised_to: text('the air and ball that distances are corrected to, or "nothing"').exactOptional(),
-  last_check: text('when the monitor was last checked').exactOptional(),
-  software: text('the version of the software').exactOptional(),
-});
-
-type Ball = z.infer<typeof ballAnswers>;
-
-export const ball = wordsOr<Ball>(
-  text('the ball in one sentence').transform((description) => ({ description })),
-  ballAnswers,
-  'the ball in one sentence',
-).describe('which ball was hit');
-
-type Monitor = z.infer<typeof monitorAnswers>;
-
-export const monitor = wordsOr<Monitor>(
-  text('its kind').transform((kind) => ({ kind })),
-  monitorAnswers,
-  'its kind',
-).describe('the launch monitor');
+/** What is asked of where, with what ball and in front of what the shots were hit. */
+const conditionQuestions = {
+  place: {
+    answer: text('indoors or outdoors, and where').exactOptional(),
+    drafted: 'Indoors or outdoors, and where, such as indoors, net at 4 m?',
+    inDefaults: true,
+    readForPraise: true,
+    published: { words: 'indoors or outdoors, and where' },
+  },
+  surface: {
+    answer: text('mat, turf or other ground').exactOptional(),
+    drafted: 'Mat, turf or other ground?',
+    inDefaults: true,
+    readForPraise: true,
+    published: { words: 'mat, turf or other ground' },
+  },
+  tee: {
+    answer: text('tee height or mat').exactOptional(),
+    drafted: 'Tee height, or off the mat?',
+    inDefaults: true,
+    readForPraise: true,
+    published: { words: 'tee height or mat' },
+  },
+  ball: { answer: ball.exactOptional(), inside: ballQuestions, inDefaults: true },
+  temperature: {
+    answer: withUnit('the temperature', '21 °C').exactOptional(),
+    drafted: 'The temperature with its unit, such as 21 °C?',
+    inDefaults: false,
+    readForPraise: false,
+    published: { words: 'temperature with its unit' },
+  },
+  altitude: {
+    answer: withUnit('the altitude', '120 m').exactOptional(),
+    drafted: 'The altitude with its unit, such as 120 m?',
+    inDefaults: true,
+    readForPraise: false,
+    published: { words: 'altitude with its unit' },
+  },
+  wind: {
+    answer: text('the wind, or none').exactOptional(),
+    drafted: 'The wind, or none?',
+    inDefaults: false,
+    readForPraise: false,
+    published: { words: 'wind' },
+  },
+  humidity: {
+    answer: text('the humidity').exactOptional(),
+    drafted: 'The humidity?',
+    inDefaults: false,
+    readForPraise: false,
+    published: { words: 'humidity' },
+  },
+  target: {
+    answer: text('what the hitter aimed at').exactOptional(),
+    drafted: 'What did the hitter aim at?',
+    inDefaults: false,
+    readForPraise: true,
+    published: { words: 'what was aimed at' },
+  },
+  monitor: { answer: monitor.exactOptional(), inside: monitorQuestions, inDefaults: true },
+} as const satisfies Readonly<Record<string, (Question & ForAllReports) | Block>>;
 
 /** Where, with what ball and in front of what the shots were hit. What is absent was not recorded. */
-export const conditions = strict({
-  place: text('indoors or outdoors, and where').exactOptional(),
-  surface: text('mat, turf or other ground').exactOptional(),
-  tee: text('tee height or mat').exactOptional(),
-  ball: ball.exactOptional(),
-  temperature: withUnit('the temperature', '21 °C').exactOptional(),
-  altitude: withUnit('the altitude', '120 m').exactOptional(),
-  wind: text('the wind, or none').exactOptional(),
-  humidity: text('the humidity').exactOptional(),
-  target: text('what the hitter aimed at').exactOptional(),
-  monitor: monitor.exactOptional(),
-});
+export const conditions = strict(answersOf(conditionQuestions));
 
 export type Conditions = z.infer<typeof conditions>;
+
+type All = typeof conditionQuestions;
+
+type SingleConditions = {
+  readonly [Key in keyof All as All[Key] extends Question ? Key : never]: All[Key];
+};
+
+/** Those that are no block, in the same order. */
+// The type says of each question what the filter looks for in it.
+export const singleConditions = Object.fromEntries(
+  Object.entries(conditionQuestions).filter(([, question]) => !('inside' in question)),
+) as SingleConditions;
+
+type InDefaults = {
+  readonly [Key in keyof All as All[Key] extends { readonly inDefaults: true } ? Key : never]: All[Key];
+};
+
+// As above.
+const inDefaults = Object.fromEntries(
+  Object.entries({ ...singleConditions, ...conditionQuestions }).filter(
+    ([, question]) => question.inDefaults,
+  ),
+) as InDefaults;
+
+/** How those are answered that `shop.yaml` may answer for all reports: single ones first, then blocks. */
+export const conditionsInDefaults = answersOf(inDefaults);

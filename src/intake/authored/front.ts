@@ -92,7 +92,9 @@ export const frontAnswers = telling(
     matters: matters.describe('the smallest gap that a customer should care about').exactOptional(),
     plan: plan.describe('what was decided before hitting').exactOptional(),
     session: sessionFiles.describe('the shots; raw files are never edited'),
-    rows: oneOf(['not-in-hit-order'])
+    rows: telling(oneOf(['not-in-hit-order']), {
+      drafted: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
+    })
       .describe('where the rows do not stand in the order of hitting; state it in `plan.order`')
       .exactOptional(),
     order_sheet: fileInside
@@ -124,9 +126,22 @@ export const frontAnswers = telling(
 
 export type FrontAnswers = z.infer<typeof frontAnswers>;
 
-/** The front matter with build sheets and the shop's defaults filled in: all that a report stands on. */
-export interface Front extends Omit<
-  Required<FrontAnswers>,
+/** Answers that are empty where there is none. */
+type Filled =
+  | 'aliases'
+  | 'inventedData'
+  | 'columns'
+  | 'modelled'
+  | 'exclusions'
+  | 'claims'
+  | 'corrections'
+  | 'replies'
+  | 'seen'
+  | 'matters'
+  | 'conditions';
+
+/** Answers that the front matter has in another form; all others it has as they are. */
+type Completed =
   | 'published'
   | 'summary'
   | 'withdrawn'
@@ -138,8 +153,10 @@ export interface Front extends Omit<
   | 'contenders'
   | 'hitters'
   | 'better'
-  | 'interests'
-> {
+  | 'interests';
+
+/** The front matter with build sheets and the shop's defaults filled in: all that a report stands on. */
+export interface Front extends Omit<FrontAnswers, Filled | Completed>, Required<Pick<FrontAnswers, Filled>> {
   readonly published: string | null;
   readonly summary: string | null;
   readonly withdrawn: Withdrawal | null;

@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import type { MetricId } from '../../trade/metrics.ts';
-import { answer, meaning, oneOf, text, typed, withUnit, yesOrNo } from './answers.ts';
+import { answer, meaning, oneOf, text, typed, yesOrNo } from './answers.ts';
 import { brandAnswers, type BrandAnswers } from './brand.ts';
 import type { Keyed } from './collections.ts';
-import { ball, monitor, type Conditions } from './conditions.ts';
+import { conditionsInDefaults, type Conditions } from './conditions.ts';
 import { exportAnswers, type ExportChoice } from './exports.ts';
 import { interestAnswers, type InterestAnswers } from './interests.ts';
 import { licence } from './licence.ts';
@@ -69,12 +69,7 @@ export const shopAnswers = strict({
       .describe('the units that a page shows first; `yards` if left out')
       .exactOptional(),
     locale: languageTag.exactOptional(),
-    place: text('indoors or outdoors, and where').exactOptional(),
-    surface: text('mat, turf or other ground').exactOptional(),
-    tee: text('tee height or mat').exactOptional(),
-    altitude: withUnit('the altitude', '120 m').exactOptional(),
-    ball: ball.exactOptional(),
-    monitor: monitor.exactOptional(),
+    ...conditionsInDefaults,
     matters: matters.describe('smallest gaps that matter').exactOptional(),
   })
     .describe('what holds for every report that does not say otherwise')

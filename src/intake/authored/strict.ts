@@ -1,14 +1,8 @@
 import { z } from 'zod';
+import { camel, type CamelKeys } from './camelKeys.ts';
 import { telling, type Takes } from './takes.ts';
 import { isBlock, isUnanswered } from './tree.ts';
 import type { Schema } from './trouble.ts';
-
-type Camel<K extends string> = K extends `${infer Head}_${infer Tail}`
-  ? `${Head}${Capitalize<Camel<Tail>>}`
-  : K;
-
-/** Keys as the code spells them: `supplied_by` in the file is `suppliedBy` here. */
-type CamelKeys<T> = { readonly [K in keyof T as K extends string ? Camel<K> : K]: T[K] };
 
 /**
  * A block of answers in which every key must be known. A key without an answer (`place:` and nothing more, or
@@ -57,5 +51,3 @@ function isLeftOut(value: unknown, schema: unknown): boolean {
 function renamed(answers: object): object {
   return Object.fromEntries(Object.entries(answers).map(([key, value]) => [camel(key), value]));
 }
-
-const camel = (key: string): string => key.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());

@@ -39,6 +39,8 @@ interface Told {
   readonly ifMissing?: string;
   /** What the answer is made of, where it is read by a function. */
   readonly structure?: z.ZodType;
+  /** The question as a draft of a report puts it, at its top. */
+  readonly drafted?: string;
   /** What an editor holds the answer to, in JSON Schema, beside or in place of what zod makes of it. */
   readonly inEditor?: Readonly<Record<string, unknown>>;
 }

@@ -1,9 +1,11 @@
 import { at } from '../../stats/at.ts';
+import { contenderQuestions } from '../authored/contender.ts';
 import { fewestContenders, mostContenders } from '../authored/contenderChecks.ts';
 import { withoutHidden } from '../authored/hiddenCharacters.ts';
 import { foldedName } from '../contenderNames.ts';
 import { ask, comment } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
+import { draftQuestions } from './draftQuestions.ts';
 import type { FoundName } from './understood.ts';
 import { yamlList, yamlScalar } from './yamlScalar.ts';
 
@@ -49,7 +51,6 @@ function contender(
   first: boolean,
 ): readonly string[] {
   const indent = 4;
-  const once = (question: string): string | null => (first ? question : null);
   // "not recorded" is how a report says that it has no answer.
   const label = /^not recorded$/i.test(name) ? `"${name}"` : printed;
   return [
@@ -63,29 +64,6 @@ function contender(
           indent,
         })
       : []),
-    ...ask({
-      key: 'supplied_by',
-      question: once('Who supplied it: our stock, our used stock, lent by its distributor, the hitter?'),
-      must: true,
-      indent,
-    }),
-    ...ask({
-      key: 'sold_here',
-      question: once('Is it sold here: new, used, both or no?'),
-      must: true,
-      indent,
-    }),
-    ...ask({
-      key: 'price',
-      question: once('Its price, such as {amount: 499, currency: GBP, on: 2026-04-11}?'),
-      indent,
-    }),
-    ...ask({
-      key: 'build',
-      question: once(
-        'Its build sheet, such as {loft: 9°, loft_measured: 9.5°, head_weight: 198 g, condition: new}?',
-      ),
-      indent,
-    }),
+    ...draftQuestions(contenderQuestions, { indent, first }),
   ];
 }

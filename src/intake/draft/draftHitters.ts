@@ -1,5 +1,7 @@
-import { ask, comment } from './ask.ts';
+import { hitterQuestions } from '../authored/hitter.ts';
+import { comment } from './ask.ts';
 import { hitterIds } from './contenderIds.ts';
+import { draftQuestions } from './draftQuestions.ts';
 import type { FoundName } from './understood.ts';
 import { yamlList, yamlScalar } from './yamlScalar.ts';
 
@@ -31,19 +33,10 @@ function hitter(
   role: string | null,
   first: boolean,
 ): readonly string[] {
-  const line = (key: string, question: string, must = false): readonly string[] =>
-    ask({ key, question: first ? question : null, must, indent: 4 });
   return [
     `  ${id}:`,
     ...(spellings.length === 0 ? [] : [`    match: ${yamlList(spellings)}`]),
-    ...(role === null
-      ? line('role', 'Who is it, as a role: staff fitter, customer, professional?', true)
-      : [`    role: ${yamlScalar(role)}`]),
-    ...line('consent', 'Did the hitter agree to be shown here: yes, or yes and the day?', true),
-    ...line('hand', 'Right- or left-handed: right or left?'),
-    ...line('handicap_band', 'In which band of handicaps, such as 6-10?'),
-    ...line('link_to_shop', 'Tied to the shop or to a maker, such as employed by the shop, or none?'),
-    ...line('saw_club', 'Could the hitter see which one it was: yes or no?'),
-    ...line('saw_numbers', 'Could the hitter see the numbers: yes or no?'),
+    ...(role === null ? [] : [`    role: ${yamlScalar(role)}`]),
+    ...draftQuestions(hitterQuestions, { indent: 4, first, without: role === null ? [] : ['role'] }),
   ];
 }

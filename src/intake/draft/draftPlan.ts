@@ -1,4 +1,6 @@
-import { ask, comment } from './ask.ts';
+import { planQuestions } from '../authored/plan.ts';
+import { comment } from './ask.ts';
+import { draftQuestions } from './draftQuestions.ts';
 import { yamlScalar } from './yamlScalar.ts';
 
 /** What was decided before hitting, as `npm run plan` knows it; an absent answer was not decided. */
@@ -16,17 +18,10 @@ export interface DecidedPlan {
 
 /** The block `plan` with its questions. */
 export function openPlan(): readonly string[] {
-  const line = (key: string, question: string): readonly string[] => ask({ key, question, indent: 2 });
   return [
     ...comment('What was decided before hitting. Leave it empty if nothing was.'),
     'plan:',
-    ...line('date', 'On which day, as year-month-day?'),
-    ...line('shots_per_contender', 'How many shots with each?'),
-    ...line('order', 'In which order, such as random rotation?'),
-    ...line('exclusion_rule', 'By which rule would a shot be left out?'),
-    ...line('stopping_rule', 'When would hitting end?'),
-    ...line('expectation', 'What was expected?'),
-    ...line('warm_up', 'How did the hitter warm up?'),
+    ...draftQuestions(planQuestions, { indent: 2 }),
   ];
 }
 

@@ -1,8 +1,11 @@
+import { z } from 'zod';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
+import { frontAnswers } from '../authored/front.ts';
 import { interestKeys, type InterestAnswers, type InterestQuestion } from '../authored/interests.ts';
 import { schemaLine } from '../authored/schemaLine.ts';
 import { sheetItems, type SheetItem } from '../authored/sheet.ts';
 import type { Shop } from '../authored/shop.ts';
+import { firstTold, takesOf } from '../authored/takes.ts';
 import { ask, comment, mustBeAnswered } from './ask.ts';
 import { contenderIds } from './contenderIds.ts';
 import { draftColumns } from './draftColumns.ts';
@@ -94,10 +97,7 @@ export function draftReport(facts: DraftFacts): string {
           answer: session.length === 1 ? yamlScalar(session[0] ?? '') : yamlList(session),
         }),
     draftColumns(facts.openColumns),
-    ask({
-      key: 'rows',
-      question: 'Write not-in-hit-order if the rows do not stand in the order of hitting.',
-    }),
+    ...further(),
     draftHitters(understood.hitters, slug, planned?.hitterRole ?? null),
     draftConditions({ columns: understood.columns, byShop: shop?.defaults.conditions ?? {}, varied }),
     planned === undefined ? openPlan() : decidedPlan(planned.plan),
@@ -124,6 +124,15 @@ export function draftReport(facts: DraftFacts): string {
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n')}\n---\n`;
+}
+
+/** What the schema itself has a draft ask, and needs no more than its line. */
+function further(): readonly (readonly string[])[] {
+  return (takesOf(frontAnswers).inside ?? []).flatMap(([step, schema]) => {
+    const question = firstTold(schema, 'drafted');
+    if (question === undefined) return [];
+    return [ask({ key: step.slice(1), question, must: !(schema instanceof z.ZodExactOptional) })];
+  });
 }
 
 /** Carry where there is one: what most customers ask for (common practice, no source). */

@@ -7,6 +7,7 @@ import type { Telling } from '../telling.ts';
 import { variesBall } from '../variesBall.ts';
 import { whoHit } from '../whoHit.ts';
 import { capitalised, counted, sentence } from '../words.ts';
+import { ballWords, monitorWords, placeWords, type ConditionWords } from './conditionWords.ts';
 import { orderInWords, shotsEach } from './order.ts';
 import { sayWhoHit } from './whoHit.ts';
 
@@ -22,25 +23,13 @@ export function conditionsInBrief(
   session: Session,
   telling: Telling,
 ): readonly ConditionInBrief[] {
-  const { conditions } = source.front;
   const leftOut = leftOutReasons(session);
   const alike = sameForAll(source.front);
   return [
     { label: 'Who hit', words: whoWords(source, telling) },
-    {
-      label: 'Where',
-      words: joined([
-        conditions.place,
-        conditions.surface,
-        withLabel('tee', conditions.tee),
-        conditions.temperature,
-        withLabel('wind', conditions.wind),
-        withLabel('altitude', conditions.altitude),
-        withLabel('target', conditions.target),
-      ]),
-    },
-    { label: 'Monitor', words: monitorWords(source) },
-    ...(variesBall(telling) ? [] : [{ label: 'Ball', words: ballWords(source) }]),
+    { label: 'Where', words: inBrief(placeWords(source.front)) },
+    { label: 'Monitor', words: inBrief(monitorWords(source.front, session)) },
+    ...(variesBall(telling) ? [] : [{ label: 'Ball', words: inBrief(ballWords(source.front)) }]),
     { label: 'Order', words: orderWords(telling) },
     ...(leftOut.length === 0
       ? []
@@ -58,14 +47,11 @@ export function conditionsInBrief(
   ];
 }
 
-/** Parts that are recorded, as one sentence; null where none is. */
-function joined(parts: readonly (string | undefined)[]): string | null {
-  const known = parts.flatMap((part) => part ?? []);
+/** What is recorded and told in brief, as one sentence; null where nothing is. */
+function inBrief(words: Readonly<Record<string, ConditionWords | null>>): string | null {
+  const known = Object.values(words).flatMap((each) => each?.inBrief ?? []);
   return known.length === 0 ? null : sentence(known.join('; '));
 }
-
-const withLabel = (label: string, value: string | undefined): string | undefined =>
-  value === undefined ? undefined : `${label} ${value}`;
 
 function whoWords(source: Source, telling: Telling): string {
   const [who = ''] = sayWhoHit(whoHit(source, telling.findings), telling.system);
@@ -97,29 +83,6 @@ function sawWords(hitters: readonly Hitter[], { noun }: Telling): string | null 
 function ofAll(answers: readonly (boolean | undefined)[]): boolean | null {
   const [first] = answers;
   return first !== undefined && answers.every((answer) => answer === first) ? first : null;
-}
-
-function monitorWords({ front: { conditions } }: Source): string | null {
-  const { monitor } = conditions;
-  if (monitor === undefined) return null;
-  const stated = monitor.statedAccuracy?.words ?? null;
-  return joined([
-    monitor.kind,
-    withLabel('flight seen:', monitor.flight),
-    withLabel('distances corrected to', monitor.normalisedTo),
-    withLabel('last checked', monitor.lastCheck),
-    ...(stated === null ? [] : [withLabel('accuracy as stated:', stated)]),
-  ]);
-}
-
-function ballWords({ front: { conditions, held } }: Source): string | null {
-  const { ball } = conditions;
-  const same = ball?.sameForAll;
-  return joined([
-    ball?.model ?? ball?.description ?? held.ball ?? held.ball_model,
-    ball?.state ?? held.ball_state,
-    same === undefined ? undefined : same ? 'the same for all' : 'not the same for all',
-  ]);
 }
 
 function orderWords({ findings: { contenders, design }, noun }: Telling): string {

@@ -1,0 +1,111 @@
+import { z } from 'zod';
+import { metrics, type MetricId } from '../../trade/metrics.ts';
+import { oneOf, text } from './answers.ts';
+import { byMetric } from './byMetric.ts';
+import { answeredOnly, wordsOr, type Keyed } from './collections.ts';
+import { quantityOf, type Quantity } from './quantity.ts';
+import { answersOf, type Questions } from './question.ts';
+import { strict } from './strict.ts';
+import { takesOf, telling } from './takes.ts';
+import type { Schema } from './trouble.ts';
+
+export const classOfReading = oneOf(['measured', 'derived', 'modelled', 'estimated']);
+
+// "±1 mph" is how accuracies are usually written.
+const withoutSign = (typed: unknown): unknown =>
+  typeof typed === 'string' ? typed.replace(/^\s*(±|\+\/-|\+-)\s*/, '') : typed;
+
+const accuracies = byMetric(
+  (metric) => z.preprocess(withoutSign, quantityOf(metric)),
+  'an accuracy for each metric: {ball_speed: 1 mph}',
+  { words: 'an accuracy for each [metric](#metrics), such as `{ball_speed: ±1 mph}`' },
+);
+
+/** A sentence, or an accuracy for each metric. */
+interface StatedAccuracy {
+  readonly words: string | null;
+  readonly byMetric: Keyed<MetricId, Quantity>;
+}
+
+const statedAccuracy: Schema<StatedAccuracy> = telling(
+  z.union([
+    text('how accurate the monitor is said to be').transform((words) => ({ words, byMetric: {} })),
+    accuracies.transform((measured) => ({ words: null, byMetric: measured })),
+  ]),
+  { takes: { words: `text; or ${takesOf(accuracies).words}` } },
+);
+
+const classes = answeredOnly(
+  byMetric(
+    () => classOfReading,
+    `measured, derived, modelled or estimated for each metric: {${metrics.carry.name}: modelled}`,
+    {
+      words: `for each [metric](#metrics) ${takesOf(classOfReading).words}`,
+      inside: [['.<metric>', classOfReading]],
+    },
+  ),
+);
+
+/** What is asked of the launch monitor. */
+export const monitorQuestions = {
+  kind: {
+    answer: text('radar, camera, both or club sensor').exactOptional(),
+    drafted: 'Radar, camera, both or a club sensor?',
+    readForPraise: true,
+    published: { words: 'kind of launch monitor' },
+  },
+  stated_accuracy: {
+    answer: statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
+    drafted: 'How accurate is it said to be, such as {ball_speed: 1 mph, carry: 3 yd}?',
+    readForPraise: false,
+    // In two parts, words and numbers.
+    published: null,
+  },
+  accuracy_stated_by: {
+    answer: text('who states the accuracy').exactOptional(),
+    drafted: 'Who says so?',
+    readForPraise: false,
+    published: { words: 'who states the accuracy' },
+  },
+  columns: {
+    answer: classes.describe('how each column came about, where that is not as usual').exactOptional(),
+    // A draft asks it of each column that it finds; the findings of each metric hold the answer.
+    drafted: null,
+    readForPraise: false,
+    published: null,
+  },
+  flight: {
+    answer: text('flight seen, or net at which distance').exactOptional(),
+    drafted: 'Was the flight seen, or did a net stop the ball, and at which distance?',
+    readForPraise: true,
+    published: { words: 'whether the flight was seen' },
+  },
+  normalised_to: {
+    answer: text('the air and ball that distances are corrected to, or "nothing"').exactOptional(),
+    drafted: 'To which air and ball does it correct distances, or nothing?',
+    readForPraise: false,
+    published: { words: 'air and ball that distances are corrected to' },
+  },
+  last_check: {
+    answer: text('when the monitor was last checked').exactOptional(),
+    drafted: 'When was it last checked?',
+    readForPraise: false,
+    published: { words: 'when the monitor was last checked' },
+  },
+  software: {
+    answer: text('the version of the software').exactOptional(),
+    drafted: null,
+    readForPraise: false,
+    published: { words: 'version of its software' },
+  },
+} as const satisfies Questions;
+
+const answers = strict(answersOf(monitorQuestions));
+
+type Monitor = z.infer<typeof answers>;
+
+export const monitor = wordsOr<Monitor>(
+  text('its kind').transform((kind) => ({ kind })),
+  answers,
+  'its kind',
+).describe('the launch monitor');
