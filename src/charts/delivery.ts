@@ -30,7 +30,7 @@ export function makeDelivery({ telling }: Shown): MadeChart {
   const margin = toReader(swing.margin, swing.metric, telling.system);
   const printing = modelPrinting(printingOf(priced, telling));
   const rows = swing.measures.flatMap(({ id, pairs }) =>
-    pairs.map((pair) => rowOf(id, pair, swing, printing, telling)),
+    pairs.map((pair) => rowOf({ measure: id, pair }, swing, printing, telling)),
   );
   const { tableCaption, tableHead, ...words } = deliveryWords(
     swing,
@@ -65,8 +65,7 @@ interface ToldRow {
 }
 
 function rowOf(
-  measure: MetricId,
-  pair: SwingPair,
+  { measure, pair }: { readonly measure: MetricId; readonly pair: SwingPair },
   swing: SwingFindings,
   printing: Printing,
   telling: Telling,

@@ -63,8 +63,7 @@ export function gapRow(
   name: string,
   gap: { readonly estimate: number | null; readonly ci: Interval | null },
   turned: TurnedPair,
-  metric: MetricFindings,
-  telling: Telling,
+  { metric, telling }: { readonly metric: MetricFindings; readonly telling: Telling },
 ): ToldRow {
   const read = (value: number): number => toReader(value, metric.id, telling.system);
   if (gap.estimate === null || gap.ci === null) {

@@ -34,15 +34,18 @@ export function makeHitters({ metric, telling }: Shown): MadeChart {
   const { more, ...band } = bandOf(metric, telling);
   const answer = pairAnswer(pair, metric, findings.design);
   const each = golferByGolfer(pair, telling).map(({ name, found }) =>
-    gapRow(name, found, turned, metric, telling),
+    gapRow(name, found, turned, { metric, telling }),
   );
-  const pooled = pair.ci === null ? null : gapRow(allGolfers(each.length), pair, turned, metric, telling);
+  const pooled = pair.ci === null ? null : gapRow(allGolfers(each.length), pair, turned, { metric, telling });
   // The range says where another golfer's own difference would lie; it has no estimate of its own.
   const another =
     pair.newHitter === null
       ? null
       : {
-          ...gapRow(anotherGolfer, { estimate: pair.estimate, ci: pair.newHitter }, turned, metric, telling),
+          ...gapRow(anotherGolfer, { estimate: pair.estimate, ci: pair.newHitter }, turned, {
+            metric,
+            telling,
+          }),
           estimate: null,
           figure: '',
         };

@@ -1,5 +1,4 @@
 import type { ContenderLanding } from '../findings/findings.ts';
-import type { Session } from '../intake/session.ts';
 import {
   footWords,
   landingTableWords,
@@ -30,7 +29,7 @@ export function makeLanding({ session, telling }: Shown): MadeChart {
   if (landing === null || carry === undefined) return absentChart({ about }, noPlaceColumns);
   const { averageStep } = printingOf(carry, telling);
   const lane = formatNumber(read(landing.laneM, telling), 0);
-  const panels = landing.byContender.map((own) => panel(own, lane, averageStep, session, telling));
+  const panels = landing.byContender.map((own) => panel(own, lane, averageStep, { session, telling }));
   const words = landingWords(landing, lane, telling);
   return drawLanding({
     about,
@@ -61,8 +60,7 @@ function panel(
   own: ContenderLanding,
   lane: string,
   step: PrintStep,
-  session: Session,
-  telling: Telling,
+  { session, telling }: Pick<Shown, 'session' | 'telling'>,
 ): LandingPanel {
   const { meanCarry, meanSide, nextShot: curve } = own;
   const average =

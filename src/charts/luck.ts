@@ -30,7 +30,7 @@ export function makeLuck({ metric, telling }: Shown): MadeChart {
     upTo: printSize(upTo, printing),
     seen: printDifference(widest.estimate, printing),
   };
-  const words = luckWords(metric, widest.pair, printed, printing, telling);
+  const words = luckWords(metric, widest.pair, { ...printed, unit: printing.unit }, telling);
   if (words === null) return absentChart({ about }, noChance);
   const { byChance, seen, ...rest } = words;
   return drawLuck({

@@ -1,5 +1,4 @@
 import type { ContenderSummary, MetricFindings } from '../findings/findings.ts';
-import type { Session } from '../intake/session.ts';
 import {
   averageWords,
   axisOf,
@@ -28,13 +27,14 @@ import type { Table } from './table.ts';
 const mostStrips = 8;
 
 /** *All the shots*: one mark a shot, left-out ones hollow, with each contender's average; of several golfers a strip each where they fit. */
-export function makeShots({ metric, session, telling }: Shown): MadeChart {
+export function makeShots(shown: Shown): MadeChart {
+  const { metric, session, telling } = shown;
   const { findings } = telling;
   const byGolfer = findings.design.hitters > 1 ? golferSummaries(metric.id, session, findings) : [];
   const apart = byGolfer.length > 0 && byGolfer.length <= mostStrips;
   const strips = apart
-    ? byGolfer.map(({ golfer, summary }) => stripOf(summary, golfer, metric, session, telling))
-    : metric.byContender.map((summary) => stripOf(summary, null, metric, session, telling));
+    ? byGolfer.map(({ golfer, summary }) => stripOf(summary, golfer, shown))
+    : metric.byContender.map((summary) => stripOf(summary, null, shown));
   const table = shotTable(metric, telling);
   return drawShots({
     about: { of: 'metric', metric: metric.id },
@@ -64,7 +64,11 @@ export function makeShots({ metric, session, telling }: Shown): MadeChart {
       rows: [
         ...table.rows,
         ...byGolfer.map(({ golfer, summary, leftOut }) =>
-          summaryRow(stripName(summary.id, golfer, telling), summary, String(leftOut), metric, telling),
+          summaryRow(
+            { name: stripName(summary.id, golfer, telling), leftOut: String(leftOut), summary },
+            metric,
+            telling,
+          ),
         ),
       ],
     },
@@ -84,9 +88,7 @@ const stripName = (contender: string, golfer: string | null, telling: Telling): 
 function stripOf(
   { id, n, mean, ci, min, max }: ContenderSummary,
   golfer: string | null,
-  metric: MetricFindings,
-  session: Session,
-  telling: Telling,
+  { metric, session, telling }: Shown,
 ): ShotsStrip {
   const printing = printingOf(metric, telling);
   const read = (value: number): number => toReader(value, metric.id, telling.system);
@@ -123,9 +125,11 @@ export function shotTable(metric: MetricFindings, telling: Telling): Table {
     ...shotTableWords(metric, telling),
     rows: metric.byContender.map((summary) =>
       summaryRow(
-        telling.nameOf(summary.id),
-        summary,
-        String(telling.findings.contenders.find(({ id }) => id === summary.id)?.excluded ?? '–'),
+        {
+          name: telling.nameOf(summary.id),
+          leftOut: String(telling.findings.contenders.find(({ id }) => id === summary.id)?.excluded ?? '–'),
+          summary,
+        },
         metric,
         telling,
       ),
@@ -134,9 +138,11 @@ export function shotTable(metric: MetricFindings, telling: Telling): Table {
 }
 
 function summaryRow(
-  name: string,
-  { n, mean, ci, sd, median, min, max }: ContenderSummary,
-  leftOut: string,
+  {
+    name,
+    leftOut,
+    summary: { n, mean, ci, sd, median, min, max },
+  }: { readonly name: string; readonly leftOut: string; readonly summary: ContenderSummary },
   metric: MetricFindings,
   telling: Telling,
 ): readonly string[] {

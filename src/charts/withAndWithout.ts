@@ -58,8 +58,8 @@ export function makeWithAndWithout({ metric, session, telling }: Shown): MadeCha
       indices: [turned.a.index, turned.b.index] as const,
       open: pair.openBecause !== null,
       sentence: eitherWay(rowAnswer(pair, metric, telling), same),
-      all: gapRow(allShots(session.shots.length), one.all, turned, metric, telling),
-      kept: gapRow(kept, pair, turned, metric, telling),
+      all: gapRow(allShots(session.shots.length), one.all, turned, { metric, telling }),
+      kept: gapRow(kept, pair, turned, { metric, telling }),
     };
   });
   return drawWithAndWithout({

@@ -58,8 +58,8 @@ export function makeYards({ primaries, telling }: Shown): MadeChart {
     measured: measuredName,
     rest: restName,
     ...words
-  } = yardsWords(attribution, metric, a, b, telling);
-  const measured = gapRow(measuredName, pair, turned, metric, telling);
+  } = yardsWords(attribution, metric, { a, b }, telling);
+  const measured = gapRow(measuredName, pair, turned, { metric, telling });
   const parts = attribution.parts.map((part) => rowOf(capitalised(partName(part.id, telling)), part));
   const rest = rowOf(restName, attribution.unexplained);
   const told = [[measuredName, measured.told], ...[...parts, rest].map((row) => [row.name, row.words])];

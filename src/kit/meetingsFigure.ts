@@ -37,7 +37,7 @@ export function meetingsFigure(
   const [a, b] = turned.a.label === telling.nameOf(pair.a) ? [0, 1] : [1, 0];
   // One step for all rows: that of the newest report.
   const rowOf = (name: string, gap: { readonly estimate: number | null; readonly ci: Interval | null }) =>
-    gapRow(name, gap, turned, metric, telling);
+    gapRow(name, gap, turned, { metric, telling });
   const { more, ...band } = bandOf(metric, telling);
   const each = meetings.map((meeting) => rowOf(rowName(meeting), meeting.pair));
   const all = pooled.kind === 'none' ? null : rowOf(whomInRow(pooled), pooled);

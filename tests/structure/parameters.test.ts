@@ -7,7 +7,6 @@ import { namedFunctions } from './parametersOf.ts';
 const most = 4;
 
 const drawn = 'what is drawn, in which signs and layout, and how far down: all rows of charts are called so';
-const told = 'what a row of a chart is of, then how its numbers are printed and its words told';
 const inner = 'numbers of an inner loop, where an object a call takes time';
 const formula = 'the letters of a formula in the order in which the literature writes them';
 
@@ -22,17 +21,9 @@ const excused: Readonly<Record<string, string>> = {
   'charts/ringAndBarDrawing.ts drawnRow': drawn,
   'charts/shotsStrip.ts shotsStrip': drawn,
   'charts/signs.ts label': drawn,
-  'charts/signs.ts hatch': 'as Plot calls what draws a mark',
   'charts/gapScale.ts gapScale':
     'values, what matters, their unit, the layout and the room: the parts of a scale',
   'charts/textWidth.ts fitText': 'a text, its type and its room, as `textWidth` takes them',
-  'charts/deliveryFigure.ts rowOf': told,
-  'charts/gapRow.ts gapRow': told,
-  'charts/landingFigure.ts panel': told,
-  'charts/shotsFigure.ts stripOf': told,
-  'charts/shotsFigure.ts summaryRow': told,
-  'prose/english/charts/luck.ts luckWords': told,
-  'prose/english/charts/yards.ts yardsWords': told,
   'flight/attribution.ts sharesOf': inner,
   'flight/equationsOfMotion.ts run': inner,
   'flight/hermite.ts hermite': inner,

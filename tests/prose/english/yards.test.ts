@@ -139,7 +139,7 @@ describe('where the yards come from', () => {
       const [metric] = here.findings.metrics;
       return metric === undefined
         ? ''
-        : (yardsWords(attribution, metric, 'Heron', 'Wren', here).found[0] ?? '');
+        : (yardsWords(attribution, metric, { a: 'Heron', b: 'Wren' }, here).found[0] ?? '');
     };
     expect(caption(1)).toContain("about 11 of Heron's 12 yards come from more ball speed");
     expect(caption(-1)).toBe(caption(1));

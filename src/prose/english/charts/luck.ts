@@ -24,8 +24,7 @@ interface PrintedLuck {
 export function luckWords(
   metric: MetricFindings,
   widest: PairFindings,
-  { average, upTo, seen }: PrintedLuck,
-  { unit }: Printing,
+  { average, upTo, seen, unit }: PrintedLuck & Pick<Printing, 'unit'>,
   telling: Telling,
 ) {
   const { name } = metrics[metric.id];

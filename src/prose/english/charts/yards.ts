@@ -13,8 +13,7 @@ type Attributed = Extract<Attribution, { readonly state: 'attributed' }>;
 export function yardsWords(
   attribution: Attributed,
   metric: MetricFindings,
-  a: string,
-  b: string,
+  { a, b }: { readonly a: string; readonly b: string },
   telling: Telling,
 ) {
   const word = unitWord(unitFor('carry', telling.system));
