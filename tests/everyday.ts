@@ -35,11 +35,14 @@ export const notEveryday: readonly string[] = [
   // What is installed and built from a package.
   'tests/commands/packed.test.ts',
   'tests/workflow/reports.test.ts',
-  // Pages of the desk in both themes, and a plan made in it; its forms are tried one by one every day.
+  // The desk from an empty folder to a built site in a browser; its pages and forms are tried one by one every day.
+  'tests/commands/desk.test.ts',
   'tests/commands/deskAccessibility.test.ts',
   'tests/commands/deskPlan.test.ts',
-  // Sites of their own: a look of a shop, a hundred and twenty reports, feeds.
+  // Sites of their own: a look of a shop, pictures of narratives, lists of many reports, feeds.
   'tests/commands/brand.test.ts',
+  'tests/commands/pictures.test.ts',
+  'tests/site/brand.test.ts',
   'tests/site/lists.test.ts',
   'tests/site/kitFeeds.test.ts',
   // The auditor against pa11y.

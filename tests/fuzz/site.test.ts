@@ -46,6 +46,8 @@ const paths = ['shop.yaml', 'reports/two/report.md', 'reports/two/shots.csv'] as
 const unseen = /[\u0000-\u0008\u000B\u000C\u000E-\u001F]/u;
 
 // The seed is fixed: a test that fails must fail again. Other seeds: FUZZ_SEED=1 npx vitest run tests/fuzz.
+const runs = runsOf(150);
+
 test('a content folder changed at random gives clear problems or a good report, nothing else', () => {
   const seen = { refused: 0, shown: 0 };
   fc.assert(
@@ -90,8 +92,8 @@ test('a content folder changed at random gives clear problems or a good report, 
         }
       },
     ),
-    { numRuns: runsOf(150), seed: Number(process.env['FUZZ_SEED'] ?? 20260502) },
+    { numRuns: runs, seed: Number(process.env['FUZZ_SEED'] ?? 20260502) },
   );
   // Both ends of the road were reached.
-  expect(Math.min(seen.refused, seen.shown)).toBeGreaterThan(10);
+  expect(Math.min(seen.refused, seen.shown)).toBeGreaterThan(runs / 15);
 }, 120_000);

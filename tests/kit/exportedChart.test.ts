@@ -1,6 +1,7 @@
 import { crc32, inflateSync } from 'node:zlib';
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
+import { allOr, eachSoMany } from '../everyday.ts';
 import { textWidth } from '../../src/charts/textWidth.ts';
 import { encodePng } from '../../src/kit/encodePng.ts';
 import type { Pixels } from '../../src/kit/pixels.ts';
@@ -92,7 +93,7 @@ function pixelsOf(svg: string, width: number): Pixels {
 }
 
 describe.each(
-  offered.flatMap(([name, report, figure]) =>
+  allOr(offered, eachSoMany(offered, 4)).flatMap(([name, report, figure]) =>
     chartForms.map((form) => [`${name} ${form}`, report, figure, form] as const),
   ),
 )('%s', (_name, report, figure, form) => {

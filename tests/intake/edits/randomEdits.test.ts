@@ -8,6 +8,8 @@ import type { Answer } from '../../../src/intake/edits/answerEdit.ts';
 import { editReport } from '../../../src/intake/edits/editAnswers.ts';
 import { reportParts } from '../../../src/intake/edits/reportParts.ts';
 
+const runs = runsOf(200);
+
 /** Reports that were written by hand, and one with a comment at every second line. */
 const reports = ['content/reports', 'tests/cases']
   .flatMap((folder) =>
@@ -75,7 +77,7 @@ const typed = fc.oneof(
 
 const lineWith = (text: string): readonly string[] => text.split('\n').filter((line) => line.includes('#'));
 
-test('200 answers, each typed into a file written by hand: it says so, and every other line stays', () => {
+test('answers, each typed into a file written by hand: it says so, and every other line stays', () => {
   let edited = 0;
   fc.assert(
     fc.property(fc.nat(all.length - 1), fc.nat(), typed, (which, place, to) => {
@@ -101,12 +103,12 @@ test('200 answers, each typed into a file written by hand: it says so, and every
         lineWith(text).filter((line) => line.startsWith('#')),
       );
     }),
-    { numRuns: runsOf(200) },
+    { numRuns: runs },
   );
-  expect(edited).toBe(200);
+  expect(edited).toBe(runs);
 });
 
-test('200 answers taken out or added: every other answer, every comment and the narrative stay', () => {
+test('answers taken out or added: every other answer, every comment and the narrative stay', () => {
   fc.assert(
     fc.property(fc.nat(all.length - 1), fc.nat(), fc.boolean(), (which, place, takeOut) => {
       const text = all[which];
@@ -130,6 +132,6 @@ test('200 answers taken out or added: every other answer, every comment and the 
       );
       expect(reportParts(result.text)?.narrative).toBe(reportParts(text)?.narrative);
     }),
-    { numRuns: runsOf(200) },
+    { numRuns: runs },
   );
 });
