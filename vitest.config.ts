@@ -38,6 +38,8 @@ export default defineConfig({
         test: {
           name: 'commands',
           include: ['tests/commands/**/*.test.ts'],
+          // Modules are loaded once for many files; the whole also shows that no file needs what another one left.
+          isolate: !isEveryday,
           exclude: left,
           testTimeout: 1_200_000,
           hookTimeout: 600_000,

@@ -32,17 +32,27 @@ export const notEveryday: readonly string[] = [
   'tests/commands/sitemap.test.ts',
   'tests/commands/unchangedSite.test.ts',
   'tests/commands/versions.test.ts',
+  // Pages while somebody writes, what machines read in heads of pages, and every way in which a command can fail.
+  'tests/commands/dev.test.ts',
+  'tests/commands/heads.test.ts',
+  'tests/commands/runCommand.test.ts',
+  // Other programs: R and Python over published data, the vocabulary of schema.org.
+  'tests/kit/reproduce.test.ts',
+  'tests/kit/schemaOrg.test.ts',
   // What is installed and built from a package.
   'tests/commands/packed.test.ts',
   'tests/workflow/reports.test.ts',
-  // The desk from an empty folder to a built site in a browser; its pages and forms are tried one by one every day.
+  // The desk from an empty folder to a built site in a browser, and markup in every form; its pages are tried one by one every day.
+  'tests/desk/hostileForms.test.ts',
   'tests/commands/desk.test.ts',
   'tests/commands/deskAccessibility.test.ts',
   'tests/commands/deskPlan.test.ts',
-  // Sites of their own: a look of a shop, pictures of narratives, lists of many reports, feeds.
+  // Sites of their own: a look of a shop, pictures of narratives, frames on other pages, lists of many reports, feeds.
   'tests/commands/brand.test.ts',
   'tests/commands/pictures.test.ts',
   'tests/site/brand.test.ts',
+  'tests/site/frames.test.ts',
+  'tests/site/unitsOfEveryPage.test.ts',
   'tests/site/lists.test.ts',
   'tests/site/kitFeeds.test.ts',
   // The auditor against pa11y.

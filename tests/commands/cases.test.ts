@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, cpSync, mkdtempSync }
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { allOr, eachSoMany } from '../everyday.ts';
 import { builtSite } from '../site/builtSite.ts';
 import { sharedText, shownText } from '../site/shownText.ts';
 
@@ -9,9 +10,10 @@ import { sharedText, shownText } from '../site/shownText.ts';
  * Every folder of `tests/cases` is built, and what its readers get is held beside what was read and approved as text:
  * the page, its details, the mail, the editor's page with all captions, the share texts and the entry of the feed.
  */
-const cases = readdirSync(resolve('tests/cases'), { withFileTypes: true })
+const every = readdirSync(resolve('tests/cases'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name);
+const cases = allOr(every, eachSoMany(every, 3));
 
 const shopOf = (name: string): string => {
   const path = resolve('tests/cases', name, 'content/shop.yaml');

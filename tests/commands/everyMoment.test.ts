@@ -38,7 +38,7 @@ describe.each(scenarios)('$name', ({ make, run, next, steps: fewest }) => {
     const before = filesIn(template);
     const errorsBefore = [...errorsIn(template)];
     const errorsAfter = [...errorsIn(await finished(copy(), run))];
-    for (let step = 1; step <= steps; step += stride * (isEveryday ? 16 : 1)) {
+    for (let step = 1; step <= steps; step += stride * (isEveryday ? 24 : 1)) {
       const content = copy();
       const { disk } = failingDisk(step, failure);
       const ended = await Promise.resolve()

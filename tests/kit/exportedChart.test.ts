@@ -93,7 +93,7 @@ function pixelsOf(svg: string, width: number): Pixels {
 }
 
 describe.each(
-  allOr(offered, eachSoMany(offered, 4)).flatMap(([name, report, figure]) =>
+  allOr(offered, eachSoMany(offered, 16)).flatMap(([name, report, figure]) =>
     chartForms.map((form) => [`${name} ${form}`, report, figure, form] as const),
   ),
 )('%s', (_name, report, figure, form) => {

@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { allOr } from '../everyday.ts';
+import { allOr, eachSoMany } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { openPage, type Screen } from './openPage.ts';
 import { allPages, oneOfEachKind, reportPages, twoReports, type BuiltPage } from './sites.ts';
@@ -21,7 +21,7 @@ const widths = [320, 768, 1280];
 const overflowOf = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-describe.each(allOr(allPages, oneOfEachKind))('$name', (built) => {
+describe.each(allOr(allPages, eachSoMany(oneOfEachKind, 3)))('$name', (built) => {
   test('needs no scrolling sideways at any width, also at twice the zoom', async () => {
     const page = await open(built, { width: 1280 });
     // Twice the zoom halves the width that a page has in CSS pixels (WCAG 2.2, 1.4.4).

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import { parseHTML } from 'linkedom';
 import type { Browser } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { allOr, eachSoMany } from '../everyday.ts';
 import { launch } from './browser.ts';
 import { openPage } from './openPage.ts';
 import { everyPage, type BuiltPage } from './sites.ts';
@@ -70,7 +69,7 @@ test('every kind of page that prints such numbers has some in both systems', () 
   );
 });
 
-describe.each(allOr(pages, eachSoMany(pages, 10)))('$name', (page) => {
+describe.each(pages)('$name', (page) => {
   test('is in one system of units at a time, and says as much in either', () => {
     const [yards, metres] = [told(page, 'yards'), told(page, 'metres')];
     expect(yards.match(words.metres) ?? []).toEqual([]);
