@@ -2,7 +2,7 @@ import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { decideCache, decideOut } from '../../src/site/folderDecision.ts';
-import { cacheFolder, contentFolder, outFolder } from '../../src/site/folders.ts';
+import { cacheFolder, contentFolder, devCacheFolder, outFolder } from '../../src/site/folders.ts';
 import { diskView, type FolderView } from '../../src/site/folderView.ts';
 import type { Places } from '../../src/site/places.ts';
 import { siteMark, siteMarkName } from '../../src/site/siteMark.ts';
@@ -230,5 +230,6 @@ describe('variables', () => {
     vi.stubEnv('CACHE_DIR', '/var/cache/site');
     expect(outFolder()).toBe(join(dirname(process.cwd()), 'elsewhere/site'));
     expect(cacheFolder()).toBe('/var/cache/site');
+    expect(devCacheFolder()).toBe('/var/cache/site/dev');
   });
 });

@@ -3,6 +3,7 @@ import { leadForms } from '../../src/kit/exportForms.ts';
 import { kitOf } from '../../src/kit/kitOf.ts';
 import type { PictureFiles } from '../../src/kit/pictureFiles.ts';
 import { exportedPng, exportedSvgFile } from '../../src/site/exportedFiles.ts';
+import { printedSvg } from '../../src/site/printedSvg.ts';
 import { reports } from './content.ts';
 import { internationalText, pngChunks } from './pngChunks.ts';
 
@@ -80,6 +81,10 @@ describe('a picture of a report as a file', () => {
       `${report.source.slug} has no chart hitters-carry in ${report.telling.system}.`,
     );
   });
+});
+
+test('a drawing without a size cannot be printed', () => {
+  expect(() => printedSvg('<svg viewBox="0 0 9 9"></svg>', 90)).toThrow('The drawing has no size.');
 });
 
 test('forms of the first chart are those that were tried', () => {

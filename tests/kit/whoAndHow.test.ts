@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isReadingStated } from '../../src/findings/fairness.ts';
 import { primaryMetrics } from '../../src/prose/answers.ts';
+import { countsIn, howHit, reportInBrief } from '../../src/kit/whoAndHow.ts';
 import { readingWords } from '../../src/prose/english/kit/whoAndHow.ts';
 import { disclosure } from '../../src/prose/disclosure.ts';
 import { around, reportOf } from '../findings/reportOf.ts';
@@ -39,5 +40,24 @@ describe('how the readings came about', () => {
     });
     expect(readingsOf(report)).toBe('Carry was measured. How ball speed was measured is not recorded.');
     expect(columnsRead(report)).toBe('not stated; treated as measured: ball speed; measured: carry');
+  });
+});
+
+describe('how a report was hit, in a line', () => {
+  const report = reportOf({});
+
+  test('with its golfers and its day, and without', () => {
+    expect(reportInBrief(report)).toBe(
+      'One golfer, 12 shots with each head, in rounds, one of each, in the same order every time; hit 11 April 2026.',
+    );
+    expect(howHit(report)).toBe(
+      '12 shots with each head, in rounds, one of each, in the same order every time.',
+    );
+  });
+
+  test('counts what a measure counts, and without one all shots that were not left out', () => {
+    const [metric = null] = primaryMetrics(report.findings);
+    expect(countsIn(report, metric)).toEqual([12, 12, 12]);
+    expect(countsIn(report, null)).toEqual([12, 12, 12]);
   });
 });

@@ -223,6 +223,20 @@ describe('headings', () => {
     );
     expect(summary('Club,Carry (yd),Carry (m)\nAlder,248.2,226.9\n')).toBe('accept 1');
   });
+
+  it('refuses two columns for the club that do not say the same, and takes two that do', () => {
+    expect(summary('Club,Club,Carry (yd)\nAlder,Birch,248.2\n')).toBe('reject 1 duplicate-column');
+    expect(summary('Club,Club,Carry (yd)\nAlder, Alder ,248.2\n')).toBe('accept 1');
+    const [problem] = readShotFile(
+      'shots.csv',
+      new TextEncoder().encode('Club,Club,Carry (yd)\nAlder,Alder,1\nAlder,Birch,248.2\n'),
+    ).problems.filter(({ kind }) => kind === 'duplicate-column');
+    expect(problem).toMatchObject({
+      expected: 'one column for the club',
+      found: 'columns 1 and 2; in line 3 they say "Alder" and "Birch"',
+      cure: 'Rename or delete one of the two.',
+    });
+  });
 });
 
 describe('units', () => {
