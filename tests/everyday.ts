@@ -1,5 +1,5 @@
 /**
- * `npm test` takes five minutes: every file of code, all words, and a thing or two of each kind where the whole tries all
+ * `npm test` takes six minutes: every file of code, all words, and a thing or two of each kind where the whole tries all
  * of them. `npm run testall`, and vitest by itself, leave out nothing.
  */
 export const isEveryday = process.env['TESTS'] === 'everyday';

@@ -29,9 +29,17 @@ interface Draft {
  *
  * @throws errors of the disk
  */
-export function writeDraft(draft: Draft): 'written' | 'taken' {
-  const { contentDir, slug, files, read, shop, disk } = draft;
-  const told = files.map(({ name }) => fromFileName(name, draft.people));
+export function writeDraft({
+  contentDir,
+  slug,
+  files,
+  people,
+  read,
+  openColumns,
+  shop,
+  disk,
+}: Draft): 'written' | 'taken' {
+  const told = files.map(({ name }) => fromFileName(name, people));
   const text = draftReport({
     slug,
     title: [...new Set(told.map(({ title }) => title))].join(', '),
@@ -39,7 +47,7 @@ export function writeDraft(draft: Draft): 'written' | 'taken' {
     varied: read.varied,
     session: files.map(({ name }) => name),
     understood: read.understood,
-    openColumns: draft.openColumns,
+    openColumns,
     usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
   });

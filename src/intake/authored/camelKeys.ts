@@ -9,5 +9,4 @@ export const camel = (key: string): string =>
   key.replace(/_([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
 /** What a block as the code has it answers to a key as the file has it; undefined where it does not. */
-export const answerTo = (block: object, key: string): unknown =>
-  Object.entries(block).find(([own]) => own === camel(key))?.[1];
+export const answerTo = (block: object, key: string): unknown => Reflect.get(block, camel(key));

@@ -89,8 +89,7 @@ type SingleConditions = {
   readonly [Key in keyof All as All[Key] extends Question ? Key : never]: All[Key];
 };
 
-/** Those that are no block, in the same order. */
-// The type says of each question what the filter looks for in it.
+/** Those that are no block, in the same order; the type says of each question what the filter looks for in it. */
 export const singleConditions = Object.fromEntries(
   Object.entries(conditionQuestions).filter(([, question]) => !('inside' in question)),
 ) as SingleConditions;
@@ -99,12 +98,12 @@ type InDefaults = {
   readonly [Key in keyof All as All[Key] extends { readonly inDefaults: true } ? Key : never]: All[Key];
 };
 
-// As above.
+// The type says it as above. Single ones first, then blocks: so they stand in the reference.
 const inDefaults = Object.fromEntries(
   Object.entries({ ...singleConditions, ...conditionQuestions }).filter(
     ([, question]) => question.inDefaults,
   ),
 ) as InDefaults;
 
-/** How those are answered that `shop.yaml` may answer for all reports: single ones first, then blocks. */
+/** How those are answered that `shop.yaml` may answer for all reports. */
 export const conditionsInDefaults = answersOf(inDefaults);
