@@ -42,6 +42,20 @@ describe('the conditions that a reader needs', () => {
     });
   });
 
+  test('say so where the ball was not the same, and name tee, target, flight and last check', () => {
+    const words = wordsOf({
+      front: {
+        conditions:
+          '{place: on the range, surface: turf, tee: 40 mm, target: a flag at 200 yards, ball: {model: Wren, same_for_all: no}, monitor: {kind: radar, flight: whole, last_check: in March}}',
+      },
+    });
+    expect(words).toMatchObject({
+      Where: 'On the range; turf; tee 40 mm; target a flag at 200 yards.',
+      Monitor: 'Radar; flight seen: whole; last checked in March.',
+      Ball: 'Wren; not the same for all.',
+    });
+  });
+
   test.each([
     ['', ''],
     [', saw_club: yes', ' The golfer could see which head it was.'],
