@@ -7,7 +7,8 @@ import { markSite } from '../site/siteMark.ts';
 import { markBuild, unmarkBuild } from './buildMark.ts';
 import type { OpenFolders } from './openFolders.ts';
 import { publishSite } from './publishSite.ts';
-import { compiledPages, pagesKey } from './rendering/compiledPages.ts';
+import { pagesKey } from './rendering/compiledPages.ts';
+import type { PagesCompiler } from './rendering/pagesCompiler.ts';
 import { isUnchanged, planSite, type PlannedReport } from './rendering/planSite.ts';
 import { renderReport, type Rendering } from './rendering/renderReport.ts';
 import { renderSite } from './rendering/renderSite.ts';
@@ -27,6 +28,7 @@ interface ReadSite {
   readonly site: SiteContent;
   readonly hashes: CodeHashes;
   readonly workers: ReportWorkers | null;
+  readonly compiler: PagesCompiler;
   readonly terminal: Terminal;
 }
 
@@ -67,7 +69,7 @@ interface Before {
 /** Builds the site in a folder aside; null where the site of before is what it would be. */
 async function buildInto(
   folder: string,
-  { contentDir, projectFolder, site, hashes, workers, terminal }: ReadSite,
+  { contentDir, projectFolder, site, hashes, workers, compiler, terminal }: ReadSite,
   { outDir, record }: Before,
   times: StageTimes,
 ): Promise<SiteParts | null> {
@@ -83,7 +85,7 @@ async function buildInto(
     terminal.write('Nothing has changed since the last build.\n');
     return null;
   }
-  const { entry, staticFolder } = await times.time('compiling pages', () => compiledPages(toCompile));
+  const { entry, staticFolder } = await times.time('compiling pages', () => compiler.pages(toCompile));
   const origin = address.site ?? null;
   const rendering: Rendering = {
     entry,

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import type { Shop } from '../intake/authored/shop.ts';
 import type { Problem } from '../problems/problem.ts';
 import { codeHashes } from '../site/codeHash.ts';
 import { openContent } from '../site/openContent.ts';
@@ -12,7 +13,9 @@ import { collectSooner } from './collectSooner.ts';
 import { openFolders } from './openFolders.ts';
 import { programFolder as projectFolder } from './ownCode.ts';
 import { pagesFailure } from './pagesFailure.ts';
+import { pagesCompiler } from './rendering/pagesCompiler.ts';
 import { fewReports, reportWorkers, type ReportWorkers } from './reportWorkers.ts';
+import { addressOf } from './siteAddress.ts';
 import { stagesInWords, stageTimes, type StageTime, type StageTimes } from './stageTimes.ts';
 import { manyReports, tellingProgress } from './tellingProgress.ts';
 import { tellProblems } from './tellProblems.ts';
@@ -55,9 +58,14 @@ export async function buildSite({
   const hashes = codeHashes(projectFolder);
   const code = hashes.reports;
   const reportFolder = join(folders.cacheDir, 'reports');
+  const compiler = pagesCompiler();
   const workers = code === null ? null : reportWorkers({ contentDir: read.contentDir, reportFolder, code });
   try {
-    const site = await readSite(read, { code, reportFolder, workers }, times);
+    const compileFor = (shop: Shop | null): void => {
+      if (hashes.pages !== null)
+        void compiler.pages({ projectFolder, address: addressOf(shop), code: hashes.pages });
+    };
+    const site = await readSite(read, { code, reportFolder, workers, compileFor }, times);
     if (site.reports.length > enoughToFillMemory) collectSooner();
     if (!tellProblems(site, terminal)) {
       terminal.writeError(asItWas(outDir));
@@ -65,7 +73,7 @@ export async function buildSite({
     }
     try {
       await buildAside(
-        { contentDir: read.contentDir, projectFolder, site, hashes, workers, terminal },
+        { contentDir: read.contentDir, projectFolder, site, hashes, workers, compiler, terminal },
         folders,
         times,
       );
@@ -78,7 +86,7 @@ export async function buildSite({
     terminal.write(`Built into ${outDir}\n`);
     return { built: true, problems: site.problems, stages: times.stages() };
   } finally {
-    await workers?.close();
+    await Promise.all([workers?.close(), compiler.close()]);
   }
 }
 
@@ -106,22 +114,29 @@ interface Kept {
   readonly code: string | null;
   readonly reportFolder: string;
   readonly workers: ReportWorkers | null;
+  /** Begins to compile the pages of this shop's site. */
+  readonly compileFor: (shop: Shop | null) => void;
 }
 
 /** Reads and analyses everything; what is not in the cache is worked out beforehand where that is much. */
 async function readSite(
   { contentDir, terminal, today }: Omit<Required<BuildRequest>, 'outDir'>,
-  { code, reportFolder, workers }: Kept,
+  { code, reportFolder, workers, compileFor }: Kept,
   times: StageTimes,
 ): Promise<SiteContent> {
   if (code === null || workers === null) return loadSite(contentDir, [], null, today);
   const cached = { cache: diskCache(reportFolder), code };
-  const missing = await times.time('looking for changes', () => {
+  const { missing, shop } = await times.time('looking for changes', () => {
     const content = openContent(contentDir, [], cached);
-    return content.slugs.filter((slug) => !content.isKnown(slug));
+    return {
+      missing: content.slugs.filter((slug) => !content.isKnown(slug)),
+      shop: content.shared.shop,
+    };
   });
   const shown = missing.length === 1 ? '1 report is' : `${missing.length} reports are`;
   if (missing.length > 0) terminal.write(`${shown} new or changed; working out what the shots say.\n`);
+  // Of what is as it was no page may be needed.
+  if (missing.length > 0) compileFor(shop);
   if (missing.length > fewReports) {
     const tasks = missing.map((slug) => ({ slug, pages: null }));
     await times.time('analysis and charts', () =>

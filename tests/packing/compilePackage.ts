@@ -8,6 +8,7 @@ const entries = [
   'commands/straightface',
   'commands/build',
   'commands/reportWorker',
+  'commands/rendering/compileProcess',
   'site/givenSite',
 ];
 

@@ -11,13 +11,13 @@ import type { SiteAddress } from '../siteAddress.ts';
 import type { Compilation } from './compilePages.ts';
 
 /** Pages as code that renders them, and what every site has beside them. */
-interface CompiledPages {
+export interface CompiledPages {
   /** File of the shape of `pagesEntry.ts`. */
   readonly entry: string;
   readonly staticFolder: string;
 }
 
-interface PagesToCompile {
+export interface PagesToCompile {
   readonly projectFolder: string;
   readonly address: SiteAddress;
   /** Hash of all that they are made of, see `codeHashes`. */
@@ -33,12 +33,6 @@ const listed = z.object({ entry: z.string(), files: z.record(z.string(), z.strin
 /** See `compilePages`. */
 type Compile = (compilation: Compilation) => Promise<void>;
 
-/** Loaded where it is needed: it brings the framework along. */
-const byTheFramework: Compile = async (compilation) => {
-  const { compilePages } = await import('./compilePages.ts');
-  await compilePages(compilation);
-};
-
 /** The same for the same pages: the same code, libraries and address, in the same place, which they name. */
 export function pagesKey({ projectFolder, code, address }: PagesToCompile): string {
   return hashOf([code, address, projectFolder, process.env['SPECIMENS'] ?? null]);
@@ -48,10 +42,7 @@ export function pagesKey({ projectFolder, code, address }: PagesToCompile): stri
  * The pages of this code for a site of this address, compiled where they have not been yet. They lie inside the project,
  * since from there they find their packages, and are believed only where every file has the bytes that were compiled.
  */
-export async function compiledPages(
-  wanted: PagesToCompile,
-  compile: Compile = byTheFramework,
-): Promise<CompiledPages> {
+export async function compiledPages(wanted: PagesToCompile, compile: Compile): Promise<CompiledPages> {
   const { projectFolder, address } = wanted;
   const key = pagesKey(wanted);
   const all = join(projectFolder, '.cache/pages');
