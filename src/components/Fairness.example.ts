@@ -4,8 +4,13 @@ export const examples: Examples = ({ report }) => [
   {
     name: 'of a report with little recorded',
     props: { ...withTold(report('two-heads')), which: 'not-yes' },
-    shows: ['class="fairness"', 'no.', 'not recorded.'],
-    hides: ['score', '>yes.<'],
+    shows: [
+      'class="fairness"',
+      'no.',
+      'not recorded.',
+      'We answer who sells, lent and paid, but not how the golfer is linked to the shop.',
+    ],
+    hides: ['score', '>yes.<', 'We wrote down nothing'],
   },
   {
     name: 'every check, those that are yes at the end',

@@ -12,10 +12,10 @@ import {
   checkContenders,
   readContenders,
   readMetric,
+  readNoun,
   readOptional,
   readQuantity,
   readShots,
-  readText,
   readTurns,
 } from './readings.ts';
 import { spreadToPlanWith } from './spreadToPlanWith.ts';
@@ -53,7 +53,7 @@ export async function decidePlan(
     given: answers.varied,
     question: planQuestions.varied,
     proposed: null,
-    read: readText('one noun'),
+    read: readNoun,
   });
   const metric = await ask({
     key: 'metric',

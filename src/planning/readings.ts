@@ -1,4 +1,5 @@
 import { fewestContenders, mostContenders } from '../intake/authored/contenderChecks.ts';
+import { plainNoun } from '../intake/authored/plainNoun.ts';
 import { metricNamed, nearestMetric } from '../intake/authored/metricName.ts';
 import { quantityOf, type Quantity } from '../intake/authored/quantity.ts';
 import { readWith } from '../intake/authored/readWith.ts';
@@ -25,8 +26,10 @@ export function checkContenders(typed: readonly string[]): Reading<readonly stri
   return { value: names };
 }
 
-export function readText(what: string): (typed: string) => Reading<string> {
-  return (typed) => (typed === '' ? { expected: what } : { value: typed });
+/** What differed, as sentences name it. */
+export function readNoun(typed: string): Reading<string> {
+  const noun = plainNoun(typed);
+  return noun === '' ? { expected: 'one noun' } : { value: noun };
 }
 
 /** Null for no answer. */

@@ -180,6 +180,30 @@ function sawNumbers(
   return hitters.some(({ sawNumbers: saw }) => saw === undefined) ? 'not-said' : 'no';
 }
 
+/** Place, surface, temperature, altitude and wind, see `missingConditions`. */
+const conditionsAsked = 5;
+
+/**
+ * Whether something of what a check asks is recorded, though not all: a page that shows it elsewhere must say what is
+ * missing, or "not recorded" would contradict it. Who sells, lent and paid is always answered.
+ */
+export function isRecordedInPart(fact: FairnessFact): boolean {
+  switch (fact.check) {
+    case 'interests':
+      return true;
+    case 'conditions':
+      return fact.missing.length < conditionsAsked;
+    case 'one-thing-varied':
+      return fact.alike > 0 || fact.partly.length > 0;
+    case 'same-ball':
+      return fact.ball === 'described';
+    case 'device-accuracy':
+      return fact.measures.some(({ accuracy }) => accuracy !== null);
+    default:
+      return false;
+  }
+}
+
 /** How many checks came out in each way. */
 export function fairnessCount(
   statements: readonly FairnessStatement[],

@@ -6,7 +6,7 @@ import {
   fairnessStateWords,
   fairnessTitle,
 } from '../../src/prose/english/fairness.ts';
-import { fairnessCount, fairnessOf } from '../../src/prose/fairness.ts';
+import { fairnessCount, fairnessOf, isRecordedInPart } from '../../src/prose/fairness.ts';
 import { around, csvOf, reportOf, threeHeads } from '../findings/reportOf.ts';
 
 type Invented = Parameters<typeof reportOf>[0];
@@ -252,5 +252,27 @@ describe('how fair a test was, in words', () => {
     expect(lineOf('exclusions-even', { shots, front: { exclusions } })).toBe(
       'Left out evenly: no. We left out one of Alder, none of Birch and none of Cedar; an answer changes when they are counted.',
     );
+  });
+});
+
+describe('a check of which something is recorded', () => {
+  const inPart = (id: FairnessId, invented: Invented): boolean => {
+    const made = fairnessOf(reportOf(invented)).find(({ fact }) => fact.check === id);
+    return made !== undefined && isRecordedInPart(made.fact);
+  };
+
+  test.each([
+    ['interests', {}, true],
+    ['conditions', {}, false],
+    ['conditions', front({ conditions: '{place: indoors}' }), true],
+    ['conditions', front({ conditions: '{wind: none}' }), true],
+    ['one-thing-varied', {}, false],
+    ['one-thing-varied', front({ held: '{shaft: S}' }), true],
+    ['same-ball', {}, false],
+    ['same-ball', front({ conditions: '{ball: {model: two-piece}}' }), true],
+    ['device-accuracy', {}, false],
+    ['warm-up', {}, false],
+  ] as const)('%s %j: %s', (id, invented, says) => {
+    expect(inPart(id, invented)).toBe(says);
   });
 });

@@ -76,6 +76,20 @@ describe('the interest beside an answer', () => {
     );
   });
 
+  test.each([
+    ['lent by its distributor', 'Heron, Wren and Plover were lent to us, each by its distributor.'],
+    ['lent for the day by its maker', 'Heron, Wren and Plover were lent to us for the day, each by its maker.'],
+    ['lent by our distributor', 'Heron, Wren and Plover were lent to us by our distributor.'],
+    ['given by a friend', 'Heron, Wren and Plover were given to us by a friend.'],
+    ['bought online in May', 'Heron, Wren and Plover were bought online in May.'],
+    ['bought from its maker', 'We bought Heron, Wren and Plover, each from its maker.'],
+    ['bought from a practice ground', 'We bought Heron, Wren and Plover from a practice ground.'],
+  ])('several that were %s', (supplied, sentence) => {
+    const all = { heron: supplied, wren: supplied, plover: supplied };
+    const words = told(stated(all));
+    expect(words.replace(/all three(?! new)/i, 'Heron, Wren and Plover')).toContain(sentence);
+  });
+
   test('a line that could not be placed stands whole, in its words', () => {
     const words = told(
       stated({

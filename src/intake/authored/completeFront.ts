@@ -3,6 +3,7 @@ import type { Keyed } from './collections.ts';
 import type { Contender } from './contender.ts';
 import type { Front, FrontAnswers } from './front.ts';
 import { completeInterests } from './interests.ts';
+import { plainNoun } from './plainNoun.ts';
 import type { Better } from './primary.ts';
 import type { Shared } from './shared.ts';
 
@@ -21,6 +22,7 @@ export function completeFront(
   const hitters = inOrder(answers.hitters, keysInOrder('hitters')).map(([id, hitter]) => ({ id, ...hitter }));
   return {
     ...answers,
+    varied: plainNoun(answers.varied),
     contenders,
     interests,
     hitters,

@@ -1,4 +1,5 @@
 import { columns } from '../authored/columns.ts';
+import { plainNoun } from '../authored/plainNoun.ts';
 import { splitReport } from '../authored/frontMatter.ts';
 import { fileInside, sessionFiles } from '../authored/sessionFiles.ts';
 import { isBlock, isUnanswered, type Tree } from '../authored/tree.ts';
@@ -44,7 +45,7 @@ export function looseAnswers(file: string, text: string): LooseAnswers {
     contenderNames: namesIn(tree['contenders']),
     options: {
       ...('value' in stated ? { columns: stated.value } : {}),
-      ...(typeof varied === 'string' && !isUnanswered(varied) ? { varied } : {}),
+      ...(typeof varied === 'string' && !isUnanswered(varied) ? { varied: plainNoun(varied) } : {}),
     },
   };
 }

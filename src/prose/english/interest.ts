@@ -166,10 +166,10 @@ function handedOverSentence(groups: readonly Group<Supplied>[], telling: Interes
   const parts = groups.map(({ told: { supply, contenders }, names }, index) => {
     if (supply.kind !== 'lent' && supply.kind !== 'given') return names;
     const when = supply.when === null ? '' : ` ${supply.when}`;
-    const by = `by ${told(supply.by ?? '', telling)}`;
+    const by = eachBy(`by ${told(supply.by ?? '', telling)}`, contenders);
     const us = telling.speaker === 'we' ? ' to us' : '';
-    const verb = `${wasEach(contenders)} ${supply.kind}${us}`;
-    return index === 0 ? `${names} ${verb}${when} ${by}` : `${names}${when} ${by}`;
+    const verb = `${was(contenders)} ${supply.kind}${us}`;
+    return index === 0 ? `${names} ${verb}${when}${by}` : `${names}${when}${by}`;
   });
   return sentence(listed(parts));
 }
@@ -187,16 +187,16 @@ function supplySentence(
     }
     case 'bought':
       if (supply.whole && supply.when === null) {
-        const from = supply.by === null ? '' : ` from ${told(supply.by, telling)}`;
+        const from = supply.by === null ? '' : eachBy(`from ${told(supply.by, telling)}`, contenders);
         return `${subject(telling)} bought ${names}${from}.`;
       }
-      return sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`);
+      return handedOver(names, contenders, told(supply.words, telling));
     case 'lent':
     case 'given':
-      return sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`);
+      return handedOver(names, contenders, told(supply.words, telling));
     case 'in-words':
       return supply.participle
-        ? sentence(`${names} ${wasEach(contenders)} ${told(supply.words, telling)}`)
+        ? handedOver(names, contenders, told(supply.words, telling))
         : inItsWords(`the source of ${names}`, supply.words, telling);
   }
 }
@@ -269,7 +269,19 @@ export const weSell = ({ speaker }: InterestTelling): string =>
 const lowerThe = (shop: string): string => shop.replace(/^The\b/, 'the');
 export const all = (ids: readonly string[]): string =>
   ids.length === 2 ? 'both' : `all ${countWord(ids.length)}`;
-const wasEach = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'were each');
+const was = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'were');
+
+/** " by its maker"; of several ", each by its maker", which is another one for each. */
+const eachBy = (by: string, ids: readonly string[]): string =>
+  ids.length > 1 && /\bits\b/.test(by) ? `, each ${by}` : ` ${by}`;
+
+/** In the shop's words: "Heron was bought online", "Heron and Wren were lent for the day, each by its maker". */
+function handedOver(names: string, ids: readonly string[], words: string): string {
+  // A quotation stays as it was written.
+  const [done = '', ...by] = words.startsWith('“') ? [words] : words.split(/ (?=by )/);
+  const whom = by.length === 0 ? '' : eachBy(by.join(' '), ids);
+  return sentence(`${names} ${was(ids)} ${done}${whom}`);
+}
 
 function stockName({ supply }: Pick<Supplied, 'supply'>, { speaker }: InterestTelling): string {
   const kind = supply.kind === 'own-stock' ? supply.stock : null;
