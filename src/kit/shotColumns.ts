@@ -22,8 +22,8 @@ interface ShotsColumn {
  * The columns of `shots.csv`, the same in every report but for the measures: who hit, which shot, what was hit by id and
  * label, then every measure in the unit of the session file, and what was left out.
  */
-export function shotColumns({ session, source }: Report): readonly ShotsColumn[] {
-  const { varied, contenders, inventedData, rowsInHitOrder } = source.front;
+export function shotColumns({ session, source, telling: { noun } }: Report): readonly ShotsColumn[] {
+  const { contenders, inventedData, rowsInHitOrder } = source.front;
   const roundOf = rowsInHitOrder ? roundsCounted(session) : new Map<Shot, number>();
   const labels = new Map(contenders.map(({ id, label }) => [id, label]));
   const always = { required: true };
@@ -69,7 +69,7 @@ export function shotColumns({ session, source }: Report): readonly ShotsColumn[]
       field: {
         name: 'Contender',
         type: 'string',
-        description: `The ${varied} hit, by its id in findings.json.`,
+        description: `The ${noun} hit, by its id in findings.json.`,
         constraints: { ...always, enum: contenders.map(({ id }) => id) },
       },
       cell: ({ contender }) => contender,
@@ -78,7 +78,7 @@ export function shotColumns({ session, source }: Report): readonly ShotsColumn[]
       field: {
         name: 'Label',
         type: 'string',
-        description: `The ${varied} hit, by its name.`,
+        description: `The ${noun} hit, by its name.`,
         constraints: { ...always, enum: contenders.map(({ label }) => guarded(label)) },
       },
       cell: ({ contender }) => labels.get(contender) ?? '',

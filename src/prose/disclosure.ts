@@ -25,13 +25,14 @@ interface Disclosed {
 /** The full list of the conditions of a test, group by group, answered or not. */
 export function disclosure(facts: Disclosed): readonly DisclosureGroup[] {
   const { front } = facts.source;
+  const { noun } = facts.telling;
   const groups: readonly { readonly title: string; readonly lines: readonly DisclosureLine[] }[] = [
     { title: 'Who hit', lines: people(facts) },
     { title: 'Shots', lines: shots(facts) },
     { title: 'Place', lines: place(facts) },
     { title: 'Ball', lines: ball(facts) },
     { title: 'Monitor', lines: monitor(facts) },
-    { title: `What was the same for every ${front.varied}`, lines: heldLines(front) },
+    { title: `What was the same for every ${noun}`, lines: heldLines(front) },
     ...front.contenders.map((contender) => ({
       title: contender.label,
       lines: contenderLines(contender, facts.source.locale),

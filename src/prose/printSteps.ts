@@ -17,7 +17,7 @@ export interface Printing {
   readonly unit: UnitId;
   /** Of differences, limits, spreads, and what luck does. */
   readonly step: PrintStep;
-  /** Of averages: finer where rounding would keep printed averages from giving the printed difference. */
+  /** Of averages: a digit finer where rounding would keep printed averages from giving the printed difference. */
   readonly averageStep: PrintStep;
   /** Of single readings: as fine as the file has them, and at most two digits finer than averages. */
   readonly readingStep: PrintStep;
@@ -74,7 +74,10 @@ export function stepOf(halfWidth: number, metric: MetricId, finest = 0): PrintSt
   return niceStep(Math.max(halfWidth / partOfHalfWidth, floor));
 }
 
-/** The coarsest step at which averages, rounded and subtracted, give every rounded difference. */
+/**
+ * The coarsest step at which averages, rounded and subtracted, lie within half a step of every printed difference; one digit
+ * finer at most, since an average told to a hundredth would claim to be known like that.
+ */
 function averageStep(metric: MetricFindings, step: PrintStep, read: (value: number) => number): PrintStep {
   const means = new Map(metric.byContender.map(({ id, mean }) => [id, mean]));
   const agrees = (at: PrintStep): boolean =>
@@ -84,10 +87,11 @@ function averageStep(metric: MetricFindings, step: PrintStep, read: (value: numb
       // Several golfers are each counted alike: their difference need not be that of all shots' averages.
       if (clean(first - second - estimate) !== 0) return true;
       const apart = clean(roundTo(read(first), at) - roundTo(read(second), at));
-      return roundTo(apart, step) === roundTo(read(estimate), step);
+      return clean(Math.abs(apart - roundTo(read(estimate), step)) - step.step / 2) <= 0;
     });
-  const finer = [step, tenth(step), tenth(tenth(step)), tenth(tenth(tenth(step)))];
-  return finer.find(agrees) ?? step;
+  const digitFiner = 10 ** (Math.floor(Math.log10(step.step) + 1e-9) - 1);
+  const finer = [tenth(step), tenth(tenth(step))].filter((own) => clean(own.step - digitFiner) >= 0);
+  return [step, ...finer].find(agrees) ?? finer.at(-1) ?? step;
 }
 
 function tenth({ step, decimals }: PrintStep): PrintStep {

@@ -65,6 +65,7 @@ const faultsOf = (report: Report): readonly string[] => {
         cells.slice(0, 3).flatMap((cell) => (/^(?:just|almost)/.test(cell) ? [] : [Math.abs(number(cell))])),
       ),
     );
+    const digitFiner = 10 ** (Math.floor(Math.log10(step) + 1e-9) - 1);
     const where = (pair: PairFindings): string => `${report.source.slug} ${metric.id} ${pair.a} ${pair.b}`;
     return judged.flatMap(({ pair, estimate, ci, row: [, difference = '', from = '', to = ''] }) => {
       const [a, b] = [pair.a, pair.b].map((id) => averages.get(telling.nameOf(id)) ?? Number.NaN);
@@ -78,10 +79,15 @@ const faultsOf = (report: Report): readonly string[] => {
         [number(difference), metric.matters * unit, ...limitsOf(from, to)].map((value) => value.toFixed(4)),
       );
       return [
-        ...(subtracts &&
-        !near(Math.round(Number((apart / step).toFixed(6))) * step, Math.abs(number(difference)))
+        ...(subtracts && Math.abs(apart - Math.abs(number(difference))) > step / 2 + digitFiner + 1e-6
           ? [`${where(pair)}: averages ${a} and ${b}, difference ${difference}`]
           : []),
+        ...[a, b].flatMap((average = Number.NaN) =>
+          // All words, the cells of a pair tell no step.
+          step < average && !near(average / digitFiner, Math.round(average / digitFiner))
+            ? [`${where(pair)}: average ${average} with more than a digit beyond the step ${step}`]
+            : [],
+        ),
         ...(Math.abs(Math.abs(number(difference)) - Math.abs(estimate * unit)) > step / 2 + 1e-6
           ? [`${where(pair)}: ${difference} for ${estimate * unit}`]
           : []),
@@ -148,7 +154,7 @@ describe.each([
     expect(site.reports).toHaveLength(count);
   });
 
-  test('one step a metric; averages subtract to differences; limits outward; one quantity, one print', () => {
+  test('one step a metric; averages subtract to differences, with a digit more at most; limits outward; one quantity, one print', () => {
     expect(site.reports.flatMap(faultsOf)).toEqual([]);
   });
 

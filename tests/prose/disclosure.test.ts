@@ -17,6 +17,14 @@ function linesOf(invented: Invented): ReadonlyMap<string, string | null> {
 }
 
 describe('the list of conditions', () => {
+  test.each([
+    ['head', 'head'],
+    ['grooves', 'set of grooves'],
+  ])('what was held, of one: %s', (varied, one) => {
+    const groups = disclosure({ ...reportOf({ front: { varied } }), version: '0' });
+    expect(groups.map(({ title }) => title)).toContain(`What was the same for every ${one}`);
+  });
+
   test('with the fewest answers that pass prints nothing that nobody said', () => {
     const said = [
       ...linesOf({ front: { hitters: '{one: {role: staff fitter, consent: yes}}', matters: null } }),

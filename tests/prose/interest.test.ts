@@ -78,7 +78,10 @@ describe('the interest beside an answer', () => {
 
   test.each([
     ['lent by its distributor', 'Heron, Wren and Plover were lent to us, each by its distributor.'],
-    ['lent for the day by its maker', 'Heron, Wren and Plover were lent to us for the day, each by its maker.'],
+    [
+      'lent for the day by its maker',
+      'Heron, Wren and Plover were lent to us for the day, each by its maker.',
+    ],
     ['lent by our distributor', 'Heron, Wren and Plover were lent to us by our distributor.'],
     ['given by a friend', 'Heron, Wren and Plover were given to us by a friend.'],
     ['bought online in May', 'Heron, Wren and Plover were bought online in May.'],

@@ -6,6 +6,7 @@ import { rowFacts, type RowFacts } from '../../src/prose/english/rowFacts.ts';
 import { interestsOf, shortNames } from '../../src/prose/interestStatements.ts';
 import { gifts } from '../../src/intake/authored/gifts.ts';
 import { payment } from '../../src/intake/authored/payment.ts';
+import { supply } from '../../src/intake/authored/supply.ts';
 import { seenBefore } from '../../src/intake/authored/seenBefore.ts';
 import type { Front } from '../../src/intake/authored/front.ts';
 import type { Report } from '../../src/kit/report.ts';
@@ -66,6 +67,14 @@ test('what could not be placed is quoted whole, never left out', () => {
     'Heron lent by its distributor',
     'seen before publication: “nobody but the maker”',
   ]);
+});
+
+test('several that were lent, each by its own', () => {
+  const { front } = report('three-balls-one-iron').source;
+  const suppliedBy = supply.parse('lent by its distributor');
+  const contenders = front.contenders.map((contender) => ({ ...contender, suppliedBy }));
+  const { further } = interestFlags(interestsOf({ ...front, contenders }), shortNames(contenders));
+  expect(further.join()).toMatch(/^\S+, \S+ and \S+ lent, each by its distributor/);
 });
 
 test('a draft says so in the list', () => {

@@ -1,5 +1,6 @@
 import type { InterestStatement } from '../interestStatements.ts';
 import { countWord, listed, sentence } from '../words.ts';
+import { eachBy } from './eachBy.ts';
 
 /** Who tells: the shop itself, or somebody else of it by a name that can begin a sentence. */
 export interface InterestTelling {
@@ -270,10 +271,6 @@ const lowerThe = (shop: string): string => shop.replace(/^The\b/, 'the');
 export const all = (ids: readonly string[]): string =>
   ids.length === 2 ? 'both' : `all ${countWord(ids.length)}`;
 const was = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'were');
-
-/** " by its maker"; of several ", each by its maker", which is another one for each. */
-const eachBy = (by: string, ids: readonly string[]): string =>
-  ids.length > 1 && /\bits\b/.test(by) ? `, each ${by}` : ` ${by}`;
 
 /** In the shop's words: "Heron was bought online", "Heron and Wren were lent for the day, each by its maker". */
 function handedOver(names: string, ids: readonly string[], words: string): string {

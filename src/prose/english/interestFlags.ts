@@ -1,5 +1,6 @@
 import type { InterestStatement } from '../interestStatements.ts';
 import { listed } from '../words.ts';
+import { eachBy } from './eachBy.ts';
 
 /** What came to a test from outside the shop, for a row of a list: money and gifts apart from all else. */
 interface InterestFlags {
@@ -62,7 +63,7 @@ function suppliedFlag(
       const when = supply.when === null ? '' : ` ${supply.when}`;
       return supply.by === null
         ? `${names} ${supply.words}`
-        : `${names} ${supply.kind}${when} by ${supply.by}`;
+        : `${names} ${supply.kind}${when}${eachBy(`by ${supply.by}`, contenders)}`;
     }
     case 'customer':
       return `${names} from ${supply.by}`;

@@ -2,6 +2,7 @@ import type { InterestStatement } from '../../interestStatements.ts';
 import { capitalised, countWord, listed, sentence } from '../../words.ts';
 import { told, type InterestTelling } from '../interest.ts';
 import { interestInFewWords } from '../interestInFewWords.ts';
+import { isOwnToEach } from '../eachBy.ts';
 
 /** Who tells, and what was varied, for one and for several. */
 export type BriefTelling = InterestTelling & { readonly nouns: readonly [one: string, several: string] };
@@ -42,7 +43,7 @@ function shorter(statement: InterestStatement, telling: BriefTelling): readonly 
       const count = contenders.length;
       const few = sentence(`${countWord(count)} ${count === 1 ? one : several} ${supply.kind}`);
       const lent = sentence(`${names} ${supply.kind}`);
-      return supply.by === null
+      return supply.by === null || isOwnToEach(supply.by, contenders)
         ? [few, lent]
         : [
             few,
