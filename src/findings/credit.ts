@@ -1,7 +1,7 @@
 import type { Drift } from './drift.ts';
 import type { Credit, OpenCause } from './findings.ts';
 import type { Gap } from './gap.ts';
-import type { HitOrder } from './hitOrder.ts';
+import { protectedKinds, type HitOrder } from './hitOrder.ts';
 import { isEven, leverOf, placesApart } from './lever.ts';
 import { fewestVisits, leverTooLong } from './thresholds.ts';
 import type { WithoutDrift } from './withoutDrift.ts';
@@ -48,8 +48,7 @@ function openCause(facts: CreditFacts): OpenCause | null {
   if (kind === 'one-after-another' && !evenedOut) return 'one-after-another';
   if (order.fewestVisits !== null && order.fewestVisits < fewestVisits && !evenedOut) return 'few-visits';
   if (!order.rowsInHitOrder) return null;
-  const protectedOrder =
-    kind === 'rotation-same-order' || kind === 'rotation-order-changed' || kind === 'planned-random';
+  const protectedOrder = protectedKinds.includes(kind) || kind === 'planned-random';
   const longLever = Math.abs(leverOf(sequences, a, b) ?? 0) >= leverTooLong;
   if (longLever && !protectedOrder && !staysWithoutDrift(facts)) return 'lever';
   return driftMoves(drifts, a, b, matters) ? 'drift' : null;

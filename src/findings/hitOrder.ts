@@ -57,6 +57,7 @@ const gravity: readonly OrderKind[] = [
   'mixed',
   'mini-blocks',
   'rotation-same-order',
+  'rotation-orders-differ',
   'rotation-order-changed',
 ];
 
@@ -85,10 +86,16 @@ export function hitOrder(session: Session, stated: StatedOrder | null, reproduce
   const turns = perHitter.flatMap((own) => own.turns);
   if (!protectedKinds.includes(gravest.kind) && golfersEvenOut(session))
     return { ...nothingKnown, kind: 'counterbalanced', rowsInHitOrder: true, turns };
+  const differ = roundsDiffer(
+    session,
+    deciding,
+    perHitter.map(({ kind }) => kind),
+  );
   const sequences = new Set(perHitter.map(({ sequence }) => sequence?.join('\n')));
   const visits = perHitter.flatMap(({ fewestVisits }) => (fewestVisits === null ? [] : [fewestVisits]));
   return {
     ...gravest,
+    ...(differ ? { kind: 'rotation-orders-differ' as const } : {}),
     ...(reproduced ? { kind: 'planned-random' as const } : {}),
     sequence: sequences.size === 1 ? gravest.sequence : null,
     fewestVisits: visits.length === 0 ? null : Math.min(...visits),
@@ -96,7 +103,21 @@ export function hitOrder(session: Session, stated: StatedOrder | null, reproduce
   };
 }
 
-const protectedKinds: readonly OrderKind[] = ['rotation-same-order', 'rotation-order-changed'];
+/** Rounds of one each: what drifts is spread evenly over all contenders. */
+export const protectedKinds: readonly OrderKind[] = [
+  'rotation-same-order',
+  'rotation-orders-differ',
+  'rotation-order-changed',
+];
+
+/** Whether golfers who each hit in rounds did so in different ways, or in orders of their own. */
+function roundsDiffer(session: Session, deciding: readonly string[], kinds: readonly OrderKind[]): boolean {
+  if (!kinds.every((kind) => protectedKinds.includes(kind))) return false;
+  if (new Set(kinds).size > 1) return true;
+  const first = (hitter: string): string =>
+    sequenceOf(session, hitter).slice(0, session.contenders.length).join('\n');
+  return kinds.includes('rotation-same-order') && new Set(deciding.map(first)).size > 1;
+}
 
 /** Hitters whose order counts: one with under half the usual number of shots never decides how a test was hit. */
 function decidingHitters(session: Session): readonly string[] {

@@ -3,7 +3,7 @@ import { makeProblem } from '../problems/makeProblem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Session } from '../intake/session.ts';
 import type { OrderKind } from './findings.ts';
-import type { HitOrder } from './hitOrder.ts';
+import { protectedKinds, type HitOrder } from './hitOrder.ts';
 import { statedOrder } from './inputOf.ts';
 import { numbersFall } from './numbersFall.ts';
 import { reproducesPlan } from './plannedSequence.ts';
@@ -28,12 +28,7 @@ export function checkRowNumbers({ front }: Source, session: Session): readonly P
   ];
 }
 
-const takenTurns: readonly OrderKind[] = [
-  'rotation-same-order',
-  'rotation-order-changed',
-  'mixed',
-  'mini-blocks',
-];
+const takenTurns: readonly OrderKind[] = [...protectedKinds, 'mixed', 'mini-blocks'];
 
 /** The order that was planned beside the order of the rows (C20): only an outright contradiction is one. */
 export function checkPlannedOrder({ front, placeOf }: Source, found: OrderKind): readonly Problem[] {

@@ -232,6 +232,27 @@ describe('several hitters', () => {
     expect(order([...three, ...half])).toBe('one-after-another');
   });
 
+  test('who each hit in rounds, but not in the same order, are not said to have', () => {
+    const order = (swings: readonly Swing[]): string =>
+      analyse(inputFor(swings, { contenders: ['a', 'b'] }), []).design.order;
+    const [a, b] = [carries.a, carries.b];
+    const always = (hitter: string): Swing[] => inTurn({ a, b }, hitter);
+    const turned = (hitter: string): Swing[] => inTurn({ b, a }, hitter);
+    const changing = (hitter: string): Swing[] =>
+      always(hitter).flatMap((swing, index, all) => {
+        const other = all[index % 4 === 2 ? index + 1 : index % 4 === 3 ? index - 1 : index];
+        return other === undefined ? [swing] : [other];
+      });
+    expect(order([...always('one'), ...always('two')])).toBe('rotation-same-order');
+    expect(order([...changing('one'), ...changing('two')])).toBe('rotation-order-changed');
+    expect(order([...always('one'), ...turned('two')])).toBe('rotation-orders-differ');
+    expect(order([...always('one'), ...changing('two'), ...changing('three')])).toBe(
+      'rotation-orders-differ',
+    );
+    const findings = analyse(inputFor([...always('one'), ...turned('two')], { contenders: ['a', 'b'] }), []);
+    expect(only(findings).credit).toBe('contender');
+  });
+
   test('who hit them in different orders have no order to be named', () => {
     const [a, b] = [carries.a, carries.b];
     const swings = [...oneAfterAnother({ a, b }, 'one'), ...oneAfterAnother({ b, a }, 'two')];

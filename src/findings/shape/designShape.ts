@@ -6,6 +6,7 @@ export const order = words('how the contenders followed one another', {
   'mini-blocks': 'spells of several shots with one',
   'rotation-same-order': 'rounds with each once, always in the same order',
   'rotation-order-changed': 'rounds with each once, the order changing',
+  'rotation-orders-differ': 'rounds with each once, in an order that is not the same for all golfers',
   counterbalanced: 'golfers hit in different orders that even out between them',
   mixed: 'mixed in no pattern',
   'planned-random': 'shuffled, and reproduced by the seed of the plan',

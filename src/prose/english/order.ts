@@ -9,6 +9,7 @@ const orderWords: Readonly<Record<OrderKind, string>> = {
   'mini-blocks': 'in spells of a few shots, going back and forth',
   'rotation-same-order': 'in rounds, one of each, in the same order every time',
   'rotation-order-changed': 'in rounds, one of each, the order changing from round to round',
+  'rotation-orders-differ': 'in rounds, one of each, in an order that was not the same for all golfers',
   counterbalanced: 'in orders that even out from golfer to golfer',
   mixed: 'in mixed order',
   'planned-random': 'in random order, drawn beforehand',
