@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'conditions in brief, checks that are not yes, what is not recorded',
-    props: withTold(report('two-heads')),
     shows: [
       'Who hit',
       'Where',
@@ -14,4 +14,4 @@ export const examples: Examples = ({ report }) => [
     ],
     hides: ['undefined'],
   },
-];
+]);

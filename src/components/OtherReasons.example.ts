@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'two heads, every check a line with more on the page of details',
-    props: withTold(report('two-heads')),
     shows: [
       'Could it be something else?',
       'As printed',
@@ -13,9 +13,9 @@ export const examples: Examples = ({ report }) => [
     hides: ['undefined', '<details class="numbers"'],
   },
   {
+    of: 'six-shafts',
     name: 'six shafts, what holds of every pair',
-    props: withTold(report('six-shafts')),
     shows: ['what holds of every pair', '/reports/six-shafts/details/#checks'],
     hides: ['undefined', '<details class="numbers"'],
   },
-];
+]);
