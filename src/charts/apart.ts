@@ -15,14 +15,7 @@ import { apartRows } from './apartRows.ts';
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import { sixDigits, type ChartNumbers } from './chartNumbers.ts';
-import {
-  answerCell,
-  answerColumn,
-  differenceColumns,
-  differenceSizes,
-  nameCells,
-  nameColumns,
-} from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
 import { turnedPair } from './turnedPair.ts';
@@ -104,23 +97,24 @@ function pairRow(
 
 /** Every pair of the measure. */
 export function apartNumbers({ metric, telling }: Shown): ChartNumbers {
+  const { names, sizes, answer } = differenceNumbers(metric, telling);
   return {
     columns: [
-      ...nameColumns,
-      ...differenceColumns(metric, telling),
+      ...names.columns,
+      ...sizes.columns(),
       {
         name: 'p',
         type: 'number',
         unit: null,
         description: 'Two-sided; allows for all pairs judged together.',
       },
-      answerColumn,
+      answer.column,
     ],
     rows: metric.pairs.map((pair) => [
-      ...nameCells(pair, metric, telling),
-      ...differenceSizes(pair, pair, metric, telling),
+      ...names.cells(pair),
+      ...sizes.cells(pair, pair),
       pair.p === null ? null : sixDigits(pair.p),
-      answerCell(pair, metric, telling),
+      answer.cell(pair),
     ]),
   };
 }

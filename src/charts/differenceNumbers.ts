@@ -11,44 +11,40 @@ export interface FoundDifference {
   readonly ci: Interval | null;
 }
 
-export const nameColumns = [
-  wordsColumn('First', 'Differences are counted towards this one.'),
-  wordsColumn('Second', 'What it is compared with.'),
-];
-
-/** The cells of `nameColumns`. */
-export function nameCells(
-  pair: PairFindings,
-  metric: MetricFindings,
-  telling: Telling,
-): readonly [string, string] {
-  const { a, b } = turnedPair(pair, metric, telling);
-  return [a.label, b.label];
-}
-
-/** Best estimate of a difference and its likely range; `of` ends the name of each column. */
-export const differenceColumns = ({ id }: MetricFindings, { system }: Telling, of = '') => [
-  sizeColumn(`Best estimate${of}`, id, system, 'Best estimate of the difference in the average.'),
-  sizeColumn(`From${of}`, id, system, 'Where its likely range begins.'),
-  sizeColumn(`To${of}`, id, system, 'Where its likely range ends.'),
-];
-
-/** The cells of `differenceColumns`, counted towards the first-named one. */
-export function differenceSizes(
-  { estimate, ci }: FoundDifference,
-  pair: PairFindings,
-  metric: MetricFindings,
-  telling: Telling,
-): readonly (number | null)[] {
-  const turned = turnedPair(pair, metric, telling);
-  const [low, high] = ci === null ? [null, null] : turned.ci(ci);
-  return [estimate === null ? null : turned.estimate(estimate), low, high].map((value) =>
-    drawnSize(value, metric.id, telling.system),
-  );
-}
-
-export const answerColumn = wordsColumn('Answer', 'What the test says of the pair.');
-
-/** The cell of `answerColumn`. */
-export const answerCell = (pair: PairFindings, metric: MetricFindings, { findings }: Telling): string =>
-  sayBesideBar(pairAnswer(pair, metric, findings.design));
+/** What tables of differences are made of: columns, and what a pair has in them. */
+export const differenceNumbers = (metric: MetricFindings, telling: Telling) => ({
+  names: {
+    columns: [
+      wordsColumn('First', 'Differences are counted towards this one.'),
+      wordsColumn('Second', 'What it is compared with.'),
+    ],
+    cells: (pair: PairFindings): readonly [string, string] => {
+      const { a, b } = turnedPair(pair, metric, telling);
+      return [a.label, b.label];
+    },
+  },
+  /** Best estimate and likely range, counted towards the first-named one. */
+  sizes: {
+    /** @param of ends the name of each column */
+    columns: (of = '') => {
+      const size = (name: string, description: string) =>
+        sizeColumn(`${name}${of}`, metric.id, telling.system, description);
+      return [
+        size('Best estimate', 'Best estimate of the difference in the average.'),
+        size('From', 'Where its likely range begins.'),
+        size('To', 'Where its likely range ends.'),
+      ];
+    },
+    cells: ({ estimate, ci }: FoundDifference, pair: PairFindings): readonly (number | null)[] => {
+      const turned = turnedPair(pair, metric, telling);
+      const [low, high] = ci === null ? [null, null] : turned.ci(ci);
+      return [estimate === null ? null : turned.estimate(estimate), low, high].map((value) =>
+        drawnSize(value, metric.id, telling.system),
+      );
+    },
+  },
+  answer: {
+    column: wordsColumn('Answer', 'What the test says of the pair.'),
+    cell: (pair: PairFindings): string => sayBesideBar(pairAnswer(pair, metric, telling.findings.design)),
+  },
+});

@@ -11,14 +11,7 @@ import {
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import type { ChartNumbers } from './chartNumbers.ts';
-import {
-  answerCell,
-  answerColumn,
-  differenceColumns,
-  differenceSizes,
-  nameCells,
-  nameColumns,
-} from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import { asIntervalRow, gapRow, type GapRow } from './gapRow.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
@@ -97,22 +90,23 @@ export function makeWithAndWithout({ metric, session, telling }: Shown): MadeCha
 
 /** Every pair twice. */
 export function withAndWithoutNumbers({ metric, telling }: Shown): ChartNumbers {
+  const { names, sizes, answer } = differenceNumbers(metric, telling);
   return {
     columns: [
-      ...nameColumns,
-      ...differenceColumns(metric, telling, ', all shots'),
-      ...differenceColumns(metric, telling, ', without those left out'),
-      answerColumn,
+      ...names.columns,
+      ...sizes.columns(', all shots'),
+      ...sizes.columns(', without those left out'),
+      answer.column,
     ],
     rows: metric.pairs.flatMap((pair) =>
       pair.withLeftOut === null
         ? []
         : [
             [
-              ...nameCells(pair, metric, telling),
-              ...differenceSizes(pair.withLeftOut, pair, metric, telling),
-              ...differenceSizes(pair, pair, metric, telling),
-              answerCell(pair, metric, telling),
+              ...names.cells(pair),
+              ...sizes.cells(pair.withLeftOut, pair),
+              ...sizes.cells(pair, pair),
+              answer.cell(pair),
             ],
           ],
     ),
