@@ -109,6 +109,11 @@ export type AnswerStatement =
       readonly count: number;
     };
 
+export type StatementOf<Kind extends AnswerStatement['kind']> = Extract<
+  AnswerStatement,
+  { readonly kind: Kind }
+>;
+
 /** Whose calculation an answer rests on, where that has to be said in the same breath. */
 export type CalculatedBy = 'monitor' | 'flight-model' | null;
 
@@ -155,6 +160,11 @@ export type CautionFacts =
   | {
       readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'golfers-apart';
     };
+
+export type CautionFactsOf<Overlay extends CautionFacts['overlay']> = Extract<
+  CautionFacts,
+  { readonly overlay: Overlay }
+>;
 
 /** Something to keep in mind about answers in one metric, with the pairs that it bears on. */
 export interface Caution {
