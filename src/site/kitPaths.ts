@@ -1,9 +1,14 @@
 import { pictureEditions, type PictureEdition, type PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
-import { contenderRecords, contendersWithPages, type ContenderRecord } from '../kit/contenderRecords.ts';
+import {
+  contenderRecords,
+  contendersWithPages,
+  reportsHitting,
+  type ContenderRecord,
+} from '../kit/contenderRecords.ts';
 import type { PictureFiles } from '../kit/pictureFiles.ts';
 import { picturesOf } from '../kit/picturesOf.ts';
-import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
+import { pairRecords, reportsMeeting, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
 import { pageKey, type PageKey } from './cacheKey.ts';
 import { siteContent } from 'virtual:straightface/site';
@@ -122,12 +127,30 @@ export function contenderPages(report: Report): ReturnType<typeof contendersWith
   return contendersWithPages(report, siteContent({ fresh: false }).others.contenders);
 }
 
-/** Every pair that met in two reports that are shown, by its slug. */
-export function knownPairs({ dev }: { readonly dev: boolean }): ReadonlyMap<string, PairRecord> {
-  return pairRecords(givingReports({ dev }));
+export interface PairPath extends PageKey {
+  readonly params: { readonly pair: string };
+  readonly props: { readonly record: PairRecord };
 }
 
-/** Every contender with a recorded build in two reports that are shown, by its id. */
-export function knownContenders({ dev }: { readonly dev: boolean }): ReadonlyMap<string, ContenderRecord> {
-  return contenderRecords(givingReports({ dev }));
+/** Paths of every pair that met in two reports that are shown. */
+export function pairPaths({ dev }: { readonly dev: boolean }): PairPath[] {
+  return [...pairRecords(givingReports({ dev }))].map(([pair, record]) => ({
+    params: { pair },
+    props: { record },
+    ...pageKey(reportsMeeting(record)),
+  }));
+}
+
+export interface ContenderPath extends PageKey {
+  readonly params: { readonly id: string };
+  readonly props: { readonly record: ContenderRecord };
+}
+
+/** Paths of every contender with a recorded build in two reports that are shown. */
+export function contenderPaths({ dev }: { readonly dev: boolean }): ContenderPath[] {
+  return [...contenderRecords(givingReports({ dev }))].map(([id, record]) => ({
+    params: { id },
+    props: { record },
+    ...pageKey(reportsHitting(record)),
+  }));
 }
