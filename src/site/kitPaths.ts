@@ -10,7 +10,7 @@ import type { PictureFiles } from '../kit/pictureFiles.ts';
 import { picturesOf } from '../kit/picturesOf.ts';
 import { pairRecords, reportsMeeting, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
-import { pageKey, type PageKey } from './cacheKey.ts';
+import { pageKey, type PageKey, type PagePath } from './cacheKey.ts';
 import { siteContent } from 'virtual:straightface/site';
 import { replacementTitle, shownReports } from './siteContent.ts';
 
@@ -26,10 +26,7 @@ function keyOf(report: Report): PageKey {
   return pageKey([report], replacementTitle(siteContent({ fresh: false }), report) ?? '');
 }
 
-export interface ReportPath extends PageKey {
-  readonly params: { readonly slug: string };
-  readonly props: { readonly report: Report };
-}
+export type ReportPath = PagePath<'slug', { readonly report: Report }>;
 
 /** Paths of what each of these reports has one of. */
 export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
@@ -40,10 +37,7 @@ export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
   }));
 }
 
-export interface ChartPath extends PageKey {
-  readonly params: { readonly slug: string; readonly chart: string };
-  readonly props: { readonly report: Report; readonly item: KitItem };
-}
+export type ChartPath = PagePath<'slug' | 'chart', { readonly report: Report; readonly item: KitItem }>;
 
 /** Three kinds of page ask for the same charts. */
 const offeredBy = new WeakMap<Report, readonly KitItem[]>();
@@ -65,11 +59,11 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
   );
 }
 
-export interface ExportPath extends PageKey {
-  /** `chart` is the name of the picture's file, which for the wide form in the shop's units is the chart's. */
-  readonly params: { readonly slug: string; readonly chart: string };
-  readonly props: { readonly report: Report; readonly picture: PictureFiles };
-}
+/** `chart` is the name of the picture's file, which for the wide form in the shop's units is the chart's. */
+export type ExportPath = PagePath<
+  'slug' | 'chart',
+  { readonly report: Report; readonly picture: PictureFiles }
+>;
 
 /** Paths of every form in which a chart is given away as such a file. */
 export function exportPaths({
@@ -90,14 +84,14 @@ export function exportPaths({
   );
 }
 
-export interface PicturePath extends PageKey {
-  readonly params: { readonly slug: string; readonly name: string };
-  readonly props: {
+export type PicturePath = PagePath<
+  'slug' | 'name',
+  {
     readonly report: Report;
     readonly picture: PictureToShow;
     readonly edition: PictureEdition;
-  };
-}
+  }
+>;
 
 /** Paths of every edition of every picture that a narrative shows; the same picture under two names is there once. */
 export function picturePaths({
@@ -127,30 +121,26 @@ export function contenderPages(report: Report): ReturnType<typeof contendersWith
   return contendersWithPages(report, siteContent({ fresh: false }).others.contenders);
 }
 
-export interface PairPath extends PageKey {
-  readonly params: { readonly pair: string };
-  readonly props: { readonly record: PairRecord };
-}
+/** A page for each record of what several reports tell of, by its name in the address. */
+const recordPages = <Told>(
+  records: ReadonlyMap<string, Told>,
+  reportsOf: (record: Told) => readonly Report[],
+) => [...records].map(([name, record]) => ({ name, props: { record }, ...pageKey(reportsOf(record)) }));
+
+export type PairPath = PagePath<'pair', { readonly record: PairRecord }>;
 
 /** Paths of every pair that met in two reports that are shown. */
-export function pairPaths({ dev }: { readonly dev: boolean }): PairPath[] {
-  return [...pairRecords(givingReports({ dev }))].map(([pair, record]) => ({
-    params: { pair },
-    props: { record },
-    ...pageKey(reportsMeeting(record)),
+export const pairPaths = (of: { readonly dev: boolean }): PairPath[] =>
+  recordPages(pairRecords(givingReports(of)), reportsMeeting).map(({ name, ...page }) => ({
+    params: { pair: name },
+    ...page,
   }));
-}
 
-export interface ContenderPath extends PageKey {
-  readonly params: { readonly id: string };
-  readonly props: { readonly record: ContenderRecord };
-}
+export type ContenderPath = PagePath<'id', { readonly record: ContenderRecord }>;
 
 /** Paths of every contender with a recorded build in two reports that are shown. */
-export function contenderPaths({ dev }: { readonly dev: boolean }): ContenderPath[] {
-  return [...contenderRecords(givingReports({ dev }))].map(([id, record]) => ({
-    params: { id },
-    props: { record },
-    ...pageKey(reportsHitting(record)),
+export const contenderPaths = (of: { readonly dev: boolean }): ContenderPath[] =>
+  recordPages(contenderRecords(givingReports(of)), reportsHitting).map(({ name, ...page }) => ({
+    params: { id: name },
+    ...page,
   }));
-}
