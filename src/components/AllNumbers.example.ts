@@ -12,12 +12,11 @@ export const examples = ofReports([
       'Charts not drawn, and why',
       'All but the main measures: Seen, but not what this test set out to check',
     ],
-    hides: ['<details', 'undefined', 'NaN'],
+    hides: ['<details'],
   },
   {
     of: 'eight-golfers',
     name: 'eight golfers, each shot with who hit it',
     shows: ['<td>89 mph</td>', '<td>Hawthorn Long 90</td>'],
-    hides: ['undefined'],
   },
 ]);

@@ -11,7 +11,6 @@ export const examples = ofReports([
       'data-units="metres"',
       'data-units="yards" hidden',
     ],
-    hides: ['undefined'],
   },
   {
     of: 'six-shafts',

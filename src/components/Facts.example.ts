@@ -5,7 +5,6 @@ export const examples = ofReports([
     of: 'six-shafts',
     name: 'how sure, who hit, prices and a caution, each under its label',
     shows: ['<dt>How sure</dt>', '/glossary/#likely', '<dt>Who hit</dt>', '<dt>Price</dt>'],
-    hides: ['undefined'],
   },
   {
     of: 'two-heads',

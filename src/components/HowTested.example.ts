@@ -12,6 +12,5 @@ export const examples = ofReports([
       '<strong>Not recorded.</strong>',
       '/reports/two-heads/details/#conditions',
     ],
-    hides: ['undefined'],
   },
 ]);

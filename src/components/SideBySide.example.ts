@@ -15,7 +15,6 @@ export const examples = ofReports([
       'data-units="yards" hidden',
       '/reports/two-heads/details/#all-numbers',
     ],
-    hides: ['undefined', 'NaN'],
   },
   {
     of: 'six-shafts',
@@ -28,12 +27,11 @@ export const examples = ofReports([
       'lent by its distributor',
       'Seen, not tested for: ',
     ],
-    hides: ['undefined', 'NaN'],
   },
   {
     of: 'eight-golfers',
     name: 'eight golfers, whose averages have no range',
     shows: ['Averages of all shots of eight golfers', 'compared golfer by golfer'],
-    hides: ['>sd ', 'undefined'],
+    hides: ['>sd '],
   },
 ]);

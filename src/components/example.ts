@@ -9,7 +9,7 @@ export interface Example {
   readonly props: Readonly<Record<string, unknown>>;
   /** Words that a reader must find. */
   readonly shows: readonly string[];
-  /** Words that must not be there. */
+  /** Words that must not be there; `undefined` and `NaN` never may. */
   readonly hides?: readonly string[];
   /** Ids that its links lead to and that stand elsewhere on its page. */
   readonly leadsTo?: readonly string[];
