@@ -7,20 +7,20 @@ import { strict } from './strict.ts';
 /** What is asked of the ball that was hit. */
 export const ballQuestions = {
   model: question(
-    text('the model of the ball, or "withheld" and why').exactOptional(),
+    text('the model of the ball, or "withheld" and why'),
     'Which ball, or "withheld" and why?',
     { readForPraise: true, published: { words: 'its model' } },
   ),
-  state: question(text('new, used or range ball').exactOptional(), 'New, used or range ball?', {
+  state: question(text('new, used or range ball'), 'New, used or range ball?', {
     readForPraise: true,
     published: { words: 'new, used or range ball' },
   }),
   same_for_all: question(
-    yesOrNo.describe('whether every shot was hit with the same model').exactOptional(),
+    yesOrNo.describe('whether every shot was hit with the same model'),
     'Was it the same model for every shot: yes or no?',
     { published: { yesOrNo: 'whether every shot was hit with the same model' } },
   ),
-  description: question(text('the ball in one sentence').exactOptional(), null, {
+  description: question(text('the ball in one sentence'), null, {
     readForPraise: true,
     published: { words: 'the ball in one sentence' },
   }),

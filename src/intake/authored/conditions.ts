@@ -13,38 +13,33 @@ interface Block extends Pick<Question, 'answer' | 'inDefaults'> {
 /** What is asked of where, with what ball and in front of what the shots were hit. */
 const conditionQuestions = {
   place: question(
-    text('indoors or outdoors, and where').exactOptional(),
+    text('indoors or outdoors, and where'),
     'Indoors or outdoors, and where, such as indoors, net at 4 m?',
     { inDefaults: true, readForPraise: true, published: { words: 'indoors or outdoors, and where' } },
   ),
-  surface: question(text('mat, turf or other ground').exactOptional(), 'Mat, turf or other ground?', {
+  surface: question(text('mat, turf or other ground'), 'Mat, turf or other ground?', {
     inDefaults: true,
     readForPraise: true,
     published: { words: 'mat, turf or other ground' },
   }),
-  tee: question(text('tee height or mat').exactOptional(), 'Tee height, or off the mat?', {
+  tee: question(text('tee height or mat'), 'Tee height, or off the mat?', {
     inDefaults: true,
     readForPraise: true,
     published: { words: 'tee height or mat' },
   }),
   ball: { answer: ball.exactOptional(), inside: ballQuestions, inDefaults: true },
   temperature: question(
-    withUnit('the temperature', '21 °C').exactOptional(),
+    withUnit('the temperature', '21 °C'),
     'The temperature with its unit, such as 21 °C?',
     { published: { words: 'temperature with its unit' } },
   ),
-  altitude: question(
-    withUnit('the altitude', '120 m').exactOptional(),
-    'The altitude with its unit, such as 120 m?',
-    { inDefaults: true, published: { words: 'altitude with its unit' } },
-  ),
-  wind: question(text('the wind, or none').exactOptional(), 'The wind, or none?', {
-    published: { words: 'wind' },
+  altitude: question(withUnit('the altitude', '120 m'), 'The altitude with its unit, such as 120 m?', {
+    inDefaults: true,
+    published: { words: 'altitude with its unit' },
   }),
-  humidity: question(text('the humidity').exactOptional(), 'The humidity?', {
-    published: { words: 'humidity' },
-  }),
-  target: question(text('what the hitter aimed at').exactOptional(), 'What did the hitter aim at?', {
+  wind: question(text('the wind, or none'), 'The wind, or none?', { published: { words: 'wind' } }),
+  humidity: question(text('the humidity'), 'The humidity?', { published: { words: 'humidity' } }),
+  target: question(text('what the hitter aimed at'), 'What did the hitter aim at?', {
     readForPraise: true,
     published: { words: 'what was aimed at' },
   }),

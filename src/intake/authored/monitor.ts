@@ -48,40 +48,34 @@ const classes = answeredOnly(
 
 /** What is asked of the launch monitor. */
 export const monitorQuestions = {
-  kind: question(
-    text('radar, camera, both or club sensor').exactOptional(),
-    'Radar, camera, both or a club sensor?',
-    { readForPraise: true, published: { words: 'kind of launch monitor' } },
-  ),
+  kind: question(text('radar, camera, both or club sensor'), 'Radar, camera, both or a club sensor?', {
+    readForPraise: true,
+    published: { words: 'kind of launch monitor' },
+  }),
   // Published in two parts, words and numbers.
   stated_accuracy: question(
-    statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
+    statedAccuracy.describe('how accurate the monitor is said to be'),
     'How accurate is it said to be, such as {ball_speed: 1 mph, carry: 3 yd}?',
   ),
-  accuracy_stated_by: question(text('who states the accuracy').exactOptional(), 'Who says so?', {
+  accuracy_stated_by: question(text('who states the accuracy'), 'Who says so?', {
     published: { words: 'who states the accuracy' },
   }),
   // A draft asks it of each column that it finds; the findings of each metric hold the answer.
-  columns: question(
-    classes.describe('how each column came about, where that is not as usual').exactOptional(),
-    null,
-  ),
+  columns: question(classes.describe('how each column came about, where that is not as usual'), null),
   flight: question(
-    text('flight seen, or net at which distance').exactOptional(),
+    text('flight seen, or net at which distance'),
     'Was the flight seen, or did a net stop the ball, and at which distance?',
     { readForPraise: true, published: { words: 'whether the flight was seen' } },
   ),
   normalised_to: question(
-    text('the air and ball that distances are corrected to, or "nothing"').exactOptional(),
+    text('the air and ball that distances are corrected to, or "nothing"'),
     'To which air and ball does it correct distances, or nothing?',
     { published: { words: 'air and ball that distances are corrected to' } },
   ),
-  last_check: question(
-    text('when the monitor was last checked').exactOptional(),
-    'When was it last checked?',
-    { published: { words: 'when the monitor was last checked' } },
-  ),
-  software: question(text('the version of the software').exactOptional(), null, {
+  last_check: question(text('when the monitor was last checked'), 'When was it last checked?', {
+    published: { words: 'when the monitor was last checked' },
+  }),
+  software: question(text('the version of the software'), null, {
     published: { words: 'version of its software' },
   }),
 } as const satisfies Questions<'published' | 'readForPraise'>;

@@ -5,26 +5,23 @@ import { strict } from './strict.ts';
 
 /** What is asked of what was decided before hitting; `date` says when. */
 export const planQuestions = {
-  date: question(
-    isoDate.describe('the day on which it was decided').exactOptional(),
-    'On which day, as year-month-day?',
-  ),
+  date: question(isoDate.describe('the day on which it was decided'), 'On which day, as year-month-day?'),
   shots_per_contender: question(
-    counted('a number of shots').describe('how many shots with each').exactOptional(),
+    counted('a number of shots').describe('how many shots with each'),
     'How many shots with each?',
   ),
   order: question(
-    text('the order of hitting, such as "random rotation"').exactOptional(),
+    text('the order of hitting, such as "random rotation"'),
     'In which order, such as random rotation?',
   ),
-  seed: question(text('the seed of the order sheet').exactOptional(), null),
+  seed: question(text('the seed of the order sheet'), null),
   exclusion_rule: question(
-    text('the rule by which a shot is left out').exactOptional(),
+    text('the rule by which a shot is left out'),
     'By which rule would a shot be left out?',
   ),
-  stopping_rule: question(text('when hitting ends').exactOptional(), 'When would hitting end?'),
-  expectation: question(text('what was expected beforehand').exactOptional(), 'What was expected?'),
-  warm_up: question(text('how the hitter warmed up').exactOptional(), 'How did the hitter warm up?'),
+  stopping_rule: question(text('when hitting ends'), 'When would hitting end?'),
+  expectation: question(text('what was expected beforehand'), 'What was expected?'),
+  warm_up: question(text('how the hitter warmed up'), 'How did the hitter warm up?'),
 } as const satisfies Questions<never>;
 
 /** What was decided before hitting. */

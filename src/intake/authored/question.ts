@@ -37,14 +37,23 @@ export type Question<Has extends Use = Use> = Asked<z.ZodType> & {
 
 export type Questions<Has extends Use = Use> = Readonly<Record<string, Question<Has>>>;
 
-export function question<Schema extends z.ZodType>(answer: Schema, drafted: string | null): Asked<Schema>;
+/** A question that must be answered. */
+export function required<Schema extends z.ZodType>(answer: Schema, drafted: string | null): Asked<Schema> {
+  return { answer, drafted };
+}
+
+/** A question that need not be answered: what is absent was not recorded. */
+export function question<Schema extends z.ZodType>(
+  answer: Schema,
+  drafted: string | null,
+): Asked<z.ZodExactOptional<Schema>>;
 export function question<Schema extends z.ZodType, const Told extends Uses<z.output<Schema>>>(
   answer: Schema,
   drafted: string | null,
   uses: Told,
-): Asked<Schema> & Told;
+): Asked<z.ZodExactOptional<Schema>> & Told;
 export function question(answer: z.ZodType, drafted: string | null, uses = {}) {
-  return { answer, drafted, ...uses };
+  return { answer: answer.exactOptional(), drafted, ...uses };
 }
 
 type Answers<Q extends Readonly<Record<string, { readonly answer: z.ZodType }>>> = {
