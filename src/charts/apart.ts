@@ -97,26 +97,15 @@ function pairRow(
 
 /** Every pair of the measure. */
 export function apartNumbers({ metric, telling }: Shown): ChartNumbers {
-  const { names, sizes, answer } = differenceNumbers(metric, telling);
-  return {
-    columns: [
-      ...names.columns,
-      ...sizes.columns(),
-      {
-        name: 'p',
-        type: 'number',
-        unit: null,
-        description: 'Two-sided; allows for all pairs judged together.',
-      },
-      answer.column,
-    ],
-    rows: metric.pairs.map((pair) => [
-      ...names.cells(pair),
-      ...sizes.cells(pair, pair),
-      pair.p === null ? null : sixDigits(pair.p),
-      answer.cell(pair),
-    ]),
-  };
+  const { sizes, ofPairs } = differenceNumbers(metric, telling);
+  const description = 'Two-sided; allows for all pairs judged together.';
+  return ofPairs(metric.pairs, [
+    { columns: sizes.columns(), cells: (pair) => sizes.cells(pair, pair) },
+    {
+      columns: [{ name: 'p', type: 'number', unit: null, description }],
+      cells: ({ p }) => [p === null ? null : sixDigits(p)],
+    },
+  ]);
 }
 
 export interface ApartInput extends ChartWords, GapWords {

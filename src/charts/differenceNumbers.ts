@@ -2,7 +2,7 @@ import type { Interval, MetricFindings, PairFindings } from '../findings/finding
 import { sayBesideBar } from '../prose/english/answerWords.ts';
 import { pairAnswer } from '../prose/pairAnswer.ts';
 import type { Telling } from '../prose/telling.ts';
-import { drawnSize, sizeColumn, wordsColumn } from './chartNumbers.ts';
+import { drawnSize, sizeColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';
 import { turnedPair } from './turnedPair.ts';
 
 /** A difference of a pair, found as `a` minus `b`; SI. */
@@ -11,9 +11,15 @@ export interface FoundDifference {
   readonly ci: Interval | null;
 }
 
-/** What tables of differences are made of: columns, and what a pair has in them. */
-export const differenceNumbers = (metric: MetricFindings, telling: Telling) => ({
-  names: {
+/** Columns, and what a pair has in them. */
+interface PairColumns {
+  readonly columns: ChartNumbers['columns'];
+  readonly cells: (pair: PairFindings) => ChartNumbers['rows'][number];
+}
+
+/** What tables of differences are made of. */
+export function differenceNumbers(metric: MetricFindings, telling: Telling) {
+  const names = {
     columns: [
       wordsColumn('First', 'Differences are counted towards this one.'),
       wordsColumn('Second', 'What it is compared with.'),
@@ -22,29 +28,38 @@ export const differenceNumbers = (metric: MetricFindings, telling: Telling) => (
       const { a, b } = turnedPair(pair, metric, telling);
       return [a.label, b.label];
     },
-  },
+  };
+  const size = (name: string, description: string) =>
+    sizeColumn(name, metric.id, telling.system, description);
   /** Best estimate and likely range, counted towards the first-named one. */
-  sizes: {
+  const sizes = {
     /** @param of ends the name of each column */
-    columns: (of = '') => {
-      const size = (name: string, description: string) =>
-        sizeColumn(`${name}${of}`, metric.id, telling.system, description);
-      return [
-        size('Best estimate', 'Best estimate of the difference in the average.'),
-        size('From', 'Where its likely range begins.'),
-        size('To', 'Where its likely range ends.'),
-      ];
-    },
-    cells: ({ estimate, ci }: FoundDifference, pair: PairFindings): readonly (number | null)[] => {
+    columns: (of = '') => [
+      size(`Best estimate${of}`, 'Best estimate of the difference in the average.'),
+      size(`From${of}`, 'Where its likely range begins.'),
+      size(`To${of}`, 'Where its likely range ends.'),
+    ],
+    /** All empty where nothing was found. */
+    cells: (found: FoundDifference | null, pair: PairFindings): readonly (number | null)[] => {
+      const { estimate, ci } = found ?? { estimate: null, ci: null };
       const turned = turnedPair(pair, metric, telling);
       const [low, high] = ci === null ? [null, null] : turned.ci(ci);
       return [estimate === null ? null : turned.estimate(estimate), low, high].map((value) =>
         drawnSize(value, metric.id, telling.system),
       );
     },
-  },
-  answer: {
-    column: wordsColumn('Answer', 'What the test says of the pair.'),
-    cell: (pair: PairFindings): string => sayBesideBar(pairAnswer(pair, metric, telling.findings.design)),
-  },
-});
+  };
+  const answer: PairColumns = {
+    columns: [wordsColumn('Answer', 'What the test says of the pair.')],
+    cells: (pair) => [sayBesideBar(pairAnswer(pair, metric, telling.findings.design))],
+  };
+  /** A row for each of these pairs: their names, what is told of them, the answer. */
+  const ofPairs = (pairs: readonly PairFindings[], told: readonly PairColumns[]): ChartNumbers => {
+    const all = [names, ...told, answer];
+    return {
+      columns: all.flatMap(({ columns }) => columns),
+      rows: pairs.map((pair) => all.flatMap(({ cells }) => cells(pair))),
+    };
+  };
+  return { names, sizes, ofPairs };
+}

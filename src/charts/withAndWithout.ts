@@ -90,27 +90,20 @@ export function makeWithAndWithout({ metric, session, telling }: Shown): MadeCha
 
 /** Every pair twice. */
 export function withAndWithoutNumbers({ metric, telling }: Shown): ChartNumbers {
-  const { names, sizes, answer } = differenceNumbers(metric, telling);
-  return {
-    columns: [
-      ...names.columns,
-      ...sizes.columns(', all shots'),
-      ...sizes.columns(', without those left out'),
-      answer.column,
+  const { sizes, ofPairs } = differenceNumbers(metric, telling);
+  return ofPairs(
+    metric.pairs.filter(({ withLeftOut }) => withLeftOut !== null),
+    [
+      {
+        columns: sizes.columns(', all shots'),
+        cells: (pair) => sizes.cells(pair.withLeftOut, pair),
+      },
+      {
+        columns: sizes.columns(', without those left out'),
+        cells: (pair) => sizes.cells(pair, pair),
+      },
     ],
-    rows: metric.pairs.flatMap((pair) =>
-      pair.withLeftOut === null
-        ? []
-        : [
-            [
-              ...names.cells(pair),
-              ...sizes.cells(pair.withLeftOut, pair),
-              ...sizes.cells(pair, pair),
-              answer.cell(pair),
-            ],
-          ],
-    ),
-  };
+  );
 }
 
 /** A pair's gap, `a` minus `b`, from all shots and from those that were kept. */
