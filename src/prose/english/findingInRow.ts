@@ -105,7 +105,6 @@ function likelyBy(answers: readonly PairAnswer[], printing: Printing): string {
 
 function aheadOf({ shared, answers, all }: StatementOf<'ahead-of'>, telling: Telling): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const printing = printingFor(first.about.metric, telling);
   const { verb, verbs, [first.by]: more } = comparisonOf(first.about.metric);
   const look = answers.some(({ firstLook }) => firstLook) ? 'on a first look ' : '';

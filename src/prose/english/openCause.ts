@@ -60,7 +60,6 @@ export function openClause(
   place: Place,
 ): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const { metric } = first.about;
   if (!seen) {
     return noneSeen(

@@ -130,7 +130,6 @@ function aheadInBrief(
   form: BriefForm,
 ): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const { metric } = first.about;
   const printing = printingFor(metric, telling);
   const past = pastWord(metric, first.by);

@@ -35,7 +35,6 @@ export function sayStatement(statement: AnswerStatement, telling: Telling, place
 /** "Sorrel carried farther than both others, likely by 2 to 11 yards"; with a range each where they are not alike sure. */
 function aheadOf({ shared, answers, all }: StatementOf<'ahead-of'>, telling: Telling): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const printing = printingFor(first.about.metric, telling);
   const { verb, [first.by]: more } = comparisonOf(first.about.metric);
   const look = answers.some(({ firstLook }) => firstLook) ? 'on a first look ' : '';
