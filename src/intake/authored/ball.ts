@@ -1,6 +1,5 @@
-import type { z } from 'zod';
 import { text, yesOrNo } from './answers.ts';
-import { wordsOr } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { answersOf, question, type Questions } from './question.ts';
 import { strict } from './strict.ts';
 
@@ -26,12 +25,8 @@ export const ballQuestions = {
   }),
 } as const satisfies Questions<'published' | 'readForPraise'>;
 
-const answers = strict(answersOf(ballQuestions));
-
-type Ball = z.infer<typeof answers>;
-
-export const ball = wordsOr<Ball>(
-  text('the ball in one sentence').transform((description) => ({ description })),
-  answers,
+export const ball = lineOr(
   'the ball in one sentence',
+  (description) => ({ description }),
+  strict(answersOf(ballQuestions)),
 ).describe('which ball was hit');

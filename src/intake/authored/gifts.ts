@@ -1,5 +1,6 @@
-import { oneOf, text } from './answers.ts';
-import { checkedFurther, wordsOr } from './collections.ts';
+import { oneOf } from './answers.ts';
+import { checkedFurther } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { kindInWords, type KindInWords } from './kindInWords.ts';
 import { invalid, refused, understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
@@ -33,7 +34,7 @@ const exactly: Schema<Gifts> = kindInWords(
 
 /** Commission, sponsorship or gifts: a line, or a block for those who want it exact. */
 export const gifts = checkedFurther(
-  wordsOr(text('which gifts').transform(readGifts), exactly, 'text, such as `none`'),
+  lineOr('which gifts', readGifts, exactly, 'text, such as `none`'),
   (read): Understood<Gifts> =>
     onlyYes.test(read.words)
       ? refused(

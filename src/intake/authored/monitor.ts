@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { oneOf, text } from './answers.ts';
 import { byMetric } from './byMetric.ts';
-import { answeredOnly, wordsOr, type Keyed } from './collections.ts';
+import { answeredOnly, type Keyed } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
 import { answersOf, question, type Questions } from './question.ts';
 import { strict } from './strict.ts';
@@ -80,12 +81,6 @@ export const monitorQuestions = {
   }),
 } as const satisfies Questions<'published' | 'readForPraise'>;
 
-const answers = strict(answersOf(monitorQuestions));
-
-type Monitor = z.infer<typeof answers>;
-
-export const monitor = wordsOr<Monitor>(
-  text('its kind').transform((kind) => ({ kind })),
-  answers,
-  'its kind',
-).describe('the launch monitor');
+export const monitor = lineOr('its kind', (kind) => ({ kind }), strict(answersOf(monitorQuestions))).describe(
+  'the launch monitor',
+);

@@ -1,5 +1,5 @@
-import { oneOf, text } from './answers.ts';
-import { wordsOr } from './collections.ts';
+import { oneOf } from './answers.ts';
+import { lineOr } from './lineOr.ts';
 import { kindInWords, type KindInWords } from './kindInWords.ts';
 import type { Schema } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
@@ -33,8 +33,9 @@ const exactly: Schema<SeenBefore> = kindInWords(
 );
 
 /** Who saw the report first: a line, or a block for those who want it exact. */
-export const seenBefore = wordsOr(
-  text('who saw it').transform(readSeenBefore),
+export const seenBefore = lineOr(
+  'who saw it',
+  readSeenBefore,
   exactly,
   'text, such as `nobody outside the shop`',
 );
