@@ -15,14 +15,7 @@ import { apartRows } from './apartRows.ts';
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import { sixDigits, type ChartNumbers } from './chartNumbers.ts';
-import {
-  answerCell,
-  answerColumn,
-  differenceColumns,
-  differenceSizes,
-  nameCells,
-  nameColumns,
-} from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
 import { turnedPair } from './turnedPair.ts';
@@ -104,25 +97,15 @@ function pairRow(
 
 /** Every pair of the measure. */
 export function apartNumbers({ metric, telling }: Shown): ChartNumbers {
-  return {
-    columns: [
-      ...nameColumns,
-      ...differenceColumns(metric, telling),
-      {
-        name: 'p',
-        type: 'number',
-        unit: null,
-        description: 'Two-sided; allows for all pairs judged together.',
-      },
-      answerColumn,
-    ],
-    rows: metric.pairs.map((pair) => [
-      ...nameCells(pair, metric, telling),
-      ...differenceSizes(pair, pair, metric, telling),
-      pair.p === null ? null : sixDigits(pair.p),
-      answerCell(pair, metric, telling),
-    ]),
-  };
+  const { sizes, ofPairs } = differenceNumbers(metric, telling);
+  const description = 'Two-sided; allows for all pairs judged together.';
+  return ofPairs(metric.pairs, [
+    { columns: sizes.columns(), cells: (pair) => sizes.cells(pair, pair) },
+    {
+      columns: [{ name: 'p', type: 'number', unit: null, description }],
+      cells: ({ p }) => [p === null ? null : sixDigits(p)],
+    },
+  ]);
 }
 
 export interface ApartInput extends ChartWords, GapWords {

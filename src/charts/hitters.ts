@@ -13,13 +13,7 @@ import type { Telling } from '../prose/telling.ts';
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import { wordsColumn, type ChartNumbers } from './chartNumbers.ts';
-import {
-  differenceColumns,
-  differenceSizes,
-  nameCells,
-  nameColumns,
-  type FoundDifference,
-} from './differenceNumbers.ts';
+import { differenceNumbers, type FoundDifference } from './differenceNumbers.ts';
 import { gapRow, rowCells, rowsAhead } from './gapRow.ts';
 import { absentChart, type MadeChart } from './madeChart.ts';
 import { drawPooledRows } from './pooledRows.ts';
@@ -108,16 +102,13 @@ export function hittersNumbers({ metric, telling }: Shown): ChartNumbers {
       ? []
       : [{ name: anotherGolfer, found: { estimate: null, ci: pair.newHitter } }]),
   ];
+  const { names, sizes } = differenceNumbers(metric, telling);
   return {
     columns: [
       wordsColumn('Golfer', 'Who hit, by club speed and handicap.'),
-      ...nameColumns,
-      ...differenceColumns(metric, telling),
+      ...names.columns,
+      ...sizes.columns(),
     ],
-    rows: rows.map(({ name, found }) => [
-      name,
-      ...nameCells(pair, metric, telling),
-      ...differenceSizes(found, pair, metric, telling),
-    ]),
+    rows: rows.map(({ name, found }) => [name, ...names.cells(pair), ...sizes.cells(found, pair)]),
   };
 }

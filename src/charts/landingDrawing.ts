@@ -13,7 +13,7 @@ import {
 } from './landingPanel.ts';
 import { landingScale, type LandingScale } from './landingScale.ts';
 import type { Layout } from './layout.ts';
-import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { absentChart, drawnChart, type ShotChartWords, type MadeChart } from './madeChart.ts';
 import { bracket, dotsToCopy, greyDots, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';
 import { label, lines, texts, type Spot } from './signs.ts';
@@ -21,7 +21,7 @@ import { wrapText } from './textWidth.ts';
 import { truePlaces, type SizedMark } from './truePlaces.ts';
 import { noPlaces } from '../prose/english/charts/landing.ts';
 
-export interface LandingInput extends ChartWords {
+export interface LandingInput extends ShotChartWords {
   /** In the order contenders are listed. */
   readonly panels: readonly LandingPanel[];
   /** Half the width of the lane the bracket spans, in the unit of the shots. */
@@ -39,10 +39,6 @@ export interface LandingInput extends ChartWords {
     /** "within 15 yards of the line" */
     readonly bracket: string;
   };
-  /** What a hollow mark with a stroke through says: "left out". */
-  readonly leftOut: string;
-  /** Shots recorded, those without a place among them. */
-  readonly recorded: number;
 }
 
 /**

@@ -5,7 +5,7 @@ import { outlineWithin, type Grid } from './contourLines.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import type { Mark } from './mark.ts';
 import type { Layout, Variant } from './layout.ts';
-import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { absentChart, drawnChart, type ShotChartWords, type MadeChart } from './madeChart.ts';
 import { paint } from './palette.ts';
 import type { Part } from './part.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
@@ -35,7 +35,7 @@ interface LaunchGrid {
   readonly short: Grid;
 }
 
-export interface LaunchInput extends ChartWords {
+export interface LaunchInput extends ShotChartWords {
   /** Printed over the picture: "At 140 mph ball speed, calculated with the first set of coefficients". */
   readonly setting: string;
   readonly contenders: readonly ContenderName[];
@@ -49,10 +49,6 @@ export interface LaunchInput extends ChartWords {
   readonly launchAxis: string;
   /** "Spin in turns a minute". */
   readonly spinAxis: string;
-  /** What a hollow mark with a stroke through says: "left out". */
-  readonly leftOut: string;
-  /** Shots recorded, those without both readings among them. */
-  readonly recorded: number;
 }
 
 /**

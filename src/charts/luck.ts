@@ -5,7 +5,7 @@ import { toReader, unitsIn } from '../prose/readerUnits.ts';
 import { axisBelow } from './axisBelow.ts';
 import type { Shown } from './chart.ts';
 import { drawnSize, sizeColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';
-import { nameCells } from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import type { Layout } from './layout.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
 import type { Part } from './part.ts';
@@ -47,13 +47,11 @@ export function makeLuck({ metric, telling }: Shown): MadeChart {
 export function luckNumbers({ metric, telling }: Shown): ChartNumbers {
   const { system } = telling;
   const widest = widestPair(metric);
+  const { names } = differenceNumbers(metric, telling);
   const rows: readonly (readonly [string, number | null])[] = [
     ['By chance, typically', metric.luck?.average ?? null],
     ['By chance, passed in one test of 20', metric.luck?.upTo ?? null],
-    [
-      widest === null ? 'Seen' : nameCells(widest.pair, metric, telling).join(' and '),
-      widest?.estimate ?? null,
-    ],
+    [widest === null ? 'Seen' : names.cells(widest.pair).join(' and '), widest?.estimate ?? null],
   ];
   return {
     columns: [

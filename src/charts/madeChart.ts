@@ -28,6 +28,14 @@ export interface ChartWords {
   readonly table: Table;
 }
 
+/** What goes with a chart whose marks are shots. */
+export interface ShotChartWords extends ChartWords {
+  /** What a hollow mark with a stroke through says: "left out". */
+  readonly leftOut: string;
+  /** Shots recorded, those that the chart cannot place among them. */
+  readonly recorded: number;
+}
+
 /** How many of the things that could be shown the chart shows. */
 export interface Counts {
   readonly drawn: number;

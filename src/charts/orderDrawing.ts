@@ -4,7 +4,7 @@ import { contenderMark } from './contenderMarks.ts';
 import type { ContenderName } from './contenderName.ts';
 import { leftOutKey, namesKey, signKey } from './keys.ts';
 import type { Layout, Variant } from './layout.ts';
-import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { absentChart, drawnChart, type ShotChartWords, type MadeChart } from './madeChart.ts';
 import type { Tick } from './gapScale.ts';
 import { lineBetween, lineSample } from './outlineSigns.ts';
 import type { Part } from './part.ts';
@@ -37,7 +37,7 @@ export interface OrderTrend {
   readonly words: string;
 }
 
-export interface OrderInput extends ChartWords {
+export interface OrderInput extends ShotChartWords {
   /** In the order contenders are listed; those without a shot too. */
   readonly contenders: readonly ContenderName[];
   readonly shots: readonly OrderedShot[];
@@ -49,10 +49,6 @@ export interface OrderInput extends ChartWords {
   readonly axis: string;
   /** What the scale along the foot counts: "Shot number". */
   readonly numberAxis: string;
-  /** What a hollow mark with a stroke through says: "left out". */
-  readonly leftOut: string;
-  /** Shots recorded, those without a value for this chart among them. */
-  readonly recorded: number;
 }
 
 /**

@@ -4,12 +4,12 @@ import { barItem, ringItem } from './gapKey.ts';
 import { leftOutItem, shotItem } from './keys.ts';
 import { flowKey, type KeyItem } from './flowKey.ts';
 import type { Layout } from './layout.ts';
-import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
+import { absentChart, drawnChart, type ShotChartWords, type MadeChart } from './madeChart.ts';
 import { roundScale, type RoundScale } from './roundScale.ts';
 import { headFits, shotRadius, shotsStrip, type ShotsStrip } from './shotsStrip.ts';
 import { noShots } from '../prose/english/charts/shots.ts';
 
-export interface ShotsInput extends ChartWords {
+export interface ShotsInput extends ShotChartWords {
   /** In the order contenders are listed. */
   readonly strips: readonly ShotsStrip[];
   /** One of the units in which the scale ends on round numbers, in the unit of the values. */
@@ -18,10 +18,6 @@ export interface ShotsInput extends ChartWords {
   readonly key: { readonly shot: string; readonly ring: string | null; readonly bar: string | null };
   /** What the scale measures: "Carry in yards". */
   readonly axis: string;
-  /** What a hollow mark with a stroke through says: "left out". */
-  readonly leftOut: string;
-  /** Shots recorded, those without a value for this chart among them. */
-  readonly recorded: number;
 }
 
 /**

@@ -11,14 +11,7 @@ import {
 import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import type { ChartNumbers } from './chartNumbers.ts';
-import {
-  answerCell,
-  answerColumn,
-  differenceColumns,
-  differenceSizes,
-  nameCells,
-  nameColumns,
-} from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import { asIntervalRow, gapRow, type GapRow } from './gapRow.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
@@ -97,26 +90,20 @@ export function makeWithAndWithout({ metric, session, telling }: Shown): MadeCha
 
 /** Every pair twice. */
 export function withAndWithoutNumbers({ metric, telling }: Shown): ChartNumbers {
-  return {
-    columns: [
-      ...nameColumns,
-      ...differenceColumns(metric, telling, ', all shots'),
-      ...differenceColumns(metric, telling, ', without those left out'),
-      answerColumn,
+  const { sizes, ofPairs } = differenceNumbers(metric, telling);
+  return ofPairs(
+    metric.pairs.filter(({ withLeftOut }) => withLeftOut !== null),
+    [
+      {
+        columns: sizes.columns(', all shots'),
+        cells: (pair) => sizes.cells(pair.withLeftOut, pair),
+      },
+      {
+        columns: sizes.columns(', without those left out'),
+        cells: (pair) => sizes.cells(pair, pair),
+      },
     ],
-    rows: metric.pairs.flatMap((pair) =>
-      pair.withLeftOut === null
-        ? []
-        : [
-            [
-              ...nameCells(pair, metric, telling),
-              ...differenceSizes(pair.withLeftOut, pair, metric, telling),
-              ...differenceSizes(pair, pair, metric, telling),
-              answerCell(pair, metric, telling),
-            ],
-          ],
-    ),
-  };
+  );
 }
 
 /** A pair's gap, `a` minus `b`, from all shots and from those that were kept. */

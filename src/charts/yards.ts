@@ -20,7 +20,7 @@ import { bandOf } from './bandOf.ts';
 import type { Shown } from './chart.ts';
 import { drawnSize, sizeColumn, wordsColumn, type ChartNumbers } from './chartNumbers.ts';
 import type { ContenderName } from './contenderName.ts';
-import { differenceSizes, nameCells, nameColumns } from './differenceNumbers.ts';
+import { differenceNumbers } from './differenceNumbers.ts';
 import { asIntervalRow, gapRow, type GapRow } from './gapRow.ts';
 import type { GapWords } from './gapWords.ts';
 import { absentChart, drawnChart, type ChartWords, type MadeChart } from './madeChart.ts';
@@ -108,17 +108,18 @@ export function yardsNumbers({ primaries, telling }: Shown): ChartNumbers {
   if (metric === undefined || largest?.attribution.state !== 'attributed') return { columns: [], rows: [] };
   const { pair, attribution } = largest;
   const { parts, unexplained } = attribution;
-  const names = nameCells(pair, metric, telling);
+  const { names, sizes } = differenceNumbers(metric, telling);
+  const named = names.cells(pair);
   const flip = turnedPair(pair, metric, telling).estimate(1) > 0 ? 1 : -1;
   const size = (value: number) => drawnSize(value, 'carry', telling.system);
   const part = (name: string, found: Part) => {
     const { told, value, range } = yardsPart(null, found, flip);
-    return [name, ...names, told ? size(value) : null, size(range[0]), size(range[1])];
+    return [name, ...named, told ? size(value) : null, size(range[0]), size(range[1])];
   };
   return {
     columns: [
       wordsColumn('Part', 'What the difference is put down to by a flight model.'),
-      ...nameColumns,
+      ...names.columns,
       sizeColumn(
         'Best estimate',
         'carry',
@@ -129,7 +130,7 @@ export function yardsNumbers({ primaries, telling }: Shown): ChartNumbers {
       sizeColumn('To', 'carry', telling.system, 'Where its likely range ends.'),
     ],
     rows: [
-      ['Whole difference', ...names, ...differenceSizes(pair, pair, metric, telling)],
+      ['Whole difference', ...named, ...sizes.cells(pair, pair)],
       ...parts.map((found) => part(capitalised(partName(found.id, telling)), found)),
       part('Not explained', unexplained),
     ],

@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'averages, differences with p, every shot, charts that are not drawn',
-    props: withTold(report('two-heads')),
     shows: [
       'id="all-numbers"',
       'Carry, a main measure',
@@ -12,12 +12,11 @@ export const examples: Examples = ({ report }) => [
       'Charts not drawn, and why',
       'All but the main measures: Seen, but not what this test set out to check',
     ],
-    hides: ['<details', 'undefined', 'NaN'],
+    hides: ['<details'],
   },
   {
+    of: 'eight-golfers',
     name: 'eight golfers, each shot with who hit it',
-    props: withTold(report('eight-golfers')),
     shows: ['<td>89 mph</td>', '<td>Hawthorn Long 90</td>'],
-    hides: ['undefined'],
   },
-];
+]);

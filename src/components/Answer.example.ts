@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'two heads in metres and yards',
-    props: withTold(report('two-heads')),
     shows: [
       'The answer: </span>',
       'Cannot tell',
@@ -11,11 +11,10 @@ export const examples: Examples = ({ report }) => [
       'data-units="metres"',
       'data-units="yards" hidden',
     ],
-    hides: ['undefined'],
   },
   {
+    of: 'six-shafts',
     name: 'six heads of long names: leaders in one breath, where each came from',
-    props: withTold(report('six-shafts')),
     shows: ['carried farthest; we cannot tell them apart.', 'We took the others from stock.'],
   },
-];
+]);

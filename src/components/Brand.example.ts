@@ -16,6 +16,5 @@ export const examples: Examples = ({ brand }) => [
       'media="screen and (prefers-color-scheme: dark)"',
       `src="/brand/${brand.logo?.name}" alt="Ash &amp; Sons" width="90" height="36"`,
     ],
-    hides: ['undefined'],
   },
 ];

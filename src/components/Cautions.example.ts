@@ -6,6 +6,5 @@ export const examples: Examples = ({ report }) => [
     name: 'two heads, in metres and yards',
     props: { told: toldTwice(report('two-heads')) },
     shows: ['id="cautions"', 'Keep in mind', '<li>', 'data-units="yards" hidden'],
-    hides: ['undefined', 'NaN'],
   },
 ];

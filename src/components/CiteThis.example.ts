@@ -9,6 +9,6 @@ export const examples: Examples = ({ report }) => [
       ': Two driver heads, one shaft. Hit 2 March 2026',
       'Version 1.0.1, corrected ',
     ],
-    hides: ['undefined', 'null'],
+    hides: ['null'],
   },
 ];

@@ -24,7 +24,6 @@ export const examples: Examples = () => [
       } satisfies DraftState,
     },
     shows: ['Must be answered (1)', 'May be answered (1)', 'To be put right or to be known (1)', 'Line 3, '],
-    hides: ['undefined'],
   },
   {
     name: 'nothing left to do',

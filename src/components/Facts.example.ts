@@ -1,16 +1,15 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'six-shafts',
     name: 'how sure, who hit, prices and a caution, each under its label',
-    props: withTold(report('six-shafts')),
     shows: ['<dt>How sure</dt>', '/glossary/#likely', '<dt>Who hit</dt>', '<dt>Price</dt>'],
-    hides: ['undefined'],
   },
   {
+    of: 'two-heads',
     name: 'without prices',
-    props: withTold(report('two-heads')),
     shows: ['<dt>Who hit</dt>', 'Closest to you if you swing about'],
     hides: ['<dt>Price</dt>'],
   },
-];
+]);

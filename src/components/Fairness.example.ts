@@ -1,9 +1,10 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'of a report with little recorded',
-    props: { ...withTold(report('two-heads')), which: 'not-yes' },
+    props: { which: 'not-yes' },
     shows: [
       'class="fairness"',
       'no.',
@@ -13,8 +14,9 @@ export const examples: Examples = ({ report }) => [
     hides: ['score', '>yes.<', 'We wrote down nothing'],
   },
   {
+    of: 'two-heads',
     name: 'every check, those that are yes at the end',
-    props: { ...withTold(report('two-heads')), which: 'all' },
+    props: { which: 'all' },
     shows: ['id="all-fairness"', 'no.', 'not recorded.', '>yes.<'],
   },
-];
+]);

@@ -5,6 +5,5 @@ export const examples: Examples = () => [
     name: 'all of them',
     props: {},
     shows: ['<dl class="formulas">', 'id="formula-', '<math', 'class="source"'],
-    hides: ['undefined'],
   },
 ];

@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'conditions in brief, checks that are not yes, what is not recorded',
-    props: withTold(report('two-heads')),
     shows: [
       'Who hit',
       'Where',
@@ -12,6 +12,5 @@ export const examples: Examples = ({ report }) => [
       '<strong>Not recorded.</strong>',
       '/reports/two-heads/details/#conditions',
     ],
-    hides: ['undefined'],
   },
-];
+]);

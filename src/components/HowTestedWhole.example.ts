@@ -1,10 +1,10 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'every check and every condition, and the register',
-    props: withTold(report('two-heads')),
     shows: ['id="conditions"', 'id="all-fairness"', 'Money', 'We keep no register of planned tests'],
     hides: ['<details'],
   },
-];
+]);

@@ -5,6 +5,5 @@ export const examples: Examples = ({ report }) => [
     name: 'of two reports',
     props: { reports: [report('two-heads'), report('six-shafts')] },
     shows: ['<strong>Our interest.</strong>', 'Each report has the whole statement.'],
-    hides: ['undefined'],
   },
 ];

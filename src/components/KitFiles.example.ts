@@ -8,7 +8,6 @@ export const examples: Examples = ({ report }) => {
       name: 'of the first chart, its pictures and its numbers',
       props: { report: own, item: kitOf(own).offered[0] },
       shows: ['href="/reports/six-shafts/charts/apart.csv"', 'apart-phone.png', '>What it draws<', ' PNG'],
-      hides: ['undefined'],
     },
   ];
 };

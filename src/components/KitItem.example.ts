@@ -30,7 +30,6 @@ export const examples: Examples = ({ report }) => {
         'href="/reports/six-shafts/embed/apart/"',
         'data-units="yards" hidden',
       ],
-      hides: ['undefined', 'NaN'],
     },
     {
       name: 'that is not the first to take',

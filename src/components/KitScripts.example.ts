@@ -9,7 +9,6 @@ export const examples: Examples = ({ report }) => {
       name: 'short and long, in metres and yards',
       props: { copies: [own, other].map((of) => ({ system: of.telling.system, of })) },
       shows: ['To say on air or in a video', 'data-copy="words for '],
-      hides: ['undefined', 'NaN'],
     },
   ];
 };

@@ -35,7 +35,7 @@ export const examples: Examples = () => [
       'Error in reports/first-test/report.md, line 2, question: expected an answer to question; found nothing.',
       'Warning in shop.yaml: expected letters; found Jos',
     ],
-    hides: ['null', 'undefined'],
+    hides: ['null'],
   },
   { name: 'none', props: { problems: [] }, shows: [], hides: ['<ul'] },
 ];

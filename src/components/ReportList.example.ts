@@ -15,7 +15,7 @@ export const examples: Examples = ({ report }) => {
         'id="search"',
         'id="finding-six-shafts"',
       ],
-      hides: ['undefined', 'Pages of this list'],
+      hides: ['Pages of this list'],
     },
     {
       name: 'no report yet',

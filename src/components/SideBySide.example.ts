@@ -1,9 +1,9 @@
-import { withTold, type Examples } from './example.ts';
+import { ofReports } from './example.ts';
 
-export const examples: Examples = ({ report }) => [
+export const examples = ofReports([
   {
+    of: 'two-heads',
     name: 'two heads of one golfer, in metres and yards',
-    props: withTold(report('two-heads')),
     shows: [
       'class="of-2"',
       '<th scope="col">Hawthorn Long 90</th>',
@@ -15,11 +15,10 @@ export const examples: Examples = ({ report }) => [
       'data-units="yards" hidden',
       '/reports/two-heads/details/#all-numbers',
     ],
-    hides: ['undefined', 'NaN'],
   },
   {
+    of: 'six-shafts',
     name: 'six shafts of long names, with prices',
-    props: withTold(report('six-shafts')),
     shows: [
       'class="of-6"',
       'Price',
@@ -28,12 +27,11 @@ export const examples: Examples = ({ report }) => [
       'lent by its distributor',
       'Seen, not tested for: ',
     ],
-    hides: ['undefined', 'NaN'],
   },
   {
+    of: 'eight-golfers',
     name: 'eight golfers, whose averages have no range',
-    props: withTold(report('eight-golfers')),
     shows: ['Averages of all shots of eight golfers', 'compared golfer by golfer'],
-    hides: ['>sd ', 'undefined'],
+    hides: ['>sd '],
   },
-];
+]);

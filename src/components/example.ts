@@ -9,7 +9,7 @@ export interface Example {
   readonly props: Readonly<Record<string, unknown>>;
   /** Words that a reader must find. */
   readonly shows: readonly string[];
-  /** Words that must not be there. */
+  /** Words that must not be there; `undefined` and `NaN` never may. */
   readonly hides?: readonly string[];
   /** Ids that its links lead to and that stand elsewhere on its page. */
   readonly leadsTo?: readonly string[];
@@ -25,8 +25,20 @@ export interface ExampleSite {
 /** The cases of the component beside which they stand: `<Name>.example.ts` beside `<Name>.astro`. */
 export type Examples = (site: ExampleSite) => readonly Example[];
 
-/** What most parts of a report's page are given. */
-export const withTold = (report: Report): Record<string, unknown> => ({ report, told: toldTwice(report) });
+/** A case of a part of a report's page: what it is given besides the report and what is told of it. */
+interface ExampleOfReport extends Omit<Example, 'props'> {
+  /** Slug of the report. */
+  readonly of: string;
+  readonly props?: Example['props'];
+}
+
+export const ofReports =
+  (cases: readonly ExampleOfReport[]): Examples =>
+  ({ report }) =>
+    cases.map(({ of, props, ...words }) => ({
+      ...words,
+      props: { report: report(of), told: toldTwice(report(of)), ...props },
+    }));
 
 /** @throws where the report has no such chart */
 export function drawn({ figures }: Report, id: string): DrawnFigure {

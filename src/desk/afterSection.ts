@@ -1,5 +1,3 @@
-import type { AnswerField } from './answerFields.ts';
-import { entryControls } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import { isAtOrIn } from './keysWithin.ts';
 import { problemText } from './problemText.ts';
@@ -68,17 +66,6 @@ export const actForm = (
     ${hidden} ${fields}
     <p class="actions"><button type="submit" name="do" value="${word}">${button}</button></p>
   </form>`;
-
-/** The form that adds an entry which tells of a day. */
-export const datedForm = (
-  shown: ShownPart,
-  fields: readonly AnswerField[],
-  button: { readonly word: string; readonly button: string },
-): Markup =>
-  actForm(shown, {
-    ...button,
-    fields: html`${entryControls(fields, shown.typed, { date: shown.today })}`,
-  });
 
 /** What stands in a list already, each with its button, in one form. */
 export const entryList = (

@@ -1,40 +1,39 @@
 import { dateInWords } from '../prose/date.ts';
 import { sentence } from '../prose/words.ts';
-import { datedForm, entryButton, entryList, type AfterSection } from './afterSection.ts';
-import { addingDated } from './datedEntry.ts';
+import { entryButton, entryList, type AfterSection } from './afterSection.ts';
+import { datedList } from './datedList.ts';
 import { entriesIn } from './entriesIn.ts';
 import { entryFields } from './entryForm.ts';
 import { html, type Markup } from './markup.ts';
 import type { ShownPart } from './reportPart.ts';
 import type { ReportAtDesk } from './reportAtDesk.ts';
-import { takingOut } from './takingOut.ts';
-
-const fields = entryFields('corrections', 'correction');
 
 /** What was put right after publication: entered here, and told to readers. */
 export const correctionSection: AfterSection = {
   id: 'correct',
   heading: 'Correct',
-  keys: ['corrections'],
   purpose:
     'Put right what is wrong under “Answers and words”, and say here what it was: a mistake that readers may have ' +
     'seen is not mended in silence. From the next build on it stands in the line under the title, at the end of the ' +
     'report, beside it in the list of reports, and in the feed of corrections.',
-  forms: (shown) =>
-    html`${standing(shown)} ${datedForm(shown, fields, { word: 'correct', button: 'Add this correction' })}`,
-  acts: {
-    correct: addingDated({ key: 'corrections', fields, done: 'corrected' }),
-    uncorrect: takingOut({
-      key: 'corrections',
+  ...datedList({
+    key: 'corrections',
+    fields: entryFields('corrections', 'correction'),
+    standing,
+    add: {
+      word: 'correct',
+      button: 'Add this correction',
+      done: 'corrected',
+      told: 'The correction is written down. Readers see it after the next build.',
+    },
+    takeOut: {
+      word: 'uncorrect',
       first: (report) => onRecord(report),
       done: 'uncorrected',
+      told: 'The correction is taken out.',
       otherwise: 'this correction is on record, and stays.',
-    }),
-  },
-  done: {
-    corrected: 'The correction is written down. Readers see it after the next build.',
-    uncorrected: 'The correction is taken out.',
-  },
+    },
+  }),
 };
 
 /** So many corrections, from the first on, were told to readers. */

@@ -1,6 +1,6 @@
 import { narrativeCharts } from '../charts/narrativeCharts.ts';
 import { splitReport, type Body } from '../intake/authored/frontMatter.ts';
-import type { Shared } from '../intake/authored/shared.ts';
+import type { TypedReport } from '../intake/draft/looseShots.ts';
 import type { Block } from '../intake/authored/tree.ts';
 import { readYaml } from '../intake/authored/yamlText.ts';
 import { editReport } from '../intake/edits/editAnswers.ts';
@@ -24,17 +24,13 @@ import { otherReports, type OtherReport } from './otherReports.ts';
 import { problemsBesideOthers } from './problemsBesideOthers.ts';
 
 /** A report as it lies on the desk: its file, what it says, and all that is wrong with it. */
-export interface ReportAtDesk {
+export interface ReportAtDesk extends TypedReport {
   readonly slug: string;
-  /** Path of `report.md` from the content folder. */
-  readonly file: string;
-  readonly text: string;
   /** SHA-256 of the file's bytes. */
   readonly hash: string;
   /** The answers as typed; null where they cannot be read. */
   readonly tree: Block | null;
   readonly body: Body;
-  readonly shared: Shared;
   /** Names of the files that lie beside it. */
   readonly files: readonly string[];
   /** Warnings that it has answered as read are not among them. */

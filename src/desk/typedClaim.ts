@@ -53,9 +53,7 @@ export function claimAnswer(typed: TypedClaim, unproven = false): Answer | null 
   };
 }
 
-const wanted: Readonly<
-  Record<Exclude<ClaimQuestion, 'size'>, { readonly expected: string; readonly cure: string }>
-> = {
+const wanted: Readonly<Record<Exclude<ClaimQuestion, 'size'>, Pick<Problem, 'expected' | 'cure'>>> = {
   say: { expected: 'what you say, in one sentence', cure: 'Write it as it is to stand in the report.' },
   metric: { expected: 'what it is about', cure: 'Choose what was measured.' },
   of: { expected: 'what you say it of', cure: 'Choose one.' },

@@ -1,7 +1,7 @@
 import type { Session } from '../intake/session.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { MetricId } from '../trade/metrics.ts';
-import type { WrittenConditions } from './analysisInput.ts';
+import type { AnalysisInput, WrittenConditions } from './analysisInput.ts';
 import { buildDifferences } from './buildDifferences.ts';
 import { fairnessWhy } from './fairnessWhy.ts';
 import type { FairnessCheck, FairnessId, MetricFindings, OverlayId, PlanStanding } from './findings.ts';
@@ -9,10 +9,7 @@ import type { HitOrder } from './hitOrder.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
-interface FairnessFacts {
-  readonly written: WrittenConditions;
-  readonly plan: PlanStanding;
-  readonly session: Session;
+interface FairnessFacts extends Pick<AnalysisInput, 'written' | 'plan' | 'session'> {
   readonly metrics: readonly MetricFindings[];
   readonly order: HitOrder;
   readonly problems: readonly Problem[];

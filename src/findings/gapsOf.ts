@@ -1,13 +1,11 @@
 import type { Session } from '../intake/session.ts';
-import type { MetricId } from '../trade/metrics.ts';
 import { fewHitterGaps } from './fewHitterGaps.ts';
 import { noGaps, type Gaps } from './gap.ts';
 import { hitterModelGaps } from './hitterModelGaps.ts';
 import type { HitterSamples } from './hitterFindings.ts';
-import type { HitOrder } from './hitOrder.ts';
 import { judgedGolfers } from './judgedGolfers.ts';
+import type { OrderedSamples } from './orderedSamples.ts';
 import { gapOfRounds, roundDifferences } from './pairedRounds.ts';
-import type { Sample } from './samples.ts';
 import { shotGaps } from './shotGaps.ts';
 import { fewestHittersAsUnit } from './thresholds.ts';
 
@@ -16,11 +14,7 @@ export function unitOf(session: Session): 'shot' | 'hitter' {
   return judgedGolfers(session).judged.length >= fewestHittersAsUnit ? 'hitter' : 'shot';
 }
 
-interface GapFacts {
-  readonly session: Session;
-  readonly metric: MetricId;
-  readonly order: HitOrder;
-  readonly samples: readonly Sample[];
+interface GapFacts extends OrderedSamples {
   readonly byHitter: readonly HitterSamples[];
   readonly level: number;
   readonly step: number;

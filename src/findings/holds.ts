@@ -1,14 +1,11 @@
 import { at } from '../stats/at.ts';
-import type { Session } from '../intake/session.ts';
 import { gamesHowellPair } from '../stats/gamesHowell.ts';
 import { once } from '../stats/onceEach.ts';
 import { trimmedMoments } from '../stats/trimmedMoments.ts';
-import type { MetricId } from '../trade/metrics.ts';
 import type { Hold, Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
-import type { HitOrder } from './hitOrder.ts';
-import type { Sample } from './samples.ts';
 import { atLeastRounding } from './shotGaps.ts';
+import type { OrderedSamples } from './orderedSamples.ts';
 import {
   confidence,
   fewestErrorDf,
@@ -22,11 +19,7 @@ import { turnGaps } from './turnGap.ts';
 import { verdictOf } from './verdict.ts';
 import type { WithoutDrift } from './withoutDrift.ts';
 
-interface HoldFacts {
-  readonly session: Session;
-  readonly metric: MetricId;
-  readonly samples: readonly Sample[];
-  readonly order: HitOrder;
+interface HoldFacts extends OrderedSamples {
   readonly step: number;
   /** SI. */
   readonly matters: number;

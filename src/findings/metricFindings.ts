@@ -42,19 +42,11 @@ export function metricFindings(input: AnalysisInput, column: ShotColumn, order: 
   const samples = samplesOf(session, id);
   const golfers = judgedGolfers(session);
   const byHitter = samplesByHitter(session, id);
-  const { gaps, omnibus, cellsLeftOut } = gapsOf({
-    session,
-    metric: id,
-    order,
-    samples,
-    byHitter,
-    level,
-    step: column.step,
-  });
+  const own = { session, metric: id, samples, order };
+  const { gaps, omnibus, cellsLeftOut } = gapsOf({ ...own, byHitter, level, step: column.step });
   const judgedBy = whatJudges(order, gaps[0]?.method === 'paired-rounds', samples);
   const reach =
     byHitter.length === 1 ? reachOf(samples, { level, step: column.step, matters, by: judgedBy }) : null;
-  const own = { session, metric: id, samples, order };
   const free = withoutDrift(own);
   const facts: PairFacts = {
     input,

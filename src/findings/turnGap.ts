@@ -1,23 +1,13 @@
-import type { Session } from '../intake/session.ts';
 import { additiveModel, type Cell } from '../stats/additiveModel.ts';
 import { pairDifferences } from '../stats/blockGaps.ts';
 import type { PairGap } from '../stats/gapInterval.ts';
 import { onceEachNumber } from '../stats/onceEach.ts';
-import type { MetricId } from '../trade/metrics.ts';
 import { StatisticsError } from '../stats/statisticsError.ts';
 import type { Interval } from './findings.ts';
 import type { Gap } from './gap.ts';
-import type { HitOrder } from './hitOrder.ts';
-import type { Sample } from './samples.ts';
+import type { OrderedSamples } from './orderedSamples.ts';
 import { judgedContenders } from './shotGaps.ts';
 import { turnCells } from './turnCells.ts';
-
-interface TurnFacts {
-  readonly session: Session;
-  readonly metric: MetricId;
-  readonly samples: readonly Sample[];
-  readonly order: HitOrder;
-}
 
 interface TurnGap {
   readonly estimate: number;
@@ -34,7 +24,7 @@ export type TurnGaps = (pair: Pick<Gap, 'a' | 'b'>, level: number) => TurnGap | 
  * over the contenders that are judged. Null where there are too few turns to work it out. Worked out once for all pairs
  * of a level.
  */
-export function turnGaps({ session, metric, samples, order }: TurnFacts): TurnGaps {
+export function turnGaps({ session, metric, samples, order }: OrderedSamples): TurnGaps {
   const judged = judgedContenders(samples);
   const cells = turnCells(session, metric, order.turns, judged);
   const gapsAt = onceEachNumber((level): readonly PairGap[] | 'exact' | 'impossible' => {

@@ -1,27 +1,17 @@
-import type { Session } from '../intake/session.ts';
 import type { PairGap } from '../stats/gapInterval.ts';
 import { linearTrend } from '../stats/linearTrend.ts';
 import { onceEachNumber } from '../stats/onceEach.ts';
-import type { MetricId } from '../trade/metrics.ts';
 import type { Gap } from './gap.ts';
-import type { HitOrder } from './hitOrder.ts';
 import { shotsOfHitter } from './shotsOfHitter.ts';
+import type { OrderedSamples } from './orderedSamples.ts';
 import { quietly } from './quietly.ts';
-import type { Sample } from './samples.ts';
 import { judgedContenders } from './shotGaps.ts';
-
-interface DriftFacts {
-  readonly session: Session;
-  readonly metric: MetricId;
-  readonly samples: readonly Sample[];
-  readonly order: HitOrder;
-}
 
 /** The gap of a pair at a level with a steady drift taken out; null where that cannot be worked out. */
 export type WithoutDrift = (pair: Pick<Gap, 'a' | 'b'>, level: number) => PairGap | null;
 
 /** One golfer, rows in hit order, contenders that are judged. What pairs share is worked out once a level. */
-export function withoutDrift({ session, metric, samples, order }: DriftFacts): WithoutDrift {
+export function withoutDrift({ session, metric, samples, order }: OrderedSamples): WithoutDrift {
   const [hitter] = session.hitters;
   if (!order.rowsInHitOrder || hitter === undefined || session.hitters.length > 1) return () => null;
   const judged = judgedContenders(samples);

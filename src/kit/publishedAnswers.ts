@@ -1,14 +1,12 @@
 import type { z } from 'zod';
 import { answerTo, camel, type Camel } from '../intake/authored/camelKeys.ts';
-import type { PublishedQuestion } from '../intake/authored/question.ts';
+import type { Questions } from '../intake/authored/question.ts';
 import { said, yesOrNo } from './publishedWords.ts';
-
-type Questions = Readonly<Record<string, PublishedQuestion>>;
 
 type Published<Q extends Questions> = {
   readonly [
-    Key in keyof Q as Q[Key]['published'] extends null ? never : Camel<Key & string>
-  ]: Q[Key]['published'] extends { readonly words: string }
+    Key in keyof Q as Q[Key] extends { readonly published: object } ? Camel<Key & string> : never
+  ]: Q[Key] extends { readonly published: { readonly words: string } }
     ? ReturnType<typeof said>
     : ReturnType<typeof yesOrNo>;
 };
@@ -16,7 +14,7 @@ type Published<Q extends Questions> = {
 /** How `findings.json` holds what is published of a block as it was answered: the shape of an object of zod. */
 export function publishedShape<const Q extends Questions>(questions: Q): Published<Q> {
   const fields = Object.entries(questions).flatMap(([key, { published }]) =>
-    published === null
+    published === undefined
       ? []
       : [[camel(key), 'words' in published ? said(published.words) : yesOrNo(published.yesOrNo)] as const],
   );
@@ -30,7 +28,7 @@ export function publishedAnswers<const Q extends Questions>(
   answers: object,
 ): { readonly [Key in keyof Published<Q>]: z.infer<Published<Q>[Key]> } {
   const values = Object.entries(questions).flatMap(([key, { published }]) =>
-    published === null ? [] : [[camel(key), answerTo(answers, key) ?? null] as const],
+    published === undefined ? [] : [[camel(key), answerTo(answers, key) ?? null] as const],
   );
   // As above; that an answer is of its type is for its schema to see.
   return Object.fromEntries(values) as ReturnType<typeof publishedAnswers<Q>>;

@@ -1,5 +1,5 @@
-import type { PlanKey } from './planAnswers.ts';
-import type { PlanQuestion } from './planQuestions.ts';
+import type { PlanAnswers, PlanKey } from './planAnswers.ts';
+import { planQuestions, type PlanQuestion } from './planQuestions.ts';
 import type { Reading } from './reading.ts';
 
 /** One question of a plan, and how its answer is read. */
@@ -14,6 +14,15 @@ export interface Asked<T> {
   readonly choices?: readonly string[];
   readonly read: (typed: string) => Reading<T>;
 }
+
+/** Questions that have one wording, and whose answer is given in one text. */
+type PlainKey = 'varied' | 'metric' | 'club' | 'hitter' | 'player' | 'order' | 'shots' | 'expectation';
+
+/** Asks one of these by its key. */
+export const askPlainly =
+  (answers: PlanAnswers, ask: Ask) =>
+  <T>(key: PlainKey, how: Pick<Asked<T>, 'proposed' | 'choices' | 'read'>): Promise<T | null> =>
+    ask({ key, given: answers[key], question: planQuestions[key], ...how });
 
 /** Gives the answer to a question; null where there is none that can be used. */
 export type Ask = <T>(asked: Asked<T>) => Promise<T | null>;

@@ -3,7 +3,7 @@ import type { Quantity } from '../intake/authored/quantity.ts';
 import { foresee, proposedShots, type Foresight } from '../intake/plan/foresight.ts';
 import { orderTrouble, type PlannedTurns } from '../intake/plan/plannedOrder.ts';
 import { usualGap } from '../prose/usualGap.ts';
-import type { Ask } from './ask.ts';
+import { askPlainly, type Ask } from './ask.ts';
 import type { PlanAnswers } from './planAnswers.ts';
 import type { PlanFact } from './planFact.ts';
 import { planQuestions } from './planQuestions.ts';
@@ -41,6 +41,7 @@ export async function decidePlan(
   ask: Ask,
   { shop, past, tell }: PlanSurroundings & { readonly tell: (fact: PlanFact) => void },
 ): Promise<Decided | null> {
+  const put = askPlainly(answers, ask);
   const labels = await ask({
     key: 'contender',
     given: answers.contender?.join(';'),
@@ -48,21 +49,8 @@ export async function decidePlan(
     proposed: null,
     read: answers.contender === undefined ? readContenders : () => checkContenders(answers.contender ?? []),
   });
-  const varied = await ask({
-    key: 'varied',
-    given: answers.varied,
-    question: planQuestions.varied,
-    proposed: null,
-    read: readNoun,
-  });
-  const metric = await ask({
-    key: 'metric',
-    given: answers.metric,
-    question: planQuestions.metric,
-    proposed: 'carry',
-    choices: metricIds,
-    read: readMetric,
-  });
+  const varied = await put('varied', { proposed: null, read: readNoun });
+  const metric = await put('metric', { proposed: 'carry', choices: metricIds, read: readMetric });
   const matters =
     metric === null
       ? null
@@ -111,10 +99,7 @@ export async function decidePlan(
       fewer: [needed(2), needed(3)],
     });
   }
-  const turns = await ask({
-    key: 'order',
-    given: answers.order,
-    question: planQuestions.order,
+  const turns = await put('order', {
     proposed: 'rotation',
     choices: ['rotation', 'mini-blocks-2', 'mini-blocks-3'],
     read: readTurns,
@@ -126,10 +111,7 @@ export async function decidePlan(
   const shotsEach =
     turns === null
       ? null
-      : await ask({
-          key: 'shots',
-          given: answers.shots,
-          question: planQuestions.shots,
+      : await put('shots', {
           proposed: String(proposedShots(labels?.length ?? 2, inTurns?.needed ?? null, visit)),
           read: (typed) => {
             const read = readShots(typed);
@@ -150,13 +132,7 @@ export async function decidePlan(
         matters: matters.typed,
       },
     });
-  const expectation = await ask({
-    key: 'expectation',
-    given: answers.expectation,
-    question: planQuestions.expectation,
-    proposed: '',
-    read: readOptional,
-  });
+  const expectation = await put('expectation', { proposed: '', read: readOptional });
   if (labels === null || varied === null || metric === null || matters === null || spread === null)
     return null;
   if (turns === null || shotsEach === null || expectation === null) return null;

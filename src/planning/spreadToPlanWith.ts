@@ -3,7 +3,7 @@ import { metrics, type MetricId } from '../trade/metrics.ts';
 import { dependsOnClub, typicalSpread } from '../trade/typicalSpread.ts';
 import { learnedSpread } from '../intake/plan/pastSpread.ts';
 import { unitFor } from '../prose/readerUnits.ts';
-import type { Ask } from './ask.ts';
+import { askPlainly, type Ask } from './ask.ts';
 import type { PlanSurroundings } from './planSurroundings.ts';
 import type { PlanAnswers } from './planAnswers.ts';
 import { planQuestions } from './planQuestions.ts';
@@ -34,22 +34,14 @@ export async function spreadToPlanWith(
   const told = [answers.title, answers.question, varied ?? undefined, ...labels].filter(
     (text) => text !== undefined,
   );
-  const club = await ask({
-    key: 'club',
-    given: answers.club,
-    question: planQuestions.club,
+  const put = askPlainly(answers, ask);
+  const club = await put('club', {
     // A spread that hangs on the club cannot be proposed without it: nobody should pass over the question.
     proposed: clubKindIn(told) ?? (answers.spread === undefined && dependsOnClub(metric) ? null : 'other'),
     choices: [...clubKinds, 'other'],
     read: readClubKind,
   });
-  const role = await ask({
-    key: 'hitter',
-    given: answers.hitter,
-    question: planQuestions.hitter,
-    proposed: '',
-    read: readOptional,
-  });
+  const role = await put('hitter', { proposed: '', read: readOptional });
   if (club === null || role === null) return null;
   const learned = learnedSpread(past, { metric, kind: club.kind, role: role.text });
   const found = { club: club.kind, role: role.text };
@@ -58,14 +50,7 @@ export async function spreadToPlanWith(
   const band =
     answers.spread !== undefined || typicalSpread(metric, club.kind, 'mid') === null
       ? 'mid'
-      : await ask({
-          key: 'player',
-          given: answers.player,
-          question: planQuestions.player,
-          proposed: 'mid',
-          choices: ['good', 'mid'],
-          read: readBand,
-        });
+      : await put('player', { proposed: 'mid', choices: ['good', 'mid'], read: readBand });
   if (band === null) return null;
   const typical = typicalSpread(metric, club.kind, band);
   const unit = unitFor(metric, shop?.defaults.units ?? 'yards');

@@ -2,8 +2,9 @@ import { toCanonical } from '../trade/units.ts';
 import type { Findings, MetricFindings } from '../findings/findings.ts';
 import { isGap } from '../findings/verdict.ts';
 import { leadersOf } from './leaders.ts';
+import { openStatement } from './openStatement.ts';
 import { pairAnswers } from './pairAnswer.ts';
-import type { AnswerBlock, AnswerStatement, CalculatedBy, PairAnswer } from './statement.ts';
+import type { AnswerBlock, AnswerStatement, CalculatedBy, PairAnswer, SomePairs } from './statement.ts';
 
 /** With this many contenders or fewer every pair is told; from four on who leads. */
 const mostTold = 3;
@@ -92,7 +93,6 @@ function mostApart(answers: readonly PairAnswer[]): number | null {
 /** Pairs that share a subject are told together. */
 function merged(metric: MetricFindings, pairs: readonly PairAnswer[]): readonly AnswerStatement[] {
   const ids = metric.byContender.map(({ id }) => id);
-  const about = { of: 'metric', metric: metric.id } as const;
   const of = (keep: (answer: PairAnswer) => boolean): readonly PairAnswer[] => pairs.filter(keep);
   const told = of(({ status }) => status === 'clear' || status === 'size-uncertain');
   const small = of(({ status }) => status === 'small');
@@ -105,10 +105,10 @@ function merged(metric: MetricFindings, pairs: readonly PairAnswer[]): readonly 
     ...bySubject(told, ids),
     ...bySubject(small, ids),
     ...together(level, 'level', ids, metric),
-    ...(seen.length === 0 ? [] : [{ kind: 'open', about, seen: true, answers: seen } as const]),
+    ...openStatement(seen),
     ...leaning.map((answer): AnswerStatement => ({ kind: 'one', answer })),
     ...together(unsure, 'cannot-tell', ids, metric),
-    ...(hidden.length === 0 ? [] : [{ kind: 'open', about, seen: false, answers: hidden } as const]),
+    ...openStatement(hidden),
     ...notJudged(of(({ status }) => status === 'not-judged')),
   ];
 }
@@ -123,7 +123,8 @@ function bySubject(answers: readonly PairAnswer[], ids: readonly string[]): read
     const ahead = rest.filter((one) => one.ahead === first.ahead);
     const behind = rest.filter((one) => one.behind === first.behind);
     const shared = behind.length > ahead.length ? 'behind' : 'ahead';
-    const group = shared === 'ahead' ? ahead : behind;
+    const [, ...others] = shared === 'ahead' ? ahead : behind;
+    const group: SomePairs = [first, ...others];
     for (const one of group) rest.splice(rest.indexOf(one), 1);
     statements.push(
       group.length === 1

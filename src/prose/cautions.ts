@@ -2,7 +2,7 @@ import type { Findings, MetricFindings, PairFindings, VerdictId } from '../findi
 import { countsAsDifferent } from '../findings/swing.ts';
 import { primaryMetrics } from './answers.ts';
 import { pairAnswer } from './pairAnswer.ts';
-import type { About, CalculatedHow, Caution, CautionFacts } from './statement.ts';
+import type { About, CalculatedHow, Caution, CautionFacts, CautionFactsOf } from './statement.ts';
 
 /** Cautions in the order of their weight. */
 const gravity: readonly CautionFacts['overlay'][] = [
@@ -145,7 +145,7 @@ function missingMore(
 function measuresOf(
   pairs: readonly PairFindings[],
   { swing }: Findings,
-): Extract<CautionFacts, { readonly overlay: 'mixed-with-swing' }>['measures'] {
+): CautionFactsOf<'mixed-with-swing'>['measures'] {
   if (swing === null) return [];
   return swing.measures.flatMap(({ id, pairs: own }) => {
     const differing = own

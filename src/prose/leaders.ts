@@ -1,4 +1,5 @@
 import type { MetricFindings } from '../findings/findings.ts';
+import { openStatement } from './openStatement.ts';
 import type { AnswerStatement, PairAnswer } from './statement.ts';
 
 const leading: readonly PairAnswer['status'][] = ['clear', 'size-uncertain', 'small'];
@@ -57,16 +58,7 @@ export function leadersOf(
       const ids = behind.filter((id) => howOf(id) === how);
       return ids.length === 0 ? [] : [{ kind: 'behind', about, by, ids, how }];
     }),
-    ...(open.length === 0
-      ? []
-      : [
-          {
-            kind: 'open',
-            about,
-            seen: open.some(({ status }) => status === 'cause-unclear'),
-            answers: open,
-          } as const,
-        ]),
+    ...openStatement(open),
     ...unjudged
       .filter(
         (one, at) =>

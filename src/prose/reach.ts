@@ -3,22 +3,17 @@ import { fewestShotsJudged, mostShots } from '../findings/thresholds.ts';
 import type { MetricId } from '../trade/metrics.ts';
 
 /** What a test of this length could see, and what chance alone makes of it; sizes SI, shots with each. */
-export type ReachStatement =
+export type ReachStatement = { readonly metric: MetricId } & (
   | {
       readonly kind: 'found';
-      readonly metric: MetricId;
       readonly least: number;
       readonly shots: readonly [fewest: number, most: number];
     }
-  | {
-      readonly kind: 'needed';
-      readonly metric: MetricId;
-      readonly matters: number;
-      readonly shots: ShotsNeeded;
-    }
-  | { readonly kind: 'too-short-for-level'; readonly metric: MetricId; readonly shots: ShotsNeeded }
-  | { readonly kind: 'overstates'; readonly metric: MetricId }
-  | { readonly kind: 'golfers-left-out'; readonly metric: MetricId; readonly cells: number };
+  | { readonly kind: 'needed'; readonly matters: number; readonly shots: ShotsNeeded }
+  | { readonly kind: 'too-short-for-level'; readonly shots: ShotsNeeded }
+  | { readonly kind: 'overstates' }
+  | { readonly kind: 'golfers-left-out'; readonly cells: number }
+);
 
 /** Whether a reader of the answer needs it: what could be seen at all, and what could not be shown. */
 export const isBesideAnswer = ({ kind }: ReachStatement): boolean =>

@@ -43,6 +43,9 @@ export interface PairAnswer {
   readonly notJudged: NotJudged | null;
 }
 
+/** Answers about at least one pair. */
+export type SomePairs = readonly [PairAnswer, ...PairAnswer[]];
+
 /** Several pairs that say the same of one subject, told in one sentence. */
 export type AnswerStatement =
   | { readonly kind: 'one'; readonly answer: PairAnswer }
@@ -51,7 +54,7 @@ export type AnswerStatement =
       readonly kind: 'ahead-of';
       readonly about: About;
       readonly shared: 'ahead' | 'behind';
-      readonly answers: readonly PairAnswer[];
+      readonly answers: SomePairs;
       /** Whether those named are all the others of the report. */
       readonly all: boolean;
     }
@@ -80,7 +83,7 @@ export type AnswerStatement =
       readonly kind: 'open';
       readonly about: About;
       readonly seen: boolean;
-      readonly answers: readonly PairAnswer[];
+      readonly answers: SomePairs;
     }
   | {
       /** Who leads among four or more. */
@@ -108,6 +111,11 @@ export type AnswerStatement =
       readonly about: About;
       readonly count: number;
     };
+
+export type StatementOf<Kind extends AnswerStatement['kind']> = Extract<
+  AnswerStatement,
+  { readonly kind: Kind }
+>;
 
 /** Whose calculation an answer rests on, where that has to be said in the same breath. */
 export type CalculatedBy = 'monitor' | 'flight-model' | null;
@@ -155,6 +163,11 @@ export type CautionFacts =
   | {
       readonly overlay: 'visits-alike' | 'leans' | 'rests-on-one-shot' | 'golfers-apart';
     };
+
+export type CautionFactsOf<Overlay extends CautionFacts['overlay']> = Extract<
+  CautionFacts,
+  { readonly overlay: Overlay }
+>;
 
 /** Something to keep in mind about answers in one metric, with the pairs that it bears on. */
 export interface Caution {

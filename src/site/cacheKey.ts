@@ -79,6 +79,12 @@ export interface PageKey {
   readonly cacheKey?: string;
 }
 
+/** A page: the names in its address, and what it is made of. */
+export interface PagePath<Name extends string, Props> extends PageKey {
+  readonly params: Readonly<Record<Name, string>>;
+  readonly props: Props;
+}
+
 /** The key of a page from those of all reports that it shows, and whatever else it prints. */
 export function pageKey(reports: readonly Pick<Report, 'key'>[], ...more: readonly string[]): PageKey {
   const keys = reports.map(({ key }) => key);

@@ -7,78 +7,93 @@ import { filesBelow, foreignIn, isEmptySite, readSiteMark } from './siteMark.ts'
 /** How many foreign files a sentence names. */
 const mostNamed = 3;
 
-/** Whether a build may write its site into `outDir`. Nothing is touched; disk errors are thrown. */
-export function decideOut(places: Places, view: FolderView = diskView): FolderDecision {
-  const refused = refusal('The site');
-  const where = followed(places.outDir, view);
-  if (where.kind !== 'path')
-    return refused(places.outDir, nowhere(where), 'mend the link, or name a folder in OUT_DIR');
-  const { path } = where;
-  const elsewhere = 'name a folder of its own in OUT_DIR, such as dist';
-  const inTheWay =
-    reserved(path, places, view) ??
-    within(path, places.contentDir, 'the content folder', view) ??
-    cacheInTheWay(path, places.cacheDir, view);
-  if (inTheWay !== null) return refused(path, inTheWay, elsewhere);
-  const kind = view.kind(path);
-  if (kind === null) return { kind: 'usable', folder: path };
-  if (kind !== 'folder') return refused(path, 'is no folder', elsewhere);
-  if (isEmptySite(view.names(path))) return { kind: 'usable', folder: path };
-  const own = ownFiles(path, places.projectFolder);
-  if (own === 'damaged') {
-    return refused(
-      path,
-      'holds a site whose list of files is damaged',
-      'look it over and delete it yourself once',
-    );
-  }
-  if (own === null) {
-    return refused(
-      path,
-      `holds files that no build of ours wrote (${someOf(view.names(path))})`,
-      'name an empty folder in OUT_DIR, or move them away',
-    );
-  }
-  if (own.unmarked.length > 0) {
-    return refused(
-      path,
-      `holds a site of an earlier version and files that it did not write (${someOf(own.unmarked)})`,
-      'move them away, build, and put them back: from then on builds leave them alone',
-    );
-  }
-  return { kind: 'usable', folder: path };
+/** A folder that a command is to write into. */
+interface Wanted {
+  /** What goes there. */
+  readonly what: string;
+  readonly folder: string;
+  /** The variable that names another, and a name that would do. */
+  readonly named: readonly [variable: string, usual: string];
+  /** Why nothing may be written at a path, whatever lies there; null where it may. */
+  readonly inTheWay: (path: string) => string | null;
+  /** What lies in a folder and keeps us out, and what to do about it; null where nothing does. */
+  readonly foreign: (path: string, names: readonly string[]) => readonly [why: string, cure: string] | null;
 }
 
+/** Whether a build may write its site into `outDir`. Nothing is touched; disk errors are thrown. */
+export const decideOut = (places: Places, view: FolderView = diskView): FolderDecision =>
+  decide(places, view, {
+    what: 'The site',
+    folder: places.outDir,
+    named: ['OUT_DIR', 'dist'],
+    inTheWay: (path) =>
+      within(path, places.contentDir, 'the content folder', view) ??
+      cacheInTheWay(path, places.cacheDir, view),
+    foreign: (path, names) => foreignInSite(path, names, places.projectFolder),
+  });
+
 /** Whether a command may keep what it works out in `cacheDir`. Nothing is touched; disk errors are thrown. */
-export function decideCache(places: Places, view: FolderView = diskView): FolderDecision {
-  const refused = refusal('The cache');
-  const where = followed(places.cacheDir, view);
+export const decideCache = (places: Places, view: FolderView = diskView): FolderDecision =>
+  decide(places, view, {
+    what: 'The cache',
+    folder: places.cacheDir,
+    named: ['CACHE_DIR', '.cache'],
+    inTheWay: (path) => {
+      const [content, site] = [real(places.contentDir, view), real(places.outDir, view)];
+      if (isWithin(path, content, view)) return 'is the content folder or lies in it';
+      if (isWithin(path, site, view)) return 'is the folder of the site or lies in it';
+      return usedByCache(content, path, view) ? 'would use the content folder' : null;
+    },
+    foreign: (path, names) => {
+      const foreign = names.filter((name) => !cacheEntries.test(name));
+      if (foreign.length === 0 || names.includes(cacheMarkName)) return null;
+      // The one of the project itself also holds what its tests make.
+      if (isSame(path, real(join(places.projectFolder, '.cache'), view), view)) return null;
+      return [
+        `holds files that are no cache of ours (${someOf(foreign)})`,
+        'name an empty folder in CACHE_DIR, or move them away',
+      ];
+    },
+  });
+
+function decide(places: Places, view: FolderView, wanted: Wanted): FolderDecision {
+  const [variable, usual] = wanted.named;
+  const refused = (path: string, why: string, cure: string): FolderDecision => ({
+    kind: 'refused',
+    sentence: `${wanted.what} would go to ${path}, which ${why}: ${cure}.`,
+  });
+  const where = followed(wanted.folder, view);
   if (where.kind !== 'path')
-    return refused(places.cacheDir, nowhere(where), 'mend the link, or name a folder in CACHE_DIR');
+    return refused(wanted.folder, nowhere(where), `mend the link, or name a folder in ${variable}`);
   const { path } = where;
-  const elsewhere = 'name a folder of its own in CACHE_DIR, such as .cache';
-  const inTheWay =
-    reserved(path, places, view) ??
-    (isWithin(path, real(places.contentDir, view), view) ? 'is the content folder or lies in it' : null) ??
-    (isWithin(path, real(places.outDir, view), view) ? 'is the folder of the site or lies in it' : null) ??
-    (usedByCache(real(places.contentDir, view), path, view) ? 'would use the content folder' : null);
+  const elsewhere = `name a folder of its own in ${variable}, such as ${usual}`;
+  const inTheWay = reserved(path, places, view) ?? wanted.inTheWay(path);
   if (inTheWay !== null) return refused(path, inTheWay, elsewhere);
   const kind = view.kind(path);
-  if (kind === null) return { kind: 'usable', folder: path };
-  if (kind !== 'folder') return refused(path, 'is no folder', elsewhere);
-  const names = view.names(path);
-  const foreign = names.filter((name) => !cacheEntries.test(name));
-  // The one of the project itself also holds what its tests make.
-  const isOwn =
-    names.includes(cacheMarkName) || isSame(path, real(join(places.projectFolder, '.cache'), view), view);
-  if (foreign.length > 0 && !isOwn) {
-    return refused(
-      path,
-      `holds files that are no cache of ours (${someOf(foreign)})`,
-      'name an empty folder in CACHE_DIR, or move them away',
-    );
-  }
-  return { kind: 'usable', folder: path };
+  if (kind !== null && kind !== 'folder') return refused(path, 'is no folder', elsewhere);
+  const foreign = kind === null ? null : wanted.foreign(path, view.names(path));
+  return foreign === null ? { kind: 'usable', folder: path } : refused(path, ...foreign);
+}
+
+function foreignInSite(
+  path: string,
+  names: readonly string[],
+  projectFolder: string,
+): ReturnType<Wanted['foreign']> {
+  if (isEmptySite(names)) return null;
+  const own = ownFiles(path, projectFolder);
+  if (own === 'damaged')
+    return ['holds a site whose list of files is damaged', 'look it over and delete it yourself once'];
+  if (own === null)
+    return [
+      `holds files that no build of ours wrote (${someOf(names)})`,
+      'name an empty folder in OUT_DIR, or move them away',
+    ];
+  if (own.unmarked.length === 0) return null;
+  return [
+    `holds a site of an earlier version and files that it did not write (${someOf(own.unmarked)})`,
+    'move them away, build, and put them back: from then on builds leave them alone',
+  ];
 }
 
 /** The hidden file by which a folder is known to be a cache of ours. */
@@ -104,13 +119,6 @@ export function ownFiles(folder: string, projectFolder: string): OwnFiles | 'dam
 function publishedFiles(projectFolder: string): readonly string[] {
   const folder = join(projectFolder, 'public');
   return diskView.kind(folder) === 'folder' ? filesBelow(folder) : [];
-}
-
-function refusal(what: string) {
-  return (path: string, why: string, cure: string): FolderDecision => ({
-    kind: 'refused',
-    sentence: `${what} would go to ${path}, which ${why}: ${cure}.`,
-  });
 }
 
 type Nowhere = Exclude<ReturnType<typeof followed>, { readonly kind: 'path' }>;

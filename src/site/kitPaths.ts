@@ -1,11 +1,16 @@
 import { pictureEditions, type PictureEdition, type PictureToShow } from '../intake/authored/picture.ts';
 import { kitOf, type KitItem } from '../kit/kitOf.ts';
-import { contenderRecords, contendersWithPages, type ContenderRecord } from '../kit/contenderRecords.ts';
+import {
+  contenderRecords,
+  contendersWithPages,
+  reportsHitting,
+  type ContenderRecord,
+} from '../kit/contenderRecords.ts';
 import type { PictureFiles } from '../kit/pictureFiles.ts';
 import { picturesOf } from '../kit/picturesOf.ts';
-import { pairRecords, type PairRecord } from '../kit/pairRecords.ts';
+import { pairRecords, reportsMeeting, type PairRecord } from '../kit/pairRecords.ts';
 import type { Report } from '../kit/report.ts';
-import { pageKey, type PageKey } from './cacheKey.ts';
+import { pageKey, type PageKey, type PagePath } from './cacheKey.ts';
 import { siteContent } from 'virtual:straightface/site';
 import { replacementTitle, shownReports } from './siteContent.ts';
 
@@ -21,10 +26,7 @@ function keyOf(report: Report): PageKey {
   return pageKey([report], replacementTitle(siteContent({ fresh: false }), report) ?? '');
 }
 
-export interface ReportPath extends PageKey {
-  readonly params: { readonly slug: string };
-  readonly props: { readonly report: Report };
-}
+export type ReportPath = PagePath<'slug', { readonly report: Report }>;
 
 /** Paths of what each of these reports has one of. */
 export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
@@ -35,10 +37,7 @@ export function givingPaths({ dev }: { readonly dev: boolean }): ReportPath[] {
   }));
 }
 
-export interface ChartPath extends PageKey {
-  readonly params: { readonly slug: string; readonly chart: string };
-  readonly props: { readonly report: Report; readonly item: KitItem };
-}
+export type ChartPath = PagePath<'slug' | 'chart', { readonly report: Report; readonly item: KitItem }>;
 
 /** Three kinds of page ask for the same charts. */
 const offeredBy = new WeakMap<Report, readonly KitItem[]>();
@@ -60,11 +59,11 @@ export function chartPaths({ dev }: { readonly dev: boolean }): ChartPath[] {
   );
 }
 
-export interface ExportPath extends PageKey {
-  /** `chart` is the name of the picture's file, which for the wide form in the shop's units is the chart's. */
-  readonly params: { readonly slug: string; readonly chart: string };
-  readonly props: { readonly report: Report; readonly picture: PictureFiles };
-}
+/** `chart` is the name of the picture's file, which for the wide form in the shop's units is the chart's. */
+export type ExportPath = PagePath<
+  'slug' | 'chart',
+  { readonly report: Report; readonly picture: PictureFiles }
+>;
 
 /** Paths of every form in which a chart is given away as such a file. */
 export function exportPaths({
@@ -85,14 +84,14 @@ export function exportPaths({
   );
 }
 
-export interface PicturePath extends PageKey {
-  readonly params: { readonly slug: string; readonly name: string };
-  readonly props: {
+export type PicturePath = PagePath<
+  'slug' | 'name',
+  {
     readonly report: Report;
     readonly picture: PictureToShow;
     readonly edition: PictureEdition;
-  };
-}
+  }
+>;
 
 /** Paths of every edition of every picture that a narrative shows; the same picture under two names is there once. */
 export function picturePaths({
@@ -122,12 +121,26 @@ export function contenderPages(report: Report): ReturnType<typeof contendersWith
   return contendersWithPages(report, siteContent({ fresh: false }).others.contenders);
 }
 
-/** Every pair that met in two reports that are shown, by its slug. */
-export function knownPairs({ dev }: { readonly dev: boolean }): ReadonlyMap<string, PairRecord> {
-  return pairRecords(givingReports({ dev }));
-}
+/** A page for each record of what several reports tell of, by its name in the address. */
+const recordPages = <Told>(
+  records: ReadonlyMap<string, Told>,
+  reportsOf: (record: Told) => readonly Report[],
+) => [...records].map(([name, record]) => ({ name, props: { record }, ...pageKey(reportsOf(record)) }));
 
-/** Every contender with a recorded build in two reports that are shown, by its id. */
-export function knownContenders({ dev }: { readonly dev: boolean }): ReadonlyMap<string, ContenderRecord> {
-  return contenderRecords(givingReports({ dev }));
-}
+export type PairPath = PagePath<'pair', { readonly record: PairRecord }>;
+
+/** Paths of every pair that met in two reports that are shown. */
+export const pairPaths = (of: { readonly dev: boolean }): PairPath[] =>
+  recordPages(pairRecords(givingReports(of)), reportsMeeting).map(({ name, ...page }) => ({
+    params: { pair: name },
+    ...page,
+  }));
+
+export type ContenderPath = PagePath<'id', { readonly record: ContenderRecord }>;
+
+/** Paths of every contender with a recorded build in two reports that are shown. */
+export const contenderPaths = (of: { readonly dev: boolean }): ContenderPath[] =>
+  recordPages(contenderRecords(givingReports(of)), reportsHitting).map(({ name, ...page }) => ({
+    params: { id: name },
+    ...page,
+  }));

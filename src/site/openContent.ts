@@ -19,14 +19,15 @@ export interface Cached {
   readonly code: string;
 }
 
-interface LoadedReport extends MadeReport {
+export interface LoadedReport extends MadeReport {
   readonly slug: string;
-  /** A draft with answers still to be given. */
+  /** A draft with answers still to be given: it does not keep the others from being published. */
   readonly unfinished: boolean;
 }
 
 /** A content folder whose reports are taken from the cache where they are in it, and worked out where not. */
 export interface OpenContent extends ContentList {
+  /** What was planned, published and said before; null where the shop keeps no ledger. */
   readonly ledger: Ledger | null;
   /** Whether a report need not be worked out. */
   readonly isKnown: (slug: string) => boolean;

@@ -1,37 +1,24 @@
 import type { Shop } from '../intake/authored/shop.ts';
 import type { Report } from '../kit/report.ts';
-import type { Problem } from '../problems/problem.ts';
-import type { Ledger } from '../intake/ledger.ts';
-import type { Brand } from './brand/brand.ts';
 import { acrossReports } from './acrossReports.ts';
-import { openContent, type Cached, type OpenContent } from './openContent.ts';
+import { openContent, type Cached, type LoadedReport, type OpenContent } from './openContent.ts';
 import { withoutSeen } from './seenWarnings.ts';
 import { isShown } from './shown.ts';
 import { surroundingsOf, type Surroundings } from './surroundings.ts';
 
 /** A report that cannot be shown yet, with what stands in the way. */
-export interface BlockedReport {
-  readonly slug: string;
-  /** A draft with answers still to be given: it does not keep the others from being published. */
-  readonly unfinished: boolean;
-  readonly problems: readonly Problem[];
-}
+export type BlockedReport = Omit<LoadedReport, 'report'>;
 
 /** Everything the site is made from. */
-export interface SiteContent {
+export interface SiteContent extends Pick<OpenContent, 'brand' | 'ledger' | 'problems' | 'waiting'> {
   readonly shop: Shop | null;
   /** Name of who publishes, or that it is not recorded. */
   readonly publisher: string;
-  readonly brand: Brand;
   /** Newest first; drafts included, which only `dev` shows. */
   readonly reports: readonly Report[];
   /** What pages of one report say of others. */
   readonly others: Surroundings;
   readonly blocked: readonly BlockedReport[];
-  readonly problems: readonly Problem[];
-  readonly waiting: readonly string[];
-  /** What was planned, published and said before; null where the shop keeps no ledger. */
-  readonly ledger: Ledger | null;
 }
 
 /**

@@ -19,6 +19,12 @@ export interface ToldReport {
 /** The shop's own units first, then the others. */
 export type ToldTwice = readonly [shop: ToldReport, other: ToldReport];
 
+/** What a part of a report's page is given. */
+export interface PartOfReport {
+  readonly report: Report;
+  readonly told: ToldTwice;
+}
+
 /** One of the copies of something that a page shows in both systems of units. */
 export interface InUnits<Thing> {
   readonly system: UnitSystem;

@@ -6,7 +6,7 @@ import { defineSource, type Source } from '../intake/authored/source.ts';
 import { contenderMatcher, foldedName } from '../intake/contenderNames.ts';
 import { withoutMisreadCells } from '../intake/leftOutReadings.ts';
 import { looseAnswers } from '../intake/draft/looseAnswers.ts';
-import { looseShots } from '../intake/draft/looseShots.ts';
+import { looseShots, type TypedReport } from '../intake/draft/looseShots.ts';
 import { isUnfinished } from '../intake/draft/openAnswers.ts';
 import { slugOf } from '../intake/draft/slugOf.ts';
 import { joinOrderSheet } from '../intake/plan/joinOrderSheet.ts';
@@ -194,11 +194,9 @@ export function readLooseSession(folder: ContentFolder, slug: string, text: stri
   });
 }
 
-interface LooseReport {
+interface LooseReport extends Omit<TypedReport, 'file'> {
   readonly folder: ContentFolder;
   readonly slug: string;
-  readonly text: string;
-  readonly shared: Shared;
 }
 
 /** Such files with what the order sheet of the report says of them, where it names one that can be used. */

@@ -124,16 +124,8 @@ function readAndWrite(request: DraftRequest & { readonly disk: Disk }): DraftOut
   }
   const { shared, problems: ofShop } = readShared(openContentFolder(contentDir));
   terminal.writeError(shopNote(ofShop));
-  const written = writeDraft({
-    contentDir,
-    slug,
-    files,
-    people,
-    read,
-    openColumns,
-    shop: shared.shop,
-    disk,
-  });
+  const { shop } = shared;
+  const written = writeDraft(disk, { contentDir, slug, files, people, read: { ...read, openColumns }, shop });
   if (written === 'taken') {
     terminal.writeError(
       `There is a report named ${slug} already, and it is never overwritten. Give the draft another name: ` +

@@ -17,10 +17,8 @@ interface Draft {
   readonly files: readonly NamedBytes[];
   /** Whom the title must not name. */
   readonly people: readonly PersonName[];
-  readonly read: SessionRead;
-  readonly openColumns: readonly OpenColumn[];
+  readonly read: SessionRead & { readonly openColumns: readonly OpenColumn[] };
   readonly shop: Shop | null;
-  readonly disk: Disk;
 }
 
 /**
@@ -29,16 +27,10 @@ interface Draft {
  *
  * @throws errors of the disk
  */
-export function writeDraft({
-  contentDir,
-  slug,
-  files,
-  people,
-  read,
-  openColumns,
-  shop,
-  disk,
-}: Draft): 'written' | 'taken' {
+export function writeDraft(
+  disk: Disk,
+  { contentDir, slug, files, people, read, shop }: Draft,
+): 'written' | 'taken' {
   const told = files.map(({ name }) => fromFileName(name, people));
   const text = draftReport({
     slug,
@@ -47,7 +39,7 @@ export function writeDraft({
     varied: read.varied,
     session: files.map(({ name }) => name),
     understood: read.understood,
-    openColumns,
+    openColumns: read.openColumns,
     usualGap: (own) => usualGap(own, shop?.defaults.units ?? 'yards'),
     shop,
   });

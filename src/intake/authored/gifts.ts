@@ -1,14 +1,12 @@
-import { oneOf, text } from './answers.ts';
-import { checkedFurther, wordsOr } from './collections.ts';
-import { strict } from './strict.ts';
-import { invalid, refused, understood, type Understood } from './trouble.ts';
+import { oneOf } from './answers.ts';
+import { checkedFurther } from './collections.ts';
+import { lineOr } from './lineOr.ts';
+import { kindInWords, type KindInWords } from './kindInWords.ts';
+import { invalid, refused, understood, type Schema, type Understood } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
-/** Whether there was a commission, sponsorship or gift; `words` is the line as written, and names what there was. */
-export interface Gifts {
-  readonly kind: 'none' | 'some' | 'in-words';
-  readonly words: string;
-}
+/** Whether there was a commission, sponsorship or gift; `words` names what there was. */
+export type Gifts = KindInWords<'none' | 'some' | 'in-words'>;
 
 const negative = wordSet('no none nothing neither');
 const noneWords = new Set([
@@ -28,17 +26,15 @@ function readGifts(line: string): Gifts {
   return { kind: unsure.test(words) ? 'in-words' : 'some', words };
 }
 
-const exactly = strict({
-  kind: oneOf(['none', 'some']).describe('whether there was any'),
-  words: text('what there was, and from whom').exactOptional(),
-}).transform(({ kind, words }): Gifts => ({
-  kind,
-  words: words ?? (kind === 'none' ? 'none' : 'not named'),
-}));
+const exactly: Schema<Gifts> = kindInWords(
+  oneOf(['none', 'some']).describe('whether there was any'),
+  'what there was, and from whom',
+  { none: 'none', some: 'not named' },
+);
 
 /** Commission, sponsorship or gifts: a line, or a block for those who want it exact. */
 export const gifts = checkedFurther(
-  wordsOr(text('which gifts').transform(readGifts), exactly, 'text, such as `none`'),
+  lineOr('which gifts', readGifts, exactly, 'text, such as `none`'),
   (read): Understood<Gifts> =>
     onlyYes.test(read.words)
       ? refused(

@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { oneOf, text } from './answers.ts';
 import { byMetric } from './byMetric.ts';
-import { answeredOnly, wordsOr, type Keyed } from './collections.ts';
+import { answeredOnly, type Keyed } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { quantityOf, type Quantity } from './quantity.ts';
-import { answersOf, type Questions } from './question.ts';
+import { answersOf, question, type Questions } from './question.ts';
 import { strict } from './strict.ts';
 import { takesOf, telling } from './takes.ts';
 import type { Schema } from './trouble.ts';
@@ -48,64 +49,38 @@ const classes = answeredOnly(
 
 /** What is asked of the launch monitor. */
 export const monitorQuestions = {
-  kind: {
-    answer: text('radar, camera, both or club sensor').exactOptional(),
-    drafted: 'Radar, camera, both or a club sensor?',
+  kind: question(text('radar, camera, both or club sensor'), 'Radar, camera, both or a club sensor?', {
     readForPraise: true,
     published: { words: 'kind of launch monitor' },
-  },
-  stated_accuracy: {
-    answer: statedAccuracy.describe('how accurate the monitor is said to be').exactOptional(),
-    drafted: 'How accurate is it said to be, such as {ball_speed: 1 mph, carry: 3 yd}?',
-    readForPraise: false,
-    // In two parts, words and numbers.
-    published: null,
-  },
-  accuracy_stated_by: {
-    answer: text('who states the accuracy').exactOptional(),
-    drafted: 'Who says so?',
-    readForPraise: false,
+  }),
+  // Published in two parts, words and numbers.
+  stated_accuracy: question(
+    statedAccuracy.describe('how accurate the monitor is said to be'),
+    'How accurate is it said to be, such as {ball_speed: 1 mph, carry: 3 yd}?',
+  ),
+  accuracy_stated_by: question(text('who states the accuracy'), 'Who says so?', {
     published: { words: 'who states the accuracy' },
-  },
-  columns: {
-    answer: classes.describe('how each column came about, where that is not as usual').exactOptional(),
-    // A draft asks it of each column that it finds; the findings of each metric hold the answer.
-    drafted: null,
-    readForPraise: false,
-    published: null,
-  },
-  flight: {
-    answer: text('flight seen, or net at which distance').exactOptional(),
-    drafted: 'Was the flight seen, or did a net stop the ball, and at which distance?',
-    readForPraise: true,
-    published: { words: 'whether the flight was seen' },
-  },
-  normalised_to: {
-    answer: text('the air and ball that distances are corrected to, or "nothing"').exactOptional(),
-    drafted: 'To which air and ball does it correct distances, or nothing?',
-    readForPraise: false,
-    published: { words: 'air and ball that distances are corrected to' },
-  },
-  last_check: {
-    answer: text('when the monitor was last checked').exactOptional(),
-    drafted: 'When was it last checked?',
-    readForPraise: false,
+  }),
+  // A draft asks it of each column that it finds; the findings of each metric hold the answer.
+  columns: question(classes.describe('how each column came about, where that is not as usual'), null),
+  flight: question(
+    text('flight seen, or net at which distance'),
+    'Was the flight seen, or did a net stop the ball, and at which distance?',
+    { readForPraise: true, published: { words: 'whether the flight was seen' } },
+  ),
+  normalised_to: question(
+    text('the air and ball that distances are corrected to, or "nothing"'),
+    'To which air and ball does it correct distances, or nothing?',
+    { published: { words: 'air and ball that distances are corrected to' } },
+  ),
+  last_check: question(text('when the monitor was last checked'), 'When was it last checked?', {
     published: { words: 'when the monitor was last checked' },
-  },
-  software: {
-    answer: text('the version of the software').exactOptional(),
-    drafted: null,
-    readForPraise: false,
+  }),
+  software: question(text('the version of the software'), null, {
     published: { words: 'version of its software' },
-  },
-} as const satisfies Questions;
+  }),
+} as const satisfies Questions<'published' | 'readForPraise'>;
 
-const answers = strict(answersOf(monitorQuestions));
-
-type Monitor = z.infer<typeof answers>;
-
-export const monitor = wordsOr<Monitor>(
-  text('its kind').transform((kind) => ({ kind })),
-  answers,
-  'its kind',
-).describe('the launch monitor');
+export const monitor = lineOr('its kind', (kind) => ({ kind }), strict(answersOf(monitorQuestions))).describe(
+  'the launch monitor',
+);

@@ -1,5 +1,5 @@
 import { oneOf, text } from './answers.ts';
-import { wordsOr } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { strict } from './strict.ts';
 import { isMadeOf, isOnePiece, namesShop, withoutStop, wordSet } from './wholeLine.ts';
 
@@ -57,8 +57,9 @@ const exactly = strict({
 });
 
 /** Who paid for the test: a line, or a block for those who want it exact. */
-export const payment = wordsOr(
-  text('who paid').transform(readPayment),
+export const payment = lineOr(
+  'who paid',
+  readPayment,
   exactly,
   'text, such as `the shop` or `the shop and the maker of Clover, half each`',
 );

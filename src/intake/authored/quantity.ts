@@ -1,15 +1,7 @@
 import { metrics, type MetricId } from '../../trade/metrics.ts';
 import { canonicalUnit, toCanonical, units, type Dimension, type UnitId } from '../../trade/units.ts';
 import { answer, inWords, typed } from './answers.ts';
-import {
-  given,
-  invalid,
-  refused,
-  understood,
-  type Schema,
-  type Trouble,
-  type Understood,
-} from './trouble.ts';
+import { given, invalid, refused, understood, type Schema, type Understood } from './trouble.ts';
 import { unitNamed } from '../../trade/unitWords.ts';
 
 /** A number with a unit: `value` in the canonical unit of its dimension, `unit` and `typed` as the shop wrote it. */
@@ -40,9 +32,7 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
   const expected = `a number with a unit, such as ${examples[dimension]}`;
   const cure = `Write ${name} as ${examples[dimension]}.`;
   const read = (answered: string): Understood<Quantity> => {
-    const refuse = (wanted = expected, remedy = cure): { readonly troubles: readonly [Trouble] } => ({
-      troubles: [invalid([], wanted, answered, remedy)],
-    });
+    const refuse = (wanted = expected, remedy = cure) => refused(invalid([], wanted, answered, remedy));
     const parts = /^([+\-−]?)(\d+(?:\.\d+)?|\.\d+)\s*(.*)$/u.exec(answered);
     if (parts === null) return refuse();
     const [, sign = '', digits = '', word = ''] = parts;
@@ -52,7 +42,7 @@ export function quantityOf(metric: MetricId, options: { readonly signed?: boolea
       word === '' ? (unitMayBeLeftOut.has(dimension) ? canonicalUnit[dimension] : null) : unitNamed(word);
     if (word === '' && unit === null) {
       const choice = inWords(fitting.map(({ id }) => id));
-      const [open] = refuse(expected, `Write the unit after the number: ${choice}.`).troubles;
+      const open = invalid([], expected, answered, `Write the unit after the number: ${choice}.`);
       return refused(dimension === 'speed' ? open : { ...open, kind: 'unit-missing' });
     }
     if (unit === null) return refuse();

@@ -18,7 +18,7 @@ import { typedAnswers } from './typedAnswers.ts';
 import { unseenProblems } from './unseenCharacters.ts';
 import { readYaml } from './yamlText.ts';
 
-interface ReportReading {
+export interface ReportReading {
   /** Null when an answer is missing or cannot be used. */
   readonly front: Front | null;
   /** All answers that the report is held to, as typed. */

@@ -1,13 +1,11 @@
-import { oneOf, text } from './answers.ts';
-import { wordsOr } from './collections.ts';
-import { strict } from './strict.ts';
+import { oneOf } from './answers.ts';
+import { lineOr } from './lineOr.ts';
+import { kindInWords, type KindInWords } from './kindInWords.ts';
+import type { Schema } from './trouble.ts';
 import { isMadeOf, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
-/** Who outside the shop saw a report before its publication; `words` is the line as written, and names them. */
-export interface SeenBefore {
-  readonly kind: 'nobody-outside' | 'others' | 'in-words';
-  readonly words: string;
-}
+/** Who outside the shop saw a report before its publication; `words` names them. */
+export type SeenBefore = KindInWords<'nobody-outside' | 'others' | 'in-words'>;
 
 const negative = wordSet('nobody none no-one');
 const nobodyWords = new Set([
@@ -28,17 +26,16 @@ function readSeenBefore(line: string): SeenBefore {
   };
 }
 
-const exactly = strict({
-  kind: oneOf(['nobody-outside', 'others']).describe('whether anybody outside the shop saw it'),
-  words: text('who saw it').exactOptional(),
-}).transform(({ kind, words }): SeenBefore => ({
-  kind,
-  words: words ?? (kind === 'others' ? 'others, not named' : 'nobody outside the shop'),
-}));
+const exactly: Schema<SeenBefore> = kindInWords(
+  oneOf(['nobody-outside', 'others']).describe('whether anybody outside the shop saw it'),
+  'who saw it',
+  { 'nobody-outside': 'nobody outside the shop', others: 'others, not named' },
+);
 
 /** Who saw the report first: a line, or a block for those who want it exact. */
-export const seenBefore = wordsOr(
-  text('who saw it').transform(readSeenBefore),
+export const seenBefore = lineOr(
+  'who saw it',
+  readSeenBefore,
   exactly,
   'text, such as `nobody outside the shop`',
 );

@@ -1,12 +1,9 @@
 import type { Problem } from '../../problems/problem.ts';
 import type { Front } from './front.ts';
-import type { Body } from './frontMatter.ts';
 import type { PictureFile } from './picture.ts';
-import type { PlaceOf } from './places.ts';
-import { readReport } from './readReport.ts';
+import { readReport, type ReportReading } from './readReport.ts';
 import type { Shared } from './shared.ts';
 import type { Shop } from './shop.ts';
-import type { Tree } from './tree.ts';
 
 /** A file of a report as it was read. */
 interface SourceFile {
@@ -15,12 +12,9 @@ interface SourceFile {
 }
 
 /** All that was written for one report, complete. */
-export interface Source {
+export interface Source extends Pick<ReportReading, 'typed' | 'body' | 'placeOf'> {
   readonly slug: string;
   readonly front: Front;
-  readonly body: Body;
-  /** All answers that the report is held to, as typed. */
-  readonly typed: Tree;
   readonly files: readonly SourceFile[];
   /** Pictures that lie beside `report.md`. */
   readonly pictures: readonly PictureFile[];
@@ -29,7 +23,6 @@ export interface Source {
   readonly shop: Shop | null;
   /** A BCP 47 language tag: how dates are written and words are spelled. */
   readonly locale: string;
-  readonly placeOf: PlaceOf;
 }
 
 interface Written extends Shared {

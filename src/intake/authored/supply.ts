@@ -1,5 +1,5 @@
 import { oneOf, text } from './answers.ts';
-import { wordsOr } from './collections.ts';
+import { lineOr } from './lineOr.ts';
 import { strict } from './strict.ts';
 import { isMadeOf, isOnePiece, namesShop, withoutStop, wordSet, wordsOf } from './wholeLine.ts';
 
@@ -102,8 +102,9 @@ const exactly = strict({
 });
 
 /** Who supplied a contender: a line, or a block for those who want it exact. */
-export const supply = wordsOr(
-  text('who supplied it').transform(readSupply),
+export const supply = lineOr(
+  'who supplied it',
+  readSupply,
   exactly,
   'text, such as `our stock` or `lent by its distributor`',
 );

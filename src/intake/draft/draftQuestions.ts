@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { DraftedQuestion } from '../authored/question.ts';
+import type { Questions } from '../authored/question.ts';
 import { ask } from './ask.ts';
 
 interface DraftForm {
@@ -12,7 +12,7 @@ interface DraftForm {
 
 /** The questions of a table that a draft asks, those that must be answered first, each with the line for its answer. */
 export function draftQuestions(
-  questions: Readonly<Record<string, DraftedQuestion>>,
+  questions: Questions,
   { indent, without = [], first = true }: DraftForm,
 ): readonly string[] {
   const asked = Object.entries(questions).flatMap(([key, { answer, drafted: question }]) =>

@@ -38,15 +38,16 @@ export interface LooseShots {
   readonly entries: readonly LooseEntry[];
 }
 
-interface Written {
+/** A report as it was typed, whether it can be used or not. */
+export interface TypedReport {
   /** Path of `report.md` from the content folder. */
   readonly file: string;
   readonly text: string;
-  readonly shared: Pick<Shared, 'contenders'>;
+  readonly shared: Shared;
 }
 
 /** Joins session files with as much of a report as can be used by itself. */
-export function looseShots({ file, text, shared }: Written, files: readonly ShotFile[]): LooseShots {
+export function looseShots({ file, text, shared }: TypedReport, files: readonly ShotFile[]): LooseShots {
   const { yaml } = splitReport(file, text);
   const { tree, keysInOrder } = yaml === null ? { tree: null, keysInOrder: () => [] } : readYaml(file, yaml);
   const contenders = contendersIn(tree?.['contenders'], keysInOrder('contenders'), shared);

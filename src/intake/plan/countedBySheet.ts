@@ -1,15 +1,10 @@
-import type { Problem } from '../../problems/problem.ts';
 import type { ShotFile } from '../shots/shotFile.ts';
-import { joinOrderSheet } from './joinOrderSheet.ts';
+import { joinOrderSheet, type Joined } from './joinOrderSheet.ts';
 import type { OrderSheet } from './readOrderSheet.ts';
 
-/** Shots beside an order sheet. */
-interface CountedBySheet {
-  /** With what the sheet says of each, where it lists the same shots; else as they were. */
-  readonly shotFiles: readonly ShotFile[];
+/** Shots beside an order sheet: as they were where it does not list the same. The problems are of the sheet alone. */
+interface CountedBySheet extends Joined {
   readonly fits: boolean;
-  /** Of the sheet alone. */
-  readonly problems: readonly Problem[];
 }
 
 /** As `joinOrderSheet`, before anybody has said what the files leave open: a unit that is missing keeps no shot from being counted. */

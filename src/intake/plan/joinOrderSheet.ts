@@ -6,7 +6,7 @@ import { isMisread } from '../leftOutReadings.ts';
 import type { ShotFile, ShotRow } from '../shots/shotFile.ts';
 import type { OrderEntry, OrderSheet } from './readOrderSheet.ts';
 
-interface Joined {
+export interface Joined {
   /** The files with each row's contender and round from the sheet, where the row itself has none. */
   readonly shotFiles: readonly ShotFile[];
   readonly problems: readonly Problem[];

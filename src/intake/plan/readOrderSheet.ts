@@ -52,15 +52,12 @@ export function readOrderSheet(file: string, bytes: Uint8Array): OrderSheet {
   );
   const head = records[at];
   if (head === undefined) {
-    report(
-      'order-sheet-invalid',
-      { line: 1 },
-      {
-        expected: 'a line of headings with Shot and Contender, as a plan writes it',
-        found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
-        cure: 'put the two headings back',
-      },
-    );
+    report('order-sheet-invalid', {
+      line: 1,
+      expected: 'a line of headings with Shot and Contender, as a plan writes it',
+      found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
+      cure: 'put the two headings back',
+    });
     return { file, entries: [], problems: problems() };
   }
   const numberTaken = new Map<number, number>();
@@ -74,7 +71,8 @@ export function readOrderSheet(file: string, bytes: Uint8Array): OrderSheet {
     const shot = wholeNumber(read('shot'));
     const contender = read('contender').replace(/^'(?=[=+\-@])/, '');
     if (shot === null) {
-      report('order-sheet-invalid', placeOf('shot'), {
+      report('order-sheet-invalid', {
+        ...placeOf('shot'),
         expected: 'the number of the shot',
         found: read('shot') || null,
         cure: 'write the number under which the monitor has the shot',
@@ -83,7 +81,8 @@ export function readOrderSheet(file: string, bytes: Uint8Array): OrderSheet {
     }
     const earlier = numberTaken.get(shot);
     if (earlier !== undefined) {
-      report('order-sheet-invalid', placeOf('shot'), {
+      report('order-sheet-invalid', {
+        ...placeOf('shot'),
         expected: 'each shot number once',
         found: `${shot}, as in line ${earlier}`,
         cure: 'give each row the number under which the monitor has the shot',
@@ -92,7 +91,8 @@ export function readOrderSheet(file: string, bytes: Uint8Array): OrderSheet {
     }
     numberTaken.set(shot, line);
     if (contender === '') {
-      report('order-sheet-invalid', placeOf('contender'), {
+      report('order-sheet-invalid', {
+        ...placeOf('contender'),
         expected: 'a contender, or warm-up',
         found: null,
         cure: 'write what was hit with this shot, or take the row out if it was not hit',

@@ -18,16 +18,13 @@ export function reportClubsLikeSummaries(shots: readonly ShotRow[], report: Repo
   const doubtful = clubs.filter((club) => isSummaryWord(club.name) && 3 * club.shots <= most);
   const [first] = doubtful;
   if (first === undefined) return;
-  report(
-    'club-like-summary',
-    { line: first.line },
-    {
-      expected: 'the name of what was hit',
-      found: doubtful
-        .slice(0, 10)
-        .map(({ name, shots: count }) => `${name} (${count} ${count === 1 ? 'row' : 'rows'})`)
-        .join(', '),
-      cure: 'if these rows sum up shots, export the file without them, or delete them and say so in the report; they count as shots now',
-    },
-  );
+  report('club-like-summary', {
+    line: first.line,
+    expected: 'the name of what was hit',
+    found: doubtful
+      .slice(0, 10)
+      .map(({ name, shots: count }) => `${name} (${count} ${count === 1 ? 'row' : 'rows'})`)
+      .join(', '),
+    cure: 'if these rows sum up shots, export the file without them, or delete them and say so in the report; they count as shots now',
+  });
 }

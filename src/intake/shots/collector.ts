@@ -4,8 +4,8 @@ import type { Place, Problem } from '../../problems/problem.ts';
 
 export type ProblemWords = Parameters<typeof makeProblem>[2];
 
-/** Takes down one problem of the file being read. */
-export type Report = (kind: ProblemKind, place: Partial<Omit<Place, 'file'>>, words: ProblemWords) => void;
+/** Takes down one problem of the file being read: its place, as far as it has one, and what is said of it. */
+export type Report = (kind: ProblemKind, told: Partial<Omit<Place, 'file'>> & ProblemWords) => void;
 
 interface Collector {
   readonly report: Report;
@@ -36,17 +36,17 @@ const andMore = (problem: Problem, more: string): Problem => ({
 export function collectProblems(file: string): Collector {
   const groups = new Map<string, { readonly shown: Problem[]; more: number }>();
   return {
-    report(kind, place, words) {
-      const key = `${kind} ${place.column ?? ''}`;
+    report(kind, told) {
+      const { line = null, column = null, columnName = null } = told;
+      const key = `${kind} ${column ?? ''}`;
       const group = groups.get(key) ?? { shown: [], more: 0 };
       groups.set(key, group);
-      const { line = null, column = null } = place;
       const said = group.shown.some(
-        (each) => each.line === line && each.column === column && each.found === words.found,
+        (each) => each.line === line && each.column === column && each.found === told.found,
       );
       if (said) return;
       if (group.shown.length < listed)
-        group.shown.push(makeProblem(kind, { file, ...place }, { ...words, ...cures(words) }));
+        group.shown.push(makeProblem(kind, { file, line, column, columnName }, { ...told, ...cures(told) }));
       else group.more += 1;
     },
     problems() {

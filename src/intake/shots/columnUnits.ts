@@ -36,7 +36,8 @@ function reportMixed(table: Table, typed: TypedColumn, unit: UnitId, report: Rep
   for (const [row, cellUnit] of typed.cellUnits.entries()) {
     if (cellUnit === null || cellUnit === unit) continue;
     const { line, cells } = at(table.rows, row);
-    report('mixed-units-in-column', placeIn(typed, line), {
+    report('mixed-units-in-column', {
+      ...placeIn(typed, line),
       expected: unit,
       found: (cells[typed.column.index] ?? '').trim(),
       cure: 'check this cell: its own unit was obeyed',
@@ -60,7 +61,8 @@ function statedUnit(table: Table, typed: TypedColumn, report: Report): UnitId | 
     for (const [row, value] of values.entries()) {
       if (value === null || value === 0 || cellUnits[row] !== null) continue;
       const { line, cells } = at(table.rows, row);
-      report('unit-missing', placeIn(typed, line), {
+      report('unit-missing', {
+        ...placeIn(typed, line),
         expected: 'a number with its unit, as in the other cells of this column',
         found: (cells[column.index] ?? '').trim(),
         cure: 'write the unit behind the number, or into the heading for all',
@@ -71,7 +73,8 @@ function statedUnit(table: Table, typed: TypedColumn, report: Report): UnitId | 
   if (values.every((value) => value === null || value === 0)) return canonicalUnit[dimension];
   if (isSpeed(typed)) return 'open';
   if (!isLength(typed)) return canonicalUnit[dimension];
-  report('unit-missing', placeIn(typed, column.headingLine), {
+  report('unit-missing', {
+    ...placeIn(typed, column.headingLine),
     expected: `${name} with a unit: ${unitList(typed).join(', ')}`,
     found: column.heading,
     cure: `write the unit into the heading, for instance "${column.heading} (${unitList(typed)[1] ?? 'm'})", or state it in the report under "columns"`,
@@ -160,7 +163,8 @@ function inferSpeeds(
     const { heading, headingLine, metric } = typed.column;
     const { name } = metrics[metric];
     if (only !== undefined && left.length === 1) {
-      report('unit-inferred', placeIn(typed, headingLine), {
+      report('unit-inferred', {
+        ...placeIn(typed, headingLine),
         expected: `${name} with a unit: mph, km/h or m/s`,
         found: heading,
         cure: `check that it is ${only}: every other unit is physically impossible here`,
@@ -168,7 +172,8 @@ function inferSpeeds(
       });
       return only;
     }
-    report('unit-ambiguous', placeIn(typed, headingLine), {
+    report('unit-ambiguous', {
+      ...placeIn(typed, headingLine),
       expected: `${name} with a unit: mph, km/h or m/s`,
       found:
         left.length === 0

@@ -66,13 +66,15 @@ function statedUnit({ block, index, metric }: Headed, heading: Heading, report: 
   const fitting = stated.filter((unit) => units[unit].dimensions.includes(dimension));
   const [first = null] = stated;
   if (fitting.length < stated.length && first !== null) {
-    report('unit-contradiction', place, {
+    report('unit-contradiction', {
+      ...place,
       expected: `a unit of ${metrics[metric].name}`,
       found: `${heading.text} in ${stated.find((unit) => !fitting.includes(unit)) ?? first}`,
       cure: 'correct the unit in the heading, or tell in the report which column this is',
     });
   } else if (stated.some((unit) => unit !== first)) {
-    report('unit-contradiction', place, {
+    report('unit-contradiction', {
+      ...place,
       expected: 'one unit for this column',
       found: [...new Set(stated)].join(' and '),
       cure: 'state the same unit in the heading and in the lines around it',
@@ -90,7 +92,8 @@ function metricColumn(headed: Headed, override: ColumnOverride | null, report: R
   if (overridden === null && heading.unreadUnit !== null) {
     const { dimension } = metrics[metric];
     const readable = Object.values(units).filter((unit) => unit.dimensions.includes(dimension));
-    report('unit-unknown', place, {
+    report('unit-unknown', {
+      ...place,
       expected: readable.map(({ id }) => id).join(', '),
       found: heading.unreadUnit,
       cure: `export ${metrics[metric].name} in one of these units`,
@@ -104,7 +107,8 @@ function metricColumn(headed: Headed, override: ColumnOverride | null, report: R
     override?.positive === undefined &&
     (side === 'contradiction' || sides.some((other) => other !== sides[0]))
   ) {
-    report('contradictory-sign', place, {
+    report('contradictory-sign', {
+      ...place,
       expected: 'one side that counts as positive',
       found: heading.text,
       cure: 'say once which side is positive, for instance "left +"',
@@ -160,15 +164,14 @@ export function readColumns(block: Block, options: ShotFileOptions, report: Repo
       add(metricColumn({ block, index, metric: meaning.metric }, null, report));
     } else if (meaning.kind === 'ambiguous' && !meaning.metrics.some((metric) => overridden.has(metric))) {
       const names = meaning.metrics.map((metric) => metrics[metric].name);
-      report(
-        'heading-ambiguous',
-        { line: block.line, column: index + 1, columnName: heading.text },
-        {
-          expected: 'a heading that can mean one thing only',
-          found: heading.text,
-          cure: `write ${names.join(' or ')}, or name the column in the report under "columns"`,
-        },
-      );
+      report('heading-ambiguous', {
+        line: block.line,
+        column: index + 1,
+        columnName: heading.text,
+        expected: 'a heading that can mean one thing only',
+        found: heading.text,
+        cure: `write ${names.join(' or ')}, or name the column in the report under "columns"`,
+      });
     }
   }
   // Where nothing names the club, a single column of balls, shafts and the like does.
@@ -190,14 +193,10 @@ export function reportUnmatchedOverrides(
   const wanted = metricIds.flatMap((metric) => options.columns?.[metric]?.heading ?? []);
   for (const heading of options.club === undefined ? wanted : [...wanted, options.club]) {
     if ([...headings].some((text) => sameHeading(text, heading))) continue;
-    report(
-      'override-matches-nothing',
-      {},
-      {
-        expected: `a column headed "${heading}"`,
-        found: [...headings].filter((text) => text !== '').join(', ') || null,
-        cure: 'write the heading in the report exactly as it stands in the file',
-      },
-    );
+    report('override-matches-nothing', {
+      expected: `a column headed "${heading}"`,
+      found: [...headings].filter((text) => text !== '').join(', ') || null,
+      cure: 'write the heading in the report exactly as it stands in the file',
+    });
   }
 }

@@ -31,14 +31,16 @@ export function reportCutCell(tables: readonly Table[], last: CsvRecord | undefi
   const example = above.findLast((each) => !isMissingMark(each)) ?? '';
   const found = cell === '' ? 'an empty cell, then the file stops' : `${cell}, then the file stops`;
   if (verdict === 'cut') {
-    report('truncated-row', place, {
+    report('truncated-row', {
+      ...place,
       expected: `a whole cell, as those above it (${example}), and a line end`,
       found,
       cure: 'export the session again: digits of this shot are missing, and more shots may be',
     });
     return;
   }
-  report('last-cell-short', place, {
+  report('last-cell-short', {
+    ...place,
     expected: fewerCells
       ? 'as many cells as in the rows above, and a line end'
       : `a last cell as long as those above it (${example}), and a line end`,

@@ -18,30 +18,26 @@ export function reportDamage(
   report: Report,
 ): void {
   const unclosed = (line: number, column: number, columnName: string | null): void =>
-    report(
-      'unclosed-quote',
-      { line, column, columnName },
-      {
-        expected: 'a closing quote in the same cell',
-        found: 'a quote that opens and does not close before the next cell',
-        cure: 'close that quote or take it away; everything behind it may be misread',
-      },
-    );
+    report('unclosed-quote', {
+      line,
+      column,
+      columnName,
+      expected: 'a closing quote in the same cell',
+      found: 'a quote that opens and does not close before the next cell',
+      cure: 'close that quote or take it away; everything behind it may be misread',
+    });
   if (found.unclosedQuote !== null) {
     const { line, column } = found.unclosedQuote;
     const block = tables.flatMap(({ rows }) => rows.slice(0, 1)).findLast((row) => row.line <= line)?.block;
     unclosed(line, column, block?.headings[column - 1]?.text ?? null);
   }
   if (found.tooLong !== null) {
-    report(
-      'record-too-long',
-      { line: found.tooLong },
-      {
-        expected: 'a row of at most a million characters',
-        found: 'a longer one',
-        cure: 'export the session again; a quote that never closes is the usual cause',
-      },
-    );
+    report('record-too-long', {
+      line: found.tooLong,
+      expected: 'a row of at most a million characters',
+      found: 'a longer one',
+      cure: 'export the session again; a quote that never closes is the usual cause',
+    });
   }
   for (const table of tables) {
     const numeric = new Set(table.columns.metrics.map(({ index }) => index));
@@ -54,15 +50,14 @@ export function reportDamage(
             unclosed(line, index + 1, columnName);
         }
         if (cell.includes('\0') && !numeric.has(index)) {
-          report(
-            'nul-byte',
-            { line, column: index + 1, columnName },
-            {
-              expected: 'text without empty bytes',
-              found: cell.replaceAll('\0', '␀').slice(0, 80),
-              cure: 'export the session again: the file is damaged here',
-            },
-          );
+          report('nul-byte', {
+            line,
+            column: index + 1,
+            columnName,
+            expected: 'text without empty bytes',
+            found: cell.replaceAll('\0', '␀').slice(0, 80),
+            cure: 'export the session again: the file is damaged here',
+          });
         }
       }
     }

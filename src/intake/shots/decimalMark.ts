@@ -69,7 +69,8 @@ export function decideDecimalMark(tables: readonly Table[], report: Report): Mar
   const { point, comma, either } = tally;
   if (point.count > 0 && comma.count > 0) {
     const minority = point.count < comma.count ? point : comma;
-    report('mixed-decimal-marks', placeOf(minority), {
+    report('mixed-decimal-marks', {
+      ...placeOf(minority),
       expected: `one decimal mark in the whole file: here mostly ${named[minority === point ? 'comma' : 'point']}`,
       found: minority.first?.text ?? null,
       cure: 'check these numbers; each was read by itself, and none was changed',
@@ -79,7 +80,8 @@ export function decideDecimalMark(tables: readonly Table[], report: Report): Mar
   if (comma.count > 0) return 'comma';
   if (point.count > 0 || either.count === 0) return 'point';
   if (possible.point === possible.comma) {
-    report('decimal-mark-ambiguous', placeOf(either), {
+    report('decimal-mark-ambiguous', {
+      ...placeOf(either),
       expected: 'numbers that can be read in one way',
       found: `${either.first?.text ?? ''}, with ${named.point} or with ${named.comma}`,
       cure: 'export with one decimal, or without thousands marks',
@@ -87,7 +89,8 @@ export function decideDecimalMark(tables: readonly Table[], report: Report): Mar
     return 'point';
   }
   const mark = possible.point ? 'point' : 'comma';
-  report('decimal-mark-inferred', placeOf(either), {
+  report('decimal-mark-inferred', {
+    ...placeOf(either),
     expected: 'a number that tells the decimal mark, such as 12.5 or 12,5',
     found: either.first?.text ?? null,
     cure: `check that the decimal mark is ${named[mark]}; the other reading is physically impossible`,

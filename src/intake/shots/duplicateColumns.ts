@@ -37,15 +37,14 @@ export function joinColumns(
     });
     if (row >= 0) {
       const { cells, line } = at(table.rows, row);
-      report(
-        'duplicate-column',
-        { line: headingLine, column: index + 1, columnName: heading },
-        {
-          expected: `one column for ${metrics[metric].name}`,
-          found: `columns ${known.column.index + 1} and ${index + 1}; in line ${line} they say ${(cells[known.column.index] ?? '').trim()} and ${(cells[index] ?? '').trim()}`,
-          cure: 'rename or delete one of the two, or tell in the report under "columns" which one counts',
-        },
-      );
+      report('duplicate-column', {
+        line: headingLine,
+        column: index + 1,
+        columnName: heading,
+        expected: `one column for ${metrics[metric].name}`,
+        found: `columns ${known.column.index + 1} and ${index + 1}; in line ${line} they say ${(cells[known.column.index] ?? '').trim()} and ${(cells[index] ?? '').trim()}`,
+        cure: 'rename or delete one of the two, or tell in the report under "columns" which one counts',
+      });
       continue;
     }
     const main = readings(next.values) > readings(known.values) ? next : known;
@@ -72,15 +71,14 @@ export function judgeRoleColumns(table: Table, report: Report): void {
       );
       if (differing === undefined) continue;
       const columnName = differing.block.headings[index]?.text ?? null;
-      report(
-        'duplicate-column',
-        { line: table.headingLine, column: index + 1, columnName },
-        {
-          expected: `one column for the ${role}`,
-          found: `columns ${first + 1} and ${index + 1}; in line ${differing.line} they say "${nameText(differing.cells[first] ?? '')}" and "${nameText(differing.cells[index] ?? '')}"`,
-          cure: 'rename or delete one of the two',
-        },
-      );
+      report('duplicate-column', {
+        line: table.headingLine,
+        column: index + 1,
+        columnName,
+        expected: `one column for the ${role}`,
+        found: `columns ${first + 1} and ${index + 1}; in line ${differing.line} they say "${nameText(differing.cells[first] ?? '')}" and "${nameText(differing.cells[index] ?? '')}"`,
+        cure: 'rename or delete one of the two',
+      });
     }
   }
 }

@@ -36,16 +36,13 @@ export function findRepeatedRows(table: Table, report: Report): ReadonlyMap<numb
       continue;
     }
     repeated.set(at, earlier.line);
-    report(
-      'duplicate-shots-removed',
-      { line: row.line },
-      {
-        expected: 'each shot once',
-        found: `the same as line ${earlier.line} in every cell`,
-        cure: 'nothing need be done: the shot is counted once',
-        forReader: `Line ${row.line} of the file repeats line ${earlier.line} and is counted once.`,
-      },
-    );
+    report('duplicate-shots-removed', {
+      line: row.line,
+      expected: 'each shot once',
+      found: `the same as line ${earlier.line} in every cell`,
+      cure: 'nothing need be done: the shot is counted once',
+      forReader: `Line ${row.line} of the file repeats line ${earlier.line} and is counted once.`,
+    });
   }
   return repeated;
 }

@@ -25,27 +25,19 @@ export function readHitters(table: Table, spellings: Spellings): readonly (strin
 export function reportHitters(hitters: readonly (string | null)[], report: Report): void {
   const named = new Set(hitters.filter((hitter) => hitter !== null));
   if (named.size > 1) {
-    report(
-      'multiple-hitters',
-      {},
-      {
-        expected: 'one hitter, or a report that lists each of them',
-        found: `${named.size}: ${[...named].slice(0, 10).join(', ')}`,
-        cure: 'list the hitters in the report; their shots are never pooled without a word',
-        forReader: `${named.size} people hit these shots.`,
-      },
-    );
+    report('multiple-hitters', {
+      expected: 'one hitter, or a report that lists each of them',
+      found: `${named.size}: ${[...named].slice(0, 10).join(', ')}`,
+      cure: 'list the hitters in the report; their shots are never pooled without a word',
+      forReader: `${named.size} people hit these shots.`,
+    });
   }
   const nameless = hitters.filter((hitter) => hitter === null).length;
   if (named.size > 0 && nameless > 0) {
-    report(
-      'hitter-missing',
-      {},
-      {
-        expected: 'the hitter of every shot',
-        found: `${nameless} of ${hitters.length} shots name nobody`,
-        cure: 'write the hitter into these rows',
-      },
-    );
+    report('hitter-missing', {
+      expected: 'the hitter of every shot',
+      found: `${nameless} of ${hitters.length} shots name nobody`,
+      cure: 'write the hitter into these rows',
+    });
   }
 }

@@ -201,13 +201,10 @@ function clubAlone(
 
 function reportRemark({ cells, line }: CsvRecord, report: Report): void {
   if (isComment(cells)) return;
-  report(
-    'text-line-ignored',
-    { line },
-    {
-      expected: 'a row with one cell for each heading',
-      found: filledCells(cells).join(', ').slice(0, 80),
-      cure: 'nothing need be done if this line is a remark; if it is a shot, give it all its cells',
-    },
-  );
+  report('text-line-ignored', {
+    line,
+    expected: 'a row with one cell for each heading',
+    found: filledCells(cells).join(', ').slice(0, 80),
+    cure: 'nothing need be done if this line is a remark; if it is a shot, give it all its cells',
+  });
 }

@@ -50,15 +50,14 @@ export function readMarks(table: Table, report: Report): Marks {
         else if (mark === 'out') excluded[row] = true;
         if (mark !== 'unclear' && !(mark === 'blank' && blanksOpen)) continue;
         const { line, cells } = at(table.rows, row);
-        report(
-          'mark-unclear',
-          { line, column: index + 1, columnName: headings[index]?.text ?? null },
-          {
-            expected: 'yes or no',
-            found: mark === 'blank' ? null : (cells[index] ?? '').trim().slice(0, 80),
-            cure: 'write yes or no into that cell, so that nobody need guess whether the shot counts',
-          },
-        );
+        report('mark-unclear', {
+          line,
+          column: index + 1,
+          columnName: headings[index]?.text ?? null,
+          expected: 'yes or no',
+          found: mark === 'blank' ? null : (cells[index] ?? '').trim().slice(0, 80),
+          cure: 'write yes or no into that cell, so that nobody need guess whether the shot counts',
+        });
       }
     }
   }

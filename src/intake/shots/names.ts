@@ -105,18 +105,15 @@ export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report
   const others = [...spellings.others.values()];
   const [first] = others;
   if (first !== undefined) {
-    report(
-      who === 'club' ? 'club-names-merged' : 'hitter-names-merged',
-      { line: first.line },
-      {
-        expected: `one spelling: "${spellings.first.get(nameText(first.spelling).toLowerCase())?.name ?? ''}"`,
-        found: others
-          .map(({ spelling }) => `"${spelling}"`)
-          .slice(0, 10)
-          .join(', '),
-        cure: `check that these are one ${who}: they differ only in spaces or in capital letters`,
-      },
-    );
+    report(who === 'club' ? 'club-names-merged' : 'hitter-names-merged', {
+      line: first.line,
+      expected: `one spelling: "${spellings.first.get(nameText(first.spelling).toLowerCase())?.name ?? ''}"`,
+      found: others
+        .map(({ spelling }) => `"${spelling}"`)
+        .slice(0, 10)
+        .join(', '),
+      cure: `check that these are one ${who}: they differ only in spaces or in capital letters`,
+    });
   }
   if (who === 'hitter') return;
   const names = [...spellings.first.values()].map(({ name }) => name).slice(0, compared);
@@ -127,15 +124,11 @@ export function reportNames(who: 'club' | 'hitter', spellings: Spellings, report
       .map((b) => `"${a}" and "${b}"`),
   );
   if (alike.length > 0) {
-    report(
-      'similar-club-names',
-      {},
-      {
-        expected: 'names that nobody mixes up',
-        found: alike.slice(0, 10).join('; '),
-        cure: 'check whether these are one club; they are kept apart. If they are one, name both under "match" in the report',
-      },
-    );
+    report('similar-club-names', {
+      expected: 'names that nobody mixes up',
+      found: alike.slice(0, 10).join('; '),
+      cure: 'check whether these are one club; they are kept apart. If they are one, name both under "match" in the report',
+    });
   }
 }
 
@@ -187,30 +180,26 @@ export function readClubs(table: Table, spellings: Spellings, report: Report): r
       firstFilled ??= row.line;
       return above;
     }
-    report(
-      'club-missing',
-      { line: row.line, column: index + 1, columnName },
-      {
-        expected: 'the name of the club',
-        found:
-          club === null
-            ? null
-            : `a blank; the line above the headings says "${club}", other rows name others`,
-        cure: 'write the club into that cell, or delete the row and say so in the report',
-      },
-    );
+    report('club-missing', {
+      line: row.line,
+      column: index + 1,
+      columnName,
+      expected: 'the name of the club',
+      found:
+        club === null ? null : `a blank; the line above the headings says "${club}", other rows name others`,
+      cure: 'write the club into that cell, or delete the row and say so in the report',
+    });
     return null;
   });
   if (filled > 0 && index !== undefined) {
-    report(
-      'club-filled-down',
-      { line: firstFilled, column: index + 1, columnName },
-      {
-        expected: 'the name of the club in every row',
-        found: `${filled} blank ${filled === 1 ? 'cell' : 'cells'}`,
-        cure: 'check that each name holds for the rows below it, up to the next name',
-      },
-    );
+    report('club-filled-down', {
+      line: firstFilled,
+      column: index + 1,
+      columnName,
+      expected: 'the name of the club in every row',
+      found: `${filled} blank ${filled === 1 ? 'cell' : 'cells'}`,
+      cure: 'check that each name holds for the rows below it, up to the next name',
+    });
   }
   return clubs;
 }

@@ -56,7 +56,8 @@ export function judgeColumn(
   const whole = beyond.length === judged.length && judged.length > 1;
   const inThousands = column.values.map((value) => (value === null ? null : 1000 * value));
   if (whole && judged.every((row) => isWithinLimits(inThousands[row] ?? 0, metric))) {
-    report('column-scale-inferred', placeAt(table, first, column.column), {
+    report('column-scale-inferred', {
+      ...placeAt(table, first, column.column),
       expected: rangeText(metric, column.unit),
       found: typedCell(table, first, column.column),
       cure: 'check that this column is written in thousands; it was multiplied by 1000',
@@ -66,7 +67,8 @@ export function judgeColumn(
   }
   const found = (row: number): string => typedCell(table, row, column.column);
   if (2 * beyond.length >= judged.length && judged.length > 1) {
-    report('unit-contradiction', placeAt(table, first, column.column), {
+    report('unit-contradiction', {
+      ...placeAt(table, first, column.column),
       expected: rangeText(metric, column.unit),
       found: `${found(first)}${beyond.length > 1 ? `, and ${beyond.length - 1} more like it` : ''}`,
       cure: 'correct the unit in the heading; a stated unit is never overridden by a guess',
@@ -74,7 +76,8 @@ export function judgeColumn(
     return column;
   }
   for (const row of beyond) {
-    report('implausible-value', placeAt(table, row, column.column), {
+    report('implausible-value', {
+      ...placeAt(table, row, column.column),
       expected: rangeText(metric, column.unit),
       found: found(row),
       ...leaveOutMisread,
@@ -148,7 +151,8 @@ export function judgeRelations(
     const [row] = failing;
     if (row !== undefined && isRuledOut(failing.length, judged) && 2 * failing.length >= judged) {
       for (const { column } of [first, second]) {
-        report('unit-contradiction', placeAt(table, row, column), {
+        report('unit-contradiction', {
+          ...placeAt(table, row, column),
           expected: says,
           found: found(row),
           cure: 'correct the unit in the heading of one of the two columns',
@@ -161,7 +165,8 @@ export function judgeRelations(
       const [x, y] = [first.values[each] ?? 0, second.values[each] ?? 0];
       const blamed = strangeness(x, medians[0]) >= strangeness(y, medians[1]) ? first : second;
       const other = blamed === first ? second : first;
-      report('implausible-value', placeAt(table, each, blamed.column), {
+      report('implausible-value', {
+        ...placeAt(table, each, blamed.column),
         expected: says,
         found: `${typedCell(table, each, blamed.column)} beside ${typedCell(table, each, other.column)} in ${other.column.heading}`,
         ...leaveOutMisread,

@@ -46,43 +46,34 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   const { delimiter, readable, stated } = findDelimiter(text, isNamed);
   const found = readAllRecords(text, delimiter, isNamed);
   if (found.records.length > mostRows) {
-    report(
-      'too-many-rows',
-      { line: mostRows },
-      {
-        expected: `at most ${mostRows} rows`,
-        found: `${found.records.length} rows`,
-        cure: 'split the session over several files',
-      },
-    );
+    report('too-many-rows', {
+      line: mostRows,
+      expected: `at most ${mostRows} rows`,
+      found: `${found.records.length} rows`,
+      cure: 'split the session over several files',
+    });
     return nothing();
   }
   if (!readable) {
     reportDamage(found, [], delimiter, report);
-    report(
-      'header-missing',
-      { line: 1 },
-      {
-        expected: 'a line of headings in English words, such as Club, Carry (yd), Ball speed (mph)',
-        found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
-        cure: stated
-          ? 'the first line states a delimiter with which no headings can be read; correct it or take it out'
-          : 'export with such headings, or write a report that names the columns under "columns"',
-      },
-    );
+    report('header-missing', {
+      line: 1,
+      expected: 'a line of headings in English words, such as Club, Carry (yd), Ball speed (mph)',
+      found: (text.trim().split(/[\r\n]/)[0] ?? '').slice(0, 80),
+      cure: stated
+        ? 'the first line states a delimiter with which no headings can be read; correct it or take it out'
+        : 'export with such headings, or write a report that names the columns under "columns"',
+    });
     return nothing();
   }
 
   if (found.changesAt !== null) {
-    report(
-      'delimiter-changes',
-      { line: found.changesAt },
-      {
-        expected: 'one delimiter in the whole file',
-        found: 'headings that can be read with another one only',
-        cure: 'check the shots below this line: it was read with its own delimiter',
-      },
-    );
+    report('delimiter-changes', {
+      line: found.changesAt,
+      expected: 'one delimiter in the whole file',
+      found: 'headings that can be read with another one only',
+      cure: 'check the shots below this line: it was read with its own delimiter',
+    });
   }
   const cut = !/[\r\n]$/.test(text);
   const layout = layOut(found.records, isNamed, cut, report);
@@ -96,27 +87,21 @@ export function readShotFile(file: string, bytes: Uint8Array, options: ShotFileO
   const rows = readRows(tables, blocks, report);
   const broken = found.unclosedQuote !== null || found.tooLong !== null;
   if (!broken && rows.shots.length === 0 && blocks.every((block) => block.rows.length === 0)) {
-    report(
-      'no-shots',
-      { line: blocks[0]?.line ?? 1 },
-      {
-        expected: 'a row for each shot below the headings',
-        found: null,
-        cure: 'export the session again',
-      },
-    );
+    report('no-shots', {
+      line: blocks[0]?.line ?? 1,
+      expected: 'a row for each shot below the headings',
+      found: null,
+      cure: 'export the session again',
+    });
   }
   const [firstSummary] = summaryLines;
   if (firstSummary !== undefined) {
-    report(
-      'summary-rows-ignored',
-      { line: firstSummary },
-      {
-        expected: 'one row for each shot',
-        found: `rows of averages and the like in ${summaryLines.length === 1 ? 'line' : 'lines'} ${summaryLines.slice(0, 40).join(', ')}`,
-        cure: 'nothing need be done: they are no shots and are left out',
-      },
-    );
+    report('summary-rows-ignored', {
+      line: firstSummary,
+      expected: 'one row for each shot',
+      found: `rows of averages and the like in ${summaryLines.length === 1 ? 'line' : 'lines'} ${summaryLines.slice(0, 40).join(', ')}`,
+      cure: 'nothing need be done: they are no shots and are left out',
+    });
   }
   return {
     file,

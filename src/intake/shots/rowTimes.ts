@@ -36,15 +36,12 @@ export function decideDateOrder(
   if (told.size === 1 && only !== undefined) return only;
   const [first] = open;
   if (first !== undefined) {
-    report(
-      'date-ambiguous',
-      { line: first.line },
-      {
-        expected: 'a date that can be read in one way, such as 2026-05-04',
-        found: first.text,
-        cure: 'state the date of the session in the report; dates of this form are left out, the shots are kept',
-      },
-    );
+    report('date-ambiguous', {
+      line: first.line,
+      expected: 'a date that can be read in one way, such as 2026-05-04',
+      found: first.text,
+      cure: 'state the date of the session in the report; dates of this form are left out, the shots are kept',
+    });
   }
   return 'unknown';
 }
@@ -63,15 +60,12 @@ export function readRowTimes(table: Table, order: DateOrder, report: Report): re
   });
   const [placed] = unread;
   if (placed !== undefined) {
-    report(
-      'time-not-read',
-      { line: placed.line },
-      {
-        expected: 'a time such as 10:31:07 or 2026-05-04T10:31:07',
-        found: placed.text.slice(0, 80),
-        cure: `nothing need be done for the figures: the order of the rows counts (${unread.length} ${unread.length === 1 ? 'time' : 'times'} left out)`,
-      },
-    );
+    report('time-not-read', {
+      line: placed.line,
+      expected: 'a time such as 10:31:07 or 2026-05-04T10:31:07',
+      found: placed.text.slice(0, 80),
+      cure: `nothing need be done for the figures: the order of the rows counts (${unread.length} ${unread.length === 1 ? 'time' : 'times'} left out)`,
+    });
   }
   return times;
 }

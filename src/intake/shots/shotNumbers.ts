@@ -38,17 +38,16 @@ export function readWholeNumbers(
       return role === 'round' ? (seen.get(text) ?? null) : null;
     }
     const nul = text.includes('\0');
-    report(
-      nul ? 'nul-byte' : 'not-a-number',
-      { line: table.rows[row]?.line ?? null, column: index + 1, columnName },
-      {
-        expected: `the number of the ${role}`,
-        found: text.replaceAll('\0', '␀').slice(0, 80),
-        cure: nul
-          ? 'export the session again: the file is damaged here'
-          : 'write its number, or empty the cell',
-      },
-    );
+    report(nul ? 'nul-byte' : 'not-a-number', {
+      line: table.rows[row]?.line ?? null,
+      column: index + 1,
+      columnName,
+      expected: `the number of the ${role}`,
+      found: text.replaceAll('\0', '␀').slice(0, 80),
+      cure: nul
+        ? 'export the session again: the file is damaged here'
+        : 'write its number, or empty the cell',
+    });
     return null;
   });
 }

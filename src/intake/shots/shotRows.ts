@@ -150,42 +150,32 @@ function withColumns(columns: ShotFile['columns'], all: readonly MetricValues[])
 function reportSetAside(shots: readonly ShotRow[], report: Report): void {
   const marked = shots.filter(({ excluded }) => excluded);
   if (marked.length > 0) {
-    report(
-      'shots-marked-excluded',
-      { line: marked[0]?.line ?? null },
-      {
-        expected: 'a reason in the report for each shot that is not to be used',
-        found: `${marked.length} ${marked.length === 1 ? 'shot' : 'shots'} marked, in ${marked.length === 1 ? 'line' : 'lines'} ${marked
-          .slice(0, 40)
-          .map(({ line }) => line)
-          .join(', ')}`,
-        cure: 'say in the report under "exclusions" by which rule; the shots are kept and shown',
-        forReader: `${marked.length} ${marked.length === 1 ? 'shot was' : 'shots were'} marked by the fitter as not to be used.`,
-      },
-    );
+    report('shots-marked-excluded', {
+      line: marked[0]?.line ?? null,
+      expected: 'a reason in the report for each shot that is not to be used',
+      found: `${marked.length} ${marked.length === 1 ? 'shot' : 'shots'} marked, in ${marked.length === 1 ? 'line' : 'lines'} ${marked
+        .slice(0, 40)
+        .map(({ line }) => line)
+        .join(', ')}`,
+      cure: 'say in the report under "exclusions" by which rule; the shots are kept and shown',
+      forReader: `${marked.length} ${marked.length === 1 ? 'shot was' : 'shots were'} marked by the fitter as not to be used.`,
+    });
   }
   const warm = shots.filter(({ warmUp }) => warmUp);
   if (warm.length > 0) {
-    report(
-      'warm-up-shots',
-      { line: warm[0]?.line ?? null },
-      {
-        expected: 'test shots',
-        found: `${warm.length} warm-up ${warm.length === 1 ? 'shot' : 'shots'}`,
-        cure: 'nothing need be done: warm-ups are not counted',
-        forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot in the file is' : 'shots in the file are'} not counted.`,
-      },
-    );
+    report('warm-up-shots', {
+      line: warm[0]?.line ?? null,
+      expected: 'test shots',
+      found: `${warm.length} warm-up ${warm.length === 1 ? 'shot' : 'shots'}`,
+      cure: 'nothing need be done: warm-ups are not counted',
+      forReader: `${warm.length} warm-up ${warm.length === 1 ? 'shot in the file is' : 'shots in the file are'} not counted.`,
+    });
   }
   if (shots.length > 0 && shots.every(({ club }) => club === null)) {
-    report(
-      'club-column-missing',
-      {},
-      {
-        expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
-        found: null,
-        cure: 'name the file under "match" of its contender; if several were hit, list what was hit with each shot in an order sheet and name that under order_sheet',
-      },
-    );
+    report('club-column-missing', {
+      expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
+      found: null,
+      cure: 'name the file under "match" of its contender; if several were hit, list what was hit with each shot in an order sheet and name that under order_sheet',
+    });
   }
 }

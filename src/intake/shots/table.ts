@@ -31,39 +31,32 @@ function fits(record: CsvRecord, block: Block, mayBeCut: boolean, report: Report
   const { cells, line } = record;
   if (cells.length < width) {
     if (mayBeCut) {
-      report(
-        'truncated-row',
-        { line, column: cells.length },
-        {
-          expected: `${width} cells and a line end`,
-          found: `${cells.length} cells, then the file stops`,
-          cure: 'export the session again: more shots may be missing',
-        },
-      );
+      report('truncated-row', {
+        line,
+        column: cells.length,
+        expected: `${width} cells and a line end`,
+        found: `${cells.length} cells, then the file stops`,
+        cure: 'export the session again: more shots may be missing',
+      });
     } else {
-      report(
-        'too-few-cells',
-        { line },
-        {
-          expected: `${width} cells, one for each heading`,
-          found: `${cells.length}`,
-          cure: 'give the row the cell it lacks, or delete the row and say so in the report',
-        },
-      );
+      report('too-few-cells', {
+        line,
+        expected: `${width} cells, one for each heading`,
+        found: `${cells.length}`,
+        cure: 'give the row the cell it lacks, or delete the row and say so in the report',
+      });
     }
     return false;
   }
   const surplus = surplusAt(cells, width);
   if (surplus < 0) return true;
-  report(
-    'too-many-cells',
-    { line, column: surplus + 1 },
-    {
-      expected: `${width} cells, one for each heading`,
-      found: `${cells.length}; beyond the last heading stands "${(cells[surplus] ?? '').trim().slice(0, 60)}"`,
-      cure: 'put quotes around a cell that holds a comma, or export without thousands marks',
-    },
-  );
+  report('too-many-cells', {
+    line,
+    column: surplus + 1,
+    expected: `${width} cells, one for each heading`,
+    found: `${cells.length}; beyond the last heading stands "${(cells[surplus] ?? '').trim().slice(0, 60)}"`,
+    cure: 'put quotes around a cell that holds a comma, or export without thousands marks',
+  });
   return false;
 }
 
@@ -80,15 +73,13 @@ function allTooLong({ headings, rows }: Block, report: Report): boolean {
   const width = headings.length;
   if (first === undefined || rows.length < fewestForAll) return false;
   if (rows.some(({ cells }) => surplusAt(cells, width) < 0)) return false;
-  report(
-    'too-many-cells',
-    { line: first.line, column: surplusAt(first.cells, width) + 1 },
-    {
-      expected: `${width} cells, one for each heading`,
-      found: `${first.cells.length}, and too many in every one of the ${rows.length} rows`,
-      cure: 'if the numbers have commas as decimal marks, export the session with decimal points, or with semicolons between the cells; else put quotes around cells that hold a comma',
-    },
-  );
+  report('too-many-cells', {
+    line: first.line,
+    column: surplusAt(first.cells, width) + 1,
+    expected: `${width} cells, one for each heading`,
+    found: `${first.cells.length}, and too many in every one of the ${rows.length} rows`,
+    cure: 'if the numbers have commas as decimal marks, export the session with decimal points, or with semicolons between the cells; else put quotes around cells that hold a comma',
+  });
   return true;
 }
 
@@ -103,15 +94,12 @@ export function gatherTables(
   const lastBlock = blocks.findLast((block) => block.rows.length > 0);
   for (const block of blocks) {
     for (const { of, line } of block.statements.conflicts) {
-      report(
-        'unit-contradiction',
-        { line },
-        {
-          expected: 'one unit for each quantity',
-          found: `two units of ${isMetricId(of) ? metrics[of].name : of}`,
-          cure: 'state the unit once',
-        },
-      );
+      report('unit-contradiction', {
+        line,
+        expected: 'one unit for each quantity',
+        found: `two units of ${isMetricId(of) ? metrics[of].name : of}`,
+        cure: 'state the unit once',
+      });
     }
     const key = keyOf(block);
     const table = tables.get(key) ?? {

@@ -18,15 +18,14 @@ export function readMetrics(table: Table, mark: MarkDecision, report: Report): r
   for (const { row, at: index, meant } of findShiftedRows(table, units)) {
     skip.add(row);
     const { line, cells, block } = at(table.rows, row);
-    report(
-      'misaligned-row',
-      { line, column: index + 1, columnName: block.headings[index]?.text ?? null },
-      {
-        expected: `one number, perhaps ${meant}`,
-        found: `${(cells[index] ?? '').trim()} and ${(cells[index + 1] ?? '').trim()} in two cells`,
-        cure: 'export with quotes around numbers that hold a comma, or without thousands marks',
-      },
-    );
+    report('misaligned-row', {
+      line,
+      column: index + 1,
+      columnName: block.headings[index]?.text ?? null,
+      expected: `one number, perhaps ${meant}`,
+      found: `${(cells[index] ?? '').trim()} and ${(cells[index + 1] ?? '').trim()} in two cells`,
+      cure: 'export with quotes around numbers that hold a comma, or without thousands marks',
+    });
   }
   const all: MetricValues[] = [];
   for (const [index, { column, values, cellUnits, step }] of typed.entries()) {

@@ -43,14 +43,16 @@ export function reportOddText(texts: Iterable<PlacedText>, report: Report): void
   }
   const place = ({ line, column, columnName }: PlacedText) => ({ line, column, columnName });
   if (firstFormula !== null) {
-    report('formula-like-text', place(firstFormula), {
+    report('formula-like-text', {
+      ...place(firstFormula),
       expected: 'names and notes that no spreadsheet would run as a formula',
       found: firstFormula.text,
       cure: `nothing need be done: it is kept as plain text (${formula} ${formula === 1 ? 'cell' : 'cells'})`,
     });
   }
   if (firstMarkup !== null) {
-    report('markup-in-text', place(firstMarkup), {
+    report('markup-in-text', {
+      ...place(firstMarkup),
       expected: 'names and notes in plain words',
       found: firstMarkup.text,
       cure: `nothing need be done: it is printed as it stands, not obeyed (${markup} ${markup === 1 ? 'cell' : 'cells'})`,

@@ -13,14 +13,11 @@ export function withTitlesAsClubs(blocks: readonly Block[], report: Report): rea
   const titles = blocks.map(({ bareTitle }) => bareTitle);
   const apply = blocks.length > 1 && !blocks.some(namesClubs) && titles.every((title) => title !== null);
   if (!apply || new Set(titles).size < 2) return blocks;
-  report(
-    'club-from-title',
-    { line: blocks[0]?.line ?? null },
-    {
-      expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
-      found: titles.slice(0, 10).join(', '),
-      cure: 'check that the line above each block of shots is the name of its club',
-    },
-  );
+  report('club-from-title', {
+    line: blocks[0]?.line ?? null,
+    expected: 'a column headed Club, or a line such as "Club: Head A" above the headings',
+    found: titles.slice(0, 10).join(', '),
+    cure: 'check that the line above each block of shots is the name of its club',
+  });
   return blocks.map((block) => ({ ...block, club: block.bareTitle }));
 }

@@ -59,7 +59,12 @@ export function readTypedColumn(
     let value: number | null = null;
     let cellUnit: UnitId | null = null;
     if (settled.kind === 'wrong') {
-      report(settled.problem, { line, column: index + 1, columnName: heading }, settled.words);
+      report(settled.problem, {
+        line,
+        column: index + 1,
+        columnName: heading,
+        ...settled.words,
+      });
     } else if (settled.kind === 'zero' || settled.kind === 'sentinel')
       count(sorts[settled.kind], line, typed.trim());
     else if (settled.kind === 'value') {
@@ -79,15 +84,14 @@ export function readTypedColumn(
   reportSorts(column, sorts, report);
   if (lettered > 0 && signed === 0 && metrics[metric].limits[0] < 0) {
     for (const { line, text } of sideless) {
-      report(
-        'direction-missing',
-        { line, column: index + 1, columnName: heading },
-        {
-          expected: 'a letter for the side, as in the other cells of this column',
-          found: text,
-          cure: 'add the letter',
-        },
-      );
+      report('direction-missing', {
+        line,
+        column: index + 1,
+        columnName: heading,
+        expected: 'a letter for the side, as in the other cells of this column',
+        found: text,
+        cure: 'add the letter',
+      });
     }
   }
   return { column, values, cellUnits, step: Number.isFinite(step) ? step : 1 };
@@ -101,7 +105,8 @@ function reportSorts(
   const { name } = metrics[metric];
   const placeOf = ({ line }: Count) => ({ line, column: index + 1, columnName: heading });
   if (zero.cells > 0) {
-    report('zero-as-missing', placeOf(zero), {
+    report('zero-as-missing', {
+      ...placeOf(zero),
       expected: `${name} above zero`,
       found: zero.found,
       cure: `nothing need be done if the device writes 0 for "no reading": ${plural(zero.cells, 'cell')} read as not measured`,
@@ -109,7 +114,8 @@ function reportSorts(
     });
   }
   if (sentinel.cells > 0) {
-    report('sentinel-as-missing', placeOf(sentinel), {
+    report('sentinel-as-missing', {
+      ...placeOf(sentinel),
       expected: `${name}, or an empty cell where there was no reading`,
       found: sentinel.found,
       cure: `nothing need be done if the device writes this for "no reading": ${plural(sentinel.cells, 'cell')} read as not measured`,
@@ -117,7 +123,8 @@ function reportSorts(
     });
   }
   if (oddNegative.cells > 0) {
-    report('negative-spelling', placeOf(oddNegative), {
+    report('negative-spelling', {
+      ...placeOf(oddNegative),
       expected: 'negative numbers with a minus in front, such as -4.2',
       found: oddNegative.found,
       cure: `check the sign: ${plural(oddNegative.cells, 'cell')} in this column read as negative`,

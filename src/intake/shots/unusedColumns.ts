@@ -43,15 +43,14 @@ export function reportUnusedColumns(
       if (metric === null) continue;
       told.add(text);
       const { name } = metrics[metric];
-      report(
-        'column-not-used',
-        { line: block.line, column: index + 1, columnName: text },
-        {
-          expected: `a heading that names one metric of the trade, such as ${at(metrics[metric].headings, 0)}`,
-          found: text,
-          cure: `if it is ${name}, write in report.md: columns: {${metric}: ${JSON.stringify(text)}}; if it is something else, nothing need be done`,
-        },
-      );
+      report('column-not-used', {
+        line: block.line,
+        column: index + 1,
+        columnName: text,
+        expected: `a heading that names one metric of the trade, such as ${at(metrics[metric].headings, 0)}`,
+        found: text,
+        cure: `if it is ${name}, write in report.md: columns: {${metric}: ${JSON.stringify(text)}}; if it is something else, nothing need be done`,
+      });
     }
   }
 }

@@ -4,12 +4,13 @@ import type { VerdictId } from '../../findings/verdict.ts';
 import { printSize, stepOf, type Printing } from '../printSteps.ts';
 import { formatStep, printStated } from '../numbers.ts';
 import { toReader, unitFor, withUnit } from '../readerUnits.ts';
-import type { CalculatedHow, Caution, CautionFacts, PairAnswer } from '../statement.ts';
+import type { CalculatedHow, Caution, CautionFactsOf, PairAnswer } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
-import { capitalised, countWord, listed } from '../words.ts';
+import { capitalised, listed } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
 import { causeOf, namesOf } from './names.ts';
 import { atLeastWords } from './ranges.ts';
+import { shotsLeftOut } from './shotsLeftOut.ts';
 
 /** A caution in a sentence or two: the pair, the measure, and how large the effect could be. */
 export function sayCaution(caution: Caution, telling: Telling): string {
@@ -107,11 +108,7 @@ function uneven(
 
 /** How far what counts as enough is from what is usual, who set it, and whether that was before the session. */
 function unusualMatters(
-  {
-    matters,
-    from,
-    onRecord,
-  }: Pick<Extract<CautionFacts, { readonly overlay: 'matters-unusual' }>, 'matters' | 'from' | 'onRecord'>,
+  { matters, from, onRecord }: CautionFactsOf<'matters-unusual'>,
   metric: MetricId,
   { system }: Telling,
 ): string {
@@ -125,12 +122,7 @@ function unusualMatters(
 }
 
 function leftOut(whose: string, shots: number, whole: VerdictId | null, metric: MetricId): string {
-  const those =
-    shots === 1
-      ? 'the one shot left out'
-      : shots === 0
-        ? 'shots left out'
-        : `the ${countWord(shots)} shots left out`;
+  const those = shotsLeftOut(shots, 'shots left out');
   const it = shots === 1 ? 'it' : 'them';
   return `${capitalised(whose)} depends on ${those}: with ${it} counted ${wholeWords(whole, metric)}.`;
 }
@@ -155,7 +147,7 @@ function wholeWords(whole: VerdictId | null, metric: MetricId): string {
 }
 
 function swing(
-  measures: Extract<Caution['facts'], { readonly overlay: 'mixed-with-swing' }>['measures'],
+  measures: CautionFactsOf<'mixed-with-swing'>['measures'],
   difference: string,
   telling: Telling,
 ): string {

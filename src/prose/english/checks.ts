@@ -14,6 +14,7 @@ import { comparisonOf } from './comparisons.ts';
 import { betweenWords, differenceBetween, rangeOf, type Sides } from './differences.ts';
 import { causeOf } from './names.ts';
 import { estimateWords } from './ranges.ts';
+import { shotsLeftOut } from './shotsLeftOut.ts';
 
 /** What was done in each other way. */
 export const wayWords: Readonly<Record<Hold['check'], string>> = {
@@ -180,12 +181,7 @@ function sayLeftOut(
   answer: PairAnswer,
   telling: Telling,
 ): readonly string[] {
-  const those =
-    shots === 0
-      ? 'the shots left out with others'
-      : shots === 1
-        ? 'the one shot left out'
-        : `the ${countWord(shots)} shots left out`;
+  const those = shotsLeftOut(shots, 'the shots left out with others');
   const [it, that] = shots === 1 ? ['it', 'that shot'] : ['them', 'those shots'];
   const counted = `With ${those} counted, ${sayClause(whole, telling)}.`;
   return same

@@ -2,7 +2,7 @@ import type { MetricFindings, OpenCause } from '../../findings/findings.ts';
 import { answerOf, primaryMetrics } from '../answers.ts';
 import { pairAnswers } from '../pairAnswer.ts';
 import type { Printing } from '../printSteps.ts';
-import type { AnswerStatement, PairAnswer } from '../statement.ts';
+import type { AnswerStatement, PairAnswer, StatementOf } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { capitalised, countWord } from '../words.ts';
 import { byWhom } from './answers.ts';
@@ -12,8 +12,6 @@ import { sayStatement } from './statementInWords.ts';
 import { comparisonOf } from './comparisons.ts';
 import { averagedOver, causeOf, namesOf } from './names.ts';
 import { byRange, mattersWords } from './ranges.ts';
-
-type Of<K extends AnswerStatement['kind']> = Extract<AnswerStatement, { readonly kind: K }>;
 
 /**
  * The whole answer of the first main measure for a row of a list, which says status, golfers and shots beside it: as
@@ -28,7 +26,7 @@ export function findingInRow(telling: Telling): string {
 export function findingOf(metric: MetricFindings, telling: Telling): string {
   const { statements, calculatedBy } = answerOf(metric, telling.findings);
   const unjudged = statements.filter(
-    (one): one is Of<'one'> => one.kind === 'one' && one.answer.status === 'not-judged',
+    (one): one is StatementOf<'one'> => one.kind === 'one' && one.answer.status === 'not-judged',
   );
   const told = statements.filter((one) => !unjudged.some((other) => other === one));
   const whose = told.length === 0 ? '' : `${averagedOver(telling, countWord)}${byWhom(calculatedBy)}`;
@@ -105,9 +103,8 @@ function likelyBy(answers: readonly PairAnswer[], printing: Printing): string {
   return limits.length === 0 || ci[0] <= 0 ? '' : `, likely by ${byRange({ estimate: ci[0], ci }, printing)}`;
 }
 
-function aheadOf({ shared, answers, all }: Of<'ahead-of'>, telling: Telling): string {
+function aheadOf({ shared, answers, all }: StatementOf<'ahead-of'>, telling: Telling): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const printing = printingFor(first.about.metric, telling);
   const { verb, verbs, [first.by]: more } = comparisonOf(first.about.metric);
   const look = answers.some(({ firstLook }) => firstLook) ? 'on a first look ' : '';
@@ -136,7 +133,7 @@ function sizeOf(answers: readonly PairAnswer[], printing: Printing): string {
     : likelyBy(answers, printing);
 }
 
-function alike({ ids, about }: Of<'together'>, telling: Telling): string {
+function alike({ ids, about }: StatementOf<'together'>, telling: Telling): string {
   if (about.of === 'report') return '';
   const names = ids.length > 3 ? `the ${countWord(ids.length)} ${telling.nouns}` : namesOf(ids, telling);
   return `${names} ${comparisonOf(about.metric).alike}: any difference is likely under ${mattersWords(printingFor(about.metric, telling))}`;
@@ -199,7 +196,11 @@ function openUnseen(answers: readonly PairAnswer[], telling: Telling): string {
     : `we cannot tell ${countWord(answers.length)} pairs apart`;
 }
 
-function behind({ about, by, ids, how }: Of<'behind'>, metric: MetricFindings, telling: Telling): string {
+function behind(
+  { about, by, ids, how }: StatementOf<'behind'>,
+  metric: MetricFindings,
+  telling: Telling,
+): string {
   if (about.of === 'report') return '';
   const { verb, verbs, more, less } = comparisonOf(about.metric);
   const who = ids.length > 2 ? `the other ${countWord(ids.length)}` : namesOf(ids, telling);
@@ -214,7 +215,7 @@ function behind({ about, by, ids, how }: Of<'behind'>, metric: MetricFindings, t
 }
 
 /** Those who were not judged, for one reason all together. */
-function notJudged(unjudged: readonly Of<'one'>[], telling: Telling): readonly string[] {
+function notJudged(unjudged: readonly StatementOf<'one'>[], telling: Telling): readonly string[] {
   const [first, ...rest] = unjudged;
   if (first === undefined) return [];
   const { notJudged: why } = first.answer;

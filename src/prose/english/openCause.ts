@@ -1,6 +1,6 @@
 import type { OpenCause } from '../../findings/findings.ts';
 import { metrics } from '../../trade/metrics.ts';
-import type { AnswerStatement, PairAnswer } from '../statement.ts';
+import type { PairAnswer, StatementOf } from '../statement.ts';
 import type { Telling } from '../telling.ts';
 import { countWord, listed, placeInRow } from '../words.ts';
 import { comparisonOf } from './comparisons.ts';
@@ -55,12 +55,11 @@ export type Place = 'page' | 'alone';
 
 /** Differences whose cause the order leaves open, with the order in the same breath. */
 export function openClause(
-  { seen, answers }: Pick<Extract<AnswerStatement, { readonly kind: 'open' }>, 'seen' | 'answers'>,
+  { seen, answers }: Pick<StatementOf<'open'>, 'seen' | 'answers'>,
   telling: Telling,
   place: Place,
 ): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const { metric } = first.about;
   if (!seen) {
     return noneSeen(

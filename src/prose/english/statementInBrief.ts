@@ -2,7 +2,7 @@ import type { StatusId } from '../../findings/findings.ts';
 import type { MetricId } from '../../trade/metrics.ts';
 import { printLimits, printSize, type Printing } from '../printSteps.ts';
 import { shortUnit } from '../readerUnits.ts';
-import type { AnswerStatement, PairAnswer } from '../statement.ts';
+import type { AnswerStatement, PairAnswer, StatementOf } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { counted, countWord, listed } from '../words.ts';
 import { answerWords, tooLittle } from './answerWords.ts';
@@ -125,12 +125,11 @@ function rangeOf(answers: readonly PairAnswer[], printing: Printing): string {
 }
 
 function aheadInBrief(
-  { shared, answers }: Extract<AnswerStatement, { readonly kind: 'ahead-of' }>,
+  { shared, answers }: StatementOf<'ahead-of'>,
   telling: Telling,
   form: BriefForm,
 ): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const { metric } = first.about;
   const printing = printingFor(metric, telling);
   const past = pastWord(metric, first.by);
@@ -208,7 +207,7 @@ function notJudgedInBrief({ ahead, behind, notJudged }: PairAnswer, telling: Tel
 }
 
 function leadersInBrief(
-  { about, by, leaders, unplaced, close, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
+  { about, by, leaders, unplaced, close, firstLook }: StatementOf<'leaders'>,
   telling: Telling,
   form: BriefForm,
 ): string {
@@ -227,10 +226,7 @@ function leadersInBrief(
   return untold.length === 0 ? ahead : `${ahead}; ${after('cannot-tell')} ${untold.join(', nor ')}`;
 }
 
-function behindInBrief(
-  { about, by, ids, how }: Extract<AnswerStatement, { readonly kind: 'behind' }>,
-  telling: Telling,
-): string {
+function behindInBrief({ about, by, ids, how }: StatementOf<'behind'>, telling: Telling): string {
   if (about.of === 'report') return '';
   const word = comparisonOf(about.metric).axis[by === 'less' ? 'more' : 'less'];
   const names = namesOf(ids, telling);

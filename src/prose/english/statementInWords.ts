@@ -1,6 +1,6 @@
 import { metrics } from '../../trade/metrics.ts';
 import { printLimits, type Printing } from '../printSteps.ts';
-import type { AnswerStatement, PairAnswer } from '../statement.ts';
+import type { AnswerStatement, PairAnswer, StatementOf } from '../statement.ts';
 import { printingFor, type Telling } from '../telling.ts';
 import { counted, countWord } from '../words.ts';
 import { tooLittle } from './answerWords.ts';
@@ -33,12 +33,8 @@ export function sayStatement(statement: AnswerStatement, telling: Telling, place
 }
 
 /** "Sorrel carried farther than both others, likely by 2 to 11 yards"; with a range each where they are not alike sure. */
-function aheadOf(
-  { shared, answers, all }: Extract<AnswerStatement, { readonly kind: 'ahead-of' }>,
-  telling: Telling,
-): string {
+function aheadOf({ shared, answers, all }: StatementOf<'ahead-of'>, telling: Telling): string {
   const [first] = answers;
-  if (first === undefined) return '';
   const printing = printingFor(first.about.metric, telling);
   const { verb, [first.by]: more } = comparisonOf(first.about.metric);
   const look = answers.some(({ firstLook }) => firstLook) ? 'on a first look ' : '';
@@ -78,10 +74,7 @@ function widestRange(answers: readonly PairAnswer[], printing: Printing): string
   return byRange({ estimate: ci[0], ci }, printing);
 }
 
-function togetherClause(
-  { of, ids, most, about }: Extract<AnswerStatement, { readonly kind: 'together' }>,
-  telling: Telling,
-): string {
+function togetherClause({ of, ids, most, about }: StatementOf<'together'>, telling: Telling): string {
   if (about.of === 'report') return '';
   const printing = printingFor(about.metric, telling);
   const names = ids.length > 3 ? `the ${countWord(ids.length)} ${telling.nouns}` : namesOf(ids, telling);
@@ -96,7 +89,7 @@ function togetherClause(
 }
 
 function cannotPlace(
-  { id, others, all, withinMatters, about }: Extract<AnswerStatement, { readonly kind: 'cannot-place' }>,
+  { id, others, all, withinMatters, about }: StatementOf<'cannot-place'>,
   telling: Telling,
 ): string {
   if (about.of === 'report') return '';
@@ -109,7 +102,7 @@ function cannotPlace(
 }
 
 function leadersClause(
-  { about, by, leaders, unplaced, close, firstLook }: Extract<AnswerStatement, { readonly kind: 'leaders' }>,
+  { about, by, leaders, unplaced, close, firstLook }: StatementOf<'leaders'>,
   telling: Telling,
 ): string {
   if (about.of === 'report') return '';
@@ -123,10 +116,7 @@ function leadersClause(
   return untold.length === 0 ? ahead : `${ahead}; we cannot tell ${untold.join(', nor ')}`;
 }
 
-function behindClause(
-  { about, by, ids, how }: Extract<AnswerStatement, { readonly kind: 'behind' }>,
-  telling: Telling,
-): string {
+function behindClause({ about, by, ids, how }: StatementOf<'behind'>, telling: Telling): string {
   if (about.of === 'report') return '';
   const { verb, verbs, more, less } = comparisonOf(about.metric);
   const word = by === 'less' ? more : less;

@@ -18,7 +18,7 @@ describe('several pairs in one sentence', () => {
     const answers = [
       answerOfPair({ status: 'size-uncertain', d: [6, 2.4, 9.6] }),
       answerOfPair({ status: 'size-uncertain', behind: 'c', d: [7, 3, 10.9] }),
-    ];
+    ] as const;
     expect(
       sayAnswer(block({ kind: 'ahead-of', about, shared: 'ahead', answers, all: true }), shafts),
     ).toEqual(['Sorrel carried farther than both others, likely by 2 to 11 yards.']);
@@ -28,7 +28,7 @@ describe('several pairs in one sentence', () => {
     const answers = [
       answerOfPair({ d: [12, 8.4, 14.9] }),
       answerOfPair({ status: 'size-uncertain', behind: 'c', d: [7, 2.2, 10.9] }),
-    ];
+    ] as const;
     expect(
       sayAnswer(block({ kind: 'ahead-of', about, shared: 'ahead', answers, all: true }), shafts),
     ).toEqual([
@@ -40,7 +40,7 @@ describe('several pairs in one sentence', () => {
     const answers = [
       answerOfPair({ behind: 'c', d: [12, 8.4, 14.9] }),
       answerOfPair({ ahead: 'b', behind: 'c', d: [9, 5.2, 12.1] }),
-    ];
+    ] as const;
     expect(
       sayAnswer(block({ kind: 'ahead-of', about, shared: 'behind', answers, all: true }), shafts),
     ).toEqual(['Sorrel and Rowan both carried farther than Tansy, likely by 5 to 15 yards.']);
@@ -88,11 +88,11 @@ describe('several pairs in one sentence', () => {
     const answers = [
       answerOfPair({ ...open, behind: 'c', d: [12, 8, 15] }),
       answerOfPair({ ...open, d: [6, 2, 10] }),
-    ];
+    ] as const;
     expect(sayAnswer(block({ kind: 'open', about, seen: true, answers }), shafts)).toEqual([
       'Sorrel went farther than Tansy and Rowan, but they were hit one after another, so we cannot say that it was the shaft.',
     ]);
-    const all = [...answers, answerOfPair({ ...open, ahead: 'b', behind: 'c', d: [6, 2, 10] })];
+    const all = [...answers, answerOfPair({ ...open, ahead: 'b', behind: 'c', d: [6, 2, 10] })] as const;
     expect(sayAnswer(block({ kind: 'open', about, seen: true, answers: all }), shafts)).toEqual([
       'Sorrel went farther than Tansy and Rowan, and Rowan farther than Tansy, but they were hit one after another, so we cannot say that it was the shaft.',
     ]);

@@ -20,16 +20,14 @@ export const checkFlightShape: Check = (session) => {
     return value.launch_angle > 0 && value.apex + halfStep(session, 'apex') < least;
   });
   return [
-    ...readingsProblem(
-      'descent-shallow',
-      { session, metric: 'descent_angle', failing: shallow },
-      ({ print }) => ({
-        expected: 'a descent angle above the launch angle',
-        found: `${print('descent_angle')} after ${print('launch_angle')}`,
-        cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
-      }),
-    ),
-    ...readingsProblem('apex-low', { session, metric: 'apex', failing: low }, ({ print }) => ({
+    ...readingsProblem('descent-shallow', session, shallow, ({ print }) => ({
+      metric: 'descent_angle',
+      expected: 'a descent angle above the launch angle',
+      found: `${print('descent_angle')} after ${print('launch_angle')}`,
+      cure: 'check the sign of the descent angle (down is positive) and that the columns are not exchanged',
+    })),
+    ...readingsProblem('apex-low', session, low, ({ print }) => ({
+      metric: 'apex',
       expected: 'a height that this carry and launch angle need',
       found: `${print('apex')} for ${print('carry')}`,
       cure: 'check the unit of the height: feet, yards and metres are easily mixed up',

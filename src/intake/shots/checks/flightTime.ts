@@ -14,9 +14,10 @@ export const checkFlightTime: Check = (session) => {
       return shortest / longest >= start;
     },
   );
-  return readingsProblem('flight-too-fast', { session, metric: 'hang_time', failing }, ({ value, print }) => {
+  return readingsProblem('flight-too-fast', session, failing, ({ value, print }) => {
     const fastest = value.ball_speed * Math.cos(radians(value.launch_angle));
     return {
+      metric: 'hang_time',
       expected: `a hang time above ${(value.carry / fastest).toFixed(1)} s for this carry and ball speed`,
       found: `${print('hang_time')} for ${print('carry')}`,
       cure: 'check the units of carry, ball speed and hang time; air only slows a ball down',

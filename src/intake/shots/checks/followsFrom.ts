@@ -28,7 +28,8 @@ export function followsFrom<Id extends MetricId>({
   const [one, other] = parts;
   return (session) => {
     const failing = readingsOf(session, [whole, ...parts]).filter(({ value }) => fails(value, session));
-    return readingsProblem(kind, { session, metric: whole, failing }, ({ value, print }) => ({
+    return readingsProblem(kind, session, failing, ({ value, print }) => ({
+      metric: whole,
       expected: expected(value),
       found: `${print(whole)} beside ${print(one)} and ${print(other)}`,
       cure,

@@ -20,17 +20,14 @@ export const checkImpactSpin: Check = (session, { club }) => {
       return ratio(reading) < share[0] || ratio(reading) > share[1];
     },
   );
-  return readingsProblem(
-    'spin-against-impact',
-    { session, metric: 'spin_rate', failing },
-    ({ value, print }) => {
-      const formula = impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
-      return {
-        expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
-        found: print('spin_rate'),
-        cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
-        forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
-      };
-    },
-  );
+  return readingsProblem('spin-against-impact', session, failing, ({ value, print }) => {
+    const formula = impactSpin(value.club_speed, value.dynamic_loft - value.attack_angle);
+    return {
+      metric: 'spin_rate',
+      expected: `spin within 40 % of ${Math.round(formula / 10) * 10} rpm, which club speed and spin loft suggest`,
+      found: print('spin_rate'),
+      cure: 'ask whether the monitor measured the spin or estimated it; a strike high or low on the face, or a wet ball, does this too',
+      forReader: `For ${shots(failing.length)} the spin does not fit the club speed and loft; it may be estimated rather than measured.`,
+    };
+  });
 };

@@ -19,13 +19,10 @@ export const checkLaunchBetween: Check = (session) => {
     const along = (value.launch_direction - value.club_path) / gap;
     return along < share[0] - room || along > share[1] + room;
   });
-  return readingsProblem(
-    'launch-outside-face-and-path',
-    { session, metric: 'launch_direction', failing },
-    ({ print }) => ({
-      expected: 'a start direction between club path and face angle, nearer the face',
-      found: `${print('launch_direction')} with ${print('face_angle')} and ${print('club_path')}`,
-      cure: 'check the sign of the three columns; off-centre strikes and weak face readings do this too',
-    }),
-  );
+  return readingsProblem('launch-outside-face-and-path', session, failing, ({ print }) => ({
+    metric: 'launch_direction',
+    expected: 'a start direction between club path and face angle, nearer the face',
+    found: `${print('launch_direction')} with ${print('face_angle')} and ${print('club_path')}`,
+    cure: 'check the sign of the three columns; off-centre strikes and weak face readings do this too',
+  }));
 };

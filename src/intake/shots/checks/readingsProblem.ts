@@ -11,23 +11,22 @@ interface First<Id extends MetricId> {
   readonly print: (id: Id) => string;
 }
 
-interface FailedReadings<Id extends MetricId> {
-  readonly session: Session;
-  /** The metric whose column is named. */
+/** What is said of them, and the metric whose column is named. */
+interface Told<Id extends MetricId> extends Omit<Failed, 'metric' | 'shots'> {
   readonly metric: NoInfer<Id>;
-  readonly failing: readonly Reading<Id>[];
 }
 
 /** One problem for all shots whose readings fail a check, in the words of the first; none where all pass. */
 export function readingsProblem<Id extends MetricId>(
   kind: ProblemKind,
-  { session, metric, failing }: FailedReadings<Id>,
-  words: (first: First<Id>) => Omit<Failed, 'metric' | 'shots'>,
+  session: Session,
+  failing: readonly Reading<Id>[],
+  tell: (first: First<Id>) => Told<Id>,
 ): readonly Problem[] {
   const [first] = failing;
   if (first === undefined) return [];
   const { value } = first;
   const print = (id: Id): string => written(value[id], id, session.columns[id]);
   const shots = failing.map(({ shot }) => shot);
-  return problemOf(kind, session, { metric, shots, ...words({ value, print }) });
+  return problemOf(kind, session, { shots, ...tell({ value, print }) });
 }

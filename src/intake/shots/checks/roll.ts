@@ -16,12 +16,14 @@ export const checkRoll: Check = (session, { club }) => {
   const limit = club === 'iron' || club === 'wedge' ? longestRoll.other : longestRoll.driver;
   const long = readings.filter(({ value }) => value.total - value.carry > limit + rounding);
   return [
-    ...readingsProblem('total-below-carry', { session, metric: 'total', failing: back }, ({ print }) => ({
+    ...readingsProblem('total-below-carry', session, back, ({ print }) => ({
+      metric: 'total',
       expected: 'a total not below the carry, unless the ball spins back',
       found: `${print('total')} after ${print('carry')}`,
       cure: 'nothing need be done if these balls spun back; else check that the two columns are not exchanged',
     })),
-    ...readingsProblem('roll-long', { session, metric: 'total', failing: long }, ({ print }) => ({
+    ...readingsProblem('roll-long', session, long, ({ print }) => ({
+      metric: 'total',
       expected: `a roll of at most ${limit === longestRoll.driver ? 60 : 25} yd`,
       found: `${print('total')} after ${print('carry')}`,
       cure: 'check the two columns; the roll is an assumption about the ground, so do not compare totals',

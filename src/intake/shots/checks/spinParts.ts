@@ -18,23 +18,17 @@ export const checkSpinParts: Check = (session) => {
     return Math.abs(value.spin_axis - degrees(Math.atan2(value.side_spin, value.back_spin))) > rounding;
   });
   return [
-    ...readingsProblem(
-      'spin-parts-mismatch',
-      { session, metric: 'spin_rate', failing: totals },
-      ({ value, print }) => ({
-        expected: `${Math.round(Math.hypot(value.back_spin, value.side_spin))} rpm, which back and side spin make together`,
-        found: `${print('spin_rate')} beside ${print('back_spin')} and ${print('side_spin')}`,
-        cure: 'check that the three columns are what their headings say; a column headed spin may be back spin',
-      }),
-    ),
-    ...readingsProblem(
-      'spin-parts-mismatch',
-      { session, metric: 'spin_axis', failing: axes },
-      ({ value, print }) => ({
-        expected: `${degrees(Math.atan2(value.side_spin, value.back_spin)).toFixed(1)} deg, which back and side spin make together`,
-        found: `${print('spin_axis')} beside ${print('back_spin')} and ${print('side_spin')}`,
-        cure: 'check which side the spin axis and the side spin count as positive, and say so under "columns" in the report',
-      }),
-    ),
+    ...readingsProblem('spin-parts-mismatch', session, totals, ({ value, print }) => ({
+      metric: 'spin_rate',
+      expected: `${Math.round(Math.hypot(value.back_spin, value.side_spin))} rpm, which back and side spin make together`,
+      found: `${print('spin_rate')} beside ${print('back_spin')} and ${print('side_spin')}`,
+      cure: 'check that the three columns are what their headings say; a column headed spin may be back spin',
+    })),
+    ...readingsProblem('spin-parts-mismatch', session, axes, ({ value, print }) => ({
+      metric: 'spin_axis',
+      expected: `${degrees(Math.atan2(value.side_spin, value.back_spin)).toFixed(1)} deg, which back and side spin make together`,
+      found: `${print('spin_axis')} beside ${print('back_spin')} and ${print('side_spin')}`,
+      cure: 'check which side the spin axis and the side spin count as positive, and say so under "columns" in the report',
+    })),
   ];
 };

@@ -14,23 +14,17 @@ export const checkVerticalAngles: Check = (session) => {
     ({ value }) => value.launch_angle > value.dynamic_loft + room + rounding,
   );
   return [
-    ...readingsProblem(
-      'launch-below-attack',
-      { session, metric: 'launch_angle', failing: low },
-      ({ print }) => ({
-        expected: 'a launch angle above the attack angle',
-        found: `${print('launch_angle')} with ${print('attack_angle')}`,
-        cure: 'check the sign of the attack angle; a topped ball does this too',
-      }),
-    ),
-    ...readingsProblem(
-      'launch-above-loft',
-      { session, metric: 'launch_angle', failing: high },
-      ({ print }) => ({
-        expected: 'a launch angle not above the loft at impact',
-        found: `${print('launch_angle')} with ${print('dynamic_loft')}`,
-        cure: 'check that the two columns are what their headings say; a strike high on the face does this too',
-      }),
-    ),
+    ...readingsProblem('launch-below-attack', session, low, ({ print }) => ({
+      metric: 'launch_angle',
+      expected: 'a launch angle above the attack angle',
+      found: `${print('launch_angle')} with ${print('attack_angle')}`,
+      cure: 'check the sign of the attack angle; a topped ball does this too',
+    })),
+    ...readingsProblem('launch-above-loft', session, high, ({ print }) => ({
+      metric: 'launch_angle',
+      expected: 'a launch angle not above the loft at impact',
+      found: `${print('launch_angle')} with ${print('dynamic_loft')}`,
+      cure: 'check that the two columns are what their headings say; a strike high on the face does this too',
+    })),
   ];
 };

@@ -1,8 +1,9 @@
-import type { OverlayId } from '../../../findings/findings.ts';
+import type { OverlayId, StatusId } from '../../../findings/findings.ts';
 import { quoted } from '../answerWords.ts';
 import type { MethodTelling, WordTable } from './section.ts';
 
-const causeUnclear = `The answer becomes ${quoted('cause-unclear')}, or ${quoted('cannot-tell')} if none was seen.`;
+const becomes = (status: StatusId): string => `The answer becomes ${quoted(status)}`;
+const causeUnclear = `${becomes('cause-unclear')}, or ${quoted('cannot-tell')} if none was seen.`;
 const besideAnswer = 'The answer stays, and the caution stands beside it.';
 const noClaim = `${besideAnswer} No claim about it can be more than "not shown".`;
 
@@ -17,12 +18,9 @@ const cautionsIn = ({
   'order-few-visits': ['Each was hit in fewer than three spells.', causeUnclear],
   'visits-alike': [
     'Shots of one spell are alike, and with each spell counted as one the difference is not sure.',
-    `The answer becomes ${quoted('cannot-tell')}.`,
+    `${becomes('cannot-tell')}.`,
   ],
-  leans: [
-    'Two of our checks, or the only one, do not confirm the answer.',
-    `The answer becomes ${quoted('not-confirmed')}.`,
-  ],
+  leans: ['Two of our checks, or the only one, do not confirm the answer.', `${becomes('not-confirmed')}.`],
   'few-shots': [
     'There are few shots of either.',
     'With fewer than eight the answer begins "On a first look"; below ten the page says that they are few.',
