@@ -96,7 +96,10 @@ function nearness(statement: InterestStatement, ahead: readonly string[], all: n
   const { contenders, kind } = statement;
   const own = contenders.length < all;
   const place = own && contenders.some((id) => ahead.includes(id)) ? 0 : own ? 1 : 2;
-  return (isOutside(statement) ? 0 : 100) + 10 * (isOutside(statement) ? place : 0) + gravity.indexOf(kind);
+  // Who lent a thing has more to gain by it than a customer who brought it.
+  const customers = kind === 'supply' && statement.supply.kind === 'customer' ? 0.5 : 0;
+  const outside = isOutside(statement);
+  return (outside ? 0 : 100) + 10 * (outside ? place : 0) + gravity.indexOf(kind) + customers;
 }
 
 function isOutside({ kind, outside }: InterestStatement): boolean {

@@ -64,7 +64,10 @@ function ofMany(metric: MetricFindings, pairs: readonly PairAnswer[]): readonly 
       .filter((id) => judged.some(({ ahead, behind }) => ahead === id || behind === id));
     return [
       { kind: 'together', about, of: 'cannot-tell', ids, matters: metric.matters, most: mostApart(judged) },
-      ...notJudged(pairs.filter(({ status }) => status === 'not-judged')),
+      ...notJudged(
+        metric,
+        pairs.filter(({ status }) => status === 'not-judged'),
+      ),
     ];
   }
   const statements = merged(metric, pairs);
@@ -109,7 +112,10 @@ function merged(metric: MetricFindings, pairs: readonly PairAnswer[]): readonly 
     ...leaning.map((answer): AnswerStatement => ({ kind: 'one', answer })),
     ...together(unsure, 'cannot-tell', ids, metric),
     ...openStatement(hidden),
-    ...notJudged(of(({ status }) => status === 'not-judged')),
+    ...notJudged(
+      metric,
+      of(({ status }) => status === 'not-judged'),
+    ),
   ];
 }
 
@@ -173,9 +179,25 @@ function together(
 }
 
 /** Each reason once: who was not judged says so in each of its pairs. */
-function notJudged(answers: readonly PairAnswer[]): readonly AnswerStatement[] {
-  const reason = ({ notJudged: why }: PairAnswer): string => JSON.stringify(why);
-  return answers
-    .filter((one, index) => answers.findIndex((other) => reason(other) === reason(one)) === index)
-    .map((answer) => ({ kind: 'one', answer }));
+function notJudged(metric: MetricFindings, answers: readonly PairAnswer[]): readonly AnswerStatement[] {
+  const reason = ({ notJudged: why }: PairAnswer): string =>
+    why?.because === 'too-few-shots' ? why.because : JSON.stringify(why);
+  return [...Map.groupBy(answers, reason).values()].flatMap((alike): readonly AnswerStatement[] => {
+    const [answer] = alike;
+    if (answer?.notJudged?.because !== 'too-few-shots')
+      return answer === undefined ? [] : [{ kind: 'one', answer }];
+    // Shots are too few of a contender, whatever it is paired with: once of all that have as few.
+    const few = new Set(alike.flatMap(({ notJudged: why }) => why?.contenders ?? []));
+    const byCount = Map.groupBy(
+      metric.byContender.filter(({ id }) => few.has(id)),
+      ({ n }) => n,
+    );
+    return [...byCount].map(([fewest, own]) => ({
+      kind: 'one',
+      answer: {
+        ...answer,
+        notJudged: { because: 'too-few-shots', contenders: own.map(({ id }) => id), fewest },
+      },
+    }));
+  });
 }

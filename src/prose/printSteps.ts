@@ -17,7 +17,7 @@ export interface Printing {
   readonly unit: UnitId;
   /** Of differences, limits, spreads, and what luck does. */
   readonly step: PrintStep;
-  /** Of averages: a digit finer where rounding would keep printed averages from giving the printed difference. */
+  /** Of averages: finer where rounding would keep printed averages from giving the printed difference. */
   readonly averageStep: PrintStep;
   /** Of single readings: as fine as the file has them, and at most two digits finer than averages. */
   readonly readingStep: PrintStep;
@@ -60,7 +60,11 @@ function makePrinting(metric: MetricFindings, system: UnitSystem): Printing {
     unit,
     step,
     averageStep: ofAverages,
-    readingStep: niceStep(Math.max(read(metric.resolution) * 1.0001, tenth(tenth(ofAverages)).step)),
+    // What our flight model calculates is no reading, and no finer than the average of it.
+    readingStep:
+      metric.readBy === 'flight-model'
+        ? ofAverages
+        : niceStep(Math.max(read(metric.resolution) * 1.0001, tenth(tenth(ofAverages)).step)),
     matters: read(metric.matters),
   };
 }
@@ -75,23 +79,20 @@ export function stepOf(halfWidth: number, metric: MetricId, finest = 0): PrintSt
 }
 
 /**
- * The coarsest step at which averages, rounded and subtracted, lie within half a step of every printed difference; one digit
- * finer at most, since an average told to a hundredth would claim to be known like that.
+ * The step of differences where averages, rounded to it and subtracted, lie within half of it of every printed difference;
+ * else the next power of ten below, and none finer: an average with more digits would claim to be known like that.
  */
 function averageStep(metric: MetricFindings, step: PrintStep, read: (value: number) => number): PrintStep {
   const means = new Map(metric.byContender.map(({ id, mean }) => [id, mean]));
-  const agrees = (at: PrintStep): boolean =>
-    metric.pairs.every(({ a, b, estimate }) => {
-      const [first, second] = [means.get(a) ?? null, means.get(b) ?? null];
-      if (estimate === null || first === null || second === null) return true;
-      // Several golfers are each counted alike: their difference need not be that of all shots' averages.
-      if (clean(first - second - estimate) !== 0) return true;
-      const apart = clean(roundTo(read(first), at) - roundTo(read(second), at));
-      return clean(Math.abs(apart - roundTo(read(estimate), step)) - step.step / 2) <= 0;
-    });
-  const digitFiner = 10 ** (Math.floor(Math.log10(step.step) + 1e-9) - 1);
-  const finer = [tenth(step), tenth(tenth(step))].filter((own) => clean(own.step - digitFiner) >= 0);
-  return [step, ...finer].find(agrees) ?? finer.at(-1) ?? step;
+  const agrees = metric.pairs.every(({ a, b, estimate }) => {
+    const [first, second] = [means.get(a) ?? null, means.get(b) ?? null];
+    if (estimate === null || first === null || second === null) return true;
+    // Several golfers are each counted alike: their difference need not be that of all shots' averages.
+    if (clean(first - second - estimate) !== 0) return true;
+    const apart = clean(roundTo(read(first), step) - roundTo(read(second), step));
+    return clean(Math.abs(apart - roundTo(read(estimate), step)) - step.step / 2) <= 0;
+  });
+  return agrees ? step : tenth(step);
 }
 
 function tenth({ step, decimals }: PrintStep): PrintStep {

@@ -311,7 +311,7 @@ describe('How far apart?', () => {
       chart: 'apart',
       about: { of: 'metric', metric: 'carry' },
       question: 'How far apart?',
-      why: 'No two of them had shots enough to be judged.',
+      why: 'No two of them had enough shots to be judged.',
     });
   });
 

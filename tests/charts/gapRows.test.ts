@@ -257,7 +257,7 @@ describe('With and without', () => {
     }));
     expect(exampleFigure('with-and-without', drawWithAndWithout(withAndWithoutOf(pairs)))).toMatchObject({
       kind: 'absent',
-      why: 'No two of them had shots enough to be judged both ways.',
+      why: 'No two of them had enough shots to be judged both ways.',
     });
   });
 });

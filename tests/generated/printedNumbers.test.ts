@@ -7,6 +7,7 @@ import { sayAnswerAlone } from '../../src/prose/english/answers.ts';
 import { sayNumbers, sayPair } from '../../src/prose/english/pairInWords.ts';
 import { answerOf } from '../../src/prose/answers.ts';
 import { pairAnswer } from '../../src/prose/pairAnswer.ts';
+import { printingOf } from '../../src/prose/printSteps.ts';
 import { loadSite } from '../../src/site/siteContent.ts';
 import { generatedContent } from './content.ts';
 
@@ -65,7 +66,9 @@ const faultsOf = (report: Report): readonly string[] => {
         cells.slice(0, 3).flatMap((cell) => (/^(?:just|almost)/.test(cell) ? [] : [Math.abs(number(cell))])),
       ),
     );
-    const digitFiner = 10 ** (Math.floor(Math.log10(step) + 1e-9) - 1);
+    // What cells tell may be a multiple of it.
+    const own = printingOf(metric, telling).step.step;
+    const finest = 10 ** (Math.ceil(Math.log10(own) - 1e-9) - 1);
     const where = (pair: PairFindings): string => `${report.source.slug} ${metric.id} ${pair.a} ${pair.b}`;
     return judged.flatMap(({ pair, estimate, ci, row: [, difference = '', from = '', to = ''] }) => {
       const [a, b] = [pair.a, pair.b].map((id) => averages.get(telling.nameOf(id)) ?? Number.NaN);
@@ -79,13 +82,12 @@ const faultsOf = (report: Report): readonly string[] => {
         [number(difference), metric.matters * unit, ...limitsOf(from, to)].map((value) => value.toFixed(4)),
       );
       return [
-        ...(subtracts && Math.abs(apart - Math.abs(number(difference))) > step / 2 + digitFiner + 1e-6
+        ...(subtracts && Math.abs(apart - Math.abs(number(difference))) > step / 2 + finest + 1e-6
           ? [`${where(pair)}: averages ${a} and ${b}, difference ${difference}`]
           : []),
         ...[a, b].flatMap((average = Number.NaN) =>
-          // All words, the cells of a pair tell no step.
-          step < average && !near(average / digitFiner, Math.round(average / digitFiner))
-            ? [`${where(pair)}: average ${average} with more than a digit beyond the step ${step}`]
+          !near(average / finest, Math.round(average / finest))
+            ? [`${where(pair)}: average ${average} finer than a power of ten below the step ${own}`]
             : [],
         ),
         ...(Math.abs(Math.abs(number(difference)) - Math.abs(estimate * unit)) > step / 2 + 1e-6
@@ -154,7 +156,7 @@ describe.each([
     expect(site.reports).toHaveLength(count);
   });
 
-  test('one step a metric; averages subtract to differences, with a digit more at most; limits outward; one quantity, one print', () => {
+  test('one step a metric; averages subtract to differences, no finer than they need be; limits outward; one quantity, one print', () => {
     expect(site.reports.flatMap(faultsOf)).toEqual([]);
   });
 

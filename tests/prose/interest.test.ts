@@ -85,6 +85,7 @@ describe('the interest beside an answer', () => {
     ['lent by our distributor', 'Heron, Wren and Plover were lent to us by our distributor.'],
     ['given by a friend', 'Heron, Wren and Plover were given to us by a friend.'],
     ['bought online in May', 'Heron, Wren and Plover were bought online in May.'],
+    ['bought used from its owner', 'Heron, Wren and Plover were bought used, each from its owner.'],
     ['bought from its maker', 'We bought Heron, Wren and Plover, each from its maker.'],
     ['bought from a practice ground', 'We bought Heron, Wren and Plover from a practice ground.'],
   ])('several that were %s', (supplied, sentence) => {

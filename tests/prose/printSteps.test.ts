@@ -87,13 +87,20 @@ describe('printed averages, subtracted, give the printed difference', () => {
   });
 
   // Five shots each: 145.24, 151.66 and 140.73 m, likely 10.93 m apart at most, in steps of 2.
-  test('no more than a digit, and none where a difference in coarse steps is near enough', () => {
+  test('none finer than the next power of ten, however many pairs there are', () => {
     const means = [151.66, 145.24, 140.73].map((metres) => metres / 0.9144);
     const metric = carries(means, 7.5);
     const printing = printingOf(metric, { findings: tellingFor([metric]).findings, system: 'metres' });
     expect(printing.step.step).toBe(2);
     expect(means.map((mean) => printAverage(yd(mean), printing))).toEqual(['152', '145', '141']);
     expect(printDifference(yd(10.93 / 0.9144), printing)).toBe('10');
+  });
+
+  test('what our flight model calculates is no reading, and no finer than its average', () => {
+    const metric = { ...carries([172, 160], 3), resolution: 0.001 };
+    const reading = (own: MetricFindings): number => printingOf(own, tellingFor([own])).readingStep.step;
+    expect(reading(metric)).toBe(0.01);
+    expect(reading({ ...metric, readBy: 'flight-model' })).toBe(1);
   });
 
   test('always, to within half its step and a last digit of theirs', () => {
@@ -116,7 +123,7 @@ describe('printed averages, subtracted, give the printed difference', () => {
             expect(Math.abs(apart - printed)).toBeLessThanOrEqual(
               step / 2 + printing.averageStep.step + 1e-6,
             );
-            expect(step / printing.averageStep.step).toBeLessThanOrEqual(50 + 1e-6);
+            expect(step / printing.averageStep.step).toBeLessThanOrEqual(10 + 1e-6);
           }
         },
       ),

@@ -275,7 +275,7 @@ const was = (ids: readonly string[]): string => (ids.length === 1 ? 'was' : 'wer
 /** In the shop's words: "Heron was bought online", "Heron and Wren were lent for the day, each by its maker". */
 function handedOver(names: string, ids: readonly string[], words: string): string {
   // A quotation stays as it was written.
-  const [done = '', ...by] = words.startsWith('“') ? [words] : words.split(/ (?=by )/);
+  const [done = '', ...by] = words.startsWith('“') ? [words] : words.split(/ (?=(?:by|from) )/);
   const whom = by.length === 0 ? '' : eachBy(by.join(' '), ids);
   return sentence(`${names} ${was(ids)} ${done}${whom}`);
 }

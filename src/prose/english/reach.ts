@@ -33,7 +33,7 @@ export function sayReach(statement: ReachStatement, telling: Telling): string {
       return `With ${shots} shots each, a real difference of ${atLeastWords(statement.least, printing)} in ${name} would be found four times in five.`;
     }
     case 'needed':
-      return `For ${mattersWords(printing)}, what matters here, it would take ${shotsWords(statement.shots)} shots with each ${telling.noun}.`;
+      return `To find a difference of ${mattersWords(printing)}, what matters here, it would take ${shotsWords(statement.shots)} shots with each ${telling.noun}.`;
     case 'too-short-for-level':
       return `The test was too short to rule out a difference in ${name} that matters; that takes ${shotsWords(statement.shots)} shots with each ${telling.noun}.`;
     case 'overstates':

@@ -90,4 +90,4 @@ function inShort(statement: AnswerStatement, telling: Telling): string {
 }
 
 /** Why it is not drawn. */
-export const noPairJudged = 'No two of them had shots enough to be judged.';
+export const noPairJudged = 'No two of them had enough shots to be judged.';

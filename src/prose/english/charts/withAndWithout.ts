@@ -61,4 +61,4 @@ export function leftOutFinding(
 
 /** Why it is not drawn. */
 export const noneLeftOut = 'No shot was left out.';
-export const noPairBothWays = 'No two of them had shots enough to be judged both ways.';
+export const noPairBothWays = 'No two of them had enough shots to be judged both ways.';

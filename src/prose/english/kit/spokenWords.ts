@@ -12,7 +12,9 @@ export function openingAloud({ findings, nouns }: Telling, counts: readonly numb
   const [least, most] = [Math.min(...counts), Math.max(...counts)];
   const shots = least === most ? counted(most, 'shot') : `${countRange(least, most)} shots`;
   const golfers = counted(findings.design.hitters, 'golfer');
-  return `${capitalised(golfers)} hit ${shots} with each of ${counted(counts.length, nouns, nouns)}.`;
+  // Of several, "eight golfers hit forty shots" would be forty of each of them.
+  const inAll = findings.design.hitters > 1 ? ' in all' : '';
+  return `${capitalised(golfers)} hit ${shots}${inAll} with each of ${counted(counts.length, nouns, nouns)}.`;
 }
 
 /** The same without the shots: "One golfer hit three balls." */

@@ -17,9 +17,8 @@ export const rounding: MethodSection = {
         'Differences, ends of ranges, spreads, what luck does and the smallest difference found all use this step, ' +
           'in sentences, charts and tables alike. The smallest difference found is rounded up. Single shots keep ' +
           'the digits of the file.',
-        'Averages use it too. If two printed averages, subtracted, then miss the printed difference by more than half a step, ' +
-          'all averages of that measure are rounded to 1 in place of 2 or 5, or, where that is not enough, take ' +
-          'one more digit, and no other.',
+        'Averages use it too. If two printed averages, subtracted, then miss the printed difference by more than ' +
+          'half a step, all averages of that measure are rounded to the next power of ten below the step.',
         'The ends of a likely range are rounded outwards, away from its middle. An end that comes to 0, or lies ' +
           'nearer to it than half a step, is "almost nothing", in tables "almost 0". One that would land on the smallest difference that matters is "just over" or ' +
           '"just under" it.',

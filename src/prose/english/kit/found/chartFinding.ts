@@ -14,10 +14,12 @@ export interface ChartFinding {
 /** Names beyond these are counted: "any of the six heads". */
 const mostNamed = 3;
 
-/** "Heron, Plover or Wren", "any of the six heads". */
+/** "Heron, Plover or Wren"; of many "any of the six heads", "all six heads", "four of the six heads". */
 export function anyOf(ids: readonly string[], telling: Telling, joiner: 'and' | 'or' = 'or'): string {
   if (ids.length <= mostNamed) return namesOf(ids, telling, joiner);
-  return `${joiner === 'or' ? 'any of' : 'all of'} the ${countWord(ids.length)} ${telling.nouns}`;
+  const [own, all] = [ids.length, telling.findings.contenders.length].map(countWord);
+  if (ids.length < telling.findings.contenders.length) return `${own} of the ${all} ${telling.nouns}`;
+  return joiner === 'or' ? `any of the ${all} ${telling.nouns}` : `all ${all} ${telling.nouns}`;
 }
 
 /** "the three heads": of names that are long. */
