@@ -7,7 +7,7 @@ export const runElsewhere: readonly string[] = [
   'src/pages/**',
   'src/charts/{errorRateTables,judgedRateTables,mattersTable,summaryTables}.ts',
   'src/site/{aliasPaths,emailPaths,finishReport,frame,givenSite,kitArchives,kitPaths,listPaths,liveSite}.ts',
-  'src/site/{noticeResponse,pictureResponse,siteMap,specimens,versionPaths,withdrawnPaths,writeSiteMap}.ts',
+  'src/site/{noticeResponse,pageBasics,pictureResponse,siteMap,specimens,versionPaths,withdrawnPaths,writeSiteMap}.ts',
   'src/site/brand/{accentSheet,brandFiles,brandRoute}.ts',
   'src/commands/rendering/**',
   // By a reader's browser. `tests/site/` and `tests/commands/desk*.test.ts` use it there.

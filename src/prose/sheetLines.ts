@@ -30,13 +30,27 @@ function sheetLines(sheet: Sheet): readonly DisclosureLine[] {
 
 /**
  * What was held for all, and what nobody wrote down. Nobody asks a ball for its lie: that is asked once, of what was
- * held, and not where every contender's own sheet answers it.
+ * held, and neither where every contender's own sheet answers it nor of what differed.
  */
-export function heldLines({ held, contenders }: Source['front']): readonly DisclosureLine[] {
+export function heldLines({ held, contenders, varied }: Source['front']): readonly DisclosureLine[] {
   const missing = askedOfEach.filter(
-    (key) => held[key] === undefined && !contenders.every(({ build }) => build?.[key] !== undefined),
+    (key) =>
+      held[key] === undefined &&
+      !isVaried(key, varied) &&
+      !contenders.every(({ build }) => build?.[key] !== undefined),
   );
   return [...sheetLines(held), ...missing.map((key) => [capitalised(sheetItems[key]), null] as const)];
+}
+
+/** Of "shaft length" the length differs and no shaft, of "loft setting" both loft and setting. */
+function isVaried(item: SheetItem, varied: string): boolean {
+  const [thing = varied] = varied.toLowerCase().split(/ (?:of|with|in) /);
+  const words = thing.split(/\W+/).map((word) => word.replace(/s$/, ''));
+  const [asked = item] = item
+    .replace(/s$/, '')
+    .replace(/_measured$/, '')
+    .split('_');
+  return asked === 'shaft' || asked === 'grip' ? words.at(-1) === asked : words.includes(asked);
 }
 
 /** A contender with its own build sheet, and who gains by it. */

@@ -18,6 +18,22 @@ function linesOf(invented: Invented): ReadonlyMap<string, string | null> {
 
 describe('the list of conditions', () => {
   test.each([
+    ['head', ''],
+    ['shaft length', 'Length'],
+    ['shaft', 'Shaft'],
+    ['loft setting', 'Stated loft, Measured loft, Adjustable settings'],
+    ['lie angle', 'Stated lie'],
+    ['ball', ''],
+  ])('what differed is not asked of what was the same: %s', (varied, left) => {
+    const asked = (front: Readonly<Record<string, string>>): readonly string[] =>
+      disclosure({ ...reportOf({ front }), version: '0' })
+        .filter(({ title }) => title.startsWith('What was the same'))
+        .flatMap(({ items }) => items.map(({ label }) => label));
+    const all = asked({ varied: 'head' });
+    expect(all.filter((label) => !asked({ varied }).includes(label)).join(', ')).toBe(left);
+  });
+
+  test.each([
     ['head', 'head'],
     ['grooves', 'set of grooves'],
   ])('what was held, of one: %s', (varied, one) => {
