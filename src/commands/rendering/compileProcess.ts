@@ -13,6 +13,9 @@ process.once('message', async (compilation: Compilation) => {
   process.send?.(compiled);
 });
 
+// Nobody is left to put in place, or to clear away, what it would write.
+process.once('disconnect', () => process.exit());
+
 async function compile(compilation: Compilation): Promise<Compiled> {
   try {
     await compilePages(compilation);
